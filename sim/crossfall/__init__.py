@@ -1,0 +1,1 @@
+"""crossfall: a virtual tilt table for scale off-road trucks."""

@@ -1,0 +1,186 @@
+"""The frozen truck: what every method reads. SI units, radians, ISO 8855 axes.
+
+x forward, y left, z up; the origin is on the ground plane midway between the axles, with the
+truck level at ride height. Wheels are ordered front left, front right, rear left, rear right.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Literal
+
+import numpy as np
+from numpy.typing import NDArray
+
+Array = NDArray[np.float64]
+
+GRAVITY = 9.80665  # m/s^2, standard acceleration of gravity (3rd CGPM, 1901)
+WHEELS = ("front left", "front right", "rear left", "rear right")
+
+Carrier = Literal[
+    "chassis", "front axle", "rear axle", "front left", "front right", "rear left", "rear right"
+]
+
+
+def frozen(values: object) -> Array:
+    """A read-only float array, so that a frozen dataclass really is frozen."""
+    array = np.array(values, dtype=np.float64)
+    array.flags.writeable = False
+    return array
+
+
+@dataclass(frozen=True)
+class Body:
+    """A rigid body at ride height.
+
+    mass: kg. cg: (3,) m, truck axes. inertia: (3, 3) kg m^2 about its own CG, truck axes.
+    """
+
+    mass: float
+    cg: Array
+    inertia: Array
+
+
+@dataclass(frozen=True)
+class Tyre:
+    """Both tyres of one axle.
+
+    radius: m, wheel centre to ground under the static load (so wheel centres sit at this height
+    at ride height). width: m, tread width, for drawings. contact_half_width: m, where the tip
+    line lies outboard of the wheel's centre plane (0 = the centre plane). stiffness: N/m,
+    vertical, the whole tyre.
+    """
+
+    radius: float
+    width: float
+    contact_half_width: float
+    stiffness: float
+
+
+@dataclass(frozen=True)
+class Suspension:
+    """One solid axle's suspension; travel is counted from ride height.
+
+    The axle has two freedoms relative to the chassis: heave q along the heave axis
+    (sin heave_lean, 0, cos heave_lean), positive in compression, and roll r about the x axis
+    through the roll centre, positive when the left wheel rises. A corner's compression is
+    c = q + (spring_spacing / 2) r on the left and q - (spring_spacing / 2) r on the right.
+
+    spring_rate: N/m at each corner. spring_spacing: m between the left and right spring.
+    damping: N s/m at each corner. roll_centre_height: m above ground. bump, droop: m of corner
+    compression and extension to the stops. anti_roll: N m/rad of axle roll. heave_lean: rad,
+    positive when the axle moves forward as it compresses. locked: no movement at all.
+    """
+
+    spring_rate: float
+    spring_spacing: float
+    damping: float
+    roll_centre_height: float
+    bump: float
+    droop: float
+    anti_roll: float = 0.0
+    heave_lean: float = 0.0
+    locked: bool = False
+
+
+@dataclass(frozen=True)
+class Axle:
+    """A solid axle with its two wheels.
+
+    x: m, axle line. track: m between the tyres' centre planes. body: everything the axle carries
+    but its wheels. wheels: left and right, tyre included.
+    """
+
+    x: float
+    track: float
+    tyre: Tyre
+    suspension: Suspension
+    body: Body
+    wheels: tuple[Body, Body]
+
+
+@dataclass(frozen=True)
+class Grip:
+    """Friction coefficient of the tyres on one surface, as a range."""
+
+    surface: str
+    low: float
+    likely: float
+    high: float
+
+
+@dataclass(frozen=True)
+class Clearance:
+    """Points that hit the ground first, (x, z) m each in truck axes, on the chassis."""
+
+    nose: tuple[float, float]
+    belly: tuple[float, float]
+    tail: tuple[float, float]
+
+
+@dataclass(frozen=True)
+class Shape:
+    """A solid for drawings and collision, in the part's own axes about its centre.
+
+    kind: box (x, y, z edges), cylinder (radius, length along own z), tube (outer radius, inner
+    radius, length along own z), sphere (radius), or mesh (vertices and faces given). size in m.
+    """
+
+    kind: Literal["box", "cylinder", "tube", "sphere", "mesh"]
+    size: tuple[float, ...] = ()
+    vertices: Array | None = None
+    faces: NDArray[np.int64] | None = None
+
+
+@dataclass(frozen=True)
+class Part:
+    """One placed piece, after counts and mirror images are written out.
+
+    label is its name in the file plus a running number where there are several; row is the index
+    of its [[part]] entry. A link shared between chassis and axle has unsprung in (0, 1): that
+    fraction of its mass rides on `carrier`'s axle and the rest on the chassis. mass_sd: kg,
+    place_sd: m per axis, standard uncertainties. centre, turn: where `shape` is drawn, (3,) m
+    and (3, 3) rotation, truck axes.
+    """
+
+    label: str
+    row: int
+    carrier: Carrier
+    body: Body
+    unsprung: float
+    shape: Shape | None
+    centre: Array
+    turn: Array
+    material: str = ""
+    price: float = 0.0
+    mass_sd: float = 0.0
+    place_sd: float = 0.0
+
+
+@dataclass(frozen=True)
+class Truck:
+    """A complete truck, ready for statics and trials.
+
+    chassis: everything sprung. steering_lock: rad, or None where the file gives none.
+    final_drive: motor turns per wheel turn. driven: front and rear.
+    """
+
+    name: str
+    chassis: Body
+    front: Axle
+    rear: Axle
+    grips: tuple[Grip, ...] = ()
+    clearance: Clearance | None = None
+    final_drive: float = 1.0
+    driven: tuple[bool, bool] = (True, True)
+    steering_lock: float | None = None
+    parts: tuple[Part, ...] = field(default=(), repr=False)
+
+    @property
+    def axles(self) -> tuple[Axle, Axle]:
+        return self.front, self.rear
+
+    @property
+    def wheelbase(self) -> float:
+        """m."""
+        return self.front.x - self.rear.x
