@@ -1,0 +1,57 @@
+"""What every verb shares: the JSON answer, the console, and the truck argument."""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Callable
+from typing import TYPE_CHECKING, Any, TypeVar
+
+import click
+
+if TYPE_CHECKING:
+    from rich.console import Console
+
+SCHEMA = 1  # raised when a key of any JSON answer changes its meaning or goes away
+
+F = TypeVar("F", bound=Callable[..., Any])
+
+
+def json_option(function: F) -> F:
+    """`--json`, passed on as `as_json`."""
+    return click.option("--json", "as_json", is_flag=True, help="Print one JSON object.")(function)
+
+
+def truck_argument(function: F) -> F:
+    """The TRUCK argument: a file, or the name of a demo truck."""
+    return click.argument("truck", metavar="TRUCK")(function)
+
+
+def emit(verb: str, answer: dict[str, Any]) -> None:
+    """Print the one JSON object of a verb. Numbers that do not exist come out as null."""
+    click.echo(json.dumps(plain({"schema": SCHEMA, "verb": verb, **answer}), indent=2))
+
+
+def plain(value: Any) -> Any:
+    """The same value in JSON's own types; NaN and infinities become None."""
+    if isinstance(value, dict):
+        return {str(k): plain(v) for k, v in value.items()}
+    if isinstance(value, (list, tuple)):
+        return [plain(v) for v in value]
+    if hasattr(value, "tolist"):
+        return plain(value.tolist())
+    if isinstance(value, float):
+        return value if math.isfinite(value) else None
+    return value
+
+
+def console() -> Console:
+    """Where tables go: plain when not a terminal, no line longer than the reader's screen."""
+    from rich.console import Console
+
+    return Console(highlight=False, soft_wrap=False)
+
+
+def warn(text: str) -> None:
+    """A warning on standard error, so that it never mixes with the answer."""
+    click.echo(f"crossfall: warning: {text}", err=True)
