@@ -68,13 +68,12 @@ def main() -> None:
     from crossfall.truck.problems import InputError
 
     try:
-        crossfall.main(standalone_mode=False)
+        status = crossfall.main(standalone_mode=False)
+        sys.exit(status if isinstance(status, int) else 0)
     except InputError as error:
         for problem in error.problems:
             click.echo(f"crossfall: {problem}", err=True)
         sys.exit(2)
-    except click.exceptions.Exit as done:
-        sys.exit(done.exit_code)
     except click.ClickException as error:
         click.echo(f"crossfall: {error.format_message()}", err=True)
         sys.exit(2)
