@@ -1,0 +1,277 @@
+"""The rigid truck on a tilting table, in closed form.
+
+The truck tips when the line of gravity through its CG leaves the support polygon: the trapezium
+through the tip lines of its four tyres. Over an edge with outward unit normal n,
+
+    tan(theta) = a / (h n.d)                                                              (1)
+
+with a the distance in plan from the CG to the edge along n, h the CG height and d the downhill
+direction; the tip angle is the least over the edges with n.d > 0. This is moment balance about
+the edge, as in any statics text, e.g. Hibbeler, Engineering Mechanics: Statics, 14th ed.,
+section 5.7 and problem 11-43, for a heading that need not be square to the edge.
+
+Edges are in the order of the headings that tip over them: rear, left, front, right.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import GRAVITY, Array, Body, Truck
+
+EDGES = ("rear", "left", "front", "right")
+QUARTERS = np.radians([0.0, 90.0, 180.0, 270.0])  # climb, left down, descent, right down
+CHUNK = 1 << 14  # builds worked on at once: small enough to stay in cache
+
+
+# Geometry
+
+
+def downhill(headings: ArrayLike) -> Array:
+    """(..., 2) unit vector d = (-cos psi, sin psi) pointing downhill, in truck axes."""
+    psi = np.asarray(headings, dtype=np.float64)
+    return np.stack([-np.cos(psi), np.sin(psi)], axis=-1)
+
+
+def tip_line(track: float, contact_half_width: float) -> float:
+    """m, T/2 + w: where a tyre's tip line lies, out from the middle of the truck."""
+    return track / 2 + contact_half_width
+
+
+def tip_points(truck: Truck) -> Array:
+    """(4, 2) m, where each tyre's tip line meets its axle line, in plan; front left first."""
+    return np.array(
+        [
+            (axle.x, side * tip_line(axle.track, axle.tyre.contact_half_width))
+            for axle in truck.axles
+            for side in (1, -1)
+        ]
+    )
+
+
+def edge_normals(half_front: float, half_rear: float, wheelbase: float) -> Array:
+    """(4, 2) outward unit normals in plan: rear, left, front, right.
+
+    half_front, half_rear: m, from `tip_line`. Where they differ the side edges run at an angle
+    to x, with n = (half_rear - half_front, +-L) / |.|.
+    """
+    toe = half_rear - half_front
+    slant = np.hypot(toe, wheelbase)
+    nx, ny = toe / slant, wheelbase / slant
+    return np.array([(-1.0, 0.0), (nx, ny), (1.0, 0.0), (nx, -ny)])
+
+
+def normals(truck: Truck) -> Array:
+    """(4, 2) outward unit normals of the truck's support polygon: rear, left, front, right."""
+    front, rear = (tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
+    return edge_normals(front, rear, truck.wheelbase)
+
+
+def edge_distances(truck: Truck, places: ArrayLike) -> Array:
+    """(..., 4) m, distance in plan from each place inward to each edge; negative outside.
+
+    places: (..., 2) or (..., 3) m, truck axes.
+    """
+    on_edge = tip_points(truck)[[2, 0, 0, 1]]  # a corner on the rear, left, front, right edge
+    offset = on_edge - np.asarray(places, dtype=np.float64)[..., None, :2]
+    return np.einsum("...ej,ej->...e", offset, normals(truck))
+
+
+# The tip angle
+
+
+def edge_angles(truck: Truck, headings: ArrayLike) -> Array:
+    """(..., 4) rad, the angle (1) at which the truck would go over each edge.
+
+    More than pi/2 over an edge that does not face downhill.
+    """
+    body = whole(truck)
+    reach = body.cg[2] * downhill(headings) @ normals(truck).T
+    return np.arctan2(edge_distances(truck, body.cg), reach)
+
+
+def tip_angle(truck: Truck, headings: ArrayLike) -> Array:
+    """(H,) rad, the table angle (1) at which the rigid truck tips; headings (H,) rad.
+
+    Zero where the CG is outside the support polygon, and the truck does not stand at all.
+    """
+    angles = np.min(edge_angles(truck, headings), axis=-1)
+    stands = bool(np.all(edge_distances(truck, whole(truck).cg) > 0))
+    return angles if stands else np.zeros_like(angles)
+
+
+def tip_edge(truck: Truck, headings: ArrayLike) -> NDArray[np.intp]:
+    """(H,) which edge it tips over, an index into `EDGES`; headings (H,) rad."""
+    return np.argmin(edge_angles(truck, headings), axis=-1)
+
+
+def tip_angles(
+    half_front: ArrayLike,
+    half_rear: ArrayLike,
+    x_front: ArrayLike,
+    x_rear: ArrayLike,
+    cg_x: ArrayLike,
+    cg_y: ArrayLike,
+    cg_z: ArrayLike,
+    headings: ArrayLike = QUARTERS,
+) -> Array:
+    """(n, H) rad, the tip angle (1) of n builds at once; zero where a build does not stand.
+
+    Each argument is a number or (n,) m: tip lines from the middle (`tip_line`), axle lines, CG.
+    headings: (H,) rad. Works through the builds in chunks, so that a million need little more
+    memory than their answer.
+    """
+    numbers = (half_front, half_rear, x_front, x_rear, cg_x, cg_y, cg_z)
+    columns = np.broadcast_arrays(*(np.atleast_1d(np.asarray(v, np.float64)) for v in numbers))
+    d = downhill(np.atleast_1d(headings))
+    answer = np.empty((len(columns[0]), len(d)))
+    for start in range(0, len(answer), CHUNK):
+        some = slice(start, start + CHUNK)
+        answer[some] = _tip_angles(d, *(c[some] for c in columns)).T
+    return answer
+
+
+def _tip_angles(
+    d: Array, front: Array, rear: Array, xf: Array, xr: Array, x: Array, y: Array, h: Array
+) -> Array:
+    """(H, n) rad. Side edges are left unnormalised: |n| cancels in a / n.d."""
+    base, toe = xf - xr, rear - front
+    middle = front * (x - xr) + rear * (xf - x)  # |n| times the distance from y = 0 to a side
+    left, right = middle - base * y, middle + base * y
+    tangents = np.empty((len(d), len(x)))
+    for row, (dx, dy) in zip(tangents, d, strict=True):
+        # The least a / n.d is the greatest inverse, and edges that face uphill drop out.
+        inverse = np.maximum((toe * dx + base * dy) / left, (toe * dx - base * dy) / right)
+        end = xf - x if dx > 0 else x - xr
+        np.maximum(inverse, abs(dx) / end, out=inverse)
+        np.divide(1.0, h * inverse, out=row)
+    stands = (left > 0) & (right > 0) & (x > xr) & (x < xf)
+    return np.where(stands, np.arctan(tangents), 0.0)
+
+
+# Loads, as far as statics alone decides them
+
+
+def pressure_point(cg: ArrayLike, heading: float, theta: float) -> Array:
+    """(2,) m, where gravity's line through the CG (3,) m meets the ground: p = c + h tan(theta) d.
+
+    The resultant of the tyre loads acts there, whatever the friction.
+    """
+    x, y, h = np.asarray(cg, dtype=np.float64)
+    moved: Array = np.array([x, y]) + h * np.tan(theta) * downhill(heading)
+    return moved
+
+
+def axle_loads(truck: Truck, heading: float, theta: float) -> Array:
+    """(2,) N normal load on front and rear axle: N_f = W cos(theta) (p_x - x_r) / L."""
+    body = whole(truck)
+    p = pressure_point(body.cg, heading, theta)
+    normal = body.mass * GRAVITY * np.cos(theta)
+    front = normal * (p[0] - truck.rear.x) / truck.wheelbase
+    return np.array([front, normal - front])
+
+
+def side_loads(truck: Truck, heading: float, theta: float) -> Array:
+    """(2,) N normal load on the left and right tyres: N_l = W cos(theta) (1 + p_y / b) / 2.
+
+    b: m, the tip line of both axles, from `tip_line`. ValueError where the axles' tip lines
+    differ: the sides' loads are then statically indeterminate.
+    """
+    front, rear = (tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
+    if not np.isclose(front, rear, rtol=1e-12):
+        raise ValueError("the loads of the sides are indeterminate where the tip lines differ")
+    body = whole(truck)
+    p = pressure_point(body.cg, heading, theta)
+    normal = body.mass * GRAVITY * np.cos(theta)
+    return normal / 2 * np.array([1 + p[1] / front, 1 - p[1] / front])
+
+
+# What a change does
+
+
+def mass_derivative(truck: Truck, heading: float, places: ArrayLike) -> Array:
+    """(...,) rad/kg, change of the tip angle per mass added at each place (..., 3) m.
+
+    d(theta)/dm = f (a_i h - z_i a) / (M (a^2 + (h f)^2)), f = n.d, for the edge it tips over:
+    (1) differentiated with a and h as the means of the masses. a_i, z_i: distance of the place
+    to the edge and height.
+    """
+    body, edge, f, a = _governing(truck, heading)
+    at = np.asarray(places, dtype=np.float64)
+    h = body.cg[2]
+    a_i = edge_distances(truck, at)[..., edge]
+    derivative: Array = f * (a_i * h - at[..., 2] * a) / (body.mass * (a**2 + (h * f) ** 2))
+    return derivative
+
+
+def cg_gradient(truck: Truck, heading: float) -> Array:
+    """(3,) rad/m, gradient of the tip angle with the CG's place.
+
+    d(theta)/dc = -f (h n, a) / (a^2 + (h f)^2), f = n.d, for the edge it tips over.
+    """
+    body, edge, f, a = _governing(truck, heading)
+    h = body.cg[2]
+    nx, ny = normals(truck)[edge]
+    gradient: Array = -f * np.array([h * nx, h * ny, a]) / (a**2 + (h * f) ** 2)
+    return gradient
+
+
+def move_derivative(truck: Truck, heading: float, mass: float) -> Array:
+    """(3,) rad/m, change of the tip angle as a mass (kg) already on board moves: m/M d(theta)/dc."""
+    return mass / whole(truck).mass * cg_gradient(truck, heading)
+
+
+def wedge_lines(truck: Truck) -> Array:
+    """(4, 2, 2) m, for rear, left, front, right: the line from the tip line on the ground to the CG.
+
+    Two points (s, z) each, s = x in side view for rear and front, s = y in rear view for the
+    sides. A mass added below the line helps when the truck tips square over that edge, above it
+    hurts: a_i / z_i > a / h. Where the side edges run at an angle, the line is the cut at the
+    CG's x.
+    """
+    x, y, h = whole(truck).cg
+    front, rear = (tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
+    half = rear + (front - rear) * (x - truck.rear.x) / truck.wheelbase
+    feet, tops = (truck.rear.x, half, truck.front.x, -half), (x, y, x, y)
+    return np.array([[(foot, 0.0), (top, h)] for foot, top in zip(feet, tops, strict=True)])
+
+
+# Measures read from a tip
+
+
+def cg_height(truck: Truck, heading: float, theta: float) -> float:
+    """m, CG height at which the truck tips at theta: (1) solved, h = min(a / n.d) / tan(theta).
+
+    The CG's place in plan is taken from the truck; its height is not used.
+    """
+    reach = downhill(heading) @ normals(truck).T
+    faces = reach > 0
+    lever = np.min(edge_distances(truck, whole(truck).cg)[faces] / reach[faces])
+    return float(lever / np.tan(theta))
+
+
+def static_stability_factor(track: float, cg_height: float) -> float:
+    """T / 2h: lateral acceleration in g at which a rigid vehicle rolls over on the flat.
+
+    US NHTSA, New Car Assessment Program, rollover resistance (49 CFR 575).
+    """
+    return track / (2 * cg_height)
+
+
+def tilt_table_ratio(theta: ArrayLike) -> Array:
+    """tan(theta): equivalent lateral acceleration in g at the table angle theta (rad).
+
+    Bickerstaff, The tilt-table test, as used in SAE J2180; the normal load is scaled by
+    cos(theta) meanwhile.
+    """
+    return np.tan(np.asarray(theta, dtype=np.float64))
+
+
+def _governing(truck: Truck, heading: float) -> tuple[Body, int, float, float]:
+    """The whole body, the edge it tips over, n.d there and the distance a to it."""
+    body = whole(truck)
+    edge = int(tip_edge(truck, heading))
+    f = float(downhill(heading) @ normals(truck)[edge])
+    return body, edge, f, float(edge_distances(truck, body.cg)[edge])
