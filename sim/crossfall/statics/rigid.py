@@ -76,7 +76,8 @@ def edge_distances(truck: Truck, places: ArrayLike) -> Array:
     """
     on_edge = tip_points(truck)[[2, 0, 0, 1]]  # a corner on the rear, left, front, right edge
     offset = on_edge - np.asarray(places, dtype=np.float64)[..., None, :2]
-    return np.einsum("...ej,ej->...e", offset, normals(truck))
+    distances: Array = np.sum(offset * normals(truck), axis=-1)
+    return distances
 
 
 # The tip angle
@@ -89,7 +90,8 @@ def edge_angles(truck: Truck, headings: ArrayLike) -> Array:
     """
     body = whole(truck)
     reach = body.cg[2] * downhill(headings) @ normals(truck).T
-    return np.arctan2(edge_distances(truck, body.cg), reach)
+    angles: Array = np.arctan2(edge_distances(truck, body.cg), reach)
+    return angles
 
 
 def tip_angle(truck: Truck, headings: ArrayLike) -> Array:
@@ -97,14 +99,14 @@ def tip_angle(truck: Truck, headings: ArrayLike) -> Array:
 
     Zero where the CG is outside the support polygon, and the truck does not stand at all.
     """
-    angles = np.min(edge_angles(truck, headings), axis=-1)
+    angles: Array = np.min(edge_angles(truck, headings), axis=-1)
     stands = bool(np.all(edge_distances(truck, whole(truck).cg) > 0))
     return angles if stands else np.zeros_like(angles)
 
 
 def tip_edge(truck: Truck, headings: ArrayLike) -> NDArray[np.intp]:
     """(H,) which edge it tips over, an index into `EDGES`; headings (H,) rad."""
-    return np.argmin(edge_angles(truck, headings), axis=-1)
+    return np.asarray(edge_angles(truck, headings).argmin(axis=-1))
 
 
 def tip_angles(
@@ -127,9 +129,10 @@ def tip_angles(
     columns = np.broadcast_arrays(*(np.atleast_1d(np.asarray(v, np.float64)) for v in numbers))
     d = downhill(np.atleast_1d(headings))
     answer = np.empty((len(columns[0]), len(d)))
-    for start in range(0, len(answer), CHUNK):
-        some = slice(start, start + CHUNK)
-        answer[some] = _tip_angles(d, *(c[some] for c in columns)).T
+    with np.errstate(divide="ignore", invalid="ignore"):  # a CG on or outside an edge
+        for start in range(0, len(answer), CHUNK):
+            some = slice(start, start + CHUNK)
+            answer[some] = _tip_angles(d, *(c[some] for c in columns)).T
     return answer
 
 
@@ -185,7 +188,8 @@ def side_loads(truck: Truck, heading: float, theta: float) -> Array:
     body = whole(truck)
     p = pressure_point(body.cg, heading, theta)
     normal = body.mass * GRAVITY * np.cos(theta)
-    return normal / 2 * np.array([1 + p[1] / front, 1 - p[1] / front])
+    shares: Array = np.array([1 + p[1] / front, 1 - p[1] / front]) / 2
+    return normal * shares
 
 
 # What a change does
@@ -219,12 +223,12 @@ def cg_gradient(truck: Truck, heading: float) -> Array:
 
 
 def move_derivative(truck: Truck, heading: float, mass: float) -> Array:
-    """(3,) rad/m, change of the tip angle as a mass (kg) already on board moves: m/M d(theta)/dc."""
+    """(3,) rad/m, change of the tip angle as a mass (kg) on board moves: m/M d(theta)/dc."""
     return mass / whole(truck).mass * cg_gradient(truck, heading)
 
 
 def wedge_lines(truck: Truck) -> Array:
-    """(4, 2, 2) m, for rear, left, front, right: the line from the tip line on the ground to the CG.
+    """(4, 2, 2) m, the line from tip line to CG for rear, left, front, right.
 
     Two points (s, z) each, s = x in side view for rear and front, s = y in rear view for the
     sides. A mass added below the line helps when the truck tips square over that edge, above it
@@ -263,8 +267,8 @@ def static_stability_factor(track: float, cg_height: float) -> float:
 def tilt_table_ratio(theta: ArrayLike) -> Array:
     """tan(theta): equivalent lateral acceleration in g at the table angle theta (rad).
 
-    Bickerstaff, The tilt-table test, as used in SAE J2180; the normal load is scaled by
-    cos(theta) meanwhile.
+    The definition of the Australian quad bike safety standard (2019), published guidance. The
+    normal load is scaled by cos(theta) meanwhile.
     """
     return np.tan(np.asarray(theta, dtype=np.float64))
 
