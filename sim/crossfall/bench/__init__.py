@@ -1,0 +1,1 @@
+"""The bench in the browser: a local page for looking and dragging."""
