@@ -8,11 +8,18 @@ import numpy as np
 
 from crossfall.truck.model import Array, Body, Truck, frozen
 
+_EYE = np.eye(3)
 
-def steiner(mass: float, offset: Array) -> Array:
-    """Parallel-axis term m (d.d I - d d^T), kg m^2, for a shift of `offset` (3,) m."""
+
+def steiner(mass: float | Array, offset: Array) -> Array:
+    """Parallel-axis term m (d.d I - d d^T), kg m^2.
+
+    offset: (..., 3) m with masses (...) kg to match; gives (..., 3, 3).
+    """
     d = np.asarray(offset, dtype=np.float64)
-    return mass * (np.dot(d, d) * np.eye(3) - np.outer(d, d))
+    square = np.sum(d * d, axis=-1)[..., None, None] * _EYE
+    term: Array = np.asarray(mass)[..., None, None] * (square - d[..., :, None] * d[..., None, :])
+    return term
 
 
 def combine(bodies: Iterable[Body]) -> Body:
@@ -21,11 +28,14 @@ def combine(bodies: Iterable[Body]) -> Body:
     Parallel-axis theorem: see any mechanics text, e.g. Meriam and Kraige, Dynamics, appendix B.
     """
     bodies = tuple(bodies)
-    mass = float(sum(b.mass for b in bodies))
+    masses = np.array([b.mass for b in bodies])
+    mass = float(masses.sum())
     if mass == 0.0:
         return Body(0.0, frozen(np.zeros(3)), frozen(np.zeros((3, 3))))
-    cg = np.sum([b.mass * b.cg for b in bodies], axis=0) / mass
-    inertia = np.sum([b.inertia + steiner(b.mass, b.cg - cg) for b in bodies], axis=0)
+    centres = np.array([b.cg for b in bodies])
+    cg = masses @ centres / mass
+    own = np.array([b.inertia for b in bodies])
+    inertia = np.sum(own + steiner(masses, centres - cg), axis=0)
     return Body(mass, frozen(cg), frozen(inertia))
 
 

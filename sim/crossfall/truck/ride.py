@@ -25,8 +25,8 @@ def spring_couples(truck: Truck) -> Array:
     How front and rear share it is a matter of adjustment; here each takes it in proportion to
     the sprung load it carries, so that an offset CG does not twist the chassis.
     """
-    sprung = sprung_loads(truck)
-    return sprung * truck.chassis.cg[1]
+    couples: Array = sprung_loads(truck) * truck.chassis.cg[1]
+    return couples
 
 
 def sprung_loads(truck: Truck) -> Array:

@@ -1,0 +1,28 @@
+"""Writing files so that a reader never sees half of one."""
+
+from __future__ import annotations
+
+import os
+import tempfile
+from pathlib import Path
+
+
+def write_atomically(path: str | Path, content: str | bytes) -> None:
+    """Put `content` (text as UTF-8) at `path` in one step: all of it, or what was there before.
+
+    The temporary file is made beside the target, since a rename is only atomic within one file
+    system. Raises OSError where the folder is missing or not writable.
+    """
+    target = Path(path)
+    data = content.encode("utf-8") if isinstance(content, str) else content
+    handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name}.", suffix=".part")
+    try:
+        with os.fdopen(handle, "wb") as stream:
+            stream.write(data)
+            stream.flush()
+            os.fsync(stream.fileno())
+        os.chmod(name, target.stat().st_mode & 0o777 if target.exists() else 0o644)
+        os.replace(name, target)
+    except BaseException:
+        Path(name).unlink(missing_ok=True)
+        raise
