@@ -188,8 +188,8 @@ def side_loads(truck: Truck, heading: float, theta: float) -> Array:
     body = whole(truck)
     p = pressure_point(body.cg, heading, theta)
     normal = body.mass * GRAVITY * np.cos(theta)
-    shares: Array = np.array([1 + p[1] / front, 1 - p[1] / front]) / 2
-    return normal * shares
+    loads: Array = normal / 2 * np.array([1 + p[1] / front, 1 - p[1] / front])
+    return loads
 
 
 # What a change does
