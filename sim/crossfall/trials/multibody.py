@@ -1,0 +1,241 @@
+"""The truck as a tree of links and joints, before it is written out as a URDF.
+
+chassis - heave (prismatic) - roll (revolute) - axle - per wheel: tyre (prismatic along the
+axle's z) - spin (revolute about y) - wheel. Every link frame is parallel to the truck axes at
+ride height.
+
+No moving link may be without mass, so the heave carriage takes SHARE of the axle body's mass as
+a point on the roll axis, and a tyre's hub SHARE of its wheel's mass as a point on the spin axis.
+A point on an axis is not moved by turning about it, so the statics is that of the truck exactly.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+
+from crossfall.truck.massprops import steiner
+from crossfall.truck.model import WHEELS, Array, Axle, Body, Part, Truck, frozen
+from crossfall.truck.problems import InputError, Problem
+
+SHARE = 0.01  # of an axle body's or a wheel's mass, see above
+SPREAD = 0.1  # radius of gyration of such a share, as a fraction of the tyre radius
+MARGIN = 1e-6  # of the greatest principal moment, kept clear of the triangle rule's equality
+DISC = 0.0035  # thickness of a contact disc as a fraction of the tyre radius: 0.2 mm of 57 mm
+ENDS = ("front", "rear")
+
+ALONG_Y = frozen([[1.0, 0.0, 0.0], [0.0, 0.0, 1.0], [0.0, -1.0, 0.0]])  # own z onto truck y
+
+
+@dataclass(frozen=True)
+class Solid:
+    """A box (edges), cylinder (radius, length along own z) or sphere (radius), m.
+
+    centre: (3,) m and turn: (3, 3), in truck axes at ride height.
+    """
+
+    kind: str
+    size: tuple[float, ...]
+    centre: Array
+    turn: Array
+
+
+@dataclass(frozen=True)
+class Link:
+    """A rigid link; everything in truck axes at ride height."""
+
+    name: str
+    body: Body
+    visuals: tuple[Solid, ...] = ()
+    collisions: tuple[Solid, ...] = ()
+
+
+@dataclass(frozen=True)
+class Joint:
+    """kind: fixed, prismatic, revolute or continuous. origin: (3,) m in truck axes.
+
+    lower, upper: travel in m or rad, for prismatic and revolute joints.
+    """
+
+    name: str
+    kind: str
+    parent: str
+    child: str
+    origin: Array
+    axis: tuple[float, float, float] = (0.0, 0.0, 1.0)
+    lower: float = 0.0
+    upper: float = 0.0
+
+
+@dataclass(frozen=True)
+class Tree:
+    """links, base first, and joints, joint i leading to link i + 1."""
+
+    links: tuple[Link, ...]
+    joints: tuple[Joint, ...]
+
+
+def disc_names(wheel: int, axle: Axle) -> tuple[str, ...]:
+    """Link names of one wheel (0 front left to 3 rear right): itself, or its two discs."""
+    name = WHEELS[wheel].replace(" ", "_")
+    if axle.tyre.contact_half_width == 0.0:
+        return (name,)
+    return f"{name}_inner", f"{name}_outer"
+
+
+def multibody(truck: Truck, *, turning: bool = True) -> Tree:
+    """The tree of links; turning=False leaves out the spin joints: wheels held by the brake.
+
+    A wheel with a contact half-width becomes two discs that far to either side of its centre
+    plane, each with half the mass at the wheel's own CG, and a tyre joint each. Tyres of infinite
+    stiffness and locked suspension become fixed joints. Raises InputError where a link would have
+    no mass or an inertia no solid can have.
+    """
+    pairs = [
+        pair for index in (0, 1) for pair in (*_axle(truck, index), *_wheels(truck, index, turning))
+    ]
+    chassis = Link("chassis", truck.chassis, _looks(truck, "chassis"), _hull(truck))
+    links = (chassis, *(link for link, _ in pairs))
+    problems = [p for link in links for p in _problems(truck.name, link)]
+    if problems:
+        raise InputError(problems)
+    return Tree(links, tuple(joint for _, joint in pairs))
+
+
+def _axle(truck: Truck, index: int) -> list[tuple[Link, Joint]]:
+    axle, end = truck.axles[index], ENDS[index]
+    s = axle.suspension
+    centre = frozen([axle.x, 0.0, s.roll_centre_height])
+    name, looks = f"{end}_axle", _looks(truck, f"{end} axle")
+    if s.locked:
+        fixed = Joint(f"{end}_locked", "fixed", "chassis", name, centre)
+        return [(Link(name, axle.body, looks), fixed)]
+    share, rest = _share(axle.body, centre, axle.tyre.radius)
+    lean = (math.sin(s.heave_lean), 0.0, math.cos(s.heave_lean))
+    roll = (s.bump + s.droop) / s.spring_spacing
+    middle = f"{end}_carriage"
+    heave_joint = Joint(
+        f"{end}_heave", "prismatic", "chassis", middle, centre, lean, -s.droop, s.bump
+    )
+    roll_joint = Joint(
+        f"{end}_roll", "revolute", middle, name, centre, (1.0, 0.0, 0.0), -roll, roll
+    )
+    return [(Link(middle, share), heave_joint), (Link(name, rest, looks), roll_joint)]
+
+
+def _wheels(truck: Truck, index: int, turning: bool) -> list[tuple[Link, Joint]]:
+    axle, out = truck.axles[index], []
+    tyre = axle.tyre
+    for side, body in enumerate(axle.wheels):
+        wheel = 2 * index + side
+        outward = 1.0 - 2.0 * side
+        hub = np.array([axle.x, outward * axle.track / 2, tyre.radius])
+        names = disc_names(wheel, axle)
+        half = Body(body.mass / len(names), body.cg, frozen(body.inertia / len(names)))
+        looks = _looks(truck, WHEELS[wheel]) or (_cylinder(tyre.radius, tyre.width, hub),)
+        for name, offset in zip(names, (-1.0, 1.0), strict=False):
+            at = hub.copy()
+            if len(names) == 2:
+                at[1] += outward * offset * tyre.contact_half_width
+            disc = _cylinder(tyre.radius, DISC * tyre.radius, at)
+            out += _disc(
+                Link(name, half, looks, (disc,)), f"{ENDS[index]}_axle", hub, axle, turning
+            )
+            looks = ()
+    return out
+
+
+def _disc(
+    link: Link, axle_name: str, hub: Array, axle: Axle, turning: bool
+) -> list[tuple[Link, Joint]]:
+    name, radius = link.name, axle.tyre.radius
+    spin = ("continuous", (0.0, 1.0, 0.0)) if turning else ("fixed", (0.0, 0.0, 1.0))
+    rigid = math.isinf(axle.tyre.stiffness)
+    if rigid:
+        return [(link, Joint(f"{name}_spin", spin[0], axle_name, name, hub, spin[1]))]
+    tyre = (hub, (0.0, 0.0, 1.0), -radius, radius)
+    if not turning:
+        return [(link, Joint(f"{name}_tyre", "prismatic", axle_name, name, *tyre))]
+    share, rest = _share(link.body, hub, radius)
+    middle = f"{name}_hub"
+    return [
+        (Link(middle, share), Joint(f"{name}_tyre", "prismatic", axle_name, middle, *tyre)),
+        (
+            Link(name, rest, link.visuals, link.collisions),
+            Joint(f"{name}_spin", spin[0], middle, name, hub, spin[1]),
+        ),
+    ]
+
+
+def _share(body: Body, point: Array, radius: float) -> tuple[Body, Body]:
+    """SHARE of a body as a near-point at `point`, and the rest: together the body exactly."""
+    mass = SHARE * body.mass
+    share = Body(mass, frozen(point), frozen(mass * (SPREAD * radius) ** 2 * np.eye(3)))
+    left = body.mass - mass
+    cg = (body.mass * body.cg - mass * share.cg) / left
+    inertia = (
+        body.inertia
+        - share.inertia
+        - steiner(mass, share.cg - body.cg)
+        - steiner(left, cg - body.cg)
+    )
+    return share, Body(left, frozen(cg), frozen(inertia))
+
+
+def _problems(name: str, link: Link) -> list[Problem]:
+    """Whether a link could be a solid: mass, and the triangle rule with a margin."""
+    body = link.body
+    if not (math.isfinite(body.mass) and body.mass > 0.0):
+        return [Problem(name, f"{link.name} has a mass of {body.mass} kg", "must be above zero")]
+    if not np.isfinite(body.inertia).all() or not np.allclose(body.inertia, body.inertia.T):
+        return [Problem(name, f"the inertia of {link.name} is not a symmetric matrix of numbers")]
+    a, b, c = np.linalg.eigvalsh(body.inertia)
+    if a <= MARGIN * c or a + b - c <= MARGIN * c:
+        return [
+            Problem(
+                name,
+                f"{link.name} has principal moments {a:.3g}, {b:.3g}, {c:.3g} kg m^2",
+                "each must be above zero and less than the sum of the other two",
+            )
+        ]
+    return []
+
+
+def _cylinder(radius: float, length: float, centre: Array) -> Solid:
+    return Solid("cylinder", (radius, length), frozen(centre), ALONG_Y)
+
+
+def _looks(truck: Truck, carrier: str) -> tuple[Solid, ...]:
+    """The shapes of the parts on one carrier; a tube is drawn solid, a mesh as its box."""
+    solids = [_look(part) for part in truck.parts if part.carrier == carrier]
+    return tuple(s for s in solids if s is not None)
+
+
+def _look(part: Part) -> Solid | None:
+    shape = part.shape
+    if shape is None:
+        return None
+    if shape.kind == "tube":
+        return Solid("cylinder", (shape.size[0], shape.size[2]), part.centre, part.turn)
+    if shape.kind == "mesh":
+        if shape.vertices is None:
+            return None
+        low, high = shape.vertices.min(axis=0), shape.vertices.max(axis=0)
+        centre = part.centre + part.turn @ ((low + high) / 2)
+        return Solid("box", tuple(map(float, high - low)), frozen(centre), part.turn)
+    return Solid(shape.kind, shape.size, part.centre, part.turn)
+
+
+def _hull(truck: Truck) -> tuple[Solid, ...]:
+    """What of the chassis can touch the ground: a rod across at each clearance point.
+
+    The rod's lowest line passes through the point. Without clearance points nothing can.
+    """
+    if truck.clearance is None:
+        return ()
+    radius = 0.05 * truck.front.tyre.radius
+    length = 0.5 * min(a.track for a in truck.axles)
+    points = (truck.clearance.nose, truck.clearance.belly, truck.clearance.tail)
+    return tuple(_cylinder(radius, length, np.array([x, 0.0, z + radius])) for x, z in points)
