@@ -1,0 +1,306 @@
+"""A pool of child processes that outlives any of them.
+
+Each child says when each trial is finished, so the one it was at when it died is known: that one
+is tried again a few times and then recorded with its cause, and the rest of what the child held
+goes to the others. A trial past its time limit is ended with its child.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import selectors
+import signal
+import subprocess
+import sys
+import tempfile
+import time
+from collections import deque
+from collections.abc import Generator, Iterator
+from dataclasses import dataclass, field
+from typing import Any
+
+from crossfall.study.task import Batch, Outcome, Task
+
+TICK = 0.2  # s, how long to wait for an answer before looking at the clock
+AHEAD = 0.25  # s of work each child holds, so that it never waits for the next trial
+DEEPEST = 50  # trials held by a child at most
+NOTES = 1 << 20  # bytes of a child's chatter kept
+PIPE = 24_000  # bytes a busy child may have unread: well under what a pipe takes without blocking
+
+
+@dataclass(frozen=True)
+class Limits:
+    """When to give a trial up.
+
+    trial: s, past which a trial counts as hung. crashes: deaths of the child after which the
+    trial is recorded as failed. hangs: the same for the time limit; fewer, for each costs the
+    whole limit. start: s a child may take to import what it needs.
+    """
+
+    trial: float = 120.0
+    crashes: int = 3
+    hangs: int = 2
+    start: float = 120.0
+
+
+class PoolError(Exception):
+    """No child process can be started."""
+
+
+@dataclass
+class Child:
+    """One child process and the trials it holds, in the order it does them."""
+
+    process: subprocess.Popen[bytes]
+    notes: Any  # its standard error, a temporary file
+    held: deque[tuple[Task, int]] = field(default_factory=deque)  # with bytes sent
+    ready: bool = False
+    since: float = 0.0  # when the first trial held was begun
+    partial: bytes = b""
+
+
+def hello(method: str, common: dict[str, Any]) -> bytes:
+    """The first line every child is sent."""
+    first = {"path": sys.path, "method": method, "common": common}
+    return json.dumps(first, separators=(",", ":")).encode() + b"\n"
+
+
+def start_child(first: bytes) -> Child:
+    """A new child, in a session of its own so that Ctrl-C reaches the runner only."""
+    notes = tempfile.TemporaryFile()  # noqa: SIM115 - closed with the child
+    process = subprocess.Popen(
+        [sys.executable, "-m", "crossfall.study.worker"],
+        stdin=subprocess.PIPE,
+        stdout=subprocess.PIPE,
+        stderr=notes,
+        start_new_session=True,
+        env=child_environment(),
+    )
+    child = Child(process, notes, since=time.monotonic())
+    _write(child, first)
+    return child
+
+
+def child_environment() -> dict[str, str]:
+    """One thread a child, and the allocator as glibc means it.
+
+    Cluster launchers set MALLOC_TRIM_THRESHOLD_, which stops glibc from raising its mmap
+    threshold and doubles the time of a trial.
+    """
+    import crossfall
+
+    env = dict(os.environ, OMP_NUM_THREADS="1", OPENBLAS_NUM_THREADS="1", MKL_NUM_THREADS="1")
+    env.pop("MALLOC_TRIM_THRESHOLD_", None)
+    root = os.path.dirname(os.path.dirname(os.path.abspath(crossfall.__file__)))
+    env["PYTHONPATH"] = os.pathsep.join(filter(None, [root, env.get("PYTHONPATH")]))
+    return env
+
+
+def end_child(child: Child) -> None:
+    """Kill it and take its remains away."""
+    child.process.kill()
+    child.process.wait()
+    for stream in (child.process.stdin, child.process.stdout, child.notes):
+        try:
+            if stream is not None:
+                stream.close()
+        except OSError:
+            pass  # unsent bytes for a child that is gone
+
+
+def outcomes(
+    batch: Batch, tasks: Iterator[Task], workers: int, limits: Limits
+) -> Generator[list[Outcome], None, None]:
+    """Do the tasks on `workers` children; yields what arrived in each tick, maybe nothing.
+
+    PoolError where children die before they are ready.
+    """
+    crew = Crew(hello(batch.method, batch.common), tasks, limits)
+    try:
+        crew.hire(workers)
+        while crew.busy():
+            crew.feed()
+            yield crew.collect()
+    finally:
+        crew.dismiss()
+
+
+class Crew:
+    """The children of one batch, what waits for them, and the strikes against each trial."""
+
+    def __init__(self, first: bytes, tasks: Iterator[Task], limits: Limits) -> None:
+        self.first, self.tasks, self.limits = first, tasks, limits
+        self.waiting: deque[Task] = deque()  # given back by children that died
+        self.exhausted = False
+        self.children: list[Child] = []
+        self.strikes: dict[int, list[str]] = {}
+        self.false_starts = 0
+        self.took = AHEAD  # s, running mean of a trial
+        self.selector = selectors.DefaultSelector()
+
+    def hire(self, workers: int) -> None:
+        """Bring the number of children up to `workers`."""
+        while len(self.children) < workers:
+            child = start_child(self.first)
+            assert child.process.stdout is not None
+            os.set_blocking(child.process.stdout.fileno(), False)
+            self.selector.register(child.process.stdout, selectors.EVENT_READ, child)
+            self.children.append(child)
+
+    def busy(self) -> bool:
+        """Whether anything is left to do."""
+        if any(c.held for c in self.children) or self.waiting:
+            return True
+        task = self._next()
+        if task is not None:
+            self.waiting.appendleft(task)
+        return task is not None
+
+    def feed(self) -> None:
+        """Keep every child supplied a little ahead of its work."""
+        depth = int(min(max(AHEAD / max(self.took, 1e-6), 1), DEEPEST))
+        for child in self.children:
+            if not child.ready or len(child.held) > depth // 2:
+                continue
+            _trim(child)
+            room = depth - len(child.held)
+            tasks = [t for _ in range(room) if (t := self._next()) is not None]
+            self._hand_over(child, tasks)
+
+    def collect(self) -> list[Outcome]:
+        """Wait for answers up to a tick; replace children that died or hang."""
+        arrived: list[Outcome] = []
+        for key, _ in self.selector.select(TICK):
+            child: Child = key.data
+            data = _read(child)
+            arrived += self._answers(child, data)
+            if not data:
+                arrived += self._bury(child, _last_words(child))
+        now = time.monotonic()
+        for child in list(self.children):
+            allowed = self.limits.trial if child.ready else self.limits.start
+            if (child.held or not child.ready) and now - child.since > allowed:
+                arrived += self._bury(child, f"took longer than {allowed:g} s")
+        return arrived
+
+    def dismiss(self) -> None:
+        """End all children."""
+        for child in self.children:
+            end_child(child)
+        self.children.clear()
+        self.selector.close()
+
+    def _next(self) -> Task | None:
+        if self.waiting:
+            return self.waiting.popleft()
+        task = None if self.exhausted else next(self.tasks, None)
+        self.exhausted = task is None
+        return task
+
+    def _hand_over(self, child: Child, tasks: list[Task]) -> None:
+        unread = sum(size for _, size in child.held)
+        for index, task in enumerate(tasks):
+            line = json.dumps([[task.place, task.payload]], separators=(",", ":")).encode() + b"\n"
+            if child.held and unread + len(line) > PIPE:
+                self.waiting.extendleft(reversed(tasks[index:]))
+                return
+            if not child.held:
+                child.since = time.monotonic()
+            unread += len(line)
+            child.held.append((task, len(line)))
+            _write(child, line)
+
+    def _answers(self, child: Child, data: bytes) -> list[Outcome]:
+        *lines, child.partial = (child.partial + data).split(b"\n")
+        found = []
+        for line in lines:
+            child.since = time.monotonic()
+            value = json.loads(line)
+            if value == "ready":
+                child.ready, self.false_starts = True, 0
+                continue
+            outcome = Outcome(*value)
+            child.held.popleft()
+            self.strikes.pop(outcome.place, None)
+            self.took += 0.05 * (outcome.took - self.took)
+            found.append(outcome)
+        return found
+
+    def _bury(self, child: Child, why: str) -> list[Outcome]:
+        """Replace a child; strike the trial it was at and give the others back."""
+        detail = _tail(child)
+        assert child.process.stdout is not None
+        self.selector.unregister(child.process.stdout)
+        self.children.remove(child)
+        end_child(child)
+        if not child.ready:
+            self.false_starts += 1
+            if self.false_starts >= self.limits.crashes:
+                raise PoolError(f"a worker process cannot start ({why}): {detail or 'no message'}")
+        lost = [task for task, _ in child.held]
+        given_up = self._strike(lost[0], why, detail) if lost else None
+        self.waiting.extendleft(reversed(lost[1:] if given_up else lost))
+        self.hire(len(self.children) + 1)
+        return [given_up] if given_up else []
+
+    def _strike(self, task: Task, why: str, detail: str) -> Outcome | None:
+        strikes = self.strikes.setdefault(task.place, [])
+        strikes.append(why)
+        hung = sum(s.startswith("took longer") for s in strikes)
+        if hung < self.limits.hangs and len(strikes) - hung < self.limits.crashes:
+            return None
+        del self.strikes[task.place]
+        # Said in one order, so that the table is the same whichever came first.
+        counts = ((s, strikes.count(s)) for s in sorted(set(strikes)))
+        cause = "; ".join(s if n == 1 else f"{s}, {n} times" for s, n in counts)
+        return Outcome(task.place, "", cause, detail, 0.0)
+
+
+def _write(child: Child, line: bytes) -> None:
+    assert child.process.stdin is not None
+    try:
+        child.process.stdin.write(line)
+        child.process.stdin.flush()
+    except OSError:
+        pass  # it died; reading from it will say so
+
+
+def _read(child: Child) -> bytes:
+    """All that is there; b"" where the child is gone."""
+    assert child.process.stdout is not None
+    parts = []
+    try:
+        while part := os.read(child.process.stdout.fileno(), 1 << 16):
+            parts.append(part)
+            if len(part) < 1 << 16:
+                break
+    except BlockingIOError:
+        pass
+    return b"".join(parts)
+
+
+def _last_words(child: Child) -> str:
+    try:
+        status = child.process.wait(timeout=5.0)
+    except subprocess.TimeoutExpired:
+        return "the worker closed its pipe"
+    if status < 0:
+        names = {int(s): s.name for s in signal.Signals}
+        return f"the worker died of {names.get(-status, f'signal {-status}')}"
+    return f"the worker left with status {status}"
+
+
+def _trim(child: Child) -> None:
+    """Forget old chatter: the file offset is shared with the child, so it goes on from there."""
+    if os.fstat(child.notes.fileno()).st_size > NOTES:
+        os.lseek(child.notes.fileno(), 0, os.SEEK_SET)
+        os.ftruncate(child.notes.fileno(), 0)
+
+
+def _tail(child: Child) -> str:
+    """The end of what it wrote on standard error, on one line."""
+    child.notes.seek(0, os.SEEK_END)
+    child.notes.seek(max(0, child.notes.tell() - 2000))
+    text = child.notes.read().decode(errors="replace")
+    return " | ".join(line.strip() for line in text.splitlines()[-8:] if line.strip())

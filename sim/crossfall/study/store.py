@@ -1,0 +1,353 @@
+"""Where trials are remembered: one sqlite file per folder of results.
+
+A trial is found by its content address, so it is done once whatever batch asks for it. One
+process writes, any number read while it does. What the runner has been told is committed within
+milliseconds, so kill -9 costs only the trials in flight; the disk is made to keep it once a
+second, which is what a power cut can cost. Write-ahead logging needs a local disk.
+
+    batch   one line per set of trials asked for, newest last
+    plan    which trial stands on which line of a batch's table
+    trial   address -> payload, rows or cause, and what they came from; took and finished are
+            clock times and stay out of every exported table
+"""
+
+from __future__ import annotations
+
+import errno
+import fcntl
+import json
+import os
+import sqlite3
+import time
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import closing, contextmanager, suppress
+from dataclasses import dataclass
+from pathlib import Path
+
+from crossfall.study.task import Batch, Outcome, Task, canonical, digest
+from crossfall.truck.problems import InputError, Problem
+
+FORMAT = 1  # of the tables below; a store of another format is refused
+KNOWN = 200  # trials looked up at once
+_FULL = ("full", "disk i/o")  # what sqlite says when the disk takes no more
+
+_TABLES = """
+CREATE TABLE batch (id TEXT PRIMARY KEY, name TEXT, method TEXT, spec TEXT, versions TEXT,
+    total INTEGER, opened REAL);
+CREATE TABLE plan (batch TEXT, place INTEGER, key TEXT, PRIMARY KEY (batch, place)) WITHOUT ROWID;
+CREATE TABLE trial (key TEXT PRIMARY KEY, scenario TEXT, method TEXT, spec TEXT, versions TEXT,
+    seed INTEGER, payload TEXT, rows TEXT, cause TEXT, detail TEXT, took REAL, finished REAL);
+CREATE INDEX trial_finished ON trial (finished);
+"""
+
+
+class StoreError(Exception):
+    """The store cannot be written: a full disk, or another run at work. Nothing is lost."""
+
+
+@dataclass(frozen=True)
+class BatchStatus:
+    """How far a batch has got. rate: trials/s over the last minute; seconds_left: or nan.
+
+    causes: (cause, how often), commonest first. running: whether a run is writing now.
+    last: unix time of the newest trial, or 0.
+    """
+
+    name: str
+    method: str
+    total: int
+    done: int
+    failed: int
+    rate: float
+    seconds_left: float
+    causes: tuple[tuple[str, int], ...]
+    running: bool
+    last: float
+
+
+@dataclass(frozen=True)
+class TrialRecord:
+    """One line of a batch's plan that has been done, as stored. payload, rows: JSON text."""
+
+    place: int
+    key: str
+    method: str
+    spec: str
+    versions: str
+    seed: int | None
+    payload: str
+    rows: str
+    cause: str
+
+
+class Store:
+    """The writing end. Use as a context manager; StoreError where another run is writing."""
+
+    def __init__(self, path: Path) -> None:
+        self.path = path
+        self._lock = _take_lock(path)
+        try:
+            with _clear_errors(path):
+                self._db = _connect(path)
+        except BaseException:
+            os.close(self._lock)
+            raise
+        self._synced = time.monotonic()
+
+    def __enter__(self) -> Store:
+        return self
+
+    def __exit__(self, *exception: object) -> None:
+        self.close()
+
+    def close(self) -> None:
+        """Let go of the file. A full disk must not hide what is already being reported."""
+        with suppress(sqlite3.Error):
+            self._db.close()
+        os.close(self._lock)
+
+    def open_batch(self, batch: Batch) -> str:
+        """Write the batch's plan, unless it is there; returns the batch's id."""
+        keys = [task.key for task in batch.tasks()]
+        name = digest([batch.name, keys])
+        with _clear_errors(self.path), self._db:
+            found = self._db.execute("SELECT 1 FROM batch WHERE id = ?", (name,)).fetchone()
+            # Asked for last is shown first, so an old batch taken up again moves to the end.
+            self._db.execute("DELETE FROM batch WHERE id = ?", (name,))
+            self._db.execute(
+                "INSERT INTO batch VALUES (?, ?, ?, ?, ?, ?, ?)",
+                (
+                    name,
+                    batch.name,
+                    batch.method,
+                    batch.spec,
+                    canonical(batch.versions),
+                    len(keys),
+                    time.time(),
+                ),
+            )
+            if not found:
+                lines = ((name, place, key) for place, key in enumerate(keys))
+                self._db.executemany("INSERT INTO plan VALUES (?, ?, ?)", lines)
+        return name
+
+    def forget_failures(self, batch_id: str) -> int:
+        """Make the batch's failed trials undone; returns how many."""
+        with _clear_errors(self.path), self._db:
+            return self._db.execute(
+                "DELETE FROM trial WHERE cause != '' AND key IN "
+                "(SELECT key FROM plan WHERE batch = ?)",
+                (batch_id,),
+            ).rowcount
+
+    def undone(self, tasks: Iterable[Task], on_known: Callable[[int, int], None]) -> Iterator[Task]:
+        """The tasks not in the store, in order. on_known: told (done, failed) passed over."""
+        some: list[Task] = []
+        for task in tasks:
+            some.append(task)
+            if len(some) == KNOWN:
+                yield from self._undone(some, on_known)
+                some = []
+        yield from self._undone(some, on_known)
+
+    def _undone(self, tasks: Sequence[Task], on_known: Callable[[int, int], None]) -> list[Task]:
+        marks = ",".join("?" * len(tasks))
+        query = f"SELECT key, cause != '' FROM trial WHERE key IN ({marks})"
+        known = dict(self._db.execute(query, [t.key for t in tasks]).fetchall())
+        left = [t for t in tasks if t.key not in known]
+        failed = sum(known[t.key] for t in tasks if t.key in known)
+        if len(left) < len(tasks):
+            on_known(len(tasks) - len(left) - failed, failed)
+        return left
+
+    def add(self, batch: Batch, done: Sequence[tuple[Task, Outcome]]) -> None:
+        """Commit outcomes. StoreError where the disk takes no more; what was there stays."""
+        if not done:
+            return
+        versions, now = canonical(batch.versions), time.time()
+        lines = [
+            (
+                task.key,
+                batch.name,
+                batch.method,
+                batch.spec,
+                versions,
+                task.payload.get("seed"),
+                json.dumps(task.payload, separators=(",", ":")),
+                outcome.rows,
+                outcome.cause,
+                outcome.detail,
+                outcome.took,
+                now,
+            )
+            for task, outcome in done
+        ]
+        with _clear_errors(self.path):
+            with self._db:
+                self._db.executemany(
+                    f"INSERT OR IGNORE INTO trial VALUES ({','.join('?' * 12)})", lines
+                )
+            if time.monotonic() - self._synced > 1.0:
+                self.sync()
+
+    def sync(self) -> None:
+        """Make the disk keep everything committed so far."""
+        with _clear_errors(self.path):
+            self._db.execute("PRAGMA wal_checkpoint(PASSIVE)")
+        self._synced = time.monotonic()
+
+
+# Reading
+
+
+@contextmanager
+def reading(path: Path) -> Iterator[sqlite3.Connection]:
+    """A connection that only reads, also while a run writes. InputError where it is no store."""
+    if not path.exists():
+        raise InputError(Problem(str(path), "no results here yet", "run the sweep first"))
+    with closing(sqlite3.connect(f"{path.resolve().as_uri()}?mode=ro", uri=True, timeout=30)) as db:
+        try:
+            _check_format(db, path)
+            yield db
+        except sqlite3.DatabaseError as error:
+            raise InputError(Problem(str(path), f"cannot be read as results: {error}")) from error
+
+
+def latest_batch(db: sqlite3.Connection, path: Path) -> tuple[str, str, str, int]:
+    """(id, name, method, total) of the batch asked for last."""
+    query = "SELECT id, name, method, total FROM batch ORDER BY rowid DESC LIMIT 1"
+    found: tuple[str, str, str, int] | None = db.execute(query).fetchone()
+    if found is None:
+        raise InputError(Problem(str(path), "no results here yet", "run the sweep first"))
+    return found
+
+
+def status(path: Path) -> BatchStatus:
+    """How far the latest batch in a store has got; safe to ask while it is being written."""
+    with reading(path) as db:
+        batch, name, method, total = latest_batch(db, path)
+        joined = "FROM plan JOIN trial USING (key) WHERE batch = ?"
+        count, failed, last = db.execute(
+            f"SELECT count(*), total(cause != ''), max(finished) {joined}", (batch,)
+        ).fetchone()
+        causes = db.execute(
+            f"SELECT cause, count(*) {joined} AND cause != '' "
+            "GROUP BY cause ORDER BY count(*) DESC, cause",
+            (batch,),
+        ).fetchall()
+        opened = db.execute("SELECT opened FROM batch WHERE id = ?", (batch,)).fetchone()[0]
+        now = time.time()
+        since = max(now - 60.0, opened)
+        recent = db.execute("SELECT count(*) FROM trial WHERE finished > ?", (since,)).fetchone()[0]
+    running = is_running(path)
+    rate = recent / max(now - since, 1e-3) if running else 0.0
+    left = (total - count) / rate if rate > 0 else float("nan")
+    return BatchStatus(
+        name,
+        method,
+        total,
+        count - int(failed),
+        int(failed),
+        rate,
+        left if count < total else 0.0,
+        tuple(causes),
+        running,
+        last or 0.0,
+    )
+
+
+def records(db: sqlite3.Connection, batch_id: str) -> Iterator[TrialRecord]:
+    """The trials of a batch that have been done, in the order of its plan, one at a time."""
+    query = (
+        "SELECT place, key, method, spec, versions, seed, payload, rows, cause "
+        "FROM plan JOIN trial USING (key) WHERE batch = ? ORDER BY place"
+    )
+    for line in db.execute(query, (batch_id,)):
+        yield TrialRecord(*line)
+
+
+def is_running(path: Path) -> bool:
+    """Whether a run holds the store for writing."""
+    try:
+        lock = os.open(_lock_path(path), os.O_RDONLY)
+    except OSError:
+        return False
+    try:
+        fcntl.flock(lock, fcntl.LOCK_SH | fcntl.LOCK_NB)
+        return False
+    except BlockingIOError:
+        return True
+    finally:
+        os.close(lock)
+
+
+# Under the hood
+
+
+def _lock_path(path: Path) -> Path:
+    return path.with_name(path.name + ".lock")
+
+
+def _take_lock(path: Path) -> int:
+    """A lock the system takes back when this process ends, however it ends."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    lock = os.open(_lock_path(path), os.O_RDWR | os.O_CREAT, 0o644)
+    try:
+        # A look from another terminal holds it for an instant, so one try is not enough.
+        for _ in range(20):
+            try:
+                fcntl.flock(lock, fcntl.LOCK_EX | fcntl.LOCK_NB)
+                return lock
+            except BlockingIOError:
+                time.sleep(0.05)
+        raise StoreError(f"{path}: another run is writing these results; wait for it or stop it")
+    except BaseException:
+        os.close(lock)
+        raise
+
+
+def _connect(path: Path) -> sqlite3.Connection:
+    db = sqlite3.connect(path, timeout=30)
+    try:
+        db.execute("PRAGMA journal_mode = WAL")
+        db.execute("PRAGMA synchronous = NORMAL")
+        if db.execute("SELECT count(*) FROM sqlite_master").fetchone()[0] == 0:
+            db.executescript(f"BEGIN; {_TABLES} PRAGMA user_version = {FORMAT}; COMMIT;")
+        _check_format(db, path)
+    except BaseException:
+        db.close()
+        raise
+    return db
+
+
+def _check_format(db: sqlite3.Connection, path: Path) -> None:
+    found = db.execute("PRAGMA user_version").fetchone()[0]
+    if found != FORMAT:
+        allowed = f"this version reads format {FORMAT}; use a new folder for results"
+        raise InputError(Problem(str(path), f"results are in format {found}", allowed))
+
+
+@contextmanager
+def _clear_errors(path: Path) -> Iterator[None]:
+    """sqlite's failures in one sentence each."""
+    try:
+        yield
+    except sqlite3.OperationalError as error:
+        if any(word in str(error).lower() for word in _FULL):
+            raise full_disk(path) from error
+        raise StoreError(f"{path}: cannot be written: {error}") from error
+    except sqlite3.DatabaseError as error:
+        raise InputError(Problem(str(path), f"cannot be read as results: {error}")) from error
+
+
+def full_disk(path: Path) -> StoreError:
+    """What to say when the disk takes no more."""
+    return StoreError(
+        f"{path}: the disk is full or refuses to write; every trial finished before is kept: "
+        "make room and give the same command again"
+    )
+
+
+def is_full(error: OSError) -> bool:
+    """Whether an operating-system error means that the disk takes no more."""
+    return error.errno in (errno.ENOSPC, errno.EDQUOT, errno.EFBIG)

@@ -1,0 +1,59 @@
+"""Small methods that behave well or badly on purpose, so that the machinery can be tested alone."""
+
+from __future__ import annotations
+
+import hashlib
+import os
+import signal
+import time
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Any
+
+Row = dict[str, Any]
+
+
+def burn(common: Mapping[str, Any], payload: Row) -> list[Row]:
+    """Use the processor for common["ms"]; the answer depends on the payload alone.
+
+    Where common["diary"] names a file, a line is written there at the start of every trial.
+    """
+    if "diary" in common:
+        with Path(common["diary"]).open("a") as diary:
+            diary.write(f"{payload['x']}\n")
+    end = time.process_time() + common.get("ms", 1) / 1000
+    while time.process_time() < end:
+        pass
+    number = int(
+        hashlib.sha256(repr((payload["x"], payload["seed"])).encode()).hexdigest()[:12], 16
+    )
+    return [{"answer": number / 7.0, "even": number % 2 == 0}]
+
+
+def mixed(common: Mapping[str, Any], payload: Row) -> list[Row]:
+    """What common["bad"] says for this x: raise, die, segv, hang, loud, unplain; else x squared."""
+    x = payload["x"]
+    match common["bad"].get(str(x)):
+        case "raise":
+            raise ValueError(f"no answer for {x}")
+        case "die":
+            os.kill(os.getpid(), signal.SIGKILL)
+        case "segv":
+            os.kill(os.getpid(), signal.SIGSEGV)
+        case "leave":
+            os._exit(7)
+        case "exit":
+            raise SystemExit("enough")
+        case "hang":
+            time.sleep(3600)
+        case "loud":
+            os.write(1, b"engine build line\n" * 100_000)
+        case "unplain":
+            return [{"answer": [1, 2]}]
+    return [{"answer": x * x, "half": x / 2}]
+
+
+def environment(common: Mapping[str, Any], payload: Row) -> list[Row]:
+    """What the trial's process sees."""
+    names = ("MALLOC_TRIM_THRESHOLD_", "OMP_NUM_THREADS")
+    return [{name: os.environ.get(name, "") for name in names}]
