@@ -139,8 +139,9 @@ class Part:
     label is its name in the file plus a running number where there are several; row is the index
     of its [[part]] entry. A link shared between chassis and axle has unsprung in (0, 1): that
     fraction of its mass rides on `carrier`'s axle and the rest on the chassis. mass_sd: kg,
-    place_sd: m per axis, standard uncertainties. centre, turn: where `shape` is drawn, (3,) m
-    and (3, 3) rotation, truck axes.
+    place_sd: m per axis, standard uncertainties, shared by all pieces of a row; mirrored: this
+    piece is a mirror image, so that the row's sideways error moves it the other way. centre, turn:
+    where `shape` is drawn, (3,) m and (3, 3) rotation, truck axes.
     """
 
     label: str
@@ -155,6 +156,7 @@ class Part:
     price: float = 0.0
     mass_sd: float = 0.0
     place_sd: float = 0.0
+    mirrored: bool = False
 
 
 @dataclass(frozen=True)

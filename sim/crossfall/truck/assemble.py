@@ -1,0 +1,57 @@
+"""A truck's seven bodies from its placed parts, and quick changes that need no file.
+
+Used both when a truck is first built and by sweeps that move or reweigh its parts.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+import numpy as np
+
+from crossfall.truck.massprops import steiner
+from crossfall.truck.model import WHEELS, Array, Body, Part, Truck, frozen
+
+BODIES = ("chassis", "front axle", "rear axle", *WHEELS)
+_ROW = {name: i for i, name in enumerate(BODIES)}
+
+
+def shares(parts: Sequence[Part]) -> Array:
+    """(7, n) fraction of each part's mass on each of BODIES; a link is on two of them."""
+    weights = np.zeros((len(BODIES), len(parts)))
+    for j, part in enumerate(parts):
+        weights[_ROW[part.carrier], j] = part.unsprung
+        weights[0, j] += 1.0 - part.unsprung if part.carrier != "chassis" else 1.0
+    return weights
+
+
+def bodies(parts: Sequence[Part]) -> tuple[Body, ...]:
+    """The seven bodies of BODIES; one that carries nothing has no mass and lies at the origin."""
+    weights = shares(parts)
+    mass = np.array([p.body.mass for p in parts])
+    cg = np.array([p.body.cg for p in parts])
+    own = np.array([p.body.inertia for p in parts])
+    shared = weights * mass
+    total = shared.sum(axis=1)
+    safe = np.where(total > 0, total, 1.0)
+    centre = shared @ cg / safe[:, None]
+    # Each part's inertia is moved to its body's centre; a body with one part keeps it unchanged.
+    offset = cg[None] - centre[:, None]
+    inertia = np.einsum("bn,nij->bij", weights, own) + steiner(shared, offset).sum(axis=1)
+    inertia = np.where(total[:, None, None] > 0, inertia, 0.0)
+    return tuple(
+        Body(float(m), frozen(c), frozen(i)) for m, c, i in zip(total, centre, inertia, strict=True)
+    )
+
+
+def reassemble(truck: Truck, parts: Sequence[Part]) -> Truck:
+    """The same truck carrying these parts instead of its own."""
+    chassis, front, rear, fl, fr, rl, rr = bodies(parts)
+    return replace(
+        truck,
+        chassis=chassis,
+        front=replace(truck.front, body=front, wheels=(fl, fr)),
+        rear=replace(truck.rear, body=rear, wheels=(rl, rr)),
+        parts=tuple(parts),
+    )

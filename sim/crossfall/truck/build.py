@@ -1,0 +1,171 @@
+"""From the checked file to the frozen truck."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from math import atan, degrees, radians
+from pathlib import Path
+
+import numpy as np
+
+from crossfall.truck import checks, meshes, schema
+from crossfall.truck.assemble import reassemble
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import (
+    Axle,
+    Body,
+    Clearance,
+    Grip,
+    Part,
+    Suspension,
+    Truck,
+    Tyre,
+    frozen,
+)
+from crossfall.truck.pieces import pieces, row
+from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.read import Where, contained, in_memory, read_spec
+from crossfall.truck.solids import MM, Solid
+
+_NOTHING = Body(0.0, frozen(np.zeros(3)), frozen(np.zeros((3, 3))))
+
+
+@dataclass(frozen=True)
+class Loaded:
+    """A truck with the file it came from. warnings: things to know that are no mistakes."""
+
+    truck: Truck
+    spec: schema.TruckSpec
+    warnings: tuple[Problem, ...]
+    path: Path
+    where: Where
+
+    @property
+    def folder(self) -> Path:
+        """Where the file's meshes are looked for; `build` wants it."""
+        return self.path.resolve().parent
+
+
+def load_truck(path_or_demo_name: str | Path) -> Loaded:
+    """The truck of a chassis file, or a demo truck by name.
+
+    Raises InputError with every mistake found: first the form of the file, and once that is
+    right, whether such a truck can be built, and whether it can stand.
+    """
+    reading = read_spec(path_or_demo_name)
+    truck, warnings = build(reading.spec, reading.path.resolve().parent, reading.where)
+    return Loaded(truck, reading.spec, warnings, reading.path, reading.where)
+
+
+def build(
+    spec: schema.TruckSpec, folder: Path | None = None, where: Where | None = None
+) -> tuple[Truck, tuple[Problem, ...]]:
+    """The frozen truck of a spec, and warnings.
+
+    folder: where mesh files are looked for; None allows none. where: lines for messages. The same
+    spec always gives the same truck, byte for byte. Raises InputError.
+    """
+    where = where or in_memory(spec)
+    found = checks.spec_mistakes(spec, where)
+    warnings: list[Problem] = []
+    parts: list[Part] = []
+    for i, part in enumerate(spec.part):
+
+        def mesh(shape: schema.Mesh, i: int = i) -> Solid:
+            return _mesh(shape, i, folder, where, warnings)
+
+        try:
+            parts += pieces(part, i, row(part, spec, mesh), spec)
+        except InputError as error:
+            found += error.problems
+        except ValueError as error:
+            found.append(where.problem(("part", i, "axle_end_mm"), str(error)))
+    if found:
+        raise InputError(found)
+    truck = _lean(reassemble(_bare(spec), parts), spec)
+    if found := checks.truck_mistakes(truck, spec, where):
+        raise InputError(found)
+    return truck, (*warnings, *checks.truck_warnings(truck, where))
+
+
+def _mesh(
+    shape: schema.Mesh, i: int, folder: Path | None, where: Where, warnings: list[Problem]
+) -> Solid:
+    key = ("part", i, "shape", "file")
+    path = contained(folder, shape.file) if folder is not None else None
+    if path is None:
+        what = f"'{shape.file}' is outside the truck file's folder"
+        raise InputError(where.problem(key, what, "stay inside it"))
+    try:
+        mesh = meshes.load_mesh(path, shape.unit)
+    except meshes.MeshError as error:
+        raise InputError(where.problem(key, error.what, error.allowed)) from None
+    if mesh.warning:
+        warnings.append(where.problem(key, mesh.warning))
+    return mesh.solid
+
+
+def _bare(spec: schema.TruckSpec) -> Truck:
+    """The truck without its parts and without the lean of its heave axes."""
+    half = spec.chassis.wheelbase_mm * MM / 2
+    lock = spec.chassis.steering_lock_deg
+    return Truck(
+        name=spec.name,
+        chassis=_NOTHING,
+        front=_axle(spec.front, half),
+        rear=_axle(spec.rear, -half),
+        grips=tuple(Grip(k, g.low, g.likely, g.high) for k, g in spec.grip.items()),
+        clearance=_clearance(spec),
+        final_drive=spec.chassis.final_drive,
+        driven=(spec.chassis.driven != "rear", spec.chassis.driven != "front"),
+        steering_lock=None if lock is None else radians(lock),
+    )
+
+
+def _axle(end: schema.FrontSpec | schema.RearSpec, x: float) -> Axle:
+    t, s = end.tyre, end.suspension
+    tyre = Tyre(
+        radius=t.radius_mm * MM,
+        width=t.width_mm * MM,
+        contact_half_width=t.contact_half_width_mm * MM,
+        stiffness=t.stiffness_n_per_mm / MM,
+    )
+    suspension = Suspension(
+        spring_rate=s.spring_n_per_mm / MM,
+        spring_spacing=s.spring_spacing_mm * MM,
+        damping=s.damping_n_s_per_m,
+        roll_centre_height=s.roll_centre_mm * MM,
+        bump=s.bump_mm * MM,
+        droop=s.droop_mm * MM,
+        anti_roll=s.anti_roll_n_mm_per_deg * MM * degrees(1),
+        heave_lean=radians(s.heave_lean_deg or 0.0),
+        locked=s.locked,
+    )
+    return Axle(x, end.track_mm * MM, tyre, suspension, _NOTHING, (_NOTHING, _NOTHING))
+
+
+def _clearance(spec: schema.TruckSpec) -> Clearance | None:
+    c = spec.clearance
+    if c is None:
+        return None
+    lift = spec.chassis.raise_mm
+    nose, belly, tail = ((x * MM, (z + lift) * MM) for x, z in (c.nose_mm, c.belly_mm, c.tail_mm))
+    return Clearance(nose, belly, tail)
+
+
+def _lean(truck: Truck, spec: schema.TruckSpec) -> Truck:
+    """The truck with the heave axes that anti-dive and anti-squat ask for: see SuspensionSpec."""
+    dive, squat = spec.front.suspension.percent, spec.rear.suspension.percent
+    if dive is None and squat is None:
+        return truck
+    full = whole(truck).cg[2] / truck.wheelbase
+    front, rear = (a.suspension for a in truck.axles)
+    if dive is not None:
+        front = replace(front, heave_lean=atan(dive / 100 * full))
+    if squat is not None:
+        rear = replace(rear, heave_lean=atan(-squat / 100 * full))
+    return replace(
+        truck,
+        front=replace(truck.front, suspension=front),
+        rear=replace(truck.rear, suspension=rear),
+    )

@@ -1,0 +1,208 @@
+"""What is wrong with a truck although every single value of its file is in order."""
+
+from __future__ import annotations
+
+from math import hypot
+
+import numpy as np
+
+from crossfall.truck.assemble import BODIES
+from crossfall.truck.massprops import whole
+from crossfall.truck.materials import MATERIALS
+from crossfall.truck.model import GRAVITY, WHEELS, Truck
+from crossfall.truck.problems import Problem
+from crossfall.truck.read import Where
+from crossfall.truck.ride import axle_loads, spring_preloads, tyre_loads
+from crossfall.truck.schema import TruckSpec
+from crossfall.truck.sentences import suggestion
+
+_ENDS = ("front", "rear")
+# A roll centre higher than this many tyre radii is a slip of the pen.
+_HIGHEST_ROLL_CENTRE = 4.0
+# A spring squeezed by more than this share of the wheelbase would not fit under the truck.
+_LONGEST_SQUEEZE = 0.5
+_FAR_OUT = 1.5  # wheelbases from the middle; further out a place is probably mistyped
+
+
+def spec_mistakes(spec: TruckSpec, where: Where) -> list[Problem]:
+    """Mistakes between values: names, materials, and geometry that cannot be built."""
+    return [*_names(spec, where), *_materials(spec, where), *_geometry(spec, where)]
+
+
+def _names(spec: TruckSpec, where: Where) -> list[Problem]:
+    found = []
+    seen: dict[str, str] = {}
+    for i, part in enumerate(spec.part):
+        key = part.name.casefold()
+        if key in seen:
+            file, line = where.place(("part", i, "name"))
+            allowed = "every part needs a name of its own"
+            what = f"'{part.name}' is there twice"
+            found.append(Problem(file, what, allowed, f"part[{i}].name", line))
+        seen[key] = part.name
+    if spec.battery is not None and spec.battery.part.casefold() not in seen:
+        what = f"'{spec.battery.part}' is not in the parts list"
+        hint = suggestion(spec.battery.part, list(seen.values()))
+        found.append(where.problem(("battery", "part"), what, hint))
+    return found
+
+
+def _materials(spec: TruckSpec, where: Where) -> list[Problem]:
+    found = []
+    known = [*MATERIALS, *spec.materials]
+    for name in spec.materials:
+        if name in MATERIALS:
+            what = f"is in the table already, {MATERIALS[name].density / 1000:g} g/cm3"
+            found.append(where.problem(("materials", name), what, "choose another name"))
+    for i, part in enumerate(spec.part):
+        if part.material is not None and part.material not in known:
+            what = f"'{part.material}' is not a known material"
+            hint = suggestion(part.material, known)
+            found.append(where.problem(("part", i, "material"), what, hint))
+    return found
+
+
+def _geometry(spec: TruckSpec, where: Where) -> list[Problem]:
+    found = []
+    reach = spec.front.tyre.radius_mm + spec.rear.tyre.radius_mm
+    if spec.chassis.wheelbase_mm <= reach:
+        what = f"is {spec.chassis.wheelbase_mm:g}, so front and rear tyres would touch"
+        allowed = f"more than both radii together, {reach:g}"
+        found.append(where.problem(("chassis", "wheelbase_mm"), what, allowed))
+    for name, end in (("front", spec.front), ("rear", spec.rear)):
+        if end.track_mm <= end.tyre.width_mm:
+            what = f"is {end.track_mm:g}, so left and right tyre would touch"
+            allowed = f"more than the tyre's width, {end.tyre.width_mm:g}"
+            found.append(where.problem((name, "track_mm"), what, allowed))
+        s = end.suspension
+        if s.spring_spacing_mm >= end.track_mm:
+            what = f"is {s.spring_spacing_mm:g}, so the springs would stand in the wheels"
+            allowed = f"less than the track, {end.track_mm:g}"
+            found.append(where.problem((name, "suspension", "spring_spacing_mm"), what, allowed))
+        highest = _HIGHEST_ROLL_CENTRE * end.tyre.radius_mm
+        if s.roll_centre_mm > highest:
+            what = f"is {s.roll_centre_mm:g}"
+            allowed = f"a roll centre lies at most four tyre radii up, {highest:g}"
+            found.append(where.problem((name, "suspension", "roll_centre_mm"), what, allowed))
+    return found
+
+
+def truck_mistakes(truck: Truck, spec: TruckSpec, where: Where) -> list[Problem]:
+    """Reasons why the truck as built cannot stand level on its four wheels."""
+    if found := _empty(truck, where):
+        return found
+    if found := [*_buried(truck, where), *_balance(truck, where)]:
+        return found
+    if found := _hanging(truck, where):
+        return found
+    return [*_springs(truck, where), *_upright(truck, where)]
+
+
+def _empty(truck: Truck, where: Where) -> list[Problem]:
+    bodies = (
+        truck.chassis,
+        truck.front.body,
+        truck.rear.body,
+        *truck.front.wheels,
+        *truck.rear.wheels,
+    )
+    names = [f"{b} wheel" if b in WHEELS else b for b in BODIES]
+    return [
+        where.problem(("part",), f"nothing is on the {name}", "it needs at least one part")
+        for name, body in zip(names, bodies, strict=True)
+        if body.mass <= 0
+    ]
+
+
+def _buried(truck: Truck, where: Where) -> list[Problem]:
+    found = {}
+    for part in truck.parts:
+        if part.body.cg[2] < 0 and part.row not in found:
+            what = f"puts the part {-part.body.cg[2] * 1e3:.1f} mm under the ground"
+            found[part.row] = where.problem(("part", part.row, "at_mm"), what, "z is up")
+    return list(found.values())
+
+
+def _balance(truck: Truck, where: Where) -> list[Problem]:
+    body = whole(truck)
+    front, rear = (load / (body.mass * GRAVITY) for load in axle_loads(truck))
+    if min(front, rear) <= 0:
+        end, x = (
+            ("ahead of the front", truck.front.x)
+            if rear <= 0
+            else ("behind the rear", truck.rear.x)
+        )
+        what = f"the parts put the CG {abs(body.cg[0] - x) * 1e3:.0f} mm {end} axle"
+        return [where.problem(("part",), what, "it must lie inside the wheels")]
+    half = sum(
+        share * (a.track / 2 + a.tyre.contact_half_width)
+        for share, a in zip((front, rear), truck.axles, strict=True)
+    )
+    if abs(body.cg[1]) >= half:
+        side = "left" if body.cg[1] > 0 else "right"
+        what = f"the parts put the CG {abs(body.cg[1]) * 1e3:.0f} mm to the {side}"
+        return [where.problem(("part",), what, f"it must lie inside the wheels, {half * 1e3:.0f}")]
+    return []
+
+
+def _hanging(truck: Truck, where: Where) -> list[Problem]:
+    return [
+        where.problem(
+            ("part",),
+            f"the parts leave the {name} wheel hanging on the level",
+            "move weight towards it",
+        )
+        for name, load in zip(WHEELS, tyre_loads(truck), strict=True)
+        if load <= 0
+    ]
+
+
+def _springs(truck: Truck, where: Where) -> list[Problem]:
+    found = []
+    for i, (name, force) in enumerate(zip(WHEELS, spring_preloads(truck), strict=True)):
+        s = truck.axles[i // 2].suspension
+        key = (_ENDS[i // 2], "suspension", "spring_n_per_mm")
+        squeeze, longest = force / s.spring_rate, _LONGEST_SQUEEZE * truck.wheelbase
+        if s.locked:
+            continue
+        if force <= 0:
+            what = f"the {name} spring would have to pull by {-force:.2f} N to hold the truck level"
+            found.append(where.problem(key, what, "springs only push: move weight towards it"))
+        elif squeeze > longest:
+            what = f"the {name} spring cannot hold {force:.1f} N: it gives {squeeze * 1e3:.0f} mm"
+            stiff = force / longest / 1e3
+            found.append(where.problem(key, what, f"it needs at least {stiff:.3g} N/mm here"))
+    return found
+
+
+def _upright(truck: Truck, where: Where) -> list[Problem]:
+    """Springs stiffer in roll and pitch than the sprung weight's lever over them."""
+    if any(a.suspension.locked for a in truck.axles):
+        return []
+    c, weight = truck.chassis.cg, truck.chassis.mass * GRAVITY
+    s = [a.suspension for a in truck.axles]
+    share = (c[0] - truck.rear.x) / truck.wheelbase
+    roll_centre = share * s[0].roll_centre_height + (1 - share) * s[1].roll_centre_height
+    roll = sum(v.spring_rate * v.spring_spacing**2 / 2 + v.anti_roll for v in s)
+    pitch = sum(2 * a.suspension.spring_rate * (a.x - c[0]) ** 2 for a in truck.axles)
+    found = []
+    for stiffness, arm, way in (
+        (roll, c[2] - roll_centre, "sideways"),
+        (pitch, c[2], "fore and aft"),
+    ):
+        if stiffness <= weight * arm:
+            what = f"the springs cannot hold the body up: it falls over {way} on them"
+            allowed = f"{weight * arm:.2f} N m/rad or more are needed, there are {stiffness:.2f}"
+            found.append(where.problem(("front", "suspension", "spring_n_per_mm"), what, allowed))
+    return found
+
+
+def truck_warnings(truck: Truck, where: Where) -> list[Problem]:
+    """Things that can be meant but mostly are slips."""
+    far = {}
+    for part in truck.parts:
+        distance = hypot(*np.asarray(part.body.cg))
+        if distance > _FAR_OUT * truck.wheelbase and part.row not in far:
+            what = f"puts the part {distance * 1e3:.0f} mm from the truck's middle"
+            far[part.row] = where.problem(("part", part.row), what, "is that meant?")
+    return list(far.values())

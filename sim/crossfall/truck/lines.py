@@ -1,0 +1,158 @@
+"""Which line of a TOML file a key stands on.
+
+The standard reader gives values without places, so this walks the text a second time. It may
+assume the text is valid TOML, since it is only asked after the reader has accepted it.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+
+Path = tuple[str | int, ...]
+
+_BARE = re.compile(r"[A-Za-z0-9_-]+")
+_SPACE = re.compile(r"[ \t]*")
+_BLANK = re.compile(r"(?:[ \t\r\n]|#[^\n]*)*")
+_STRING = re.compile(
+    r'"""(?:[^"\\]|\\.|"{1,2}(?!"))*"{3,5}'
+    r"|'''(?:[^']|'{1,2}(?!'))*'{3,5}"
+    r'|"(?:[^"\\\n]|\\.)*"'
+    r"|'[^'\n]*'",
+    re.DOTALL,
+)
+_SCALAR = re.compile(r"[^,\]}#\n]*")
+_ESCAPE = re.compile(r"\\(u[0-9A-Fa-f]{4}|U[0-9A-Fa-f]{8}|.)")
+_SHORT = {"b": "\b", "t": "\t", "n": "\n", "f": "\f", "r": "\r"}
+
+
+def line_index(text: str) -> dict[Path, int]:
+    """1-based line of every key, table and array entry, by its path; tables count from 0."""
+    return _Walk(text).run()
+
+
+def nearest_line(index: Mapping[Path, int], path: Path) -> int | None:
+    """The line of `path`, or of the closest thing around it that the file does have."""
+    for end in range(len(path), 0, -1):
+        if path[:end] in index:
+            return index[path[:end]]
+    return None
+
+
+class _Walk:
+    """A cursor over the text; every method leaves it behind what it has read."""
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+        self.at = 0
+        self.line = 1
+        self.found: dict[Path, int] = {}
+        self.entries: dict[Path, int] = {}  # how many [[tables]] there are so far, by path
+
+    def skip(self, pattern: re.Pattern[str]) -> str:
+        match = pattern.match(self.text, self.at)
+        if match is None:
+            return ""
+        self.at = match.end()
+        self.line += match.group().count("\n")
+        return match.group()
+
+    def take(self, mark: str) -> bool:
+        if self.text.startswith(mark, self.at):
+            self.at += len(mark)
+            return True
+        return False
+
+    def note(self, path: Path) -> None:
+        self.found.setdefault(path, self.line)
+
+    def run(self) -> dict[Path, int]:
+        table: Path = ()
+        self.skip(_BLANK)
+        while self.at < len(self.text):
+            start = self.at
+            if self.take("[["):
+                table = self.header(many=True)
+            elif self.take("["):
+                table = self.header(many=False)
+            else:
+                self.pair(table)
+            self.skip(_BLANK)
+            if self.at == start:  # not valid after all: better no line than no end
+                break
+        return self.found
+
+    def header(self, many: bool) -> Path:
+        line = self.line
+        names = self.dotted()
+        path: Path = ()
+        for i, name in enumerate(names):
+            path += (name,)
+            if many and i == len(names) - 1:
+                self.found.setdefault(path, line)
+                self.entries[path] = self.entries.get(path, -1) + 1
+            if path in self.entries:
+                path += (self.entries[path],)
+        self.found.setdefault(path, line)
+        self.skip(_SPACE)
+        _ = self.take("]]") if many else self.take("]")
+        return path
+
+    def dotted(self) -> list[str]:
+        names = []
+        while True:
+            self.skip(_SPACE)
+            names.append(self.key())
+            self.skip(_SPACE)
+            if not self.take("."):
+                return names
+
+    def key(self) -> str:
+        quoted = self.skip(_STRING)
+        if quoted.startswith("'"):
+            return quoted[1:-1]
+        if quoted:
+            return _ESCAPE.sub(_unescape, quoted[1:-1])
+        return self.skip(_BARE)
+
+    def pair(self, table: Path) -> None:
+        path = table
+        for name in self.dotted():
+            path += (name,)
+            self.note(path)
+        self.take("=")
+        self.skip(_SPACE)
+        self.value(path)
+
+    def value(self, path: Path) -> None:
+        if self.take("["):
+            self.inside(path, "]")
+        elif self.take("{"):
+            self.inside(path, "}")
+        elif not self.skip(_STRING):
+            self.skip(_SCALAR)
+
+    def inside(self, path: Path, close: str) -> None:
+        count = 0
+        while self.at < len(self.text):
+            self.skip(_BLANK)
+            if self.take(close):
+                return
+            start = self.at
+            if close == "]":
+                self.note((*path, count))
+                self.value((*path, count))
+                count += 1
+            else:
+                self.pair(path)
+            self.skip(_BLANK)
+            self.take(",")
+            if self.at == start:
+                return
+
+
+def _unescape(match: re.Match[str]) -> str:
+    code = match.group(1)
+    if code[0] in "uU" and len(code) > 1:
+        return chr(int(code[1:], 16))
+    return _SHORT.get(code, code)

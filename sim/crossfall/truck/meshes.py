@@ -1,0 +1,146 @@
+"""Mass properties of a part drawn as a surface in a file. The only module that uses trimesh."""
+
+from __future__ import annotations
+
+import io
+import struct
+from dataclasses import dataclass
+from functools import lru_cache
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from crossfall.truck.model import Array, Shape, frozen
+from crossfall.truck.solids import ALONG, Solid, box_gyration
+
+MAX_BYTES = 20_000_000
+MAX_FACES = 200_000
+FORMATS = ("stl", "obj", "ply")
+UNITS = {"mm": 1e-3, "cm": 1e-2, "m": 1.0, "inch": 0.0254}
+MAX_EXTENT = 10.0  # m; more than that is a wrong unit
+
+
+class MeshError(Exception):
+    """A mesh file that cannot be used, in one sentence: what, and what is allowed."""
+
+    def __init__(self, what: str, allowed: str = "") -> None:
+        self.what, self.allowed = what, allowed
+        super().__init__(f"{what}; {allowed}")
+
+
+@dataclass(frozen=True)
+class MeshSolid:
+    """A mesh as a solid. warning: empty, or what had to be assumed."""
+
+    solid: Solid
+    warning: str
+
+
+def load_mesh(path: Path, unit: str) -> MeshSolid:
+    """The solid inside the surface in a file. Raises MeshError.
+
+    A surface that does not close has no inside: then its convex hull is used, or where it has none
+    its bounding box, and the warning says so.
+    """
+    try:
+        about = path.stat()
+    except OSError as error:
+        raise MeshError("names a mesh file that cannot be read", str(error.strerror)) from None
+    if not path.is_file():
+        raise MeshError("names something that is not a file", "an STL, OBJ or PLY file")
+    if about.st_size > MAX_BYTES:
+        raise MeshError(f"names a mesh of {about.st_size} bytes", f"at most {MAX_BYTES}")
+    return _load(path, unit, about.st_mtime_ns, about.st_size)
+
+
+@lru_cache(maxsize=64)
+def _load(path: Path, unit: str, _mtime: int, _size: int) -> MeshSolid:
+    kind = path.suffix.lower().lstrip(".")
+    if kind not in FORMATS:
+        raise MeshError(f"names a file of kind '{path.suffix}'", "an STL, OBJ or PLY file")
+    data = path.read_bytes()
+    _check_count(kind, data)
+    mesh = _parse(kind, data)
+    mesh.apply_scale(UNITS[unit])
+    extent = float(np.ptp(mesh.vertices, axis=0).max())
+    if not 0 < extent <= MAX_EXTENT:
+        raise MeshError(f"names a mesh {extent:g} m across", f"at most {MAX_EXTENT:g} m: the unit?")
+    return _solid(mesh)
+
+
+def _check_count(kind: str, data: bytes) -> None:
+    """Refuse a file whose header promises more than the bounds before anything is allocated."""
+    count = 0
+    if kind == "ply":
+        for line in data[:4096].splitlines():
+            words = line.split()
+            if words[:1] == [b"element"] and len(words) == 3 and words[2].isdigit():
+                count = max(count, int(words[2][:12]))
+    elif kind == "stl" and not data[:5].lower().startswith(b"solid") and len(data) >= 84:
+        (count,) = struct.unpack("<I", data[80:84])
+    elif kind == "obj":
+        count = sum(1 for line in data.splitlines() if line.startswith(b"f "))
+    if count > MAX_FACES:
+        raise MeshError(f"names a mesh of {count} faces", f"at most {MAX_FACES}")
+
+
+def _parse(kind: str, data: bytes) -> Any:
+    import trimesh
+
+    try:
+        # No resolver: a mesh may not pull in other files.
+        mesh = trimesh.load_mesh(
+            io.BytesIO(data), file_type=kind, resolver=None, skip_materials=True, process=True
+        )
+    except MemoryError:
+        raise MeshError("names a mesh that does not fit in memory", "a smaller one") from None
+    except Exception as error:  # the readers raise whatever a broken file makes them stumble over
+        raise MeshError(f"names a broken {kind.upper()} file", str(error)[:80]) from None
+    if not isinstance(mesh, trimesh.Trimesh) or len(mesh.faces) == 0:
+        raise MeshError("names a mesh without faces", "a surface made of triangles")
+    if len(mesh.faces) > MAX_FACES:
+        raise MeshError(f"names a mesh of {len(mesh.faces)} faces", f"at most {MAX_FACES}")
+    if not np.isfinite(mesh.vertices).all():
+        raise MeshError("names a mesh with NaN or infinite corners", "finite numbers")
+    mesh.merge_vertices()
+    return mesh
+
+
+def _solid(mesh: Any) -> MeshSolid:
+    shape = Shape(
+        "mesh",
+        vertices=frozen(mesh.vertices),
+        faces=np.array(mesh.faces, dtype=np.int64),
+    )
+    assert shape.faces is not None
+    shape.faces.flags.writeable = False
+    inside, warning = mesh, ""
+    if not mesh.is_watertight:
+        inside, warning = _hull(mesh), "the mesh is not closed; its convex hull is used instead"
+    elif not mesh.is_winding_consistent:
+        inside, warning = _hull(mesh), "the mesh's faces disagree on outside; its hull is used"
+    if inside is None or abs(inside.volume) < 1e-15:
+        warning = "the mesh encloses nothing; its bounding box is used instead"
+        return MeshSolid(_bounding_box(mesh.vertices, shape), warning)
+    volume = float(inside.volume)
+    # A closed surface turned inside out has all signs reversed, and the same inside.
+    gyration = np.array(inside.moment_inertia, dtype=np.float64) / volume
+    centre = np.array(inside.center_mass, dtype=np.float64)
+    return MeshSolid(
+        Solid(abs(volume), frozen(centre), frozen(gyration), shape, ALONG["z"]), warning
+    )
+
+
+def _hull(mesh: Any) -> Any:
+    try:
+        return mesh.convex_hull
+    except Exception:  # a flat or single-line mesh has no hull, and qhull says so in many ways
+        return None
+
+
+def _bounding_box(vertices: Array, shape: Shape) -> Solid:
+    low, high = vertices.min(axis=0), vertices.max(axis=0)
+    edges = np.maximum(high - low, 1e-4)  # a flat surface still has some thickness
+    centre = frozen((low + high) / 2)
+    return Solid(float(edges.prod()), centre, frozen(box_gyration(*edges)), shape, ALONG["z"])

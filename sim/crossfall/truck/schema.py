@@ -1,0 +1,471 @@
+"""The chassis file: what a truck is, in the tuner's units (mm, g, N/mm, deg), units in the keys.
+
+Positions: a part on the chassis is placed in truck axes (x forward, y left, z up, origin on the
+ground midway between the axles); a part on an axle from that axle's centre; a part on a wheel from
+the wheel's centre with y pointing outboard, so that it comes out mirrored on the other side. Axle
+and wheel parts therefore move along when the wheelbase or the track is changed.
+"""
+
+from __future__ import annotations
+
+from typing import Annotated, Any, Literal
+
+from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
+from pydantic_core import PydanticCustomError
+
+FAR = 10_000.0  # mm; nothing of a scale model is further away
+HEAVY = 100_000.0  # g
+
+Length = Annotated[float, Field(gt=0, le=FAR)]
+Place = Annotated[float, Field(ge=-FAR, le=FAR)]
+NotNegative = Annotated[float, Field(ge=0, le=1e6)]
+Positive = Annotated[float, Field(gt=0, le=1e6)]
+Angle = Annotated[float, Field(ge=-360, le=360)]
+Mass = Annotated[float, Field(gt=0, le=HEAVY)]
+# Arrays of the file arrive as lists and are kept as tuples, so that a spec can be hashed.
+Places = Annotated[tuple[Place, Place, Place], Field(strict=False)]
+Point = Annotated[tuple[Place, Place], Field(strict=False)]
+Lengths = Annotated[tuple[Length, Length, Length], Field(strict=False)]
+Angles = Annotated[tuple[Angle, Angle, Angle], Field(strict=False)]
+Line = Annotated[str, StringConstraints(min_length=1, max_length=200, pattern=r"^[^\x00-\x1f]*$")]
+Name = Annotated[
+    str, StringConstraints(min_length=1, max_length=60, pattern=r"^[^\x00-\x1f.\[\]\"]*$")
+]
+Text = Annotated[str, StringConstraints(max_length=5000)]
+
+Along = Literal["x", "y", "z"]
+On = Literal[
+    "chassis",
+    "front axle",
+    "rear axle",
+    "each axle",
+    "front left",
+    "front right",
+    "rear left",
+    "rear right",
+    "each front wheel",
+    "each rear wheel",
+    "every wheel",
+    "front link",
+    "rear link",
+]
+
+
+class Strict(BaseModel):
+    """No unknown keys, no conversions, no NaN, no change after reading."""
+
+    model_config = ConfigDict(extra="forbid", strict=True, frozen=True, allow_inf_nan=False)
+
+
+def mistake(key: str, what: str, allowed: str) -> PydanticCustomError:
+    """A mistake that needs more than one value to see; `key` names the one to look at."""
+    return PydanticCustomError(
+        "crossfall", "{what}; {allowed}", {"key": key, "what": what, "allowed": allowed}
+    )
+
+
+class Box(Strict):
+    """A block, or with wall_mm a closed shell of that wall thickness inside size_mm."""
+
+    kind: Literal["box"]
+    size_mm: Lengths
+    wall_mm: Length | None = None
+
+    @model_validator(mode="after")
+    def _wall_fits(self) -> Box:
+        if self.wall_mm is not None and 2 * self.wall_mm >= min(self.size_mm):
+            raise mistake(
+                "wall_mm",
+                f"is {self.wall_mm:g}, which leaves no room inside",
+                f"it must be less than half the shortest edge, {min(self.size_mm) / 2:g}",
+            )
+        return self
+
+
+class Plate(Strict):
+    """A flat plate, its thickness along its own z."""
+
+    kind: Literal["plate"]
+    length_mm: Length
+    width_mm: Length
+    thickness_mm: Length
+
+
+class Rod(Strict):
+    """A solid round rod; on a link the length may be left out and runs from end to end."""
+
+    kind: Literal["rod"]
+    diameter_mm: Length
+    length_mm: Length | None = None
+    along: Along = "x"
+
+
+def _bore_fits(outer: float, inner: float) -> None:
+    if inner >= outer:
+        raise mistake("inner_mm", f"is {inner:g}", f"it must be less than outer_mm, {outer:g}")
+
+
+class Tube(Strict):
+    """A round tube by its diameters; on a link the length may be left out."""
+
+    kind: Literal["tube"]
+    outer_mm: Length
+    inner_mm: Length
+    length_mm: Length | None = None
+    along: Along = "x"
+
+    @model_validator(mode="after")
+    def _bore(self) -> Tube:
+        _bore_fits(self.outer_mm, self.inner_mm)
+        return self
+
+
+class Cylinder(Strict):
+    """A solid round body."""
+
+    kind: Literal["cylinder"]
+    diameter_mm: Length
+    length_mm: Length
+    along: Along = "z"
+
+
+class Ring(Strict):
+    """A flat ring by its diameters; it lies round the wheel's axis unless told otherwise."""
+
+    kind: Literal["ring"]
+    outer_mm: Length
+    inner_mm: Length
+    width_mm: Length
+    along: Along = "y"
+
+    @model_validator(mode="after")
+    def _bore(self) -> Ring:
+        _bore_fits(self.outer_mm, self.inner_mm)
+        return self
+
+
+class Sphere(Strict):
+    """A ball."""
+
+    kind: Literal["sphere"]
+    diameter_mm: Length
+
+
+class Strip(Strict):
+    """Stick-on weight wound round a wheel, layer on layer, onto a drum of `around_mm` diameter.
+
+    Its mass comes from g_per_m, or from the material; it counts as spread evenly round the wheel.
+    """
+
+    kind: Literal["strip"]
+    around_mm: Length
+    width_mm: Length
+    thickness_mm: Length
+    length_mm: Length
+    g_per_m: Positive | None = None
+    along: Along = "y"
+
+
+class Mesh(Strict):
+    """A surface from an STL, OBJ or PLY file, placed by the file's own origin."""
+
+    kind: Literal["mesh"]
+    file: Line
+    unit: Literal["mm", "cm", "m", "inch"]
+
+
+AnyShape = Annotated[
+    Box | Plate | Rod | Tube | Cylinder | Ring | Sphere | Strip | Mesh, Field(discriminator="kind")
+]
+Inertias = Annotated[tuple[float, ...], Field(strict=False, min_length=3, max_length=6)]
+
+
+class PartSpec(Strict):
+    """One entry of the parts list.
+
+    Without mass_g the mass is shape times material. With `mirror` every piece also stands at -y.
+    `count` pieces stand step_mm apart, the first at at_mm. turn_deg turns the part about the fixed
+    x, then y, then z axis. cg_mm is the mass centre's offset from at_mm and inertia_kg_mm2 (ixx,
+    iyy, izz, and if need be ixy, ixz, iyz) its own inertia, both in the part's own axes. A link
+    has chassis_end_mm in truck axes and axle_end_mm from the axle's centre instead of at_mm, and
+    `unsprung` is the fraction of it that moves with the axle. Mass, price and tolerances are for
+    one piece; tolerances are plus or minus.
+    """
+
+    name: Name
+    on: On
+    count: Annotated[int, Field(ge=1, le=500)] = 1
+    mirror: bool = False
+    step_mm: Places = (0.0, 0.0, 0.0)
+    mass_g: Mass | None = None
+    material: Name | None = None
+    shape: AnyShape | None = None
+    at_mm: Places | None = None
+    turn_deg: Angles = (0.0, 0.0, 0.0)
+    chassis_end_mm: Places | None = None
+    axle_end_mm: Places | None = None
+    unsprung: Annotated[float, Field(gt=0, lt=1)] | None = None
+    cg_mm: Places = (0.0, 0.0, 0.0)
+    inertia_kg_mm2: Inertias | None = None
+    price: NotNegative = 0.0
+    mass_tol_g: NotNegative | None = None
+    place_tol_mm: NotNegative | None = None
+    detail: Line | None = None
+    note: Text = ""
+
+    @property
+    def is_link(self) -> bool:
+        return self.on.endswith("link")
+
+    @property
+    def on_wheel(self) -> bool:
+        return self.on.endswith(("wheel", "left", "right"))
+
+    @model_validator(mode="before")
+    @classmethod
+    def _one_way_to_place(cls, data: Any) -> Any:
+        """Before the fields, so that a misplaced key is told by what the part sits on."""
+        if not isinstance(data, dict) or not isinstance(data.get("on"), str):
+            return data
+        link = data["on"] in ("front link", "rear link")
+        ends = ("chassis_end_mm", "axle_end_mm", "unsprung")
+        if link and "at_mm" in data:
+            raise mistake("at_mm", "does not apply to a link", "give chassis_end_mm, axle_end_mm")
+        if link and (missing := [k for k in ends if k not in data]):
+            raise mistake("on", f"is '{data['on']}'", f"a link also needs {', '.join(missing)}")
+        if not link and (extra := [k for k in ends if k in data]):
+            raise mistake(extra[0], "is for links only", "use it with on = 'front link' or so")
+        if not link and "at_mm" not in data:
+            raise mistake("at_mm", "is missing", "give the part's place as [x, y, z] in mm")
+        return data
+
+    @model_validator(mode="after")
+    def _mass_is_given_once(self) -> PartSpec:
+        shape = self.shape
+        by_length = isinstance(shape, Strip) and shape.g_per_m is not None
+        if self.mass_g is not None and by_length:
+            raise mistake("mass_g", "is given and so is g_per_m", "keep one of the two")
+        if self.mass_g is None and not by_length and (self.material is None or shape is None):
+            raise mistake("mass_g", "is missing", "give mass_g, or a material and a shape")
+        if isinstance(shape, Rod | Tube) and shape.length_mm is None and not self.is_link:
+            raise mistake("shape.length_mm", "is missing", "only a link may leave it out")
+        if self.is_link and shape is not None and not isinstance(shape, Rod | Tube):
+            raise mistake("shape.kind", f"is '{shape.kind}'", "a link is a rod or a tube")
+        return self
+
+    @model_validator(mode="after")
+    def _placing_makes_sense(self) -> PartSpec:
+        if self.mirror and self.on_wheel:
+            raise mistake(
+                "mirror", "is not for this part", "wheel parts are mirrored by themselves"
+            )
+        if any(self.step_mm) and self.count == 1:
+            raise mistake("step_mm", "has no use with one piece", "give a count of 2 or more")
+        if self.inertia_kg_mm2 is not None:
+            _inertia_is_possible(self.inertia_kg_mm2)
+        return self
+
+
+def _inertia_is_possible(values: tuple[float, ...]) -> None:
+    if len(values) not in (3, 6):
+        raise mistake("inertia_kg_mm2", f"has {len(values)} values", "give 3 or 6")
+    import numpy as np
+
+    xx, yy, zz, xy, xz, yz = (*values, 0.0, 0.0, 0.0)[:6]
+    moments = np.linalg.eigvalsh([[xx, xy, xz], [xy, yy, yz], [xz, yz, zz]])
+    if moments[0] < 0 or moments[2] > moments[0] + moments[1] + 1e-12 * abs(moments[2]):
+        raise mistake(
+            "inertia_kg_mm2",
+            "belongs to no solid body",
+            "none may be negative, and none larger than the other two together",
+        )
+
+
+class ChassisSpec(Strict):
+    """The truck as a whole. raise_mm lifts everything sprung, links' upper ends included."""
+
+    wheelbase_mm: Length
+    raise_mm: Place = 0.0
+    steering_lock_deg: Annotated[float, Field(gt=0, le=80)] | None = None
+    final_drive: Annotated[float, Field(gt=0, le=1000)] = 1.0
+    driven: Literal["both", "front", "rear"] = "both"
+
+
+class TyreSpec(Strict):
+    """radius_mm is from axle centre to ground under load. See `Tyre` for the contact half-width."""
+
+    radius_mm: Length
+    width_mm: Length
+    contact_half_width_mm: Annotated[float, Field(ge=0, le=FAR)] = 0.0
+    stiffness_n_per_mm: Positive
+
+    @model_validator(mode="after")
+    def _contact_under_tread(self) -> TyreSpec:
+        if self.contact_half_width_mm > self.width_mm / 2:
+            raise mistake(
+                "contact_half_width_mm",
+                f"is {self.contact_half_width_mm:g}",
+                f"it may not reach beyond the tread's edge, {self.width_mm / 2:g}",
+            )
+        return self
+
+
+class SuspensionSpec(Strict):
+    """One solid axle's suspension; travel counts from ride height.
+
+    The heave axis leans by heave_lean_deg (positive: the axle moves forward as it compresses), or
+    by what an anti-squat or anti-dive percentage asks for: tan(lean) = -p/100 h/L at the rear and
+    +p/100 h/L at the front, with h the CG height and L the wheelbase. That takes the whole drive
+    (or brake) force at that axle, acting where the tyre meets the ground. Travel and roll centre
+    are given as at ride height, whatever chassis.raise_mm says.
+    """
+
+    spring_n_per_mm: Positive
+    spring_spacing_mm: Length
+    damping_n_s_per_m: NotNegative
+    roll_centre_mm: Annotated[float, Field(ge=0, le=FAR)]
+    bump_mm: Annotated[float, Field(ge=0, le=FAR)]
+    droop_mm: Place
+    anti_roll_n_mm_per_deg: NotNegative = 0.0
+    heave_lean_deg: Annotated[float, Field(ge=-45, le=45)] | None = None
+    locked: bool = False
+
+    @property
+    def percent(self) -> float | None:
+        """Anti-dive or anti-squat, where the file gives one."""
+        return None
+
+    @model_validator(mode="after")
+    def _reaches_the_ground(self) -> SuspensionSpec:
+        if self.droop_mm < 0:
+            what = f"is {self.droop_mm:g}, which leaves the wheels hanging on the level"
+            raise mistake("droop_mm", what, "it must be 0 or more")
+        return self
+
+
+def _one_lean(lean: float | None, percent: float | None, key: str) -> None:
+    if lean is not None and percent is not None:
+        raise mistake(key, "is given and so is heave_lean_deg", "keep one of the two")
+
+
+class FrontSuspensionSpec(SuspensionSpec):
+    anti_dive_percent: Annotated[float, Field(ge=-200, le=200)] | None = None
+
+    @property
+    def percent(self) -> float | None:
+        return self.anti_dive_percent
+
+    @model_validator(mode="after")
+    def _lean_once(self) -> FrontSuspensionSpec:
+        _one_lean(self.heave_lean_deg, self.anti_dive_percent, "anti_dive_percent")
+        return self
+
+
+class RearSuspensionSpec(SuspensionSpec):
+    anti_squat_percent: Annotated[float, Field(ge=-200, le=200)] | None = None
+
+    @property
+    def percent(self) -> float | None:
+        return self.anti_squat_percent
+
+    @model_validator(mode="after")
+    def _lean_once(self) -> RearSuspensionSpec:
+        _one_lean(self.heave_lean_deg, self.anti_squat_percent, "anti_squat_percent")
+        return self
+
+
+class FrontSpec(Strict):
+    """track_mm is between the tyres' centre planes."""
+
+    track_mm: Length
+    tyre: TyreSpec
+    suspension: FrontSuspensionSpec
+
+
+class RearSpec(Strict):
+    track_mm: Length
+    tyre: TyreSpec
+    suspension: RearSuspensionSpec
+
+
+Friction = Annotated[float, Field(gt=0, le=5)]
+
+
+class GripSpec(Strict):
+    """Friction coefficient on one surface, as a range."""
+
+    low: Friction
+    likely: Friction
+    high: Friction
+
+    @model_validator(mode="after")
+    def _in_order(self) -> GripSpec:
+        if not self.low <= self.likely <= self.high:
+            raise mistake(
+                "likely",
+                f"is {self.likely:g} between low {self.low:g} and high {self.high:g}",
+                "they must rise from low to likely to high",
+            )
+        return self
+
+
+class ClearanceSpec(Strict):
+    """The points [x, z] of the chassis that hit the ground first, in truck axes."""
+
+    nose_mm: Point
+    belly_mm: Point
+    tail_mm: Point
+
+    @model_validator(mode="after")
+    def _in_order(self) -> ClearanceSpec:
+        for key in ("nose_mm", "belly_mm", "tail_mm"):
+            if getattr(self, key)[1] < 0:
+                raise mistake(key, f"lies {-getattr(self, key)[1]:g} mm under ground", "z >= 0")
+        if not self.nose_mm[0] > self.belly_mm[0] > self.tail_mm[0]:
+            raise mistake("belly_mm", "is not between nose and tail", "x must fall nose to tail")
+        return self
+
+
+class BatterySpec(Strict):
+    """The pack that runs the truck, for run time.
+
+    draw_a: mean current at this truck's mass; draw_mass_g says at which mass it was measured.
+    """
+
+    part: Name
+    cells: Annotated[int, Field(ge=1, le=12)]
+    capacity_mah: Positive
+    usable_percent: Annotated[float, Field(gt=0, le=100)] = 80.0
+    draw_a: Annotated[float, Field(gt=0, le=500)] | None = None
+    draw_mass_g: Mass | None = None
+
+
+class MaterialSpec(Strict):
+    density_g_cm3: Annotated[float, Field(gt=0, le=30)]
+    source: Line
+
+
+class ToleranceSpec(Strict):
+    """Plus or minus, for every part that gives none of its own."""
+
+    mass_percent: Annotated[float, Field(ge=0, le=100)] = 0.0
+    mass_g: NotNegative = 0.0
+    place_mm: NotNegative = 0.0
+
+
+class TruckSpec(Strict):
+    """A whole chassis file, includes merged in."""
+
+    format: Literal[1]
+    name: Name
+    note: Text = ""
+    currency: Annotated[str, StringConstraints(max_length=8)] = ""
+    chassis: ChassisSpec
+    front: FrontSpec
+    rear: RearSpec
+    grip: dict[Name, GripSpec] = Field(default_factory=dict)
+    clearance: ClearanceSpec | None = None
+    battery: BatterySpec | None = None
+    tolerance: ToleranceSpec | None = None
+    materials: dict[Name, MaterialSpec] = Field(default_factory=dict)
+    part: Annotated[tuple[PartSpec, ...], Field(strict=False, min_length=1, max_length=2000)]
