@@ -1,0 +1,129 @@
+"""Maps of a sweep: contours of the tip angle over two inputs, and where sliding comes first."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from matplotlib.axes import Axes
+from matplotlib.colors import LinearSegmentedColormap
+from matplotlib.figure import Figure
+from matplotlib.patches import Rectangle
+
+from crossfall.show.style import (
+    BODY,
+    LIGHT,
+    SMALL,
+    axes_at,
+    figure,
+    styled,
+    title,
+)
+from crossfall.truck.model import Array
+
+WIDTH = 178.0  # mm
+ANGLES = LinearSegmentedColormap.from_list("angle", ["#0f3d70", "#6fa3d3", "#f3efe6"])
+STEPS = (0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0)  # deg between contours
+
+
+@dataclass(frozen=True)
+class MapPanel:
+    """One map. x (n,), y (m,): the inputs in the tuner's units. tip: (m, n) rad, nan where the
+    truck does not stand. slide: (m, n) rad or None. mark: (x, y) of the truck as it is, or None.
+    """
+
+    name: str
+    x: Array
+    y: Array
+    tip: Array
+    slide: Array | None = None
+    mark: tuple[float, float] | None = None
+
+
+@styled
+def draw_maps(name: str, x_name: str, y_name: str, panels: Sequence[MapPanel]) -> Figure:
+    """Small multiples on one scale of colour; light is steep, and dots are where it slides first.
+
+    The heavy line is the frontier between tipping first and sliding first.
+    """
+    columns = min(len(panels), 3 if len(panels) > 4 else 2)
+    rows = -(-len(panels) // columns)
+    wide = (WIDTH - 18.0 - 8.0 * (columns - 1) - 6.0) / columns
+    tall = wide * (0.62 if columns == 1 else 0.85)
+    height = 20.0 + rows * (tall + 9.0) + 26.0
+    made = figure(WIDTH, height)
+    levels = contour_levels(np.concatenate([p.tip.ravel() for p in panels]))
+    for i, panel in enumerate(panels):
+        row, column = divmod(i, columns)
+        left = 18.0 + column * (wide + 8.0)
+        axes = axes_at(made, left, height - 20.0 - (row + 1) * (tall + 9.0) + 4.0, wide, tall)
+        _map(axes, panel, levels)
+        lowest = i + columns >= len(panels)
+        axes.tick_params(labelbottom=lowest, labelleft=column == 0)
+        axes.set_xlabel(x_name if lowest else "")
+        axes.set_ylabel(y_name if column == 0 else "")
+    _bar(made, levels, any(p.slide is not None for p in panels))
+    title(made, name, "table angle at which it tips, degrees; light is steep")
+    return made
+
+
+def contour_levels(tip: Array) -> Array:
+    """deg, round steps over all finite tip angles (rad), at most ten."""
+    degrees = np.degrees(tip[np.isfinite(tip)])
+    low, high = float(degrees.min()), float(degrees.max())
+    step = next((s for s in STEPS if (high - low) / s <= 9), STEPS[-1])
+    first, last = np.floor(low / step), np.ceil(high / step)
+    return np.arange(first, max(last, first + 1) + 1) * step
+
+
+def _map(axes: Axes, panel: MapPanel, levels: Array) -> None:
+    axes.grid(False)
+    tip = np.ma.masked_invalid(np.degrees(panel.tip))
+    axes.set_facecolor(LIGHT.grid)
+    axes.contourf(panel.x, panel.y, tip, levels=levels, cmap=ANGLES)
+    inner = [v for v in levels if tip.min() < v < tip.max()]
+    if inner:
+        lines = axes.contour(panel.x, panel.y, tip, levels=inner, colors=LIGHT.ink, linewidths=0.45)
+        for text in axes.clabel(lines, fmt="%g", fontsize=SMALL, inline_spacing=2):
+            text.set_bbox({"fc": LIGHT.paper, "ec": "none", "alpha": 0.7, "pad": 0.6})
+    if panel.slide is not None:
+        _frontier(axes, panel, panel.slide)
+    if panel.mark is not None:
+        axes.plot(*panel.mark, "o", ms=6, mfc=LIGHT.paper, mec=LIGHT.ink, mew=1.1, zorder=6)
+        axes.plot(*panel.mark, "+", ms=6, color=LIGHT.ink, mew=0.9, zorder=6.1)
+    axes.set_title(panel.name, size=BODY, weight="bold", pad=3)
+    axes.set(xlim=(panel.x.min(), panel.x.max()), ylim=(panel.y.min(), panel.y.max()))
+
+
+def _frontier(axes: Axes, panel: MapPanel, slide: Array) -> None:
+    spare = np.ma.masked_invalid(np.degrees(slide - panel.tip))
+    if spare.min() < 0:
+        low = float(spare.min()) - 1.0
+        area = axes.contourf(
+            panel.x, panel.y, spare, levels=[low, 0.0], colors="none", hatches=["..."]
+        )
+        area.set(edgecolor=LIGHT.slide, linewidth=0.0)
+    if spare.min() < 0 < spare.max():
+        for colour, width in ((LIGHT.paper, 3.2), (LIGHT.trial, 1.8)):
+            axes.contour(panel.x, panel.y, spare, levels=[0.0], colors=colour, linewidths=width)
+
+
+def _bar(made: Figure, levels: Array, slides: bool) -> None:
+    """The scale of colour in the steps drawn, and what dots and line mean."""
+    width = min(9.0, 90.0 / (len(levels) - 1))
+    axes = axes_at(made, 0, 0, WIDTH, 14.0)
+    axes.set(xlim=(0, WIDTH), ylim=(0, 14.0))
+    axes.set_axis_off()
+    x = 18.0
+    for low, high in zip(levels, levels[1:], strict=False):
+        share = (0.5 * (low + high) - levels[0]) / (levels[-1] - levels[0])
+        axes.add_patch(Rectangle((x, 6.0), width, 3.4, fc=ANGLES(share), ec=LIGHT.faint, lw=0.3))
+        axes.text(x, 5.2, f"{low:g}", size=SMALL, ha="center", va="top", color=LIGHT.soft)
+        x += width
+    axes.text(x, 5.2, f"{levels[-1]:g}°", size=SMALL, ha="center", va="top", color=LIGHT.soft)
+    if slides:
+        x += 12.0
+        axes.add_patch(Rectangle((x, 6.0), 7, 3.4, fc="none", ec=LIGHT.slide, lw=0.0, hatch="..."))
+        axes.add_patch(Rectangle((x, 6.0), 7, 3.4, fill=False, ec=LIGHT.trial, lw=1.6))
+        axes.text(x + 9, 7.7, "slides before it tips", size=BODY, va="center")

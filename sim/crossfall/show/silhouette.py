@@ -1,0 +1,225 @@
+"""Solids seen from one side: outlines in the plane of the page, far ones first."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+
+import numpy as np
+
+from crossfall.truck.model import Array, Axle, Part, Shape, Truck, frozen
+
+ROUND = 48  # corners of a drawn circle: the sagitta of a 60 mm tyre is 0.13 mm
+RIM = 0.58  # drawn rim radius over tyre radius, where the file gives no wheel to draw
+
+
+@dataclass(frozen=True)
+class View:
+    """A direction of sight. right, up: (3,) unit vectors of the page in truck axes."""
+
+    name: str
+    right: Array
+    up: Array
+
+    @property
+    def toward(self) -> Array:
+        """(3,) unit vector towards the viewer."""
+        return np.cross(self.right, self.up)
+
+    def flat(self, points: Array) -> Array:
+        """(n, 2) m on the page of points (n, 3) m."""
+        return np.asarray(points) @ np.stack([self.right, self.up], axis=-1)
+
+
+SIDE = View("side", frozen((1, 0, 0)), frozen((0, 0, 1)))  # from the right, nose to the right
+REAR = View("rear", frozen((0, -1, 0)), frozen((0, 0, 1)))  # from behind, left is left
+PLAN = View("plan", frozen((1, 0, 0)), frozen((0, 1, 0)))  # from above, nose to the right
+PLAN_NOSE_UP = View("plan", frozen((0, -1, 0)), frozen((1, 0, 0)))
+
+
+@dataclass(frozen=True)
+class Patch:
+    """A filled outline. points: (n, 2) m, counter-clockwise. shade: 0 dark to 1 light.
+
+    hole: (k, 2) m cut out of it, or None.
+    """
+
+    points: Array
+    shade: float
+    hole: Array | None = None
+
+
+@dataclass(frozen=True)
+class Solid:
+    """A shape in its place. centre (3,) m, turn (3, 3), truck axes. role: what carries it."""
+
+    shape: Shape
+    centre: Array
+    turn: Array
+    role: str
+    part: Part | None = None
+
+    def moved(self, turn: Array, shift: Array) -> Solid:
+        """The same solid carried along by a rigid motion x -> turn x + shift."""
+        return Solid(self.shape, turn @ self.centre + shift, turn @ self.turn, self.role, self.part)
+
+
+def hull(points: Array) -> Array:
+    """(k, 2) convex outline of points (n, 2), counter-clockwise.
+
+    Andrew's monotone chain; points within 1 um count as one.
+    """
+    rows = np.unique(np.round(np.asarray(points, dtype=np.float64), 6), axis=0)
+    if len(rows) < 3:
+        return rows
+
+    def chain(order: Iterable[Array]) -> list[Array]:
+        out: list[Array] = []
+        for p in order:
+            while len(out) > 1 and _turn(out[-2], out[-1], p) <= 0:
+                out.pop()
+            out.append(p)
+        return out[:-1]
+
+    return np.array(chain(rows) + chain(rows[::-1]))
+
+
+def _turn(a: Array, b: Array, c: Array) -> float:
+    return float((b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]))
+
+
+def area(points: Array) -> float:
+    """m^2 inside an outline (n, 2) m."""
+    x, y = np.asarray(points).T
+    return float(abs(np.dot(x, np.roll(y, -1)) - np.dot(y, np.roll(x, -1))) / 2)
+
+
+def circle(radius: float, height: float) -> Array:
+    """(ROUND, 3) m about the z axis."""
+    t = np.linspace(0, 2 * np.pi, ROUND, endpoint=False)
+    return np.column_stack([radius * np.cos(t), radius * np.sin(t), np.full(ROUND, height)])
+
+
+def patches(solid: Solid, view: View) -> list[Patch]:
+    """What is seen of a solid, in the order to paint it."""
+    return _SEEN[solid.shape.kind](solid, view)
+
+
+def outline(solid: Solid, view: View) -> Array:
+    """(n, 2) m convex silhouette of a solid."""
+    return hull(view.flat(_placed(solid, _corners(solid.shape))))
+
+
+def _placed(solid: Solid, points: Array) -> Array:
+    return points @ solid.turn.T + solid.centre
+
+
+def _corners(shape: Shape) -> Array:
+    """(n, 3) m, points whose convex hull is the shape's, in its own axes."""
+    if shape.kind == "mesh":
+        return np.asarray(shape.vertices)
+    if shape.kind == "box":
+        x, y, z = np.array(shape.size) / 2
+        return np.array([(a * x, b * y, c * z) for a in (-1, 1) for b in (-1, 1) for c in (-1, 1)])
+    if shape.kind == "sphere":
+        r = shape.size[0]
+        return np.concatenate([circle(r * np.cos(t), r * np.sin(t)) for t in _LATITUDES])
+    radius, length = shape.size[0], shape.size[-1]
+    return np.concatenate([circle(radius, -length / 2), circle(radius, length / 2)])
+
+
+_LATITUDES = np.linspace(-np.pi / 2, np.pi / 2, 25)
+
+
+def _light(normal: Array, view: View) -> float:
+    """0 to 1: light falls over the viewer's left shoulder, from above."""
+    sun = -0.35 * view.right + 0.75 * view.up + 0.75 * view.toward
+    return float(np.clip(0.5 + 0.45 * np.dot(normal, sun) / np.linalg.norm(sun), 0, 1))
+
+
+def _box(solid: Solid, view: View) -> list[Patch]:
+    half = np.array(solid.shape.size) / 2
+    seen = []
+    for axis in range(3):
+        for sign in (-1.0, 1.0):
+            normal = sign * solid.turn[:, axis]
+            if normal @ view.toward < 1e-6:
+                continue
+            others = [i for i in range(3) if i != axis]
+            face = np.zeros((4, 3))
+            face[:, axis] = sign * half[axis]
+            for i, signs in zip(others, ((-1, 1, 1, -1), (-1, -1, 1, 1)), strict=True):
+                face[:, i] = half[i] * np.array(signs)
+            seen.append(Patch(hull(view.flat(_placed(solid, face))), _light(normal, view)))
+    return [p for p in seen if len(p.points) > 2]
+
+
+def _round(solid: Solid, view: View) -> list[Patch]:
+    radius, length = solid.shape.size[0], solid.shape.size[-1]
+    axis = solid.turn[:, 2]
+    towards = float(axis @ view.toward)
+    near = length / 2 if towards >= 0 else -length / 2
+    cap = hull(view.flat(_placed(solid, circle(radius, near))))
+    hole = None
+    if solid.shape.kind == "tube":
+        hole = hull(view.flat(_placed(solid, circle(solid.shape.size[1], near))))
+    if abs(towards) > 0.999:  # end on: a bore that one can look through
+        return [Patch(cap, _light(np.sign(towards) * axis, view), hole)]
+    side = [Patch(outline(solid, view), _light(view.toward, view))]
+    if abs(towards) > 0.02 and len(cap) > 2:
+        side.append(Patch(cap, _light(np.sign(towards) * axis, view), hole))
+    return side
+
+
+def _lump(solid: Solid, view: View) -> list[Patch]:
+    return [Patch(outline(solid, view), _light(view.toward, view))]
+
+
+_SEEN: dict[str, Callable[[Solid, View], list[Patch]]] = {
+    "box": _box,
+    "cylinder": _round,
+    "tube": _round,
+    "sphere": _lump,
+    "mesh": _lump,
+}
+
+
+def solids(truck: Truck) -> list[Solid]:
+    """Every part with a shape, and plain tyres for wheels that have none in the file."""
+    made = [Solid(p.shape, p.centre, p.turn, role(p), p) for p in truck.parts if p.shape]
+    tread = {c for c in _WHEEL_ROLES if _has_tyre(truck, c)}
+    for i, axle in enumerate(truck.axles):
+        for j, wheel in enumerate(_WHEEL_ROLES[2 * i : 2 * i + 2]):
+            if wheel not in tread:
+                made.append(tyre(axle, j, wheel))
+    return made
+
+
+_WHEEL_ROLES = ("front left", "front right", "rear left", "rear right")
+
+
+def tyre(axle: Axle, side: int, wheel: str) -> Solid:
+    """A plain tyre to draw, left (0) or right (1)."""
+    r = axle.tyre.radius
+    centre = np.array([axle.x, (0.5 - side) * axle.track, r])
+    shape = Shape("tube", (r, RIM * r, axle.tyre.width))
+    return Solid(shape, centre, np.array([[1.0, 0, 0], [0, 0, 1], [0, -1, 0]]), wheel)
+
+
+def role(part: Part) -> str:
+    """chassis, link (shared with an axle), front axle, rear axle, or the wheel's name."""
+    return "link" if 0 < part.unsprung < 1 else part.carrier
+
+
+def _has_tyre(truck: Truck, wheel: str) -> bool:
+    """Whether the file's own parts fill the wheel out to nine tenths of its radius."""
+    radius = truck.axles[_WHEEL_ROLES.index(wheel) // 2].tyre.radius
+    return any(
+        p.carrier == wheel and p.shape is not None and np.max(_corners(p.shape)) > 0.9 * radius
+        for p in truck.parts
+    )
+
+
+def painted(truck_solids: Iterable[Solid], view: View) -> list[Solid]:
+    """Far to near; equal depths keep their order."""
+    return sorted(truck_solids, key=lambda s: float(s.centre @ view.toward))

@@ -1,0 +1,225 @@
+"""How our pictures look: ink, palette, sizes, the page in millimetres, and reproducible files.
+
+Colour never stands alone: every role also has a line style, a marker or a hatch, so that a page
+survives a grey copy and colour-blind eyes.
+"""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import wraps
+from pathlib import Path
+from typing import Any, ParamSpec, TypeVar
+
+import matplotlib
+import matplotlib.style
+from matplotlib.axes import Axes
+from matplotlib.backends.backend_agg import FigureCanvasAgg
+from matplotlib.figure import Figure
+from matplotlib.font_manager import FontProperties
+from matplotlib.textpath import TextPath
+
+from crossfall.truck.files import write_atomically
+from crossfall.truck.problems import InputError, Problem
+
+MM_PER_INCH = 25.4
+MM_PER_POINT = MM_PER_INCH / 72
+A4 = (210.0, 297.0)  # mm
+DPI = 200
+
+TITLE, HEADING, BODY, SMALL = 11.0, 8.5, 7.5, 6.5  # pt on paper; SMALL is the least we print
+
+
+@dataclass(frozen=True)
+class Theme:
+    """Colours by role, as hex strings.
+
+    ink, soft, faint: text and lines in falling weight. grid: the quietest line. paper: the page.
+    earth: ground and table. rigid, compliant, trial, slide: the answers. helps, hurts: gain of
+    either sign. sprung, unsprung, tyre, link: parts by what carries them. front, rear: wheels.
+    """
+
+    paper: str
+    ink: str
+    soft: str
+    faint: str
+    grid: str
+    earth: str
+    rigid: str
+    compliant: str
+    trial: str
+    slide: str
+    helps: str
+    hurts: str
+    sprung: str
+    unsprung: str
+    tyre: str
+    link: str
+    front: str
+    rear: str
+
+
+LIGHT = Theme(
+    paper="#ffffff",
+    ink="#17212b",
+    soft="#4c5965",
+    faint="#8d98a3",
+    grid="#dfe4e8",
+    earth="#e9e3d8",
+    rigid="#6a7682",
+    compliant="#1a5fa6",
+    trial="#c34a06",
+    slide="#e0ad2e",
+    helps="#1a5fa6",
+    hurts="#c9640f",
+    sprung="#bfd4ea",
+    unsprung="#d99a3e",
+    tyre="#56616c",
+    link="#8775ab",
+    front="#1a5fa6",
+    rear="#c34a06",
+)
+
+DARK = Theme(
+    paper="#12181e",
+    ink="#eef2f5",
+    soft="#b4bec8",
+    faint="#75818c",
+    grid="#2a333c",
+    earth="#2b2924",
+    rigid="#9aa6b2",
+    compliant="#5aa9f0",
+    trial="#ff8a3d",
+    slide="#c9971a",
+    helps="#5aa9f0",
+    hurts="#f08a35",
+    sprung="#4a6f94",
+    unsprung="#c98a30",
+    tyre="#8f9aa5",
+    link="#a694cc",
+    front="#5aa9f0",
+    rear="#ff8a3d",
+)
+
+# Front and rear differ in colour, left and right in line and fill of the marker.
+WHEEL_COLOURS = (LIGHT.front, LIGHT.front, LIGHT.rear, LIGHT.rear)
+WHEEL_LINES = ("-", (0, (4, 2)), "-", (0, (4, 2)))
+WHEEL_MARKERS = ("o", "o", "s", "s")
+
+_SETTINGS: dict[str, Any] = {
+    "font.family": "DejaVu Sans",
+    "font.size": BODY,
+    "text.color": LIGHT.ink,
+    "axes.edgecolor": LIGHT.soft,
+    "axes.labelcolor": LIGHT.ink,
+    "axes.labelsize": BODY,
+    "axes.linewidth": 0.6,
+    "axes.spines.top": False,
+    "axes.spines.right": False,
+    "axes.titlelocation": "left",
+    "axes.titlesize": HEADING,
+    "axes.grid": True,
+    "axes.axisbelow": True,
+    "grid.color": LIGHT.grid,
+    "grid.linewidth": 0.5,
+    "xtick.color": LIGHT.soft,
+    "ytick.color": LIGHT.soft,
+    "xtick.labelcolor": LIGHT.ink,
+    "ytick.labelcolor": LIGHT.ink,
+    "xtick.labelsize": SMALL,
+    "ytick.labelsize": SMALL,
+    "xtick.major.size": 2.5,
+    "ytick.major.size": 2.5,
+    "xtick.major.width": 0.6,
+    "ytick.major.width": 0.6,
+    "lines.linewidth": 1.2,
+    "hatch.linewidth": 0.4,
+    "legend.frameon": False,
+    "legend.fontsize": SMALL,
+    "svg.hashsalt": "crossfall",
+    "svg.fonttype": "path",
+    "pdf.fonttype": 42,
+    "savefig.dpi": DPI,
+}
+
+# No dates and no tool versions: the same picture is the same bytes.
+_METADATA: dict[str, dict[str, None]] = {
+    "png": {"Software": None},
+    "svg": {"Date": None, "Creator": None},
+    "pdf": {"CreationDate": None, "Creator": None, "Producer": None},
+}
+
+P = ParamSpec("P")
+R = TypeVar("R")
+
+
+def styled(draw: Callable[P, R]) -> Callable[P, R]:
+    """Draw under our settings alone, whatever a user's matplotlibrc says."""
+
+    @wraps(draw)
+    def inside(*args: P.args, **kwargs: P.kwargs) -> R:
+        with matplotlib.style.context(_SETTINGS, after_reset=True):
+            return draw(*args, **kwargs)
+
+    return inside
+
+
+def figure(width: float, height: float) -> Figure:
+    """An empty figure, mm."""
+    made = Figure(figsize=(width / MM_PER_INCH, height / MM_PER_INCH), dpi=DPI)
+    FigureCanvasAgg(made)
+    made.set_facecolor(LIGHT.paper)
+    return made
+
+
+def page(width: float, height: float) -> tuple[Figure, Axes]:
+    """A figure and one bare axes over all of it, whose data units are mm of paper."""
+    made = figure(width, height)
+    axes = made.add_axes((0, 0, 1, 1))
+    axes.set(xlim=(0, width), ylim=(0, height))
+    axes.set_axis_off()
+    return made, axes
+
+
+def axes_at(made: Figure, left: float, bottom: float, width: float, height: float) -> Axes:
+    """Axes placed in mm of paper, from the lower left corner."""
+    w, h = made.get_size_inches() * MM_PER_INCH
+    return made.add_axes((left / w, bottom / h, width / w, height / h))
+
+
+def title(made: Figure, text: str, under: str = "", left: float = 6.0, top: float = 6.0) -> None:
+    """The picture's title and a softer line under it, at the top left (mm from the corner)."""
+    w, h = made.get_size_inches() * MM_PER_INCH
+    made.text(left / w, 1 - top / h, text, size=TITLE, weight="bold", va="top")
+    if under:
+        below = 1 - (top + 5.4) / h
+        made.text(left / w, below, under, size=BODY, color=LIGHT.soft, va="top")
+
+
+def text_size(text: str, size: float, weight: str = "normal") -> tuple[float, float]:
+    """Width and height (mm) of a text of one or more lines set in `size` pt."""
+    prop = FontProperties(family="DejaVu Sans", weight=weight)
+    lines = text.split("\n")
+    widths = [
+        TextPath((0, 0), line or " ", size=size, prop=prop).get_extents().x1 for line in lines
+    ]
+    return max(widths) * MM_PER_POINT, len(lines) * 1.2 * size * MM_PER_POINT
+
+
+@styled
+def render(made: Figure, kind: str) -> bytes:
+    """The picture as png, svg or pdf, byte for byte the same each time."""
+    if kind not in _METADATA:
+        known = ", ".join(f".{k}" for k in _METADATA)
+        raise InputError(Problem(f".{kind}", "pictures are not written in this format", known))
+    buffer = io.BytesIO()
+    made.savefig(buffer, format=kind, metadata=_METADATA[kind])
+    return buffer.getvalue()
+
+
+def save(made: Figure, path: Path) -> None:
+    """Write the picture whole or not at all; the suffix says the format."""
+    path = Path(path)
+    write_atomically(path, render(made, path.suffix.lstrip(".").lower()))
