@@ -24,7 +24,7 @@ from crossfall.truck.model import (
 )
 from crossfall.truck.pieces import pieces, row
 from crossfall.truck.problems import InputError, Problem
-from crossfall.truck.read import Where, contained, in_memory, read_spec
+from crossfall.truck.read import Reading, Where, contained, in_memory, read_spec, read_text
 from crossfall.truck.solids import MM, Solid
 
 _NOTHING = Body(0.0, frozen(np.zeros(3)), frozen(np.zeros((3, 3))))
@@ -52,7 +52,15 @@ def load_truck(path_or_demo_name: str | Path) -> Loaded:
     Raises InputError with every mistake found: first the form of the file, and once that is
     right, whether such a truck can be built, and whether it can stand.
     """
-    reading = read_spec(path_or_demo_name)
+    return _loaded(read_spec(path_or_demo_name))
+
+
+def load_text(text: str, path: str | Path) -> Loaded:
+    """The truck of a text as if it stood at `path`: unsaved edits. Raises InputError."""
+    return _loaded(read_text(text, path))
+
+
+def _loaded(reading: Reading) -> Loaded:
     truck, warnings = build(reading.spec, reading.path.resolve().parent, reading.where)
     return Loaded(truck, reading.spec, warnings, reading.path, reading.where)
 

@@ -70,7 +70,18 @@ class Reading:
 def read_spec(path_or_demo_name: str | Path) -> Reading:
     """The checked spec of a file, or of a demo truck by name. Raises InputError."""
     path = locate(path_or_demo_name)
-    main = read_source(path, str(path))
+    return _reading(read_source(path, str(path)), path)
+
+
+def read_text(text: str, path: str | Path) -> Reading:
+    """The checked spec of a text as if it stood at `path`: unsaved edits. Raises InputError."""
+    path = Path(path)
+    if len(text) > MAX_BYTES:
+        raise InputError(Problem(str(path), f"has {len(text)} characters", f"at most {MAX_BYTES}"))
+    return _reading(_source(text, str(path)), path)
+
+
+def _reading(main: Source, path: Path) -> Reading:
     where = _merge(main, path.resolve().parent)
     try:
         spec = TruckSpec.model_validate(where.data)
@@ -97,7 +108,10 @@ def locate(path_or_demo_name: str | Path) -> Path:
 
 def read_source(path: Path, label: str) -> Source:
     """A TOML file's values and lines, format not yet checked. Raises InputError."""
-    text = _text(path, label)
+    return _source(_text(path, label), label)
+
+
+def _source(text: str, label: str) -> Source:
     try:
         data = tomllib.loads(text)
         return Source(label, data, lines.line_index(text))
