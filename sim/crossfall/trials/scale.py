@@ -7,6 +7,7 @@ damping s^2.5. Statics and quasi-static trials give the same angles at any s.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, replace
 
 from crossfall.truck.model import Axle, Body, Clearance, Truck, frozen
@@ -28,7 +29,7 @@ class Scale:
 
     @property
     def time(self) -> float:
-        return self.length**0.5
+        return math.sqrt(self.length)
 
     @property
     def stiffness(self) -> float:
@@ -38,7 +39,7 @@ class Scale:
     @property
     def damping(self) -> float:
         """N s/m."""
-        return self.length**2.5
+        return self.length**2 * math.sqrt(self.length)
 
 
 def similar(truck: Truck, scale: Scale) -> Truck:

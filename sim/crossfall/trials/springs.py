@@ -1,0 +1,205 @@
+"""What holds a truck up in a trial: corner springs, stops, anti-roll bars and tyres.
+
+The laws are in joint coordinates, heave q and roll r per axle: a corner's compression is
+c = q + (s/2) r on the left and q - (s/2) r on the right, and a corner force F does work on c.
+All values are those of the truck that runs in the world (a similar one, where scaled).
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from crossfall.trials.multibody import ENDS, disc_names
+from crossfall.trials.world import Settings
+from crossfall.truck.massprops import unsprung
+from crossfall.truck.model import GRAVITY, Truck
+from crossfall.truck.ride import spring_preloads, sprung_loads, tyre_loads
+
+
+@dataclass(frozen=True)
+class CornerSprings:
+    """One axle's pair of corners. N, m, s, kg; stop_rate N/m, stop_damping N s/m, stop_time s."""
+
+    heave: str
+    roll: str
+    rate: float
+    half_spacing: float
+    preload: tuple[float, float]
+    damping: float
+    anti_roll: float
+    bump: float
+    droop: float
+    stop_rate: float
+    stop_damping: float
+    stop_time: float
+
+
+@dataclass(frozen=True)
+class TyreSpring:
+    """One disc on its tyre joint: ground load + rate * compression, damping on the joint.
+
+    mass: kg of the disc, which the joint does not carry but the tyre does.
+    """
+
+    joint: str
+    load: float
+    rate: float
+    damping: float
+    mass: float
+
+
+def corner_springs(
+    truck: Truck, settings: Settings, step: float, time: float, *, settling: bool
+) -> tuple[CornerSprings, ...]:
+    """Springs of each axle that is not locked. time: factor from real to world seconds.
+
+    settling: raise the damping to `settings.least_damping`, for quasi-static trials.
+    """
+    preloads, sprung = spring_preloads(truck), sprung_loads(truck)
+    out = []
+    for i, axle in enumerate(truck.axles):
+        s = axle.suspension
+        if s.locked:
+            continue
+        mass = _corner_mass(truck, i)
+        damping = s.damping
+        if settling:
+            carried = sprung[i] / GRAVITY / 2
+            least = 2 * settings.least_damping * math.sqrt(s.spring_rate * carried)
+            damping = min(max(damping, least), 0.25 * mass / step)
+        out.append(
+            CornerSprings(
+                f"{ENDS[i]}_heave",
+                f"{ENDS[i]}_roll",
+                s.spring_rate,
+                s.spring_spacing / 2,
+                (float(preloads[2 * i]), float(preloads[2 * i + 1])),
+                damping,
+                s.anti_roll,
+                s.bump,
+                s.droop,
+                (settings.stiffness_step / step) ** 2 * mass,
+                settings.stiffness_step / step * mass,
+                settings.stop_time * time,
+            )
+        )
+    return tuple(out)
+
+
+def tyre_springs(truck: Truck, settings: Settings, step: float) -> tuple[TyreSpring, ...]:
+    """A spring for every disc whose tyre is not rigid, wheels in order."""
+    loads = tyre_loads(truck)
+    out = []
+    for wheel in range(4):
+        axle = truck.axles[wheel // 2]
+        names = disc_names(wheel, axle)
+        if math.isinf(axle.tyre.stiffness):
+            continue
+        rate = axle.tyre.stiffness / len(names)
+        load = float(loads[wheel]) / len(names)
+        mass = axle.wheels[wheel % 2].mass / len(names)
+        damping = 2 * settings.tyre_damping * math.sqrt(rate * load / GRAVITY)
+        damping = min(damping, 0.4 * mass / step)
+        out += [TyreSpring(f"{name}_tyre", load, rate, damping, mass) for name in names]
+    return tuple(out)
+
+
+def safe_step(truck: Truck, settings: Settings, time: float) -> float:
+    """World seconds: the settings' step, or shorter where a tyre or spring is stiff."""
+    step = settings.step * time
+    for i, axle in enumerate(truck.axles):
+        lightest = min(w.mass for w in axle.wheels)
+        if not math.isinf(axle.tyre.stiffness):
+            slowest = math.sqrt(lightest / axle.tyre.stiffness)
+            step = min(step, settings.stiffness_step * slowest)
+        s = axle.suspension
+        if not s.locked:
+            rate = s.spring_rate + 2 * s.anti_roll / s.spring_spacing**2
+            slowest = math.sqrt(_corner_mass(truck, i) / rate)
+            step = min(step, settings.stiffness_step * slowest)
+    return step
+
+
+def _corner_mass(truck: Truck, index: int) -> float:
+    """Mass (kg) that a force at one corner moves: the axle free to heave and roll."""
+    axle, own = truck.axles[index], unsprung(truck, index)
+    s = axle.suspension
+    arm = own.cg[2] - s.roll_centre_height
+    about = own.inertia[0, 0] + own.mass * (arm**2 + own.cg[1] ** 2)
+    return float(1.0 / (1.0 / own.mass + (s.spring_spacing / 2) ** 2 / about))
+
+
+class Stops:
+    """Forces the bump and droop stops have taken up, two per axle; bump positive.
+
+    A stop is a spring as stiff as the time step allows, and what it leaves of the overlap it takes
+    up within `stop_time`: at rest a corner stands exactly on its stop.
+    """
+
+    def __init__(self, axles: int) -> None:
+        self.held = [[0.0, 0.0] for _ in range(axles)]
+
+    def copy(self) -> Stops:
+        other = Stops(0)
+        other.held = [list(pair) for pair in self.held]
+        return other
+
+    @property
+    def idle(self) -> bool:
+        return all(force == 0.0 for pair in self.held for force in pair)
+
+    def force(
+        self, axle: int, side: int, law: CornerSprings, c: float, v: float, dt: float
+    ) -> float:
+        """Stop force (N) against compression c at rate v, and the next step's held force."""
+        held = self.held[axle][side]
+        if held == 0.0 and -law.droop <= c <= law.bump:
+            return 0.0
+        sign = 1.0 if held > 0.0 or c > law.bump else -1.0
+        overlap = c - law.bump if sign > 0.0 else -law.droop - c
+        now = sign * held + law.stop_rate * overlap
+        self.held[axle][side] = sign * max(
+            0.0, sign * held + law.stop_rate * overlap * dt / law.stop_time
+        )
+        return sign * max(0.0, now + law.stop_damping * sign * v)
+
+
+def axle_forces(
+    index: int,
+    law: CornerSprings,
+    heave: tuple[float, float],
+    roll: tuple[float, float],
+    stops: Stops,
+    dt: float,
+) -> tuple[float, float]:
+    """Joint force (N) on heave and moment (N m) on roll, from (position, velocity) of both.
+
+    Springs push only: max(0, preload + rate c); dampers act both ways; stops are one-sided.
+    """
+    q, qv = heave
+    r, rv = roll
+    half = law.half_spacing
+    total = moment = 0.0
+    for side, arm in ((0, half), (1, -half)):
+        c, v = q + arm * r, qv + arm * rv
+        force = law.preload[side] + law.rate * c
+        force = (force if force > 0.0 else 0.0) + law.damping * v
+        force += stops.force(index, side, law, c, v, dt)
+        total += force
+        moment += arm * force
+    return -total, -moment - law.anti_roll * r
+
+
+def linear(
+    law: CornerSprings, heave: tuple[float, float], roll: tuple[float, float], ahead: float
+) -> bool:
+    """Whether both corners stay off slack and stops for `ahead` seconds, at twice the speed."""
+    half = law.half_spacing
+    slack = [-p / law.rate for p in law.preload]
+    for side, arm in ((0, half), (1, -half)):
+        c = heave[0] + arm * roll[0]
+        reach = 2 * abs(heave[1] + arm * roll[1]) * ahead + 0.02 * (law.bump + law.droop)
+        if not max(slack[side], -law.droop) + reach < c < law.bump - reach:
+            return False
+    return True

@@ -1,0 +1,379 @@
+"""One truck in a rigid-body world; the only module that knows the engine.
+
+A World names what the engine only numbers: wheels, joints, loads. It works in SI on whatever
+truck it is given, so a trial that wants another length scale gives it a similar truck.
+"""
+
+from __future__ import annotations
+
+import ctypes
+import os
+import sys
+import tempfile
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+from types import TracebackType
+from typing import Any
+
+import numpy as np
+
+from crossfall.trials.multibody import Link, disc_names, multibody
+from crossfall.trials.urdf import write
+from crossfall.truck.model import Array, Truck, frozen
+
+ALIKE = 1e-9  # relative agreement asked of masses and inertias the engine reports
+
+
+class EngineError(RuntimeError):
+    """The engine did not take the model as it was written."""
+
+
+@dataclass(frozen=True)
+class Settings:
+    """How the engine is run, for lengths of the real truck; each value says why.
+
+    length_scale: lengths are multiplied by this (Froude: time by its root), because the engine
+    rounds thin discs by a collision margin of 1 mm, which at ten times the size is 0.1 mm.
+    step: s, longest time step of the real truck; shorter is taken where a tyre is stiff.
+    stiffness_step: a tyre spring on its wheel alone may turn through this many radians of its
+    own oscillation in a step, since springs are integrated explicitly.
+    iterations: of the contact solver; 10 are off by 0.15 deg, 50 and 200 agree.
+    residual: at which the solver may stop early; so small that it never does.
+    stick: friction coefficient when nothing is said about grip; high enough never to slide.
+    tyre_damping: ratio to critical of a tyre under its share of the truck; only settles it.
+    least_damping: ratio to critical below which a quasi-static trial raises a corner's damping,
+    so that it settles between two angles; at rest damping does nothing.
+    stop_time: s, in which a bump or droop stop takes up what its stiffness leaves; a stop as
+    stiff as metal would need a step fifty times shorter.
+    """
+
+    length_scale: float = 10.0
+    step: float = 1 / 480
+    stiffness_step: float = 0.5
+    iterations: int = 50
+    residual: float = 1e-30
+    stick: float = 5.0
+    tyre_damping: float = 0.15
+    least_damping: float = 0.3
+    stop_time: float = 0.03
+
+
+@cache
+def _engine() -> Any:
+    """pybullet, imported on first use with its build line kept off standard output."""
+    sys.stdout.flush()
+    kept, sink = os.dup(1), os.open(os.devnull, os.O_WRONLY)
+    try:
+        os.dup2(sink, 1)
+        import pybullet
+
+        ctypes.CDLL(None).fflush(None)
+    finally:
+        os.dup2(kept, 1)
+        os.close(kept)
+        os.close(sink)
+    return pybullet
+
+
+def engine_version() -> str:
+    """Name and version of the engine, for records."""
+    from importlib.metadata import version
+
+    return f"pybullet {version('pybullet')}"
+
+
+class World:
+    """A truck at ride height at the origin, without ground; see `plane` and `box`.
+
+    joints: name -> number. link: link name -> number (the chassis is -1). moving: names of joints
+    that are not fixed. Motors are off, all built-in damping is zero, no joint has limits. Use as
+    a context manager; any number may be open at once in a process. Raises InputError for a truck
+    that makes no multibody and EngineError if the engine read it wrongly.
+    """
+
+    def __init__(
+        self,
+        truck: Truck,
+        *,
+        step: float,
+        iterations: int = Settings.iterations,
+        residual: float = Settings.residual,
+        turning: bool = False,
+    ) -> None:
+        tree = multibody(truck, turning=turning)
+        self._p = _engine()
+        self._client: int = self._p.connect(self._p.DIRECT)
+        try:
+            self._set_up(step, iterations, residual)
+            self._body = self._load(write(tree, truck.name, limits=False))
+            self._name_everything(truck)
+            self._check(tree.links)
+            self._still()
+        except BaseException:
+            self.close()
+            raise
+        self.step_time = step
+        self._truck = truck
+
+    def __enter__(self) -> World:
+        return self
+
+    def __exit__(
+        self,
+        kind: type[BaseException] | None,
+        error: BaseException | None,
+        trace: TracebackType | None,
+    ) -> None:
+        self.close()
+
+    def close(self) -> None:
+        """Give back the engine's memory; closing twice is harmless."""
+        if self._client >= 0:
+            self._p.disconnect(physicsClientId=self._client)
+            self._client = -1
+
+    # --- ground ---------------------------------------------------------------------------
+
+    def plane(self, friction: float = 1.0) -> int:
+        """The plane z = 0; friction is a product of both bodies', so 1 leaves it to the tyres."""
+        shape = self._p.createCollisionShape(self._p.GEOM_PLANE, physicsClientId=self._client)
+        return self._fixed(shape, (0.0, 0.0, 0.0), (0.0, 0.0, 0.0, 1.0), friction)
+
+    def box(
+        self,
+        edges: Sequence[float],
+        centre: Sequence[float],
+        quaternion: Sequence[float] = (0.0, 0.0, 0.0, 1.0),
+        friction: float = 1.0,
+    ) -> int:
+        """A fixed box: edges (3,) m, centre (3,) m, quaternion x, y, z, w."""
+        shape = self._p.createCollisionShape(
+            self._p.GEOM_BOX, halfExtents=[e / 2 for e in edges], physicsClientId=self._client
+        )
+        return self._fixed(shape, centre, quaternion, friction)
+
+    def _fixed(
+        self, shape: int, centre: Sequence[float], quaternion: Sequence[float], friction: float
+    ) -> int:
+        body: int = self._p.createMultiBody(
+            0.0, shape, -1, list(centre), list(quaternion), physicsClientId=self._client
+        )
+        self._p.changeDynamics(
+            body, -1, lateralFriction=friction, restitution=0.0, physicsClientId=self._client
+        )
+        return body
+
+    # --- running --------------------------------------------------------------------------
+
+    def gravity(self, x: float, y: float, z: float) -> None:
+        """Set gravity, m/s^2."""
+        self._p.setGravity(x, y, z, physicsClientId=self._client)
+
+    def step(self) -> None:
+        self._p.stepSimulation(physicsClientId=self._client)
+
+    def save(self) -> int:
+        """Keep the whole state in memory; costs as much as thirty steps."""
+        return int(self._p.saveState(physicsClientId=self._client))
+
+    def restore(self, state: int) -> None:
+        self._p.restoreState(state, physicsClientId=self._client)
+
+    def forget(self, state: int) -> None:
+        self._p.removeState(state, physicsClientId=self._client)
+
+    def torques(self, joints: Sequence[int], values: Sequence[float]) -> None:
+        """Joint forces (N) and torques (N m) for the next step only."""
+        self._p.setJointMotorControlArray(
+            self._body,
+            joints,
+            self._p.TORQUE_CONTROL,
+            forces=values,
+            physicsClientId=self._client,
+        )
+
+    def springs(
+        self,
+        joints: Sequence[int],
+        rates: Sequence[float],
+        dampings: Sequence[float],
+        rests: Sequence[float],
+    ) -> None:
+        """Linear spring-dampers that act inside the engine until set again.
+
+        Force rate * (rest - position) - damping * velocity at each joint; rate and damping zero
+        takes a spring off.
+        """
+        self._p.setJointMotorControlArray(
+            self._body,
+            joints,
+            self._p.PD_CONTROL,
+            targetPositions=rests,
+            positionGains=rates,
+            velocityGains=dampings,
+            forces=[1e30] * len(joints),
+            physicsClientId=self._client,
+        )
+
+    def motors(self, joints: Sequence[int], speeds: Sequence[float], most: Sequence[float]) -> None:
+        """Hold joint speeds (rad/s) with at most the given torques (N m); 0 and 0 is free."""
+        self._p.setJointMotorControlArray(
+            self._body,
+            joints,
+            self._p.VELOCITY_CONTROL,
+            targetVelocities=speeds,
+            forces=most,
+            physicsClientId=self._client,
+        )
+
+    def grip(self, wheel: int, friction: float) -> None:
+        """Friction coefficient of one wheel's tyre (0 front left to 3 rear right)."""
+        for link, owner in self.wheel_of.items():
+            if owner == wheel:
+                self._p.changeDynamics(
+                    self._body, link, lateralFriction=friction, physicsClientId=self._client
+                )
+
+    # --- reading --------------------------------------------------------------------------
+
+    def joint_states(self, joints: Sequence[int]) -> list[tuple[float, float]]:
+        """(position, velocity) of each joint."""
+        states = self._p.getJointStates(self._body, joints, physicsClientId=self._client)
+        return [s[:2] for s in states]
+
+    def loads(self) -> list[float]:
+        """(4,) N, normal force of each wheel on whatever it touches, front left first."""
+        loads = [0.0, 0.0, 0.0, 0.0]
+        wheel_of = self.wheel_of
+        for contact in self._p.getContactPoints(self._body, physicsClientId=self._client):
+            wheel = wheel_of.get(contact[3])
+            if wheel is not None:
+                loads[wheel] += contact[9]
+        return loads
+
+    def chassis(self) -> tuple[tuple[float, ...], tuple[float, ...]]:
+        """Engine's pose of the chassis: CG (3,) m and principal axes (4,); see `chassis_poses`."""
+        pose: tuple[tuple[float, ...], tuple[float, ...]] = self._p.getBasePositionAndOrientation(
+            self._body, physicsClientId=self._client
+        )
+        return pose
+
+    def uprightness(self) -> float:
+        """Cosine of the chassis' lean from the plane's normal."""
+        quaternion = self.chassis()[1]
+        turn = self._p.getMatrixFromQuaternion(quaternion)
+        return float(turn[6] * self._up[0] + turn[7] * self._up[1] + turn[8] * self._up[2])
+
+    def chassis_poses(self, raw: Sequence[tuple[Sequence[float], Sequence[float]]]) -> Array:
+        """(n, 7) pose of the truck axes on the chassis, x, y, z m and quaternion x, y, z, w."""
+        return frozen([_compose(*pose, *self._base_inverse) for pose in raw])
+
+    def links(self, links: Sequence[int]) -> list[tuple[tuple[float, ...], tuple[float, ...]]]:
+        """Pose of each link's own frame: origin (3,) m, quaternion (4,)."""
+        states = self._p.getLinkStates(self._body, links, physicsClientId=self._client)
+        return [(s[4], s[5]) for s in states]
+
+    # --- setting up -----------------------------------------------------------------------
+
+    def _set_up(self, step: float, iterations: int, residual: float) -> None:
+        self._p.setPhysicsEngineParameter(
+            fixedTimeStep=step,
+            numSolverIterations=iterations,
+            solverResidualThreshold=residual,
+            numSubSteps=0,
+            enableConeFriction=1,
+            enableFileCaching=0,  # otherwise a rewritten file at the same path is not read again
+            deterministicOverlappingPairs=1,
+            physicsClientId=self._client,
+        )
+
+    def _load(self, text: str) -> int:
+        flags = (
+            self._p.URDF_USE_INERTIA_FROM_FILE  # otherwise it makes up its own from the shapes
+            | self._p.URDF_USE_IMPLICIT_CYLINDER  # otherwise wheels are 32-sided
+            | self._p.URDF_MAINTAIN_LINK_ORDER
+        )
+        with tempfile.TemporaryDirectory(prefix="crossfall-") as folder:
+            path = Path(folder) / "truck.urdf"
+            path.write_text(text, encoding="utf-8")
+            body = self._p.loadURDF(str(path), flags=flags, physicsClientId=self._client)
+        if body < 0:
+            raise EngineError("the engine could not load the truck")
+        return int(body)
+
+    def _name_everything(self, truck: Truck) -> None:
+        count = self._p.getNumJoints(self._body, physicsClientId=self._client)
+        infos = [
+            self._p.getJointInfo(self._body, j, physicsClientId=self._client) for j in range(count)
+        ]
+        self.joints = {info[1].decode(): int(info[0]) for info in infos}
+        self.link = {info[12].decode(): int(info[0]) for info in infos} | {"chassis": -1}
+        self.moving = [i[1].decode() for i in infos if i[2] != self._p.JOINT_FIXED]
+        self.wheel_of = {
+            self.link[name]: wheel
+            for wheel in range(4)
+            for name in disc_names(wheel, truck.axles[wheel // 2])
+        }
+
+    def _check(self, links: Sequence[Link]) -> None:
+        """Mass and inertia must have arrived: the engine zeroes an inertia it does not like."""
+        for link in links:
+            info = self._p.getDynamicsInfo(
+                self._body, self.link[link.name], physicsClientId=self._client
+            )
+            mass, moments, turn = info[0], info[2], _rotation(self._p, info[4])
+            inertia = turn @ np.diag(moments) @ turn.T
+            size = np.abs(link.body.inertia).max()
+            if abs(mass - link.body.mass) > ALIKE * link.body.mass:
+                raise EngineError(f"{link.name}: mass {mass} kg read, {link.body.mass} written")
+            if np.abs(inertia - link.body.inertia).max() > 1e-6 * size:
+                raise EngineError(f"{link.name}: inertia read differs from the one written")
+        info = self._p.getDynamicsInfo(self._body, -1, physicsClientId=self._client)
+        inverse = self._p.invertTransform(info[3], info[4])
+        self._base_inverse: tuple[Sequence[float], Sequence[float]] = inverse
+        self._up = _rotation(self._p, inverse[1])[:, 2]
+
+    def _still(self) -> None:
+        """Off with default motors, dampings and rolling friction."""
+        moving = [self.joints[name] for name in self.moving]
+        if moving:
+            self.motors(moving, [0.0] * len(moving), [0.0] * len(moving))
+        for link in range(-1, len(self.joints)):
+            self._p.changeDynamics(
+                self._body,
+                link,
+                lateralFriction=1.0,
+                rollingFriction=0.0,
+                spinningFriction=0.0,
+                restitution=0.0,
+                linearDamping=0.0,
+                angularDamping=0.0,
+                jointDamping=0.0,
+                physicsClientId=self._client,
+            )
+
+
+@contextmanager
+def saved(world: World) -> Iterator[int]:
+    """A kept state, forgotten at the end of the block."""
+    state = world.save()
+    try:
+        yield state
+    finally:
+        world.forget(state)
+
+
+def _rotation(p: Any, quaternion: Sequence[float]) -> Array:
+    return np.array(p.getMatrixFromQuaternion(quaternion)).reshape(3, 3)
+
+
+def _compose(
+    at: Sequence[float], q: Sequence[float], shift: Sequence[float], r: Sequence[float]
+) -> tuple[float, ...]:
+    """Pose (at, q) followed by (shift, r), as x, y, z and quaternion."""
+    p = _engine()
+    place, turn = p.multiplyTransforms(at, q, shift, r)
+    return (*place, *turn)
