@@ -42,7 +42,8 @@ Held = tuple[bool, bool, bool, bool]
 
 HELD: Held = (True, True, True, True)
 SURE = 0.95  # probability from which an outcome is called
-ROUNDING = 0.1 ** np.arange(9.0)  # |v| is rounded off to sqrt(v^2 + eps^2), less and less
+ROUNDING = 0.1 ** np.arange(8.0)  # |v| is rounded off to sqrt(v^2 + eps^2), less and less
+SETTLED = 1e-14  # power still to be won at which Newton's method stops
 LOW, ELASTIC, HIGH = 0, 1, 2  # amounts of the load pattern, as `_split_at` gives them
 KINKS = (((0, 3),), ((0, 4), (3, 4), (1, 4), (2, 4)), ((1, 2),))  # where those change their line
 
@@ -135,15 +136,15 @@ def _least_power(basis: Array, start: Array, pair: Array) -> tuple[Array, Array]
         for _ in range(20):
             power, gradient, hessian = _rounded_power(basis, start, pair, z, eps)
             step = _newton_step(gradient, hessian)
+            if np.max(np.sum(-gradient * step, axis=0)) < SETTLED:
+                break
             size = np.ones(len(power))
             for _ in range(12):  # halve the steps that go up
-                worse = _power(basis, start, pair, z + size * step, eps) > power
+                worse = _power(basis, start, pair, z + size * step, eps) > power + SETTLED
                 if not worse.any():
                     break
                 size[worse] /= 2
             z = z + np.where(worse, 0.0, size) * step
-            if np.max(np.abs(step)) < 0.1 * eps:
-                break
     return z, np.sum(pair * _speed(basis, start, z, 0.0), axis=-1).max(axis=0)
 
 
@@ -282,7 +283,7 @@ def _first_crossing(
         rises = np.sum(slope * speed, axis=-1)
         step = (power - t) / (1.0 - np.where(first >= second, rises[0], rises[1]))
         t = t + step
-        if np.max(np.abs(step)) < 1e-12:
+        if np.max(np.abs(step)) < 1e-9:
             break
     return t, z
 
