@@ -1,0 +1,98 @@
+"""`crossfall check TRUCK`: is the file right, and how complete is it?"""
+
+from __future__ import annotations
+
+from typing import Any
+
+import click
+
+from crossfall.verbs.common import console, emit, json_option, truck_argument
+
+
+@click.command()
+@truck_argument
+@json_option
+def command(truck: str, as_json: bool) -> int:
+    """Is a truck file right, and how complete is it?
+
+    Every mistake is told at once, a line each, with file, line and key; exit status 2 then.
+    """
+    from crossfall.truck.build import load_truck
+    from crossfall.truck.complete import completeness
+    from crossfall.truck.problems import InputError
+
+    try:
+        loaded = load_truck(truck)
+    except InputError as error:
+        if not as_json:
+            raise
+        emit("check", {"valid": False, "problems": [_problem(p) for p in error.problems]})
+        return 2
+    found = completeness(loaded.truck, loaded.spec)
+    if as_json:
+        emit("check", _answer(loaded, found))
+    else:
+        _show(loaded, found)
+    return 0
+
+
+def _problem(problem: Any) -> dict[str, Any]:
+    return {
+        "file": problem.file,
+        "line": problem.line,
+        "key": problem.key,
+        "what": problem.what,
+        "allowed": problem.allowed,
+    }
+
+
+def _answer(loaded: Any, c: Any) -> dict[str, Any]:
+    from crossfall.truck.digest import digest
+
+    return {
+        "valid": True,
+        "truck": loaded.truck.name,
+        "file": str(loaded.path),
+        "digest": digest(loaded.truck),
+        "rows": c.rows,
+        "pieces": c.pieces,
+        "mass_weighed_percent": c.weighed * 100,
+        "mass_computed_percent": c.computed * 100,
+        "mass_shaped_percent": c.shaped * 100,
+        "mass_toleranced_percent": c.toleranced * 100,
+        "missing_sections": dict(c.missing),
+        "no_tolerance": c.no_tolerance,
+        "no_shape": c.no_shape,
+        "no_price": c.no_price,
+        "notes": c.notes,
+        "problems": [],
+        "warnings": [_problem(p) for p in loaded.warnings],
+    }
+
+
+def _show(loaded: Any, c: Any) -> None:
+    from rich.markup import escape
+
+    out = console()
+    out.print(f"[bold]{escape(str(loaded.path))}[/bold]: no mistakes")
+    out.print(f"{escape(loaded.truck.name)}: {c.rows} parts listed, {c.pieces} pieces")
+    out.print(f"  mass weighed        {c.weighed * 100:3.0f} %, computed {c.computed * 100:.0f} %")
+    out.print(
+        f"  mass with a shape   {c.shaped * 100:3.0f} %" + _names(c.no_shape, "compact lumps")
+    )
+    out.print(f"  mass with tolerance {c.toleranced * 100:3.0f} %" + _names(c.no_tolerance, "none"))
+    for section, cost in c.missing:
+        out.print(f"  no \\[{section}]: {cost}")
+    for note in c.notes:
+        out.print(f"  note: {escape(note)}")
+    for warning in loaded.warnings:
+        out.print(f"  warning: {escape(str(warning))}")
+
+
+def _names(names: tuple[str, ...], what: str) -> str:
+    from rich.markup import escape
+
+    if not names:
+        return ""
+    shown = ", ".join(names[:6]) + (", ..." if len(names) > 6 else "")
+    return escape(f" ({what}: {shown})")

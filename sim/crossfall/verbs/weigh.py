@@ -1,0 +1,166 @@
+"""`crossfall weigh TRUCK`: where the weight is."""
+
+from __future__ import annotations
+
+from math import degrees
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
+
+if TYPE_CHECKING:
+    from rich.table import Table
+
+    from crossfall.truck.model import Truck
+    from crossfall.truck.weight import WeighIn
+
+_WHEELS = ("front_left", "front_right", "rear_left", "rear_right")
+
+
+@click.command()
+@truck_argument
+@click.option("--parts", default=10, show_default=True, metavar="N", help="How many parts to list.")
+@json_option
+def command(truck: str, parts: int, as_json: bool) -> None:
+    """Where is the weight: mass, CG, loads, clearance angles.
+
+    Uncertainties are standard uncertainties (one sigma) from the tolerances in the file.
+    """
+    from crossfall.truck.build import load_truck
+    from crossfall.truck.weight import weigh
+
+    loaded = load_truck(truck)
+    for warning in loaded.warnings:
+        warn(str(warning))
+    found = weigh(loaded.truck)
+    if as_json:
+        emit("weigh", answer(loaded.truck, found, parts))
+    else:
+        _show(loaded.truck, found, parts)
+
+
+def answer(truck: Truck, w: WeighIn, parts: int) -> dict[str, Any]:
+    """The weigh-in in tuner's units."""
+    from crossfall.truck.model import GRAVITY
+
+    gram = 1e3 / GRAVITY
+    clearance = None
+    if w.clearance is not None:
+        clearance = {
+            "approach_deg": degrees(w.clearance.approach),
+            "breakover_deg": degrees(w.clearance.breakover),
+            "departure_deg": degrees(w.clearance.departure),
+        }
+    return {
+        "truck": truck.name,
+        "mass_g": w.mass * 1e3,
+        "mass_sd_g": w.mass_sd * 1e3,
+        "sprung_g": w.sprung * 1e3,
+        "unsprung_g": w.unsprung * 1e3,
+        "cg_mm": w.cg * 1e3,
+        "cg_sd_mm": w.cg_sd * 1e3,
+        "sprung_cg_mm": w.sprung_cg * 1e3,
+        "inertia_kg_mm2": w.inertia * 1e6,
+        "front_share_percent": w.front_share * 100,
+        "front_share_sd_percent": w.front_share_sd * 100,
+        "axle_loads_g": w.axle_loads * gram,
+        "axle_loads_sd_g": w.axle_loads_sd * gram,
+        "wheel_loads_g": dict(zip(_WHEELS, w.tyre_loads * gram, strict=True)),
+        "wheel_loads_sd_g": dict(zip(_WHEELS, w.tyre_loads_sd * gram, strict=True)),
+        "clearance": clearance,
+        "parts": [
+            {
+                "name": i.name,
+                "mass_g": i.mass * 1e3,
+                "height_mm": i.height * 1e3,
+                "pull_mm": i.pull * 1e3,
+                "cg_height_change_without_mm": i.without * 1e3,
+            }
+            for i in w.influences[: max(parts, 0)]
+        ],
+    }
+
+
+def _show(truck: Truck, w: WeighIn, parts: int) -> None:
+    out = console()
+    out.print(f"[bold]{truck.name}[/bold], standing level")
+    out.print(_summary(truck, w))
+    out.print(_loads(w))
+    if parts > 0:
+        out.print(_parts(w, parts))
+        out.print("pull: by how much the part holds the CG up (+) or down (-).")
+
+
+def _summary(truck: Truck, w: WeighIn) -> Table:
+    from rich.table import Table
+
+    table = Table(show_header=False, box=None, padding=(0, 2, 0, 0))
+    x, y, z = w.cg * 1e3
+    sd = w.cg_sd * 1e3
+    ahead = "ahead of" if x >= 0 else "behind"
+    table.add_row("mass", f"{w.mass * 1e3:.0f} ± {w.mass_sd * 1e3:.0f} g")
+    front, rear = w.unsprung * 1e3
+    unsprung = f"unsprung {front:.0f} g front, {rear:.0f} g rear"
+    table.add_row("", f"sprung {w.sprung * 1e3:.0f} g, {unsprung}")
+    table.add_row("CG height", f"{z:.1f} ± {sd[2]:.1f} mm above ground")
+    table.add_row("CG along", f"{abs(x):.1f} ± {sd[0]:.1f} mm {ahead} the middle")
+    side = "left" if y >= 0 else "right"
+    table.add_row("CG across", f"{abs(y):.1f} ± {sd[1]:.1f} mm to the {side}")
+    share = f"{w.front_share * 100:.1f} ± {w.front_share_sd * 100:.1f} % on the front axle"
+    table.add_row("front share", share)
+    roll, pitch, yaw = w.inertia.diagonal() * 1e6
+    table.add_row("inertia", f"roll {roll:.0f}, pitch {pitch:.0f}, yaw {yaw:.0f} kg mm²")
+    if w.clearance is None:
+        table.add_row("clearance", "no points given in the file")
+    else:
+        c = w.clearance
+        angles = [
+            f"{name} {degrees(value):.0f}°" if degrees(value) < 90 else f"{name} free"
+            for name, value in (("approach", c.approach), ("departure", c.departure))
+        ]
+        table.add_row(
+            "clearance", f"{angles[0]}, breakover {degrees(c.breakover):.0f}°, {angles[1]}"
+        )
+    return table
+
+
+def _loads(w: WeighIn) -> Table:
+    from rich.table import Table
+
+    from crossfall.truck.model import GRAVITY
+
+    gram = 1e3 / GRAVITY
+    table = Table(title="On the scales, g", title_justify="left")
+    for name in ("", "left", "right", "axle"):
+        table.add_column(name, justify="left" if not name else "right")
+    for i, name in enumerate(("front", "rear")):
+        cells = [
+            f"{load * gram:.0f} ± {sd * gram:.0f}"
+            for load, sd in (
+                (w.tyre_loads[2 * i], w.tyre_loads_sd[2 * i]),
+                (w.tyre_loads[2 * i + 1], w.tyre_loads_sd[2 * i + 1]),
+                (w.axle_loads[i], w.axle_loads_sd[i]),
+            )
+        ]
+        table.add_row(name, *cells)
+    return table
+
+
+def _parts(w: WeighIn, parts: int) -> Table:
+    from rich.markup import escape
+    from rich.table import Table
+
+    table = Table(title="What matters most for the CG height", title_justify="left")
+    table.add_column("part")
+    for name in ("mass, g", "height, mm", "pull, mm", "CG without it, mm"):
+        table.add_column(name, justify="right")
+    for i in w.influences[:parts]:
+        table.add_row(
+            escape(i.name),
+            f"{i.mass * 1e3:.0f}",
+            f"{i.height * 1e3:.0f}",
+            f"{i.pull * 1e3:+.1f}",
+            f"{i.without * 1e3:+.1f}",
+        )
+    return table
