@@ -5,7 +5,7 @@ Used both when a truck is first built and by sweeps that move or reweigh its par
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 import numpy as np
@@ -14,6 +14,7 @@ from crossfall.truck.massprops import steiner
 from crossfall.truck.model import WHEELS, Array, Body, Part, Truck, frozen
 
 BODIES = ("chassis", "front axle", "rear axle", *WHEELS)
+_MIRROR = np.array([1.0, -1.0, 1.0])
 _ROW = {name: i for i, name in enumerate(BODIES)}
 
 
@@ -55,3 +56,47 @@ def reassemble(truck: Truck, parts: Sequence[Part]) -> Truck:
         rear=replace(truck.rear, body=rear, wheels=(rl, rr)),
         parts=tuple(parts),
     )
+
+
+def with_masses(truck: Truck, masses: Mapping[int, float]) -> Truck:
+    """The truck with every piece of a row weighing something else, kg; inertia goes with it."""
+
+    def heavier(part: Part) -> Part:
+        if part.row not in masses:
+            return part
+        mass = masses[part.row]
+        inertia = frozen(part.body.inertia * (mass / part.body.mass))
+        return replace(part, body=Body(mass, part.body.cg, inertia))
+
+    return reassemble(truck, [heavier(p) for p in truck.parts])
+
+
+def with_shifts(truck: Truck, shifts: Mapping[int, Array]) -> Truck:
+    """The truck with rows moved by (3,) m; mirrored pieces move the other way across."""
+
+    def moved(part: Part) -> Part:
+        if part.row not in shifts:
+            return part
+        return _shifted(part, shifts[part.row] * (_MIRROR if part.mirrored else 1.0))
+
+    return reassemble(truck, [moved(p) for p in truck.parts])
+
+
+def with_tracks(truck: Truck, front: float, rear: float) -> Truck:
+    """The truck with other tracks, m; the wheels and all that is on them move along."""
+    out = {}
+    for name, axle, track in (("front", truck.front, front), ("rear", truck.rear, rear)):
+        half = (track - axle.track) / 2
+        out[f"{name} left"], out[f"{name} right"] = np.array([[0, half, 0], [0, -half, 0]])
+    parts = [_shifted(p, out[p.carrier]) if p.carrier in out else p for p in truck.parts]
+    wider = replace(
+        truck,
+        front=replace(truck.front, track=front),
+        rear=replace(truck.rear, track=rear),
+    )
+    return reassemble(wider, parts)
+
+
+def _shifted(part: Part, by: Array) -> Part:
+    body = replace(part.body, cg=frozen(part.body.cg + by))
+    return replace(part, body=body, centre=frozen(part.centre + by))

@@ -22,7 +22,7 @@ from crossfall.truck.model import (
     Tyre,
     frozen,
 )
-from crossfall.truck.pieces import pieces, row
+from crossfall.truck.pieces import pieces, setting
 from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.read import Reading, Where, contained, in_memory, read_spec, read_text
 from crossfall.truck.solids import MM, Solid
@@ -78,12 +78,11 @@ def build(
     warnings: list[Problem] = []
     parts: list[Part] = []
     for i, part in enumerate(spec.part):
-
-        def mesh(shape: schema.Mesh, i: int = i) -> Solid:
-            return _mesh(shape, i, folder, where, warnings)
-
         try:
-            parts += pieces(part, i, row(part, spec, mesh), spec)
+            mesh = None
+            if isinstance(part.shape, schema.Mesh):
+                mesh = _mesh(part.shape, i, folder, where, warnings)
+            parts += pieces(part, i, setting(part, spec), mesh)
         except InputError as error:
             found += error.problems
         except ValueError as error:

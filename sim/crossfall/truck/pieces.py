@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from itertools import product
 from math import cos, radians, sin, sqrt
 
 import numpy as np
@@ -34,137 +34,143 @@ _CARRIERS: dict[str, tuple[Carrier, ...]] = {
 
 
 @dataclass(frozen=True)
-class Row:
-    """One piece of a row in its own axes, before it is placed.
+class Setting:
+    """All that a row depends on beside itself, so that unchanged rows are worked out only once.
 
-    mass: kg. cg: (3,) m from the place. inertia: (3, 3) kg m^2 about the CG.
+    origins: m, per carrier, where places on it count from. lift: m, of the chassis. density:
+    kg/m^3 of its material. mass_tol: kg and mass_share, place_tol: m, where it gives none itself.
     """
 
-    mass: float
-    solid: Solid
-    cg: Array
-    inertia: Array
+    origins: tuple[tuple[float, float, float], ...]
+    lift: float
+    density: float
+    mass_tol: float
+    mass_share: float
+    place_tol: float
 
 
-def row(part: schema.PartSpec, spec: schema.TruckSpec, mesh: Callable[[schema.Mesh], Solid]) -> Row:
-    """Mass properties of one piece. mesh: how a mesh shape becomes a solid.
+def setting(part: schema.PartSpec, spec: schema.TruckSpec) -> Setting:
+    """What a spec means for one of its rows."""
+    tolerance = spec.tolerance or schema.ToleranceSpec()
+    return Setting(
+        origins=tuple(_origin(carrier, spec) for carrier in _CARRIERS[part.on]),
+        lift=spec.chassis.raise_mm * MM if part.is_link else 0.0,
+        density=density(part.material, spec),
+        mass_tol=tolerance.mass_g * G,
+        mass_share=tolerance.mass_percent / 100,
+        place_tol=tolerance.place_mm * MM,
+    )
 
-    Raises ValueError where a link has no length.
+
+def density(name: str | None, spec: schema.TruckSpec) -> float:
+    """kg/m^3 of a material; 0 for none, and for an unknown one, which is reported elsewhere."""
+    if name in spec.materials:
+        return spec.materials[name].density_g_cm3 * 1000.0
+    return MATERIALS[name].density if name in MATERIALS else 0.0
+
+
+@lru_cache(maxsize=1024)
+def pieces(
+    part: schema.PartSpec, index: int, around: Setting, mesh: Solid | None = None
+) -> tuple[Part, ...]:
+    """Every piece of a row on all its carriers.
+
+    index: the row's place in the list. mesh: the solid of a part whose shape is a mesh. Raises
+    ValueError where a link has no length.
     """
-    solid = _solid(part, spec, mesh)
-    mass = piece_mass(part, spec, solid.volume)
-    inertia = mass * solid.gyration
-    if part.inertia_kg_mm2 is not None:
-        xx, yy, zz, xy, xz, yz = (*part.inertia_kg_mm2, 0.0, 0.0, 0.0)[:6]
-        inertia = np.array([[xx, xy, xz], [xy, yy, yz], [xz, yz, zz]]) * MM**2
-    return Row(mass, solid, solid.centre + np.multiply(part.cg_mm, MM), inertia)
+    solid, at, turn = _placed(part, around, mesh)
+    mass = piece_mass(part, around.density, solid.volume)
+    step = np.multiply(part.step_mm, MM)
+    mass_sd, place_sd = uncertainty(part, mass, around)
+    shapes = (solid.shape, _mirrored(solid.shape))
+    bodies = [_turned(part, mass, solid, turn, mirrored) for mirrored in (False, True)]
+    total = len(around.origins) * part.count * (1 + part.mirror)
+    found: list[Part] = []
+    for carrier, origin in zip(_CARRIERS[part.on], around.origins, strict=True):
+        start = np.zeros(3) if part.is_link else np.array(origin)
+        # A wheel's y points outboard, so that right-hand wheels carry the mirror image.
+        sides = [carrier.endswith("right")] if part.on_wheel else [False, True][: 1 + part.mirror]
+        for i, mirrored in product(range(part.count), sides):
+            place = start + (at + i * step) * (_MIRROR if mirrored else 1.0)
+            offset, inertia, axes = bodies[mirrored]
+            found.append(
+                Part(
+                    label=f"{part.name} {len(found) + 1}" if total > 1 else part.name,
+                    row=index,
+                    carrier=carrier,
+                    body=Body(mass, frozen(place + offset), inertia),
+                    unsprung=_unsprung(part),
+                    shape=shapes[mirrored],
+                    centre=frozen(place),
+                    turn=axes,
+                    material=part.material or "",
+                    price=part.price,
+                    mass_sd=mass_sd,
+                    place_sd=place_sd,
+                    mirrored=mirrored,
+                )
+            )
+    return tuple(found)
 
 
-def piece_mass(part: schema.PartSpec, spec: schema.TruckSpec, volume: float) -> float:
-    """kg of one piece: as weighed, else by length, else volume (m^3) times density."""
+def piece_mass(part: schema.PartSpec, density: float, volume: float) -> float:
+    """kg of one piece: as weighed, else by length, else volume (m^3) times density (kg/m^3)."""
     if part.mass_g is not None:
         return part.mass_g * G
     if isinstance(part.shape, schema.Strip) and part.shape.g_per_m is not None:
         return part.shape.g_per_m * G * part.shape.length_mm * MM
-    name = part.material or ""
-    if name in spec.materials:
-        return spec.materials[name].density_g_cm3 * 1000.0 * volume
-    # An unknown material is reported elsewhere, with its line; here it just weighs nothing.
-    return MATERIALS[name].density * volume if name in MATERIALS else 0.0
+    return density * volume
 
 
-def pieces(part: schema.PartSpec, index: int, own: Row, spec: schema.TruckSpec) -> list[Part]:
-    """Every piece of a row on all its carriers. index: the row's place in the list."""
-    at, turn = _frame(part, own.solid, spec)
-    step = np.multiply(part.step_mm, MM)
-    mass_sd, place_sd = uncertainty(part, own.mass, spec)
-    shape, image = own.solid.shape, None
-    if part.mirror or part.on_wheel:
-        image = _mirrored(shape)
-    bodies = [_turned(own, turn, mirrored=False), _turned(own, turn, mirrored=True)]
-    found: list[Part] = []
-    for carrier in _CARRIERS[part.on]:
-        origin = _origin(carrier, part.is_link, spec)
-        # A wheel's y points outboard, so that right-hand wheels carry the mirror image.
-        sides = [carrier.endswith("right")] if part.on_wheel else [False, True][: 1 + part.mirror]
-        for i in range(part.count):
-            for mirrored in sides:
-                place = origin + (at + i * step) * (_MIRROR if mirrored else 1.0)
-                offset, inertia, axes = bodies[mirrored]
-                found.append(
-                    Part(
-                        label=part.name,
-                        row=index,
-                        carrier=carrier,
-                        body=Body(own.mass, frozen(place + offset), inertia),
-                        unsprung=_unsprung(part),
-                        shape=image if mirrored else shape,
-                        centre=frozen(place),
-                        turn=axes,
-                        material=part.material or "",
-                        price=part.price,
-                        mass_sd=mass_sd,
-                        place_sd=place_sd,
-                        mirrored=mirrored,
-                    )
-                )
-    if len(found) > 1:
-        found = [replace(p, label=f"{p.label} {i}") for i, p in enumerate(found, 1)]
-    return found
-
-
-def uncertainty(part: schema.PartSpec, mass: float, spec: schema.TruckSpec) -> tuple[float, float]:
+def uncertainty(part: schema.PartSpec, mass: float, around: Setting) -> tuple[float, float]:
     """Standard uncertainty of a piece's mass, kg, and of its place on each axis, m."""
-    default = spec.tolerance or schema.ToleranceSpec()
-    mass_tol = default.mass_g * G + default.mass_percent / 100 * mass
+    mass_tol = around.mass_tol + around.mass_share * mass
     if part.mass_tol_g is not None:
         mass_tol = part.mass_tol_g * G
-    place_tol = part.place_tol_mm if part.place_tol_mm is not None else default.place_mm
-    return mass_tol * RECTANGULAR, place_tol * MM * RECTANGULAR
+    place_tol = around.place_tol
+    if part.place_tol_mm is not None:
+        place_tol = part.place_tol_mm * MM
+    return mass_tol * RECTANGULAR, place_tol * RECTANGULAR
 
 
-def link_ends(part: schema.PartSpec, spec: schema.TruckSpec) -> tuple[Array, Array]:
-    """(3,) m, a link's chassis end and axle end in truck axes."""
-    lift = np.array([0.0, 0.0, spec.chassis.raise_mm])
-    upper = (np.array(part.chassis_end_mm) + lift) * MM
-    axle = _origin(_CARRIERS[part.on][0], False, spec)
-    return upper, axle + np.multiply(part.axle_end_mm or (0.0, 0.0, 0.0), MM)
-
-
+@lru_cache(maxsize=1024)
 def rotation(turn_deg: tuple[float, float, float]) -> Array:
     """(3, 3), a turn about the fixed x, then y, then z axis, as in URDF's rpy."""
     (sx, sy, sz), (cx, cy, cz) = ([f(radians(a)) for a in turn_deg] for f in (sin, cos))
     about_x = np.array([[1, 0, 0], [0, cx, -sx], [0, sx, cx]])
     about_y = np.array([[cy, 0, sy], [0, 1, 0], [-sy, 0, cy]])
     about_z = np.array([[cz, -sz, 0], [sz, cz, 0], [0, 0, 1]])
-    turn: Array = about_z @ about_y @ about_x
-    return turn
+    return frozen(about_z @ about_y @ about_x)
 
 
-def _solid(
-    part: schema.PartSpec, spec: schema.TruckSpec, mesh: Callable[[schema.Mesh], Solid]
-) -> Solid:
+def _placed(
+    part: schema.PartSpec, around: Setting, mesh: Solid | None
+) -> tuple[Solid, Array, Array]:
+    """Solid, place (3,) m and turn (3, 3) of the first piece; a link's are in truck axes."""
     if part.is_link:
-        upper, lower = link_ends(part, spec)
-        length = float(np.linalg.norm(lower - upper))
-        if length == 0.0:
-            raise ValueError("both ends of the link are at the same place")
-        if part.shape is None:
-            return solids.tube(_BARE_LINK, 0.0, length, "z")
-        return solids.solid(part.shape, length)
-    if isinstance(part.shape, schema.Mesh):
-        return mesh(part.shape)
+        return _link(part, around)
+    at, turn = np.multiply(part.at_mm or (0.0, 0.0, 0.0), MM), rotation(part.turn_deg)
+    if mesh is not None:
+        return mesh, at, turn
     if part.shape is None:
-        return solids.lump((part.mass_g or 0.0) * G)
-    return solids.solid(part.shape)
+        return solids.lump((part.mass_g or 0.0) * G), at, turn
+    return solids.solid(part.shape), at, turn
 
 
-def _frame(part: schema.PartSpec, solid: Solid, spec: schema.TruckSpec) -> tuple[Array, Array]:
-    """Place (3,) m from the carrier's origin and turn (3, 3) of the first piece."""
-    if not part.is_link:
-        return np.multiply(part.at_mm or (0.0, 0.0, 0.0), MM), _rotation(part.turn_deg)
-    upper, lower = link_ends(part, spec)
-    return (upper + lower) / 2, _rotation(part.turn_deg) @ _pointing(lower - upper) @ solid.axis.T
+def _link(part: schema.PartSpec, around: Setting) -> tuple[Solid, Array, Array]:
+    nowhere = (0.0, 0.0, 0.0)
+    upper = np.multiply(part.chassis_end_mm or nowhere, MM) + np.array([0.0, 0.0, around.lift])
+    lower = np.multiply(part.axle_end_mm or nowhere, MM) + around.origins[0]
+    length = float(np.linalg.norm(lower - upper))
+    if length == 0.0:
+        raise ValueError("puts both ends of the link at the same place")
+    if part.shape is None:
+        solid = solids.tube(_BARE_LINK, 0.0, length, "z")
+    else:
+        solid = solids.solid(part.shape, length)
+    # The solid lies along an axis of its own choice: bring that to z first.
+    turn = rotation(part.turn_deg) @ _pointing(lower - upper) @ solid.axis.T
+    return solid, (upper + lower) / 2, turn
 
 
 def _pointing(direction: Array) -> Array:
@@ -173,16 +179,23 @@ def _pointing(direction: Array) -> Array:
     helper = np.array([0.0, 0.0, 1.0]) if abs(z[2]) < 0.9 else np.array([1.0, 0.0, 0.0])
     x = np.cross(helper, z)
     x /= np.linalg.norm(x)
-    return np.column_stack([x, np.cross(z, x), z])
+    return np.array([x, np.cross(z, x), z]).T
 
 
-def _turned(own: Row, turn: Array, mirrored: bool) -> tuple[Array, Array, Array]:
+def _turned(
+    part: schema.PartSpec, mass: float, solid: Solid, turn: Array, mirrored: bool
+) -> tuple[Array, Array, Array]:
     """CG offset (3,), inertia (3, 3) and shape's axes (3, 3) in truck axes.
 
     The mirror image of a body at turn R is its mirrored shape at turn M R M, with M = diag(1, -1,
     1); plain shapes are their own mirror images.
     """
-    offset, inertia, axes = turn @ own.cg, turn @ own.inertia @ turn.T, turn @ own.solid.axis
+    own = mass * solid.gyration
+    if part.inertia_kg_mm2 is not None:
+        xx, yy, zz, xy, xz, yz = (*part.inertia_kg_mm2, 0.0, 0.0, 0.0)[:6]
+        own = np.array([[xx, xy, xz], [xy, yy, yz], [xz, yz, zz]]) * MM**2
+    offset = turn @ (solid.centre + np.multiply(part.cg_mm, MM))
+    inertia, axes = turn @ own @ turn.T, turn @ solid.axis
     if mirrored:
         flip = _MIRROR[:, None] * _MIRROR
         offset, inertia, axes = offset * _MIRROR, inertia * flip, axes * flip
@@ -197,21 +210,16 @@ def _mirrored(shape: Shape) -> Shape:
     return replace(shape, vertices=frozen(shape.vertices * _MIRROR), faces=faces)
 
 
-def _origin(carrier: Carrier, is_link: bool, spec: schema.TruckSpec) -> Array:
-    """(3,) m, where places on a carrier count from."""
-    if is_link:  # its ends are in truck axes already
-        return np.zeros(3)
+def _origin(carrier: Carrier, spec: schema.TruckSpec) -> tuple[float, float, float]:
+    """m, where places on a carrier count from."""
     if carrier == "chassis":
-        return np.array([0.0, 0.0, spec.chassis.raise_mm * MM])
+        return 0.0, 0.0, spec.chassis.raise_mm * MM
     front = carrier.startswith("front")
     end = spec.front if front else spec.rear
-    x = spec.chassis.wheelbase_mm / 2 * (1 if front else -1)
-    y = {"left": end.track_mm / 2, "right": -end.track_mm / 2}.get(carrier.split()[-1], 0.0)
-    return np.array([x, y, end.tyre.radius_mm]) * MM
+    x = spec.chassis.wheelbase_mm * MM / 2 * (1 if front else -1)
+    side = {"left": 0.5, "right": -0.5}.get(carrier.split()[-1], 0.0)
+    return x, end.track_mm * MM * side, end.tyre.radius_mm * MM
 
 
 def _unsprung(part: schema.PartSpec) -> float:
     return part.unsprung if part.unsprung is not None else float(part.on != "chassis")
-
-
-_rotation = lru_cache(maxsize=1024)(rotation)

@@ -29,7 +29,7 @@ ALONG: dict[str, Array] = {
 LUMP_DENSITY = 2000.0
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)  # compared by identity, so that one can be a cache key
 class Solid:
     """A homogeneous solid.
 

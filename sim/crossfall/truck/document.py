@@ -1,0 +1,194 @@
+"""Changing a chassis file as text, so that comments, order and layout stay as they are.
+
+Works on the main file's own entries; what an included file brings in is changed there. Keys are
+those of `edits`. Every function gives the new text and raises InputError; nothing is written.
+Adding a part and removing it again gives back the same bytes.
+"""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+import tomlkit
+from tomlkit.exceptions import TOMLKitError
+
+from crossfall.truck import lines, sentences
+from crossfall.truck.problems import InputError, Problem
+
+_AXES = {"x": 0, "y": 1, "z": 2}
+
+
+def set_value(text: str, key: str, value: Any) -> str:
+    """The text with one value changed, or with None taken out; tables on the way are made."""
+    document = _parse(text)
+    steps = key.replace("[", ".").replace("]", "").split(".")
+    for start in ("front", "rear") if steps[0] == "both" else (steps[0],):
+        _set(document, [start, *steps[1:]], value, key)
+    return _dump(document, text)
+
+
+def add_part(text: str, part: Mapping[str, Any]) -> str:
+    """The text with a [[part]] entry at its end."""
+    name = part.get("name")
+    if not isinstance(name, str) or not name:
+        raise InputError(Problem("file", "a part needs a name", "", "part.name"))
+    if _find(_plain(text), name) is not None:
+        raise InputError(Problem("file", f"'{name}' is there already", "", f"part.{name}"))
+    end = _newline(text)
+    entry = ["[[part]]"]
+    for key, value in part.items():
+        if value is not None:
+            entry.append(f"{tomlkit.key(key).as_string()} = {_literal(value)}")
+    block = end.join(entry)
+    # The block ends as the text did, with or without a line end, so that removal can restore it.
+    added = text + end + block + (end if text.endswith("\n") else "")
+    try:
+        tomllib.loads(added)
+    except tomllib.TOMLDecodeError:
+        what = "no [[part]] can be added to this file"
+        raise InputError(Problem("file", what, "write the list as [[part]] entries")) from None
+    return added
+
+
+def remove_part(text: str, name: str) -> str:
+    """The text without a part's entry and the blank line above it; other comments stay."""
+    data = _plain(text)
+    row = _row(data, name)
+    index = lines.line_index(text)
+    rows = text.splitlines(keepends=True)
+    start = index[("part", row)] - 1
+    if not rows[start].lstrip().startswith("[["):
+        what = "is not written as a [[part]] entry of its own"
+        raise InputError(Problem("file", what, "remove it by hand", f"part.{name}", start + 1))
+    after = [n for path, n in index.items() if path[:2] != ("part", row) and n > start + 1]
+    end = min(after, default=len(rows) + 1) - 1
+    while end < len(rows) and end > start + 1 and _is_remark(rows[end - 1]):
+        end -= 1
+    if start > 0 and not rows[start - 1].strip():
+        start -= 1
+    elif end == len(rows) and start > 0 and not rows[-1].endswith("\n"):
+        rows[start - 1] = rows[start - 1].rstrip("\r\n")
+    result = "".join(rows[:start] + rows[end:])
+    wanted = {**data, "part": [p for i, p in enumerate(data["part"]) if i != row]}
+    if not wanted["part"]:
+        del wanted["part"]
+    if _plain(result) != wanted:
+        what = "is tangled up with other entries"
+        raise InputError(Problem("file", what, "remove it by hand", f"part.{name}", start + 1))
+    return result
+
+
+def move_part(text: str, name: str, by_mm: Sequence[float]) -> str:
+    """The text with a part shifted in its carrier's axes; a link moves with both ends."""
+    part = _plain(text)["part"][_row(_plain(text), name)]
+    for field in ("at_mm", "chassis_end_mm", "axle_end_mm"):
+        if field in part:
+            moved = [_tidy(p + b) for p, b in zip(part[field], by_mm, strict=True)]
+            text = set_value(text, f"part.{name}.{field}", moved)
+    return text
+
+
+def rename_part(text: str, name: str, new_name: str) -> str:
+    """The text with a part called otherwise; the battery section follows."""
+    data = _plain(text)
+    row, taken = _row(data, name), _find(data, new_name)
+    if taken is not None and taken != row:
+        raise InputError(Problem("file", f"'{new_name}' is there already", "", f"part.{name}"))
+    text = set_value(text, f"part.{name}.name", new_name)
+    battery = data.get("battery", {}).get("part")
+    if isinstance(battery, str) and battery.casefold() == name.casefold():
+        text = set_value(text, "battery.part", new_name)
+    return text
+
+
+def _set(document: Any, steps: list[str], value: Any, key: str) -> None:
+    here = document
+    for i, step in enumerate(steps[:-1]):
+        try:
+            if steps[:i] == ["part"]:
+                here = here[_row(document, step)]
+            elif isinstance(here, list):
+                here = here[_position(here, step, key)]
+            else:
+                here = here[step] if step in here else here.setdefault(step, tomlkit.table())
+        except (KeyError, IndexError, TypeError, AttributeError):
+            raise InputError(Problem("file", f"there is no '{step}'", "", key)) from None
+    last: Any = steps[-1]
+    if isinstance(here, list):
+        last = _position(here, last, key)
+    elif not isinstance(here, dict):
+        raise InputError(Problem("file", f"nothing is below '{steps[-2]}'", "", key))
+    if value is not None:
+        here[last] = value
+    elif isinstance(here, dict) and last in here:
+        del here[last]
+
+
+def _position(here: Sequence[Any], step: str, key: str) -> int:
+    found = _AXES.get(step, int(step) if step.isdecimal() else -1)
+    if not 0 <= found < len(here):
+        raise InputError(Problem("file", f"'{step}' is no entry of an array", "x, y, z", key))
+    return found
+
+
+def _parse(text: str) -> tomlkit.TOMLDocument:
+    try:
+        return tomlkit.parse(text)
+    except (TOMLKitError, ValueError, RecursionError) as error:
+        raise InputError(Problem("file", f"is not valid TOML: {error}")) from None
+
+
+def _plain(text: str) -> dict[str, Any]:
+    try:
+        return tomllib.loads(text)
+    except (ValueError, RecursionError) as error:
+        raise InputError(Problem("file", f"is not valid TOML: {error}")) from None
+
+
+def _dump(document: tomlkit.TOMLDocument, before: str) -> str:
+    after = tomlkit.dumps(document)
+    if "\r\n" in before and "\r\n" not in after:
+        return after.replace("\n", "\r\n")
+    return after
+
+
+def _find(data: Mapping[str, Any], name: str) -> int | None:
+    for i, part in enumerate(data.get("part", [])):
+        if str(part.get("name", "")).casefold() == name.casefold():
+            return i
+    return None
+
+
+def _row(data: Mapping[str, Any], name: str) -> int:
+    row = _find(data, name)
+    if row is None:
+        hint = sentences.suggestion(name, [str(p.get("name")) for p in data.get("part", [])])
+        what = "there is no such part in this file"
+        raise InputError(Problem("file", what, hint, f"part.{name}"))
+    return row
+
+
+def _literal(value: Any) -> str:
+    """TOML for a value, tables inline so that a part stays one block."""
+    if isinstance(value, Mapping):
+        inner = (f"{tomlkit.key(k).as_string()} = {_literal(v)}" for k, v in value.items())
+        return "{ " + ", ".join(inner) + " }"
+    if isinstance(value, list | tuple):
+        return "[" + ", ".join(_literal(v) for v in value) + "]"
+    return str(tomlkit.item(value).as_string())
+
+
+def _newline(text: str) -> str:
+    return "\r\n" if "\r\n" in text else "\n"
+
+
+def _is_remark(line: str) -> bool:
+    return not line.strip() or line.lstrip().startswith("#")
+
+
+def _tidy(value: float) -> float | int:
+    """A sum of decimals without the dust of binary arithmetic."""
+    clean = round(value, 6)
+    return int(clean) if clean == int(clean) else clean
