@@ -12,7 +12,6 @@ from dataclasses import dataclass
 
 from crossfall.trials.multibody import ENDS, disc_names
 from crossfall.trials.world import Settings
-from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import GRAVITY, Truck
 from crossfall.truck.ride import spring_preloads, sprung_loads, tyre_loads
 
@@ -122,12 +121,15 @@ def safe_step(truck: Truck, settings: Settings, time: float) -> float:
 
 
 def _corner_mass(truck: Truck, index: int) -> float:
-    """Mass (kg) that a force at one corner moves: the axle free to heave and roll."""
-    axle, own = truck.axles[index], unsprung(truck, index)
-    s = axle.suspension
-    arm = own.cg[2] - s.roll_centre_height
-    about = own.inertia[0, 0] + own.mass * (arm**2 + own.cg[1] ** 2)
-    return float(1.0 / (1.0 / own.mass + (s.spring_spacing / 2) ** 2 / about))
+    """Mass (kg) that one of a pair of corner forces moves, the other doing its own half.
+
+    The axle without its wheels, which hang on the tyres' springs; the worse of heave and roll.
+    """
+    axle = truck.axles[index]
+    body, s = axle.body, axle.suspension
+    arm = body.cg[2] - s.roll_centre_height
+    about = body.inertia[0, 0] + body.mass * (arm**2 + body.cg[1] ** 2)
+    return float(min(body.mass / 2, 2 * about / s.spring_spacing**2))
 
 
 class Stops:
