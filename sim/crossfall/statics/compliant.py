@@ -1,0 +1,158 @@
+"""When a truck with springs and tyres tips: the compliant quasi-static answer.
+
+The equilibrium is followed from the level as the table tilts; the tip is the last loss of
+stability from which the truck does not stand again. See `balance` for the equations,
+`continuation` for the method and `settling` for what happens after a loss.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+
+from crossfall.statics import continuation
+from crossfall.statics.balance import Closure, Uniform
+from crossfall.statics.builds import Builds, Ints, pack
+from crossfall.statics.continuation import CORNER, FOLD, STANDS, UNRESOLVED, Cases, Track
+from crossfall.statics.settling import settle
+from crossfall.truck.model import Array, Truck
+
+ClosureName = Literal["uniform", "sticking"]
+REASONS = {FOLD: "fold", CORNER: "corner", STANDS: "stands", UNRESOLVED: "unresolved"}
+MOST_SNAPS = 20  # twelve stops, springs and wheels leave no room for more
+BLOCK = 256  # cases advanced together: large enough for numpy, small enough for the cache
+
+
+@dataclass(frozen=True)
+class CompliantTips:
+    """Tip angles of B trucks on H headings (or one row of pairs: then all shapes are (B,)).
+
+    tip: rad, nan where unresolved, 89 deg where it still stands there. first_lift: rad, when the
+    first wheel leaves the table, nan if none does before the tip. lift: (..., 4) rad per wheel,
+    front left first; nan = not before the tip. reason: code of REASONS: a smooth fold, a corner
+    (a wheel lifts, a spring goes slack, a stop engages), or stands. snaps: how often it lost its
+    balance before the tip and stood again. first_snap: rad, nan if never. slack, droop_stop,
+    bump_stop: (..., 4) rad, when each corner's spring first went slack or met its stop.
+    """
+
+    tip: Array
+    first_lift: Array
+    lift: Array
+    reason: Ints
+    snaps: Ints
+    first_snap: Array
+    slack: Array
+    droop_stop: Array
+    bump_stop: Array
+
+    def side_lift(self) -> Array:
+        """(..., 4) rad: when both wheels of left, right, front, rear are off; nan = not before."""
+        pairs = ((0, 2), (1, 3), (0, 1), (2, 3))
+        return np.stack([self.lift[..., p].max(axis=-1) for p in pairs], axis=-1)
+
+
+def tips(
+    trucks: Truck | Sequence[Truck], headings: Array, closure: ClosureName = "uniform"
+) -> CompliantTips:
+    """Tip angles of every truck (B) on every heading (H,) rad; shapes (B, H), or (H,) for one."""
+    single = isinstance(trucks, Truck)
+    builds = pack([trucks] if isinstance(trucks, Truck) else trucks)
+    headings = np.atleast_1d(np.asarray(headings, dtype=np.float64))
+    count = len(headings)
+    who = np.repeat(np.arange(len(builds)), count)
+    flat = _pairs(builds, who, np.tile(headings, len(builds)), closure)
+    shape = (count,) if single else (len(builds), count)
+    return _reshaped(flat, shape)
+
+
+def tips_pairwise(
+    trucks: Sequence[Truck], headings: Array, closure: ClosureName = "uniform"
+) -> CompliantTips:
+    """Tip angles of truck i on heading i (rad); shapes (B,)."""
+    builds = pack(trucks)
+    headings = np.asarray(headings, dtype=np.float64)
+    return _pairs(builds, np.arange(len(builds)), headings, closure)
+
+
+def tips_of_builds(
+    builds: Builds, headings: Array, closure: ClosureName = "uniform"
+) -> CompliantTips:
+    """As `tips_pairwise`, for builds already packed (and perhaps locked or tied)."""
+    return _pairs(builds, np.arange(len(builds)), np.asarray(headings, dtype=float), closure)
+
+
+def make_closure(name: ClosureName, builds: Builds) -> Closure:
+    if name == "uniform":
+        return Uniform()
+    raise ValueError(name)
+
+
+def lose(cases: Cases, track: Track) -> tuple[Ints, Array]:
+    """Follow every case to its tip, through snaps; returns (B,) snaps and (B,) first snap."""
+    snaps, first = np.zeros(len(cases), dtype=np.int64), np.full(len(cases), np.nan)
+    fresh = np.arange(len(cases))
+    for _ in range(MOST_SNAPS):
+        continuation.follow(cases, track)
+        continuation.polish_folds(cases, track, fresh)
+        fresh = fresh[np.isin(track.outcome[fresh], (FOLD, CORNER))]
+        part, state = cases.take(fresh), track.state[:, fresh]
+        new, stands = settle(part, state, track.other[:, fresh])
+        fresh, new = fresh[stands], new[:, stands]
+        snaps[fresh] += 1
+        first[fresh] = np.where(snaps[fresh] == 1, new[-1], first[fresh])
+        continuation.resume(cases, track, fresh, new)
+        if not len(fresh):
+            return snaps, first
+    track.outcome[fresh] = UNRESOLVED
+    return snaps, first
+
+
+def _pairs(builds: Builds, who: Ints, headings: Array, closure: ClosureName) -> CompliantTips:
+    """Tips of builds[who[i]] on headings[i], in blocks."""
+    parts = []
+    for block in _blocks(len(headings)):
+        part = builds.take(who[block])
+        cases = Cases(part, headings[block], make_closure(closure, part))
+        track = continuation.start(cases)
+        snaps, first = lose(cases, track)
+        parts.append(_result(cases, track, snaps, first))
+    return _joined(parts)
+
+
+def _blocks(count: int) -> Iterator[slice]:
+    for begin in range(0, max(count, 1), BLOCK):
+        yield slice(begin, min(begin + BLOCK, count))
+
+
+def _result(cases: Cases, track: Track, snaps: Ints, first_snap: Array) -> CompliantTips:
+    count, points = len(cases), cases.builds.disc_mass.shape[1]
+    # A wheel is off when all its points are; one that never leaves (nan) keeps the wheel on.
+    lift = track.opened[: 2 * points].reshape(4, points // 2, count).max(axis=1)
+    tip = np.where(track.outcome == UNRESOLVED, np.nan, track.state[-1])
+    lift = np.where(lift < tip - 1e-9, lift, np.nan)
+    slack, bump, droop = track.opened[2 * points :].reshape(3, 4, count)
+    first_lift = np.fmin.reduce(lift, axis=0)
+    return CompliantTips(
+        tip, first_lift, lift.T, track.outcome, snaps, first_snap, slack.T, droop.T, bump.T
+    )
+
+
+def _joined(parts: Sequence[CompliantTips]) -> CompliantTips:
+    return CompliantTips(
+        **{
+            name: np.concatenate([getattr(p, name) for p in parts])
+            for name in CompliantTips.__dataclass_fields__
+        }
+    )
+
+
+def _reshaped(flat: CompliantTips, shape: tuple[int, ...]) -> CompliantTips:
+    return CompliantTips(
+        **{
+            name: getattr(flat, name).reshape(*shape, *getattr(flat, name).shape[1:])
+            for name in CompliantTips.__dataclass_fields__
+        }
+    )

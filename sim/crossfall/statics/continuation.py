@@ -1,0 +1,353 @@
+"""Follow the equilibrium as the table tilts, through lift-offs and stops, to its loss of stability.
+
+Every unilateral law (contacts, push-only springs, stops) is frozen in its present branch, so the
+path is smooth; it is followed by pseudo-arc-length continuation (e.g. R. Seydel, Practical
+Bifurcation and Stability Analysis (2010), chapter 4) to the next event, where one gap passes zero.
+There the branch is switched, and the path goes on if the stiffness keeps the sign of its
+determinant. A smooth loss (fold) is where the path turns back in theta, a corner where the
+determinant jumps through zero at an event. All cases of a batch advance together.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from crossfall.statics.balance import Balance, Closure, balance, gap_slopes
+from crossfall.statics.builds import Builds, Flags, Index, Ints
+from crossfall.truck.model import Array
+
+GOING, FOLD, CORNER, STANDS, UNRESOLVED = range(5)
+
+
+@dataclass(frozen=True)
+class Settings:
+    """Numerical settings of the continuation; lengths over the wheelbase, angles in rad.
+
+    step: first arc length, about 5 deg of tilt. largest_step: keeps a gap from opening and closing
+    unseen within one step. smallest_step: below this a case is given up as unresolved. tolerance:
+    last Newton correction, still applied and quadratically convergent, so that points are good to
+    1e-10 and better. together: gaps within this of zero at an event (as a movement) switch
+    together: a symmetric truck lifts two wheels at once.
+    iterations: Newton corrections before a step is shortened. limit: nothing stands at 89 deg.
+    """
+
+    step: float = 0.1
+    largest_step: float = 0.2
+    smallest_step: float = 1e-5
+    tolerance: float = 1e-6
+    together: float = 1e-8
+    iterations: int = 7
+    limit: float = float(np.radians(89.0))
+
+
+SETTINGS = Settings()
+
+
+@dataclass(frozen=True)
+class Cases:
+    """B builds, each on its own heading, (B,) rad."""
+
+    builds: Builds
+    heading: Array
+    closure: Closure
+
+    def __len__(self) -> int:
+        return len(self.heading)
+
+    def take(self, index: Index) -> Cases:
+        return Cases(self.builds.take(index), self.heading[index], self.closure.take(index))
+
+    def balance(self, state: Array, on: Flags | None = None) -> Balance:
+        """Balance at state (n + 1, B): unknowns and theta; see `balance.balance` for `on`."""
+        return balance(self.builds, self.heading, state[:-1], state[-1], on, self.closure)
+
+    def gap_scale(self) -> Array:
+        """(g, B) change of each gap with its own movement."""
+        b = self.builds
+        rates = np.broadcast_to(b.tyre_rate, b.disc_mass.shape).reshape(-1, len(self))
+        springs = np.broadcast_to(b.spring_rate, b.preload.shape).reshape(4, -1)
+        return np.concatenate([rates, springs, np.ones((8, len(self)))])
+
+    def gap_count(self) -> int:
+        return 2 * int(self.builds.disc_mass.shape[1]) + 12
+
+    def stiffest(self) -> Array:
+        """(B,) largest rate of tyres and springs: what an error of position does to a load."""
+        rates = np.maximum(self.builds.tyre_rate, self.builds.spring_rate)
+        return np.asarray(rates.max(axis=(0, 1)))
+
+
+def solve(matrix: Array, *columns: Array) -> tuple[Array, ...]:
+    """Solve (m, m, B) systems for several (m, B) right-hand sides."""
+    right = np.stack([c.T for c in columns], axis=-1)
+    answer = np.linalg.solve(np.ascontiguousarray(matrix.transpose(2, 0, 1)), right)
+    return tuple(np.asarray(answer[..., i].T) for i in range(len(columns)))
+
+
+@dataclass(frozen=True)
+class Corrected:
+    """state: (n + 1, B). good: (B,) converged. effort: (B,) Newton corrections. gaps: (g, B).
+    tangent: (n + 1, B) unit, along the path, oriented like the constraint's normal."""
+
+    state: Array
+    good: Flags
+    effort: Ints
+    gaps: Array
+    tangent: Array
+
+
+def correct(
+    cases: Cases,
+    state: Array,
+    on: Flags,
+    *,
+    normal: Array,
+    level: Array,
+    gap: Ints | None = None,
+) -> Corrected:
+    """Newton's method on balance and one more condition per case.
+
+    The condition is normal . state = level (a plane across the path), or the gap numbered `gap`
+    being zero. The tangent solves the linearised balance with normal . tangent > 0.
+    """
+    m, count = state.shape
+    out_state, tangent = state.copy(), np.zeros_like(state)
+    gaps = np.zeros((cases.gap_count(), count))
+    good, effort = np.zeros(count, dtype=bool), np.zeros(count, dtype=np.int64)
+    live = np.arange(count)
+    part, along = cases, normal
+    for iteration in range(SETTINGS.iterations + 1):
+        now = out_state[:, live]
+        at = part.balance(now, on[:, live])
+        matrix = np.empty((m, m, len(live)))
+        matrix[:-1, :-1], matrix[:-1, -1] = at.stiffness, -at.slope
+        if gap is None:
+            matrix[-1], miss = along, level[live] - (along * now).sum(axis=0)
+        else:
+            which = gap[live]
+            matrix[-1] = gap_slopes(part.builds, at, which)
+            miss = -at.gaps[which, np.arange(len(live))]
+        unit = np.zeros_like(now)
+        unit[-1] = 1.0
+        change, path = solve(matrix, np.concatenate([at.load, miss[None]]), unit)
+        size = np.abs(change).max(axis=0)
+        done = size < SETTINGS.tolerance / np.maximum(part.stiffest() / 100, 1.0)
+        there = live[done]
+        good[there] = True
+        gaps[:, there] = at.gaps[:, done]
+        tangent[:, there] = path[:, done]
+        out_state[:, there] = now[:, done] + change[:, done]
+        keep = ~done & (size < 1.0)
+        if not keep.any() or iteration == SETTINGS.iterations:
+            break
+        live = live[keep]
+        out_state[:, live] = now[:, keep] + change[:, keep]
+        effort[live] += 1
+        if not keep.all():
+            part, along = part.take(keep), along[:, keep]
+    tangent /= np.maximum(np.sqrt((tangent**2).sum(axis=0)), 1e-300)
+    tangent *= np.where((tangent * normal).sum(axis=0) < 0, -1.0, 1.0)
+    return Corrected(out_state, good, effort, gaps, tangent)
+
+
+@dataclass
+class Track:
+    """Where each of B cases has got to, updated in place.
+
+    state: (n + 1, B). on: (g, B) branches in use. tangent: (n + 1, B). step: (B,).
+    opened, closed: (g, B) rad, table angle at which each gap first did, nan before. outcome: (B,).
+    other: (n + 1, B) far end of the bracket where a fold was passed; at a corner, the unit
+    direction in which the lost path goes on.
+    """
+
+    state: Array
+    on: Flags
+    tangent: Array
+    step: Array
+    opened: Array
+    closed: Array
+    outcome: Ints
+    other: Array
+
+
+def start(cases: Cases) -> Track:
+    """Level, at ride height, everything in touch."""
+    count, n, g = len(cases), cases.closure.freedoms, cases.gap_count()
+    state = np.zeros((n + 1, count))
+    on = cases.balance(state, np.ones((g, count), dtype=bool)).gaps >= 0
+    nan = np.full((g, count), np.nan)
+    track = Track(
+        state,
+        on,
+        np.zeros_like(state),
+        np.full(count, SETTINGS.step),
+        nan,
+        nan.copy(),
+        np.full(count, GOING),
+        np.zeros_like(state),
+    )
+    _set_out(cases, track, np.arange(count), np.zeros(count, dtype=bool))
+    return track
+
+
+def _set_out(cases: Cases, track: Track, who: Ints, several: Flags) -> None:
+    """Tangent towards larger theta with the present branches; a corner where that is unstable.
+
+    `several` marks cases where more than one gap switched: there two signs may have changed at
+    once, which the determinant does not show, so the eigenvalues are looked at.
+    """
+    at = cases.take(who).balance(track.state[:, who], track.on[:, who])
+    matrices = np.ascontiguousarray(at.stiffness.transpose(2, 0, 1))
+    sign = np.linalg.slogdet(matrices)[0]
+    lost = sign <= 0
+    if several.any():
+        values = np.linalg.eigvals(matrices[several])
+        lost[several] |= ((values.real < 0) & (np.abs(values.imag) < 1e-12)).any(axis=1)
+    (rate,) = solve(at.stiffness, at.slope)
+    tangent = np.concatenate([rate, np.ones((1, len(who)))]) * np.where(lost, -1.0, 1.0)
+    tangent /= np.sqrt((tangent**2).sum(axis=0))
+    track.tangent[:, who] = tangent
+    track.outcome[who[lost]] = CORNER
+    track.other[:, who[lost]] = tangent[:, lost]
+
+
+def follow(cases: Cases, track: Track) -> None:
+    """Advance every case that is still going until it loses stability."""
+    for _ in range(400):
+        live = np.flatnonzero(track.outcome == GOING)
+        if not len(live):
+            return
+        _advance(cases, track, live)
+    track.outcome[track.outcome == GOING] = UNRESOLVED
+
+
+def _advance(cases: Cases, track: Track, live: Ints) -> None:
+    """One arc-length step for the cases `live`, cut short at the first event."""
+    part = cases.take(live)
+    state, on, tangent = track.state[:, live], track.on[:, live], track.tangent[:, live]
+    guess = state + track.step[live] * tangent
+    new = correct(part, guess, on, normal=tangent, level=(tangent * guess).sum(axis=0))
+    bend = (new.tangent * tangent).sum(axis=0)
+    bad = ~new.good | (bend < 0.5)
+    _shorten(track, live[bad])
+    violated = (new.gaps >= 0) != on
+
+    calm = ~bad & ~violated.any(axis=0)
+    passed = calm & (new.tangent[-1] <= 0)
+    _fold(track, live[passed], new.state[:, passed])
+    calm &= ~passed
+    who = live[calm]
+    track.state[:, who], track.tangent[:, who] = new.state[:, calm], new.tangent[:, calm]
+    longer = np.where(new.effort[calm] <= 3, 1.6, np.where(new.effort[calm] >= 5, 0.6, 1.0))
+    track.step[who] = np.minimum(track.step[who] * longer, SETTINGS.largest_step)
+    track.outcome[who[track.state[-1, who] > SETTINGS.limit]] = STANDS
+
+    eventful = ~bad & violated.any(axis=0)
+    if eventful.any():
+        _meet_event(cases, track, live[eventful], new.state[:, eventful], new.gaps[:, eventful])
+
+
+def _shorten(track: Track, who: Ints) -> None:
+    track.step[who] *= 0.35
+    track.outcome[who[track.step[who] < SETTINGS.smallest_step]] = UNRESOLVED
+
+
+def _fold(track: Track, who: Ints, beyond: Array) -> None:
+    track.outcome[who] = FOLD
+    track.other[:, who] = beyond
+
+
+def _meet_event(cases: Cases, track: Track, who: Ints, far: Array, far_gaps: Array) -> None:
+    """Find the first event between the track's state and `far`, and switch its branch there."""
+    scale = cases.take(who).gap_scale()
+    near_gaps = cases.take(who).balance(track.state[:, who], track.on[:, who]).gaps
+    for _ in range(6):
+        on, near = track.on[:, who], track.state[:, who]
+        violated = (far_gaps >= 0) != on
+        with np.errstate(divide="ignore", invalid="ignore"):
+            part = np.where(violated, near_gaps / (near_gaps - far_gaps), np.inf)
+        part = np.where(violated, np.clip(part, 0.0, 1.0), np.inf)
+        first = part.argmin(axis=0)
+        guess = near + part.min(axis=0) * (far - near)
+        normal = track.tangent[:, who]
+        at = correct(cases.take(who), guess, on, normal=normal, level=np.zeros(len(who)), gap=first)
+        place, span = (normal * (at.state - near)).sum(axis=0), track.step[who]
+        good = at.good & (place > -1e-6) & (place < span + 1e-6)
+        _shorten(track, who[~good])
+
+        zero = np.abs(at.gaps) < SETTINGS.together * scale
+        zero[first, np.arange(len(who))] = True
+        early = good & (((at.gaps >= 0) != on) & ~zero).any(axis=0)
+        ready = good & ~early
+        passed = ready & (at.tangent[-1] <= 0)
+        _fold(track, who[passed], at.state[:, passed])
+        switch = ready & ~passed
+        if switch.any():
+            _switch(cases, track, who[switch], at.state[:, switch], zero[:, switch])
+        who, far, far_gaps = who[early], at.state[:, early], at.gaps[:, early]
+        near_gaps, scale = near_gaps[:, early], scale[:, early]
+        if not len(who):
+            return
+    _shorten(track, who)
+
+
+def _switch(cases: Cases, track: Track, who: Ints, state: Array, zero: Flags) -> None:
+    """Take the other branch of the gaps that are zero; note when they first opened or closed."""
+    was = track.on[:, who]
+    for times, changed in ((track.opened, zero & was), (track.closed, zero & ~was)):
+        old = times[:, who]
+        times[:, who] = np.where(changed & np.isnan(old), state[-1], old)
+    track.state[:, who] = state
+    track.on[:, who] = was ^ zero
+    _set_out(cases, track, who, zero.sum(axis=0) > 1)
+
+
+def resume(cases: Cases, track: Track, who: Ints, state: Array) -> None:
+    """Carry on from a new equilibrium (n + 1, len(who))."""
+    if not len(who):
+        return
+    track.state[:, who] = state
+    on = cases.take(who).balance(state).gaps >= 0
+    was = track.on[:, who]
+    for times, changed in ((track.opened, was & ~on), (track.closed, ~was & on)):
+        old = times[:, who]
+        times[:, who] = np.where(changed & np.isnan(old), state[-1], old)
+    track.on[:, who] = on
+    track.step[who] = SETTINGS.step
+    track.outcome[who] = GOING
+    _set_out(cases, track, who, np.zeros(len(who), dtype=bool))
+
+
+def polish_folds(cases: Cases, track: Track, among: Ints) -> None:
+    """Move every case of `among` with a fold onto it: the point of the path where theta is largest.
+
+    The tangent's theta component is brought to zero by regula falsi (Illinois) along the chord of
+    the bracket, on the smooth path of the frozen branches.
+    """
+    who = among[track.outcome[among] == FOLD]
+    if not len(who):
+        return
+    part, on = cases.take(who), track.on[:, who]
+    near, far = track.state[:, who], track.other[:, who]
+    chord = far - near
+    length = np.sqrt((chord**2).sum(axis=0))
+    normal = chord / length
+    best, tangent = near, track.tangent[:, who]
+    at = correct(part, far, on, normal=normal, level=(normal * far).sum(axis=0))
+    values = [track.tangent[-1, who], at.tangent[-1]]
+    points = [near, far]
+    for _ in range(40):
+        a, b = values
+        share = np.clip(a / (a - b), 0.02, 0.98)
+        guess = points[0] + share * (points[1] - points[0])
+        at = correct(part, guess, on, normal=normal, level=(normal * guess).sum(axis=0))
+        best, tangent = at.state, at.tangent
+        slope = at.tangent[-1]
+        up = slope > 0
+        values = [np.where(up, slope, a * 0.5), np.where(up, b * 0.5, slope)]
+        points = [np.where(up, best, points[0]), np.where(up, points[1], best)]
+        if (np.abs(slope) < 1e-6).all():
+            break
+    track.state[:, who], track.other[:, who] = best, tangent
