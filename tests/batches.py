@@ -26,6 +26,11 @@ def burning(count: int, ms: float = 1.0, diary: Path | None = None, name: str = 
     return _batch(name, "burn", common, count)
 
 
+def working(count: int, rounds: int) -> Batch:
+    """`count` trials of a fixed amount of work: about 0.7 us a round."""
+    return _batch("work", "work", {"rounds": rounds}, count)
+
+
 def misbehaving(count: int, bad: dict[int, str]) -> Batch:
     """`count` trials of which some go wrong in the way named."""
     return _batch("mixed", "mixed", {"bad": {str(k): v for k, v in bad.items()}}, count)

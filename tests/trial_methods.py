@@ -57,3 +57,11 @@ def environment(common: Mapping[str, Any], payload: Row) -> list[Row]:
     """What the trial's process sees."""
     names = ("MALLOC_TRIM_THRESHOLD_", "OMP_NUM_THREADS")
     return [{name: os.environ.get(name, "") for name in names}]
+
+
+def work(common: Mapping[str, Any], payload: Row) -> list[Row]:
+    """common["rounds"] of hashing: a fixed amount of work, whatever else the machine does."""
+    text = repr(payload).encode()
+    for _ in range(common["rounds"]):
+        text = hashlib.sha256(text).digest()
+    return [{"answer": int.from_bytes(text[:6], "big") / 7.0}]

@@ -45,6 +45,7 @@ def cluster_outcomes(
     waiting: deque[list[Task]] = deque()  # chunks to send again
     sent: dict[Any, list[Task]] = {}
     strikes: dict[int, int] = {}
+    common = {**batch.common, **batch.local}
     try:
         _check_versions(client, batch, limits)
         while True:
@@ -54,9 +55,7 @@ def cluster_outcomes(
                 if not chunk:
                     break
                 work = [(t.place, t.payload) for t in chunk]
-                future = client.submit(
-                    do_chunk, batch.method, batch.common, work, limits, pure=False
-                )
+                future = client.submit(do_chunk, batch.method, common, work, limits, pure=False)
                 sent[future] = chunk
             if not sent:
                 client.run(end_crews)

@@ -12,9 +12,12 @@ import json
 import os
 import sqlite3
 import tempfile
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import ExitStack, contextmanager
 from pathlib import Path
 from typing import Any
+
+import numpy as np
 
 from crossfall.study.store import latest_batch, reading, records
 
@@ -41,16 +44,58 @@ def export(store: Path, target: Path) -> int:
         db.execute("BEGIN")  # both passes see the same trials, whatever a run adds meanwhile
         batch, scenario, _, _ = latest_batch(db, store)
         columns = _columns(_rows(db, batch, scenario))
-        handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name}.")
-        os.close(handle)
-        try:
-            count = writers[target.suffix](Path(name), columns, _rows(db, batch, scenario))
-            os.chmod(name, 0o644)
-            os.replace(name, target)
-        except BaseException:
-            Path(name).unlink(missing_ok=True)
-            raise
-    return count
+        with _in_one_step(target) as part:
+            return writers[target.suffix](part, columns, _rows(db, batch, scenario))
+
+
+@contextmanager
+def _in_one_step(target: Path) -> Iterator[Path]:
+    """A file beside the target that takes its place when all went well."""
+    handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name}.")
+    os.close(handle)
+    try:
+        yield Path(name)
+        os.chmod(name, 0o644)
+        os.replace(name, target)
+    except BaseException:
+        Path(name).unlink(missing_ok=True)
+        raise
+
+
+def export_columns(
+    targets: Sequence[Path], head: dict[str, str], chunks: Iterator[dict[str, Any]]
+) -> tuple[int, int]:
+    """Write a table given as chunks of columns (each with "cause") to .parquet and .csv files.
+
+    head: columns that are the same on every line. Returns (lines, lines that failed).
+    """
+    import pyarrow as pa
+    import pyarrow.csv
+    import pyarrow.parquet
+
+    place = failed = 0
+    with ExitStack() as open_files:
+        parts = [open_files.enter_context(_in_one_step(t)) for t in targets]
+        writers: list[Any] = []
+        for chunk in chunks:
+            lines = len(chunk["tip_deg"])
+            failed += 0 if chunk["cause"] is None else sum(c is not None for c in chunk["cause"])
+            columns: dict[str, Any] = {"place": np.arange(place, place + lines)}
+            place += lines
+            columns |= {n: pa.repeat(pa.scalar(v, pa.string()), lines) for n, v in head.items()}
+            columns |= {n: v for n, v in chunk.items() if n != FAILURE}
+            cause = chunk["cause"]
+            columns[FAILURE] = pa.array([None] * lines if cause is None else cause, pa.string())
+            table = pa.table(columns)
+            if not writers:
+                for target, part in zip(targets, parts, strict=True):
+                    csv_ = target.suffix == ".csv"
+                    kind = pyarrow.csv.CSVWriter if csv_ else pyarrow.parquet.ParquetWriter
+                    how = {} if csv_ else {"compression": "zstd"}
+                    writers.append(open_files.enter_context(kind(part, table.schema, **how)))
+            for writer in writers:
+                writer.write_table(table)
+    return place, failed
 
 
 def rows(store: Path) -> list[Row]:

@@ -116,7 +116,7 @@ def outcomes(
 
     PoolError where children die before they are ready.
     """
-    crew = Crew(hello(batch.method, batch.common), tasks, limits)
+    crew = Crew(hello(batch.method, {**batch.common, **batch.local}), tasks, limits)
     try:
         crew.hire(workers)
         while crew.busy():

@@ -17,7 +17,7 @@ import importlib
 import json
 import traceback
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 Payload = dict[str, Any]
@@ -53,7 +53,8 @@ class Batch:
     """A set of trials of one method.
 
     tasks: gives the tasks afresh, in the order of their places, each time it is called.
-    spec: digest of the truck. versions: of everything that can change a row.
+    spec: digest of the truck. versions: of everything that can change a row. local: handed to
+    the method with common, but no part of an address, such as where files lie on this machine.
     """
 
     name: str
@@ -63,6 +64,7 @@ class Batch:
     versions: dict[str, str]
     total: int
     tasks: Callable[[], Iterator[Task]]
+    local: dict[str, Any] = field(default_factory=dict)
 
 
 def canonical(value: Any) -> str:
@@ -84,6 +86,7 @@ def make_batch(
     *,
     spec: str = "",
     versions: dict[str, str] | None = None,
+    local: dict[str, Any] | None = None,
 ) -> Batch:
     """A batch whose tasks carry their addresses. payloads: gives them afresh, in order."""
     versions = versions or {}
@@ -93,7 +96,7 @@ def make_batch(
         for place, payload in enumerate(payloads()):
             yield Task(place, digest([base, payload]), payload)
 
-    return Batch(name, method, common, spec, versions, total, tasks)
+    return Batch(name, method, common, spec, versions, total, tasks, local or {})
 
 
 def find_method(name: str) -> Method:

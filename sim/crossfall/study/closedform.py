@@ -1,0 +1,213 @@
+"""Closed-form sweeps: a million builds in a second or two.
+
+All that the closed form needs of a build is eight numbers: mass, the moments of mass, tip lines
+and axle lines. For nearly every key of a truck file these are affine in its value while the others
+stand still, so that they are known everywhere from the builds at the corners of the design. That
+is checked against real builds inside and, where it does not hold, every build is made instead.
+"""
+
+from __future__ import annotations
+
+import itertools
+import math
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+import numpy as np
+
+from crossfall.statics import rigid
+from crossfall.study.design import columns, points
+from crossfall.study.methods import drawn
+from crossfall.study.scenario import CONDITIONS, Scenario
+from crossfall.truck.build import build
+from crossfall.truck.edits import set_values
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import Array, Truck
+from crossfall.truck.problems import InputError
+
+CHUNK = 1 << 16  # points worked on at once
+ALIKE = 1e-9  # relative agreement with real builds that the corners must give
+CHECKS = 7  # real builds it is checked against
+MOST_CORNERS = 1 << 10  # builds made to know the rest by
+SIZES = ("mass", "mx", "my", "mz", "half_front", "half_rear", "x_front", "x_rear")
+
+Table = dict[str, Any]
+
+
+def sizes(truck: Truck) -> Array:
+    """(8,) the numbers of SIZES: kg, kg m and m."""
+    body = whole(truck)
+    front, rear = (rigid.tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
+    return np.array([body.mass, *(body.mass * body.cg), front, rear, truck.front.x, truck.rear.x])
+
+
+def closed_form_table(scenario: Scenario) -> Iterator[Table]:
+    """The scenario's table a chunk at a time: column -> array, in the order of its trials."""
+    known = corner_sizes(scenario)
+    for start in range(0, scenario.points, CHUNK):
+        some = slice(start, min(start + CHUNK, scenario.points))
+        if known is None:
+            yield from _by_builds(scenario, some)
+        else:
+            values = columns(scenario.axes, scenario.design, scenario.spec.seed, some)
+            keys = [a.key for a in scenario.axes]
+            yield _table(scenario, some, dict(zip(keys, values, strict=True)), known.at(values))
+
+
+class Corners:
+    """Sizes known from the corners of a box, affine in each direction."""
+
+    def __init__(self, low: Array, high: Array, terms: list[tuple[tuple[int, ...], Array]]) -> None:
+        self.low, self.high, self.terms = low, high, terms
+
+    def at(self, values: list[Array]) -> Array:
+        """(8, n) sizes at n points, one (n,) array an axis."""
+        n = len(values[0]) if values else 1
+        found = np.zeros((len(SIZES), n))
+        unit = [(v - a) / (b - a) for v, a, b in zip(values, self.low, self.high, strict=True)]
+        for axes, coefficient in self.terms:
+            product = math.prod((unit[i] for i in axes), start=np.ones(n)) if axes else np.ones(n)
+            for row in np.flatnonzero(coefficient):
+                found[row] += coefficient[row] * product
+        return found
+
+
+def corner_sizes(scenario: Scenario) -> Corners | None:
+    """Sizes over the whole design from its corners; None where that would not be right."""
+    if scenario.spec.tolerances or any(not _numbers(a.values) for a in scenario.axes):
+        return None
+    low = np.array([min(a.values) for a in scenario.axes], np.float64)
+    high = np.array([max(a.values) for a in scenario.axes], np.float64)
+    high = np.where(high > low, high, low + 1.0)
+    live = [i for i, a in enumerate(scenario.axes) if a.key not in CONDITIONS]
+    if 2 ** len(live) > MOST_CORNERS:
+        return None
+    terms: dict[tuple[int, ...], Array] = {}
+    try:
+        for size in range(len(live) + 1):
+            for axes in itertools.combinations(live, size):
+                at = np.where(np.isin(np.arange(len(low)), axes), high, low)
+                # What this corner adds to all corners below it: the Moebius transform.
+                below = sum(
+                    (terms[s] for k in range(size) for s in itertools.combinations(axes, k)),
+                    start=np.zeros(len(SIZES)),
+                )
+                terms[axes] = sizes(_built(scenario, at)) - below
+        scale = np.max([np.abs(t) for t in terms.values()], axis=0)
+        kept = [(a, np.where(np.abs(t) > 1e-13 * scale, t, 0.0)) for a, t in terms.items()]
+        corners = Corners(low, high, [(a, t) for a, t in kept if np.any(t)])
+        for unit in np.random.default_rng(0).random((CHECKS, len(low))):
+            at = low + unit * (high - low)
+            known = corners.at([np.array([v]) for v in at])[:, 0]
+            if not np.allclose(known, sizes(_built(scenario, at)), rtol=ALIKE, atol=ALIKE * 1e-3):
+                return None
+    except InputError:
+        return None  # some corner is no truck: then each build has to be asked
+    return corners
+
+
+def tip_table(size: Array, headings: Array) -> Array:
+    """(n, H) rad, tip angles of n builds from their (8, n) sizes; headings (H,) rad."""
+    mass, mx, my, mz, front, rear, x_front, x_rear = size
+    return rigid.tip_angles(front, rear, x_front, x_rear, mx / mass, my / mass, mz / mass, headings)
+
+
+def _built(scenario: Scenario, point: Any) -> Truck:
+    chosen = dict(zip([a.key for a in scenario.axes], point, strict=True))
+    edits = {k: v for k, v in {**scenario.spec.fixed, **chosen}.items() if "." in k}
+    edits = {k: float(v) if isinstance(v, np.floating) else v for k, v in edits.items()}
+    return build(set_values(scenario.loaded.spec, edits), scenario.loaded.folder)[0]
+
+
+def _numbers(values: tuple[Any, ...]) -> bool:
+    return all(isinstance(v, (int, float)) and not isinstance(v, bool) for v in values)
+
+
+def _by_builds(scenario: Scenario, some: slice) -> Iterator[Table]:
+    """The slow way round: a truck for every point. One that is no truck has its cause noted."""
+    chosen = itertools.islice(
+        points(scenario.axes, scenario.design, scenario.spec.seed), some.start, some.stop
+    )
+    keys = [a.key for a in scenario.axes]
+    at = list(chosen)
+    values: Mapping[str, Any] = {key: np.array([p[i] for p in at]) for i, key in enumerate(keys)}
+    repeats = scenario.spec.repeats
+    size = np.full((len(SIZES), len(at) * repeats), np.nan)
+    causes = np.full(len(at) * repeats, None, dtype=object)
+    for i, point in enumerate(at):
+        try:
+            truck = _built(scenario, point)
+            for r in range(repeats):
+                seed = scenario.seed_of(r)
+                build_ = drawn(truck, seed) if scenario.spec.tolerances else truck
+                size[:, i * repeats + r] = sizes(build_)
+        except InputError as error:
+            causes[i * repeats : (i + 1) * repeats] = f"InputError: {error.problems[0]}"
+    yield _table(scenario, some, dict(values), size, causes)
+
+
+def _table(
+    scenario: Scenario, some: slice, values: Table, size: Array, causes: Any = None
+) -> Table:
+    """The columns, in the order point, heading, repeat."""
+    spec, n, repeats = scenario.spec, some.stop - some.start, scenario.spec.repeats
+    headings = np.zeros(1) if scenario.heading_varies else np.radians(scenario.headings)
+    h = len(headings)
+    size = size.reshape(len(SIZES), n, -1)
+    size = np.broadcast_to(size, (len(SIZES), n, repeats))
+
+    def per_point(column: Any) -> Any:
+        return np.repeat(column, h * repeats)
+
+    def per_build(column: Array) -> Array:
+        return np.broadcast_to(column[:, None, :], (n, h, repeats)).reshape(-1)
+
+    table: Table = {key: per_point(v) for key, v in values.items()}
+    if scenario.heading_varies:
+        tips = _tips_each(size, np.radians(values["heading_deg"]))
+    else:
+        heading_deg = np.array(scenario.headings)
+        table["heading_deg"] = np.tile(np.repeat(heading_deg, repeats), n)
+        flat = tip_table(size.reshape(len(SIZES), -1), headings)
+        tips = flat.reshape(n, repeats, h).transpose(0, 2, 1).reshape(-1)
+    table["repeat"] = np.tile(np.arange(repeats), n * h)
+    table["seed"] = np.tile([scenario.seed_of(r) for r in range(repeats)], n * h)
+    mass = size[0]
+    table["mass_g"] = per_build(1000 * mass)
+    for i, name in enumerate("xyz"):
+        table[f"cg_{name}_mm"] = per_build(1000 * size[1 + i] / mass)
+    share = (size[1] / mass - size[7]) / (size[6] - size[7])
+    table["front_share"] = per_build(share)
+    table["tip_deg"] = np.degrees(tips)
+    table |= _slides(scenario, tips, table, spec.fixed)
+    table["cause"] = None if causes is None else per_build(causes.reshape(n, repeats))
+    return table
+
+
+def _tips_each(size: Array, headings: Array) -> Array:
+    """(n r,) tip angles where every point has a heading of its own, worked through by heading."""
+    n, repeats = size.shape[1:]
+    tips = np.empty((n, repeats))
+    for heading in np.unique(headings):
+        same = headings == heading
+        flat = tip_table(size[:, same].reshape(len(SIZES), -1), np.array([heading]))
+        tips[same] = flat.reshape(-1, repeats)
+    return tips.reshape(-1)
+
+
+def _slides(scenario: Scenario, tips: Array, table: Table, fixed: Mapping[str, Any]) -> Table:
+    """Slide angle, which comes first, and what happens on the slope asked for."""
+    grip = table.get("grip", fixed.get("grip"))
+    if grip is None:
+        surface = scenario.spec.surface
+        named = [g for g in scenario.loaded.truck.grips if surface in (None, g.surface)]
+        grip = named[0].likely if named else math.nan
+    slide = np.broadcast_to(np.arctan(np.asarray(grip, np.float64)), tips.shape)
+    out: Table = {"slide_deg": np.degrees(slide), "tips_less_slides_deg": np.degrees(tips - slide)}
+    if np.any(np.isfinite(slide)):
+        out["first"] = np.where(tips < slide, "tips", "slides")
+    slope = table.get("slope_deg", fixed.get("slope_deg"))
+    if slope is not None:
+        stands = np.radians(slope) < np.fmin(tips, slide)
+        out["on_slope"] = np.where(stands, "stands", out.get("first", "tips"))
+    return out

@@ -1,0 +1,200 @@
+"""The methods a scenario can ask for, as trials of a batch (see `task`).
+
+common: {"spec": JSON text of the truck file's values, "fixed": overrides and conditions, "surface":
+name or None, "tolerances": bool, "folder": where its meshes lie}; payload: the point of the
+design, heading_deg and the seed. Every row says what the build weighs besides the answer, so
+that a map can be drawn over CG height or front share as well as over what was varied.
+"""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Mapping
+from functools import lru_cache
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from crossfall.statics import rigid
+from crossfall.truck.assemble import with_masses, with_shifts
+from crossfall.truck.build import build
+from crossfall.truck.edits import set_values
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import Truck
+from crossfall.truck.schema import TruckSpec
+
+Row = dict[str, Any]
+NOT_EDITS = ("repeat", "seed")
+MOST_OFF = 3.0  # standard uncertainties, beyond which an error counts as a blunder
+
+
+class NoAnswer(Exception):
+    """The method came to no number for this build; the reason is its text."""
+
+
+def warm_up(common: Mapping[str, Any]) -> None:
+    """Import what the method needs before the first trial's clock starts."""
+    if common.get("method") != "closed form":
+        from crossfall.statics import compliant  # noqa: F401
+    if common.get("method") == "tilt trial":
+        from crossfall.trials import tilt  # noqa: F401
+
+
+def closed_form(common: Mapping[str, Any], payload: Row) -> list[Row]:
+    """The rigid tip and slide angle."""
+    truck = truck_of(common, payload)
+    asked = conditions(common, payload)
+    tip = float(rigid.tip_angle(truck, [asked["heading"]])[0])
+    edge = rigid.EDGES[int(rigid.tip_edge(truck, [asked["heading"]])[0])]
+    grip = grip_of(truck, common, asked)
+    return [{**about(truck), **_answer(tip, edge, grip, asked["slope"])}]
+
+
+def compliant(common: Mapping[str, Any], payload: Row) -> list[Row]:
+    """The tip angle on springs and tyres, with one friction closure throughout (uniform)."""
+    from crossfall.statics.compliant import REASONS, tips
+
+    truck = truck_of(common, payload)
+    asked = conditions(common, payload)
+    heading = np.array([asked["heading"]])
+    found = tips(truck, heading)
+    tip = float(found.tip[0])
+    if math.isnan(tip):
+        raise NoAnswer("the equilibrium could not be followed to a tip")
+    edge = rigid.EDGES[int(rigid.tip_edge(truck, heading)[0])]
+    grip = grip_of(truck, common, asked)
+    return [
+        {
+            **about(truck),
+            **_answer(tip, edge, grip, asked["slope"]),
+            "rigid_deg": math.degrees(float(rigid.tip_angle(truck, heading)[0])),
+            "first_lift_deg": _degrees(float(found.first_lift[0])),
+            "first_snap_deg": _degrees(float(found.first_snap[0])),
+            "reason": REASONS[int(found.reason[0])],
+        }
+    ]
+
+
+def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
+    """One virtual trial on the table, and the compliant answer beside it."""
+    from crossfall.statics.compliant import tips
+    from crossfall.trials.tilt import tilt_trial as run_trial
+
+    truck = truck_of(common, payload)
+    asked = conditions(common, payload)
+    expected = float(tips(truck, np.array([asked["heading"]])).tip[0])
+    near = None if math.isnan(expected) else expected
+    trial = run_trial(truck, asked["heading"], near=near, grip=asked["grip"])
+    if trial.outcome == "tips" and not math.isfinite(trial.tip):
+        raise NoAnswer("the truck left the table in no orderly way")
+    low, high = trial.tip_ci
+    return [
+        {
+            **about(truck),
+            "outcome": trial.outcome,
+            "tip_deg": _degrees(trial.tip),
+            "tip_low_deg": _degrees(low),
+            "tip_high_deg": _degrees(high),
+            "first_lift_deg": _degrees(trial.first_lift),
+            "slide_deg": _degrees(trial.slide),
+            "compliant_deg": _degrees(expected),
+            "rigid_deg": math.degrees(float(rigid.tip_angle(truck, [asked["heading"]])[0])),
+            "trial_less_compliant_deg": _degrees(trial.tip - expected),
+        }
+    ]
+
+
+# What the methods share
+
+
+def truck_of(common: Mapping[str, Any], payload: Row) -> Truck:
+    """The build of this trial: edits put in, and errors drawn where tolerances are asked for."""
+    chosen = {**common["fixed"], **payload}
+    edits = {k: v for k, v in chosen.items() if "." in k and k not in NOT_EDITS}
+    truck = _edited(common["spec"], common.get("folder"), tuple(edits.items()))
+    return drawn(truck, int(payload["seed"])) if common["tolerances"] else truck
+
+
+def conditions(common: Mapping[str, Any], payload: Row) -> dict[str, Any]:
+    """heading (rad), slope (rad or None) and grip (or None) of this trial."""
+    chosen = {**common["fixed"], **payload}
+    slope = chosen.get("slope_deg")
+    grip = chosen.get("grip")
+    return {
+        "heading": math.radians(chosen.get("heading_deg", 90.0)),
+        "slope": None if slope is None else math.radians(slope),
+        "grip": None if grip is None else float(grip),
+    }
+
+
+def grip_of(truck: Truck, common: Mapping[str, Any], asked: Mapping[str, Any]) -> float | None:
+    """The friction coefficient: as asked, else the likely one of the surface, else of the first."""
+    if asked["grip"] is not None:
+        return float(asked["grip"])
+    for grip in truck.grips:
+        if common.get("surface") in (None, grip.surface):
+            return grip.likely
+    return None
+
+
+def drawn(truck: Truck, seed: int) -> Truck:
+    """The truck with each row's mass and place off by errors drawn within its tolerances.
+
+    Normal with the rows' standard uncertainties, cut at three of them; all pieces of a row share
+    their errors, mirrored ones mirrored, as in `truck.weight`.
+    """
+    rng = np.random.default_rng(seed)
+    parts = {p.row: p for p in reversed(truck.parts)}
+    masses, shifts = {}, {}
+    for row in sorted(parts):
+        error = np.clip(rng.standard_normal(4), -MOST_OFF, MOST_OFF)
+        part = parts[row]
+        if part.mass_sd:
+            # No part weighs less than a tenth of what it should, however loose its tolerance.
+            masses[row] = max(part.body.mass + part.mass_sd * error[0], 0.1 * part.body.mass)
+        if part.place_sd:
+            shifts[row] = part.place_sd * error[1:]
+    return with_shifts(with_masses(truck, masses), shifts)
+
+
+def about(truck: Truck) -> Row:
+    """Columns that say what the build weighs."""
+    body = whole(truck)
+    x, y, z = (1000 * float(v) for v in body.cg)
+    return {
+        "mass_g": 1000 * body.mass,
+        "cg_x_mm": x,
+        "cg_y_mm": y,
+        "cg_z_mm": z,
+        "front_share": (body.cg[0] - truck.rear.x) / truck.wheelbase,
+    }
+
+
+def _answer(tip: float, edge: str, grip: float | None, slope: float | None) -> Row:
+    slide = math.nan if grip is None else math.atan(grip)
+    row: Row = {"tip_deg": math.degrees(tip), "over": edge, "grip_used": grip}
+    row |= {"slide_deg": _degrees(slide), "tips_less_slides_deg": _degrees(tip - slide)}
+    row["first"] = None if grip is None else ("tips" if tip < slide else "slides")
+    if slope is not None:
+        end = min(tip, math.inf if grip is None else slide)
+        row["on_slope"] = "stands" if slope < end else (row["first"] or "tips")
+    return row
+
+
+def _degrees(angle: float) -> float | None:
+    return None if math.isnan(angle) else math.degrees(angle)
+
+
+@lru_cache(maxsize=2)
+def _parsed(text: str) -> TruckSpec:
+    return TruckSpec.model_validate(json.loads(text))
+
+
+@lru_cache(maxsize=8)
+def _edited(text: str, folder: str | None, edits: tuple[tuple[str, Any], ...]) -> Truck:
+    """Neighbouring trials mostly ask for the same build on another heading."""
+    return build(set_values(_parsed(text), dict(edits)), None if folder is None else Path(folder))[
+        0
+    ]

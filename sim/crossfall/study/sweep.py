@@ -1,0 +1,140 @@
+"""From a scenario to its table: the closed form at once, every other method by the night shift."""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+
+from crossfall.study.closedform import closed_form_table
+from crossfall.study.export import export, export_columns
+from crossfall.study.pool import Limits
+from crossfall.study.runner import Progress, run
+from crossfall.study.scenario import Scenario
+from crossfall.study.store import full_disk, is_full
+from crossfall.study.task import Batch, canonical, digest, make_batch
+from crossfall.study.versions import installed
+from crossfall.truck.digest import digest as truck_digest
+
+METHODS = {
+    "compliant": "crossfall.study.methods:compliant",
+    "tilt trial": "crossfall.study.methods:tilt_trial",
+}
+MOST_CSV = 500_000  # lines; longer tables are written as Parquet only
+STORE, PARQUET, CSV = "trials.db", "table.parquet", "table.csv"
+
+
+@dataclass(frozen=True)
+class SweepResult:
+    """What a sweep left behind. lines: of the table; trials, failed: of the scenario.
+
+    complete: False where it was stopped; done is then less than trials.
+    """
+
+    folder: Path
+    files: tuple[Path, ...]
+    lines: int
+    trials: int
+    done: int
+    failed: int
+    known: int
+    complete: bool
+    seconds: float
+
+
+def default_folder(scenario: Scenario) -> Path:
+    """Where the results of a scenario go if nothing else is said."""
+    name = re.sub(r"[^A-Za-z0-9]+", "-", scenario.path.stem).strip("-") or "sweep"
+    return Path("crossfall-out") / name
+
+
+def batch_of(scenario: Scenario) -> Batch:
+    """The scenario as a batch of trials."""
+    spec, loaded = scenario.spec, scenario.loaded
+    common = {
+        "method": spec.method,
+        "spec": canonical(loaded.spec.model_dump(mode="json", exclude_unset=True)),
+        "truck": truck_digest(loaded.truck),
+        "fixed": dict(spec.fixed),
+        "surface": spec.surface,
+        "tolerances": spec.tolerances,
+    }
+    return make_batch(
+        spec.name,
+        METHODS[spec.method],
+        common,
+        scenario.payloads,
+        scenario.total,
+        spec=str(common["truck"]),
+        versions=installed(),
+        local={"folder": str(loaded.folder)},
+    )
+
+
+def sweep(
+    scenario: Scenario,
+    folder: Path,
+    *,
+    workers: int | None = None,
+    cluster: str = "",
+    retry_failed: bool = False,
+    watch: Callable[[Progress], None] | None = None,
+    stop: Callable[[], bool] = lambda: False,
+) -> SweepResult:
+    """Do a scenario and write its table into `folder`; what is there already is not done again.
+
+    See `runner.run` for the options. Raises StoreError, PoolError; OSError where the folder
+    cannot be written.
+    """
+    folder.mkdir(parents=True, exist_ok=True)
+    try:
+        if scenario.spec.method == "closed form":
+            return _closed_form(scenario, folder)
+        batch, store = batch_of(scenario), folder / STORE
+        result = run(
+            batch,
+            store,
+            workers=workers,
+            cluster=cluster,
+            limits=Limits(trial=scenario.spec.limits.trial_s),
+            retry_failed=retry_failed,
+            watch=watch,
+            stop=stop,
+        )
+        files = [folder / PARQUET] + ([folder / CSV] if batch.total <= MOST_CSV else [])
+        lines = max(export(store, file) for file in files)
+    except OSError as error:
+        if is_full(error):
+            raise full_disk(folder) from error
+        raise
+    p = result.progress
+    return SweepResult(
+        folder,
+        tuple(files),
+        lines,
+        batch.total,
+        p.finished,
+        p.failed + p.known_failed,
+        p.known,
+        result.complete,
+        result.seconds,
+    )
+
+
+def _closed_form(scenario: Scenario, folder: Path) -> SweepResult:
+    import time
+
+    began = time.monotonic()
+    head = {
+        "scenario": scenario.spec.name,
+        "spec": truck_digest(scenario.loaded.truck),
+        "method": "closed form",
+        "versions": canonical(installed()),
+        "batch": digest(json.loads(scenario.spec.model_dump_json())),
+    }
+    files = [folder / PARQUET] + ([folder / CSV] if scenario.total <= MOST_CSV else [])
+    lines, failed = export_columns(files, head, closed_form_table(scenario))
+    seconds = time.monotonic() - began
+    return SweepResult(folder, tuple(files), lines, scenario.total, lines, failed, 0, True, seconds)
