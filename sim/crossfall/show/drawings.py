@@ -31,8 +31,8 @@ from crossfall.truck.model import Array, Axle, Part, Truck
 
 SCALES = (1.0, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 6.0, 8.0, 10.0, 15.0, 20.0)
 WIDTH, HEIGHT = 297.0, 210.0  # mm, A4 lying
-HEAD, LABELS, UNDER, GAP, EDGE = 15.0, 18.0, 20.0, 30.0, 14.0  # mm kept free around the views
-FOOT = 15.0
+HEAD, LABELS, UNDER, GAP, EDGE = 15.0, 17.0, 20.0, 30.0, 14.0  # mm kept free around the views
+FOOT = 14.0
 
 
 @dataclass(frozen=True)
@@ -99,7 +99,7 @@ def draw_truck(truck: Truck) -> Figure:
     return made
 
 
-def heaviest(truck: Truck, place: Placement, most: int = 12) -> list[tuple[float, float, str]]:
+def heaviest(truck: Truck, place: Placement, most: int = 10) -> list[tuple[float, float, str]]:
     """(x, y, text) mm of the heaviest entries of the parts list, heaviest first.
 
     Copies of one entry are named once, with their number and their mass together, at the copy
@@ -215,8 +215,8 @@ def tip_line(axes: Axes, place: Placement, line: Array, angle: float, text: str)
 
 def marks(axes: Axes, place: Placement, truck: Truck) -> None:
     """CG of the sprung mass and of the whole truck."""
-    centre_mark(axes, *place.of(truck.chassis.cg)[0], whole=False)
-    centre_mark(axes, *place.of(whole(truck).cg)[0])
+    centre_mark(axes, place.of(truck.chassis.cg)[0], whole=False)
+    centre_mark(axes, place.of(whole(truck).cg)[0])
 
 
 def clearances(axes: Axes, place: Placement, truck: Truck, box: Extent) -> None:
@@ -225,19 +225,21 @@ def clearances(axes: Axes, place: Placement, truck: Truck, box: Extent) -> None:
         return
     points = truck.clearance
     front, rear = truck.front, truck.rear
-    approach = ramp(front, points.nose, 1.0)
-    departure = ramp(rear, points.tail, -1.0)
-    for axle, point, angle, sign, text in (
-        (front, points.nose, approach, 1.0, "approach"),
-        (rear, points.tail, departure, -1.0, "departure"),
+    for axle, point, sign, text in (
+        (front, points.nose, 1.0, "approach"),
+        (rear, points.tail, -1.0, "departure"),
     ):
+        angle = ramp(axle, point, sign)
+        wheel_first = angle >= np.pi / 2
+        if wheel_first:  # even a wall meets the tyre before it meets the body
+            angle, point = np.pi / 2, (axle.x + sign * axle.tyre.radius, 1.5 * axle.tyre.radius)
         start = touch(axle, angle, sign)
         end = np.array(point) + 0.012 * np.array([sign * np.cos(angle), np.sin(angle)])
         _clear_line(axes, place, start, end)
         x, y = place.flat(end)
-        label = f"{text}\n{np.degrees(angle):.0f}°"
+        label = f"{text}\n" + ("over 90°" if wheel_first else f"{np.degrees(angle):.0f}°")
         side = {"ha": "left" if sign > 0 else "right", "va": "top"}
-        haloed(axes, x + sign * 0.6, y - 0.4, label, size=SMALL, linespacing=1.0, **side)
+        haloed(axes, x + sign * 0.8, y - 0.4, label, size=SMALL, linespacing=1.0, **side)
     total = 0.0
     for axle, sign in ((front, -1.0), (rear, 1.0)):
         angle = ramp(axle, points.belly, sign)
@@ -286,11 +288,11 @@ def _block(axes: Axes, truck: Truck, left: float, foot: float) -> None:
         axes.add_patch(Rectangle((left, y - 1.6), 5, 3.2, fc=colour, ec=LIGHT.ink, lw=0.4))
         axes.text(left + 7.5, y, text, size=BODY, va="center", zorder=Z_TEXT)
         y -= 5
-    centre_mark(axes, left + 2.5, y)
+    centre_mark(axes, np.array([left + 2.5, y]))
     front = f"{100 * share:.1f} % of the load on the front axle"
     axes.text(left + 7.5, y, f"CG of the whole truck, {front}", size=BODY, va="center")
     y -= 5.5
-    centre_mark(axes, left + 2.5, y, whole=False)
+    centre_mark(axes, np.array([left + 2.5, y]), whole=False)
     axes.text(left + 7.5, y, "CG of the sprung mass", size=BODY, va="center")
     y -= 5.5
     for style, colour, text in (

@@ -90,7 +90,7 @@ def _special(axes: Axes, choices: Choices) -> None:
             size = 12 if mark == "*" else 6
             axes.plot(x, y, mark, ms=size, color=colour, mec=LIGHT.paper, zorder=5, label=words)
     if choices.now is not None or choices.best is not None:
-        axes.legend(loc="lower right", numpoints=1, handletextpad=0.2)
+        axes.legend(loc="upper left", numpoints=1, handletextpad=0.2)
 
 
 def _names(axes: Axes, choices: Choices, members: NDArray[np.intp]) -> None:
@@ -100,21 +100,21 @@ def _names(axes: Axes, choices: Choices, members: NDArray[np.intp]) -> None:
     wanted = BOTTOM + UP * (choices.gain[members] - low) / (high - low)
     rows = [text_size("x", SMALL)[1] + 1.4] * len(members)
     places = spread(list(wanted), rows, BOTTOM - 2.0, BOTTOM + UP + 4.0)
-    room = WIDTH - LEFT - ACROSS - 9.0
+    room = WIDTH - LEFT - ACROSS - 11.0
     for i, at in zip(members, places, strict=True):
         v = low + (high - low) * (at - BOTTOM) / UP
         u = right + (right - left) * 6.0 / ACROSS
         knee = right + (right - left) * 1.0 / ACROSS
         x, y = choices.cost[i], choices.gain[i]
         axes.plot([x, knee, u], [y, y, v], color=LIGHT.faint, lw=0.5, clip_on=False, zorder=0.9)
-        strong = {"weight": "bold"} if i == choices.best else {}
-        text = _cut(choices.names[i], room)
-        axes.text(u, v, f" {text}", size=SMALL, va="center", clip_on=False, **strong)
+        weight = "bold" if i == choices.best else "normal"
+        text = _cut(choices.names[i], room, weight)
+        axes.text(u, v, f" {text}", size=SMALL, va="center", weight=weight)
     axes.set(xlim=(left, right), ylim=(low, high))
 
 
-def _cut(text: str, room: float) -> str:
+def _cut(text: str, room: float, weight: str) -> str:
     """The text, shortened with dots to fit `room` mm."""
-    while text_size(text, SMALL)[0] > room:
+    while text_size(text, SMALL, weight)[0] > room:
         text = text.rstrip("…")[:-1].rstrip() + "…"
     return text

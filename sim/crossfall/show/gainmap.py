@@ -152,7 +152,7 @@ def _truck(axes: Axes, place: Placement, truck: Truck, panel: Panel, box: Extent
         for colour, width, dash in ((LIGHT.paper, 2.0, "-"), (LIGHT.ink, 1.0, (0, (5, 2)))):
             (line,) = axes.plot(x, y, color=colour, lw=width, ls=dash, zorder=Z_LINE + 0.1)
             line.set_clip_path(frame)
-    centre_mark(axes, *place.of(whole(truck).cg)[0])
+    centre_mark(axes, place.of(whole(truck).cg)[0])
 
 
 def _bar(axes: Axes, step: float, most: float) -> None:

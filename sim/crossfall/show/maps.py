@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 from matplotlib.axes import Axes
@@ -23,7 +24,7 @@ from crossfall.show.style import (
 from crossfall.truck.model import Array
 
 WIDTH = 178.0  # mm
-ANGLES = LinearSegmentedColormap.from_list("angle", ["#0f3d70", "#6fa3d3", "#f3efe6"])
+ANGLES = LinearSegmentedColormap.from_list("angle", ["#4f86bf", "#a9c8e4", "#f6f2ea"])
 STEPS = (0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0)  # deg between contours
 
 
@@ -51,7 +52,7 @@ def draw_maps(name: str, x_name: str, y_name: str, panels: Sequence[MapPanel]) -
     rows = -(-len(panels) // columns)
     wide = (WIDTH - 18.0 - 8.0 * (columns - 1) - 6.0) / columns
     tall = wide * (0.62 if columns == 1 else 0.85)
-    height = 20.0 + rows * (tall + 9.0) + 26.0
+    height = 20.0 + rows * (tall + 9.0) + 21.0
     made = figure(WIDTH, height)
     levels = contour_levels(np.concatenate([p.tip.ravel() for p in panels]))
     for i, panel in enumerate(panels):
@@ -103,7 +104,7 @@ def _frontier(axes: Axes, panel: MapPanel, slide: Array) -> None:
         area = axes.contourf(
             panel.x, panel.y, spare, levels=[low, 0.0], colors="none", hatches=["..."]
         )
-        area.set(edgecolor=LIGHT.slide, linewidth=0.0)
+        area.set(edgecolor=LIGHT.ink, linewidth=0.0)
     if spare.min() < 0 < spare.max():
         for colour, width in ((LIGHT.paper, 3.2), (LIGHT.trial, 1.8)):
             axes.contour(panel.x, panel.y, spare, levels=[0.0], colors=colour, linewidths=width)
@@ -116,7 +117,7 @@ def _bar(made: Figure, levels: Array, slides: bool) -> None:
     axes.set(xlim=(0, WIDTH), ylim=(0, 14.0))
     axes.set_axis_off()
     x = 18.0
-    for low, high in zip(levels, levels[1:], strict=False):
+    for low, high in pairwise(levels):
         share = (0.5 * (low + high) - levels[0]) / (levels[-1] - levels[0])
         axes.add_patch(Rectangle((x, 6.0), width, 3.4, fc=ANGLES(share), ec=LIGHT.faint, lw=0.3))
         axes.text(x, 5.2, f"{low:g}", size=SMALL, ha="center", va="top", color=LIGHT.soft)
@@ -124,6 +125,6 @@ def _bar(made: Figure, levels: Array, slides: bool) -> None:
     axes.text(x, 5.2, f"{levels[-1]:g}°", size=SMALL, ha="center", va="top", color=LIGHT.soft)
     if slides:
         x += 12.0
-        axes.add_patch(Rectangle((x, 6.0), 7, 3.4, fc="none", ec=LIGHT.slide, lw=0.0, hatch="..."))
+        axes.add_patch(Rectangle((x, 6.0), 7, 3.4, fc="none", ec=LIGHT.ink, lw=0.0, hatch="..."))
         axes.add_patch(Rectangle((x, 6.0), 7, 3.4, fill=False, ec=LIGHT.trial, lw=1.6))
         axes.text(x + 9, 7.7, "slides before it tips", size=BODY, va="center")

@@ -18,6 +18,7 @@ from crossfall.truck.model import Array
 # Painting order on a page.
 Z_SOLID, Z_GROUND, Z_LINE, Z_MARK, Z_TEXT = 2.0, 5.0, 6.0, 7.0, 8.0
 
+WHEEL = 0.55
 ROLE_COLOURS = {
     "chassis": LIGHT.sprung,
     "link": LIGHT.link,
@@ -67,6 +68,8 @@ def paint(axes: Axes, place: Placement, things: Iterable[Solid], strength: float
         cover = area(shape) / whole if len(shape) > 2 else 0.0
         alpha = strength * float(np.interp(cover, [0.0, 0.1, 0.4], [0.92, 0.62, 0.16]))
         colour = ROLE_COLOURS.get(solid.role, LIGHT.tyre)
+        if solid.role not in ROLE_COLOURS:
+            alpha *= WHEEL  # wheels nest many pieces, and stand before the axles
         for patch in patches(solid, place.view):
             axes.add_patch(_filled(patch, place, colour, alpha))
         if len(shape) > 2:
@@ -100,8 +103,9 @@ def ground(axes: Axes, left: float, right: float, level: float, depth: float = 1
     axes.plot([left, right], [level, level], color=LIGHT.ink, lw=0.9, zorder=Z_GROUND + 0.1)
 
 
-def centre_mark(axes: Axes, x: float, y: float, radius: float = 2.3, whole: bool = True) -> None:
+def centre_mark(axes: Axes, at: Array, radius: float = 2.3, whole: bool = True) -> None:
     """The quartered mark of a CG (mm); half of it, smaller, for the sprung mass."""
+    x, y = (float(v) for v in at)
     r = radius if whole else 0.72 * radius
     axes.add_patch(Circle((x, y), r, fc=LIGHT.paper, ec=LIGHT.ink, lw=0.8, zorder=Z_MARK))
     for start in (0, 180) if whole else (180,):
@@ -185,7 +189,8 @@ def spread(wanted: Sequence[float], widths: Sequence[float], left: float, right:
             pools[-2:] = [[(a * m + b * n) / (m + n), m + n]]
     loose = np.concatenate([np.full(int(n), a) for a, n in pools])
     last = right - half[-1] - before[-1]
-    return np.clip(loose, left + half[0], last) + before
+    middles: Array = np.clip(loose, left + half[0], last) + before
+    return middles
 
 
 def row_labels(

@@ -7,7 +7,7 @@ point lies on the side over which the truck falls. The scale of the truck and of
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, TypeGuard
 
 import numpy as np
 from matplotlib.axes import Axes
@@ -20,6 +20,7 @@ from crossfall.show.paper import Z_LINE, Z_MARK, Z_TEXT, Placement, centre_mark,
 from crossfall.show.silhouette import PLAN_NOSE_UP, Solid, area, outline, solids
 from crossfall.show.style import BODY, LIGHT, SMALL, page, styled, text_size, title
 from crossfall.statics.rigid import downhill, tip_points
+from crossfall.trials.tilt import TiltTrial
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
 
@@ -47,7 +48,7 @@ def draw_polar(comparison: Comparison, truck: Truck) -> Figure:
     for artist in inner:
         artist.set_clip_path(frame)  # type: ignore[attr-defined]
     _ring_names(axes, place, truck)
-    centre_mark(axes, *place.of(whole(truck).cg)[0], radius=1.8)
+    centre_mark(axes, place.of(whole(truck).cg)[0], radius=1.8)
     _edges(axes, comparison)
     _key(axes, comparison)
     title(made, f"{truck.name}: tip map on {comparison.surface}", _weakest_words(comparison))
@@ -76,7 +77,12 @@ def weakest(comparison: Comparison) -> HeadingAnswer:
 
 def best_angle(answer: HeadingAnswer) -> float:
     """rad: the trial's tip, or the statics' where there was no trial."""
-    return answer.compliant if answer.trial is None else answer.trial.critical
+    return answer.compliant if not tipped(answer.trial) else answer.trial.tip
+
+
+def tipped(trial: TiltTrial | None) -> TypeGuard[TiltTrial]:
+    """Whether there was a trial and it ended in a tip, so that it has an angle to show."""
+    return trial is not None and trial.outcome == "tips"
 
 
 def _placement(truck: Truck) -> Placement:
@@ -173,17 +179,17 @@ def _answers(axes: Axes, place: Placement, truck: Truck, comparison: Comparison)
 
 
 def _trials(axes: Axes, place: Placement, truck: Truck, comparison: Comparison) -> None:
-    done = [(a.heading, a.trial) for a in comparison.answers if a.trial is not None]
+    done = [(a.heading, a.trial) for a in comparison.answers if tipped(a.trial)]
     if not done:
         return
     headings = np.array([h for h, _ in done])
-    low, high = (np.array([t.critical_ci[i] for _, t in done]) for i in (0, 1))
+    low, high = (np.array([t.tip_ci[i] for _, t in done]) for i in (0, 1))
     ends = [place.of(plumb(truck, headings, a)) for a in (low, high)]
     for a, b in zip(*ends, strict=True):
         axes.plot(*np.array([a, b]).T, color=LIGHT.trial, lw=1.0, zorder=Z_MARK)
-    points = place.of(plumb(truck, headings, np.array([t.critical for _, t in done])))
+    points = place.of(plumb(truck, headings, np.array([t.tip for _, t in done])))
     size = 3.5 if joined(headings) else 5.0
-    style = {"ms": size, "mew": 1.1, "color": LIGHT.trial, "zorder": Z_MARK + 0.1}
+    style: dict[str, Any] = {"ms": size, "mew": 1.1, "color": LIGHT.trial, "zorder": Z_MARK + 0.1}
     axes.plot(*points.T, "x", gid="trial", **style)
 
 
@@ -210,8 +216,8 @@ def _numbers(answer: HeadingAnswer, stacked: bool) -> str:
     low, high = np.degrees(answer.window)
     compliant = f"{low:.1f} to {high:.1f}°" if answer.friction_decides else f"{low:.1f}°"
     items = [f"rigid {np.degrees(answer.rigid):.1f}°", f"compliant {compliant}"]
-    if answer.trial is not None:
-        items.append(f"trial {np.degrees(answer.trial.critical):.1f}°")
+    if tipped(answer.trial):
+        items.append(f"trial {np.degrees(answer.trial.tip):.1f}°")
     return ("\n" if stacked else "   ").join(items)
 
 
@@ -244,7 +250,11 @@ def _key(axes: Axes, comparison: Comparison) -> None:
         axes.text(x + 7.5, y, text, size=SMALL, va="center")
         x += 11.5 + text_size(text, SMALL)[0]
     for hatch, alpha in (("", 0.3), ("....", 1.0)):
-        style = {"fc": LIGHT.slide if not hatch else "none", "ec": LIGHT.slide, "alpha": alpha}
+        style: dict[str, Any] = {
+            "fc": LIGHT.slide if not hatch else "none",
+            "ec": LIGHT.slide,
+            "alpha": alpha,
+        }
         axes.add_patch(Rectangle((x, y - 1.3), 6, 2.6, lw=0.0, hatch=hatch, **style))
     axes.text(x + 7.5, y, "slides, grip low to high", size=SMALL, va="center")
     reading = (

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crossfall.truck.model import Array, Axle, Part, Shape, Truck, frozen
+from crossfall.truck.model import WHEELS, Array, Axle, Part, Shape, Truck, frozen
 
 ROUND = 48  # corners of a drawn circle: the sagitta of a 60 mm tyre is 0.13 mm
 RIM = 0.58  # drawn rim radius over tyre radius, where the file gives no wheel to draw
@@ -28,7 +28,10 @@ class View:
 
     def flat(self, points: Array) -> Array:
         """(n, 2) m on the page of points (n, 3) m."""
-        return np.asarray(points) @ np.stack([self.right, self.up], axis=-1)
+        flat: Array = np.asarray(points, dtype=np.float64) @ np.stack(
+            [self.right, self.up], axis=-1
+        )
+        return flat
 
 
 SIDE = View("side", frozen((1, 0, 0)), frozen((0, 0, 1)))  # from the right, nose to the right
@@ -69,7 +72,7 @@ def hull(points: Array) -> Array:
 
     Andrew's monotone chain; points within 1 um count as one.
     """
-    rows = np.unique(np.round(np.asarray(points, dtype=np.float64), 6), axis=0)
+    rows: Array = np.unique(np.array(points, dtype=np.float64).round(6), axis=0)
     if len(rows) < 3:
         return rows
 
@@ -187,15 +190,12 @@ _SEEN: dict[str, Callable[[Solid, View], list[Patch]]] = {
 def solids(truck: Truck) -> list[Solid]:
     """Every part with a shape, and plain tyres for wheels that have none in the file."""
     made = [Solid(p.shape, p.centre, p.turn, role(p), p) for p in truck.parts if p.shape]
-    tread = {c for c in _WHEEL_ROLES if _has_tyre(truck, c)}
+    tread = {c for c in WHEELS if _has_tyre(truck, c)}
     for i, axle in enumerate(truck.axles):
-        for j, wheel in enumerate(_WHEEL_ROLES[2 * i : 2 * i + 2]):
+        for j, wheel in enumerate(WHEELS[2 * i : 2 * i + 2]):
             if wheel not in tread:
                 made.append(tyre(axle, j, wheel))
     return made
-
-
-_WHEEL_ROLES = ("front left", "front right", "rear left", "rear right")
 
 
 def tyre(axle: Axle, side: int, wheel: str) -> Solid:
@@ -213,7 +213,7 @@ def role(part: Part) -> str:
 
 def _has_tyre(truck: Truck, wheel: str) -> bool:
     """Whether the file's own parts fill the wheel out to nine tenths of its radius."""
-    radius = truck.axles[_WHEEL_ROLES.index(wheel) // 2].tyre.radius
+    radius = truck.axles[WHEELS.index(wheel) // 2].tyre.radius
     return any(
         p.carrier == wheel and p.shape is not None and np.max(_corners(p.shape)) > 0.9 * radius
         for p in truck.parts

@@ -9,7 +9,7 @@ from __future__ import annotations
 import io
 from collections.abc import Callable
 from dataclasses import dataclass
-from functools import wraps
+from functools import lru_cache, wraps
 from pathlib import Path
 from typing import Any, ParamSpec, TypeVar
 
@@ -19,7 +19,7 @@ from matplotlib.axes import Axes
 from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.figure import Figure
 from matplotlib.font_manager import FontProperties
-from matplotlib.textpath import TextPath
+from matplotlib.textpath import text_to_path
 
 from crossfall.truck.files import write_atomically
 from crossfall.truck.problems import InputError, Problem
@@ -89,18 +89,18 @@ DARK = Theme(
     faint="#75818c",
     grid="#2a333c",
     earth="#2b2924",
-    rigid="#9aa6b2",
+    rigid="#8c98a4",
     compliant="#5aa9f0",
-    trial="#ff8a3d",
-    slide="#c9971a",
+    trial="#f5762a",
+    slide="#f6dd85",
     helps="#5aa9f0",
     hurts="#f08a35",
-    sprung="#4a6f94",
-    unsprung="#c98a30",
-    tyre="#8f9aa5",
-    link="#a694cc",
+    sprung="#3b6390",
+    unsprung="#d9a441",
+    tyre="#c3ccd4",
+    link="#9a86d6",
     front="#5aa9f0",
-    rear="#ff8a3d",
+    rear="#f5762a",
 )
 
 # Front and rear differ in colour, left and right in line and fill of the marker.
@@ -198,13 +198,12 @@ def title(made: Figure, text: str, under: str = "", left: float = 6.0, top: floa
         made.text(left / w, below, under, size=BODY, color=LIGHT.soft, va="top")
 
 
+@lru_cache(maxsize=4096)
 def text_size(text: str, size: float, weight: str = "normal") -> tuple[float, float]:
     """Width and height (mm) of a text of one or more lines set in `size` pt."""
-    prop = FontProperties(family="DejaVu Sans", weight=weight)
+    prop = FontProperties(family="DejaVu Sans", size=size, weight=weight)
     lines = text.split("\n")
-    widths = [
-        TextPath((0, 0), line or " ", size=size, prop=prop).get_extents().x1 for line in lines
-    ]
+    widths = [text_to_path.get_text_width_height_descent(t, prop, ismath=False)[0] for t in lines]
     return max(widths) * MM_PER_POINT, len(lines) * 1.2 * size * MM_PER_POINT
 
 

@@ -1,0 +1,230 @@
+"""Tip map, budget, load curve and pose: what is drawn is what was said."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from looks import clipped, drawn, least_size, overlaps, texts
+
+from crossfall.show import budget, loads, polar, tiltpose
+from crossfall.show.style import SMALL, render
+from crossfall.statics.builds import pack
+from crossfall.statics.kinematics import place
+from crossfall.statics.rigid import tip_angle, tip_points
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import GRAVITY, WHEELS
+
+
+def angles_on(figure, gid, truck):
+    """rad and rad: heading and table angle of each point drawn, read back off the paper."""
+    place = polar._placement(truck)
+    body = whole(truck)
+    points = (drawn(figure, gid) - np.array(place.origin)) * place.scale / 1000
+    ahead, left = points[:, 1] - body.cg[0], -points[:, 0] - body.cg[1]
+    theta = np.arctan2(np.hypot(ahead, left), body.cg[2])
+    return np.mod(np.arctan2(left, -ahead), 2 * np.pi), theta
+
+
+@pytest.mark.parametrize("gid", ["rigid", "compliant", "trial"])
+@pytest.mark.parametrize("asked", ["eight", "all_round"])
+def test_map_shows_each_answer_at_its_angle(request, truck, gid, asked):
+    comparison = request.getfixturevalue(asked)
+    heading, theta = angles_on(polar.draw_polar(comparison, truck), gid, truck)
+    said = {
+        "rigid": [a.rigid for a in comparison.answers],
+        "compliant": [a.compliant for a in comparison.answers],
+        "trial": [a.trial.tip for a in comparison.answers],
+    }[gid]
+    assert theta == pytest.approx(said, abs=1e-9)
+    turned = np.angle(np.exp(1j * (heading - [a.heading for a in comparison.answers])))
+    assert np.abs(turned).max() < 1e-9
+
+
+def test_rigid_answers_lie_on_the_support_polygon(truck):
+    headings = np.radians(np.arange(0, 360, 7.0))
+    points = polar.plumb(truck, headings, tip_angle(truck, headings))
+    corners = tip_points(truck)[[0, 1, 3, 2]]
+    for p in points[:, :2]:
+        off = min(
+            abs((b - a)[0] * (p - a)[1] - (b - a)[1] * (p - a)[0]) / np.linalg.norm(b - a)
+            for a, b in zip(corners, np.roll(corners, -1, axis=0), strict=True)
+        )
+        assert off < 1e-9
+
+
+def test_slide_ring_is_the_likely_grip(truck, eight):
+    _, theta = angles_on(polar.draw_polar(eight, truck), "slide", truck)
+    assert theta == pytest.approx(np.arctan(0.85), abs=1e-9)
+
+
+@pytest.mark.parametrize("asked", ["eight", "all_round"])
+def test_map_is_legible(request, truck, asked):
+    made = polar.draw_polar(request.getfixturevalue(asked), truck)
+    assert overlaps(made) == []
+    assert clipped(made) == []
+    assert least_size(made) >= SMALL
+
+
+def test_weakest_heading_is_named(truck, eight):
+    made = polar.draw_polar(eight, truck)
+    least = min(eight.answers, key=lambda a: a.trial.tip)
+    words = f"{np.degrees(least.trial.tip):.1f}°, {least.case}"
+    assert any(words in t for t, _ in texts(made))
+
+
+def test_trial_that_slid_has_no_point(truck, eight):
+    slid = replace(eight.answers[0].trial, outcome="slides", tip=float("nan"))
+    answers = (replace(eight.answers[0], trial=slid), *eight.answers[1:])
+    made = polar.draw_polar(replace(eight, answers=answers), truck)
+    assert len(drawn(made, "trial")) == 7
+
+
+def test_line_is_drawn_only_where_headings_are_close():
+    assert polar.joined(np.radians(np.arange(0, 360, 5)))
+    assert polar.joined(np.radians(np.arange(350, -10, -10)))
+    assert not polar.joined(np.radians(np.arange(0, 360, 45)))
+    assert not polar.joined(np.radians(np.arange(0, 90, 5)))
+
+
+def test_stairs_add_up_to_the_trial(eight):
+    for answer in eight.answers:
+        heights = budget.levels(answer)
+        assert len(heights) == 5
+        assert answer.rigid + heights[-1] == pytest.approx(answer.budget.trial)
+
+
+def test_each_stair_is_as_wide_as_its_step(eight):
+    made = budget.draw_budget(eight)
+    for i in range(4):
+        found = made.findobj(lambda a, i=i: a.get_gid() == f"step {i}")
+        wide = np.array([p.get_width() for p in found])
+        said = np.array([a.budget.steps[i][1] for a in eight.answers])
+        assert len(wide) == 8
+        assert wide / said == pytest.approx(np.full(8, wide[0] / said[0]), rel=1e-6)
+
+
+def test_budget_is_legible_and_shows_the_weakest_of_many(eight, all_round):
+    for comparison in (eight, all_round):
+        made = budget.draw_budget(comparison)
+        assert overlaps(made) == []
+        assert clipped(made) == []
+    least = min(all_round.answers, key=lambda a: a.compliant)
+    assert any(t == f"{np.degrees(least.heading):.0f}" for t, _ in texts(made))
+
+
+def test_budget_without_a_trial_ends_at_statics(eight):
+    answers = tuple(
+        replace(a, trial=None, budget=replace(a.budget, trial=float("nan"))) for a in eight.answers
+    )
+    made = budget.draw_budget(replace(eight, answers=answers))
+    assert made.findobj(lambda a: a.get_gid() == "step 3") == []
+    assert any("compliant" in t for t, _ in texts(made))
+
+
+def test_load_curve_is_the_record(truck, trial):
+    made = loads.draw_loads(trial, truck)
+    theta, seen = loads.until_tip(trial)
+    for i, wheel in enumerate(WHEELS):
+        line = drawn(made, f"whole {wheel}")
+        assert line[:, 0] == pytest.approx(np.degrees(theta))
+        assert line[:, 1] == pytest.approx(seen[:, i])
+    assert theta[-1] <= trial.ramp
+    assert drawn(made, "tip")[0, 0] == pytest.approx(np.degrees(trial.tip))
+
+
+def test_fit_curve_ends_at_the_fitted_angle(truck, trial):
+    angle, load = loads.fitted(trial, truck, 3.0)
+    assert trial.fit is not None
+    assert angle.max() == pytest.approx(trial.fit.value, abs=2e-5)
+    assert load[0] == 0.0
+    assert load[-1] == pytest.approx(3.0, rel=0.1)
+
+
+def test_load_curve_is_legible(truck, trial):
+    made = loads.draw_loads(trial, truck)
+    assert overlaps(made) == []
+    assert clipped(made) == []
+
+
+def test_trial_without_a_tip_says_so(truck, trial):
+    slid = replace(trial, outcome="slides", slide=0.5, fit=None, tip=float("nan"), over=None)
+    made = loads.draw_loads(slid, truck)
+    assert any("it slid away" in t for t, _ in texts(made))
+
+
+def test_level_pose_leaves_the_truck_where_it_is(truck):
+    pose = tiltpose.level()
+    assert tiltpose.centre_of_gravity(truck, pose) == pytest.approx(whole(truck).cg)
+    for solid in tiltpose.placed(truck, pose):
+        assert solid.centre == pytest.approx(solid.part.centre)
+
+
+def hubs(truck, pose):
+    """(4, 3) m, wheel centres in table axes."""
+    moves = tiltpose.motions(truck, pose)
+    rows = []
+    for i, wheel in enumerate(WHEELS):
+        axle = truck.axles[i // 2]
+        hub = np.array([axle.x, (0.5 - i % 2) * axle.track, axle.tyre.radius])
+        rows.append(moves[wheel][0] @ hub + moves[wheel][1])
+    return np.array(rows)
+
+
+def test_plumb_line_of_a_recorded_pose_meets_the_middle_of_the_loads(truck, trial):
+    near = np.abs(trial.record.theta - (trial.tip - np.radians(1.0))) < np.radians(0.5)
+    apart = []
+    for at in np.flatnonzero(near):
+        pose = tiltpose.recorded(trial.record, int(at))
+        loads_now = trial.record.loads[at]
+        cg = tiltpose.centre_of_gravity(truck, pose)
+        plumb = cg[1] + cg[2] * np.tan(trial.record.theta[at])
+        apart.append(plumb - hubs(truck, pose)[:, 1] @ loads_now / loads_now.sum())
+    assert len(apart) > 5
+    assert np.mean(apart) == pytest.approx(0.0, abs=0.001)  # m; it rocks a little, so the mean
+
+
+def test_motions_are_those_of_the_statics(truck):
+    rng = np.random.default_rng(5)
+    x = rng.uniform(-1, 1, 7) * np.array([0.01, 0.1, 0.1, 0.01, 0.1, 0.01, 0.1])
+    z, pitch, roll = x[:3]
+    other = place(pack((truck,)), x[:, None])
+    c, s = np.cos, np.sin
+    turn = np.array([[c(pitch), 0, s(pitch)], [0, 1, 0], [-s(pitch), 0, c(pitch)]]) @ np.array(
+        [[1, 0, 0], [0, c(roll), -s(roll)], [0, s(roll), c(roll)]]
+    )
+    pose = tiltpose.Pose(turn, np.array([0, 0, z]), x[[3, 5]], x[[4, 6]], np.zeros(4))
+    moves = tiltpose.motions(truck, pose)
+    for i, end in enumerate(("front", "rear")):
+        axle_turn, shift = moves[f"{end} axle"]
+        axle = truck.axles[i]
+        centre = np.array([axle.x, 0.0, axle.suspension.roll_centre_height])
+        assert axle_turn == pytest.approx(other.axle_turn[:, :, i, 0])
+        assert axle_turn @ centre + shift == pytest.approx(other.roll_centre[:, i, 0])
+
+
+def test_wheels_of_the_first_sample_stand_on_the_table(truck, trial):
+    centres = hubs(truck, tiltpose.recorded(trial.record, 0))
+    radii = [truck.axles[i // 2].tyre.radius for i in range(4)]
+    assert centres[:, 2] == pytest.approx(radii, abs=2e-4)
+
+
+@pytest.mark.parametrize("degrees", [0, 45, 90, 135, 180, 225, 270, 315])
+def test_slope_rises_to_the_right_for_every_heading(degrees):
+    heading, theta = np.radians(degrees), np.radians(30.0)
+    view = tiltpose.hinge_view(heading, theta)
+    uphill = np.array([[np.cos(heading), -np.sin(heading), 0.0]])
+    assert view.flat(uphill)[0] == pytest.approx([np.cos(theta), np.sin(theta)])
+    assert np.cross(view.right, view.up) == pytest.approx(view.toward)
+
+
+def test_pose_picture_is_legible_and_the_same_each_time(truck, trial):
+    at = int(np.searchsorted(trial.record.theta, trial.tip))
+    args = (truck, trial.heading, trial.tip, tiltpose.recorded(trial.record, at))
+    made = tiltpose.draw_tiltpose(*args, loads=trial.record.loads[at])
+    assert overlaps(made) == []
+    assert clipped(made) == []
+    assert sum(trial.record.loads[at]) < whole(truck).mass * GRAVITY
+    again = tiltpose.draw_tiltpose(*args, loads=trial.record.loads[at])
+    assert render(made, "pdf") == render(again, "pdf")
