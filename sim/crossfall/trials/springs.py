@@ -36,16 +36,16 @@ class CornerSprings:
 
 @dataclass(frozen=True)
 class TyreSpring:
-    """One disc on its tyre joint: ground load + rate * compression, damping on the joint.
+    """One disc on its tyre joint: pushes with force + rate * compression, damped.
 
-    mass: kg of the disc, which the joint does not carry but the tyre does.
+    force: N at ride height, the ground load less the disc's own weight, since the wheel stands on
+    the ground and the tyre gives between wheel and axle.
     """
 
     joint: str
-    load: float
+    force: float
     rate: float
     damping: float
-    mass: float
 
 
 def corner_springs(
@@ -100,7 +100,8 @@ def tyre_springs(truck: Truck, settings: Settings, step: float) -> tuple[TyreSpr
         mass = axle.wheels[wheel % 2].mass / len(names)
         damping = 2 * settings.tyre_damping * math.sqrt(rate * load / GRAVITY)
         damping = min(damping, 0.4 * mass / step)
-        out += [TyreSpring(f"{name}_tyre", load, rate, damping, mass) for name in names]
+        force = load - mass * GRAVITY
+        out += [TyreSpring(f"{name}_tyre", force, rate, damping) for name in names]
     return tuple(out)
 
 
@@ -147,10 +148,6 @@ class Stops:
         other.held = [list(pair) for pair in self.held]
         return other
 
-    @property
-    def idle(self) -> bool:
-        return all(force == 0.0 for pair in self.held for force in pair)
-
     def force(
         self, axle: int, side: int, law: CornerSprings, c: float, v: float, dt: float
     ) -> float:
@@ -191,17 +188,3 @@ def axle_forces(
         total += force
         moment += arm * force
     return -total, -moment - law.anti_roll * r
-
-
-def linear(
-    law: CornerSprings, heave: tuple[float, float], roll: tuple[float, float], ahead: float
-) -> bool:
-    """Whether both corners stay off slack and stops for `ahead` seconds, at twice the speed."""
-    half = law.half_spacing
-    slack = [-p / law.rate for p in law.preload]
-    for side, arm in ((0, half), (1, -half)):
-        c = heave[0] + arm * roll[0]
-        reach = 2 * abs(heave[1] + arm * roll[1]) * ahead + 0.02 * (law.bump + law.droop)
-        if not max(slack[side], -law.droop) + reach < c < law.bump - reach:
-            return False
-    return True

@@ -19,7 +19,7 @@ import numpy as np
 
 from crossfall.trials.fits import Fit, fit_critical_angle
 from crossfall.trials.record import Record, Recorder
-from crossfall.trials.rig import CHECK, Rig, Snapshot, gravity_on_table
+from crossfall.trials.rig import Rig, Snapshot, gravity_on_table
 from crossfall.trials.world import Settings, engine_version
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Array, Truck, frozen
@@ -27,6 +27,7 @@ from crossfall.truck.model import GRAVITY, Array, Truck, frozen
 Outcome = Literal["tips", "slides", "stands"]
 PAIRS = ((0, 2), (1, 3), (0, 1), (2, 3))  # left, right, front, rear: what leaves the table
 OPPOSITE = (1, 0, 3, 2)
+CHECK = 4  # steps between looks at loads and poses
 
 
 @dataclass(frozen=True)

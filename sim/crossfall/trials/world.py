@@ -195,29 +195,6 @@ class World:
             physicsClientId=self._client,
         )
 
-    def springs(
-        self,
-        joints: Sequence[int],
-        rates: Sequence[float],
-        dampings: Sequence[float],
-        rests: Sequence[float],
-    ) -> None:
-        """Linear spring-dampers that act inside the engine until set again.
-
-        Force rate * (rest - position) - damping * velocity at each joint; rate and damping zero
-        takes a spring off.
-        """
-        self._p.setJointMotorControlArray(
-            self._body,
-            joints,
-            self._p.PD_CONTROL,
-            targetPositions=rests,
-            positionGains=rates,
-            velocityGains=dampings,
-            forces=[1e30] * len(joints),
-            physicsClientId=self._client,
-        )
-
     def motors(self, joints: Sequence[int], speeds: Sequence[float], most: Sequence[float]) -> None:
         """Hold joint speeds (rad/s) with at most the given torques (N m); 0 and 0 is free."""
         self._p.setJointMotorControlArray(
