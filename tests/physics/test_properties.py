@@ -10,14 +10,15 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from crossfall.statics import rigid
+from crossfall.statics import compliant, rigid
 from crossfall.statics.sliding import Held, slide
 from crossfall.truck.massprops import combine, whole
 from crossfall.truck.model import Axle, Body, Truck, frozen
 from support import block, make_truck
 
 every = settings(deadline=None, derandomize=True)
-few = settings(every, max_examples=15)
+rare = settings(every, max_examples=4)
+few = settings(every, max_examples=10)
 
 MIRRORS = {"left-right": (1, 0, 3, 2), "front-back": (2, 3, 0, 1)}  # which wheel lands where
 
@@ -81,7 +82,7 @@ def heading_in(mirror: str, heading: float) -> float:
 
 
 def scaled(truck: Truck, k: float) -> Truck:
-    """Every length k times as long; masses stay."""
+    """Every length k times as long, masses and forces the same: stiffness goes with 1/k."""
 
     def body(b: Body) -> Body:
         return Body(b.mass, frozen(b.cg * k), frozen(b.inertia * k * k))
@@ -89,10 +90,16 @@ def scaled(truck: Truck, k: float) -> Truck:
     def axle(a: Axle) -> Axle:
         t, s = a.tyre, a.suspension
         tyre = replace(
-            t, radius=t.radius * k, width=t.width * k, contact_half_width=t.contact_half_width * k
+            t,
+            radius=t.radius * k,
+            width=t.width * k,
+            contact_half_width=t.contact_half_width * k,
+            stiffness=t.stiffness / k,
         )
         suspension = replace(
             s,
+            spring_rate=s.spring_rate / k,
+            anti_roll=s.anti_roll * k,
             spring_spacing=s.spring_spacing * k,
             roll_centre_height=s.roll_centre_height * k,
             bump=s.bump * k,
@@ -205,6 +212,28 @@ def test_order_of_parts_does_not_matter(
         for some in permutations(bodies)
     ]
     np.testing.assert_allclose(angles, angles[0] * np.ones((len(angles), 1)), atol=1e-13)
+
+
+# Compliant
+
+
+@rare
+@pytest.mark.parametrize("mirror", MIRRORS)
+@given(truck=trucks(), some=st.lists(headings, min_size=4, max_size=4))
+def test_compliant_mirror(mirror: str, truck: Truck, some: list[float]) -> None:
+    image = mirrored(truck, mirror)
+    own = compliant.tips(truck, np.array(some))
+    seen = compliant.tips(image, np.array([heading_in(mirror, h) for h in some]))
+    np.testing.assert_allclose(seen.tip, own.tip, atol=1e-6)
+    np.testing.assert_allclose(seen.lift[:, MIRRORS[mirror]], own.lift, atol=1e-6)
+
+
+@rare
+@given(truck=trucks(), heading=headings, k=st.floats(0.1, 10.0))
+def test_compliant_scale(truck: Truck, heading: float, k: float) -> None:
+    at = np.array([heading])
+    own, other = (compliant.tips(t, at).tip[0] for t in (truck, scaled(truck, k)))
+    assert other == pytest.approx(own, abs=1e-6, nan_ok=True)
 
 
 # Sliding
