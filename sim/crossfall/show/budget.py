@@ -80,7 +80,7 @@ def _flight(axes: Axes, answer: HeadingAnswer, zero: float, k: float, top: float
         box.set_gid(f"step {i}")
         if hatch:
             box.set_hatch(hatch)
-        axes.add_patch(box)
+        axes.add_artist(box)
         axes.plot([end, end], [y, y - (drop if i < 3 else 0)], color=LIGHT.ink, lw=0.6, zorder=2)
         gain = np.degrees(answer.budget.steps[i][1])
         text = f"{gain:+.2f}".replace("-", "−")
@@ -89,7 +89,7 @@ def _flight(axes: Axes, answer: HeadingAnswer, zero: float, k: float, top: float
     last = landings[-1]
     foot = high - drop * (len(landings) - 1)
     tip = np.array([(last, foot), (last - 1.2, foot - 2.0), (last + 1.2, foot - 2.0)])
-    axes.add_patch(Polygon(tip, fc=LIGHT.trial, ec="none", zorder=4))
+    axes.add_artist(Polygon(tip, fc=LIGHT.trial, ec="none", zorder=4))
     axes.plot([6, NAME + CHART], [top - ROW + 1.5] * 2, color=LIGHT.grid, lw=0.5)
 
 
@@ -115,6 +115,6 @@ def _key(axes: Axes) -> None:
     x = 6.0
     for text, colour, hatch in STAIRS:
         box = Rectangle((x, 7.0), 5, 3.2, fc=colour, ec=LIGHT.ink, lw=0.5, hatch=hatch or None)
-        axes.add_patch(box)
+        axes.add_artist(box)
         axes.text(x + 6.5, 8.6, text, size=SMALL, va="center")
         x += 11.0 + text_size(text, SMALL)[0]

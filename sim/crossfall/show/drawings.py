@@ -186,7 +186,7 @@ def _rear(axes: Axes, place: Placement, truck: Truck, box: Extent) -> None:
 
 def _plan(axes: Axes, place: Placement, truck: Truck, box: Extent) -> None:
     corners = place.flat(tip_points(truck)[[0, 1, 3, 2]])
-    axes.add_patch(
+    axes.add_artist(
         Polygon(corners, fill=False, ec=LIGHT.rigid, lw=1.0, ls=(0, (5, 2)), zorder=Z_LINE)
     )
     marks(axes, place, truck)
@@ -285,7 +285,7 @@ def _block(axes: Axes, truck: Truck, left: float, foot: float) -> None:
     y = foot + 45
     axes.text(left, y + 4, "Key", size=HEADING, weight="bold", va="bottom")
     for _, colour, text in rows:
-        axes.add_patch(Rectangle((left, y - 1.6), 5, 3.2, fc=colour, ec=LIGHT.ink, lw=0.4))
+        axes.add_artist(Rectangle((left, y - 1.6), 5, 3.2, fc=colour, ec=LIGHT.ink, lw=0.4))
         axes.text(left + 7.5, y, text, size=BODY, va="center", zorder=Z_TEXT)
         y -= 5
     centre_mark(axes, np.array([left + 2.5, y]))
@@ -311,7 +311,7 @@ def _scale_bar(axes: Axes, x: float, scale: float) -> None:
     length = 100 / scale
     for i in range(4):
         shade = LIGHT.ink if i % 2 == 0 else LIGHT.paper
-        axes.add_patch(
+        axes.add_artist(
             Rectangle(
                 (x + i * length / 4, y - 0.7), length / 4, 1.4, fc=shade, ec=LIGHT.ink, lw=0.5
             )

@@ -164,7 +164,7 @@ def _bar(axes: Axes, step: float, most: float) -> None:
     for i in range(-count, count):
         colour = GAINS(0.5 + (i + 0.5) * step / (2 * most))
         hatch = "////" if i < 0 else None
-        axes.add_patch(
+        axes.add_artist(
             Rectangle((x, y - 1.7), width, 3.4, fc=colour, ec=LIGHT.faint, lw=0.3, hatch=hatch)
         )
         if i > -count:

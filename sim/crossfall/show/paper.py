@@ -71,10 +71,10 @@ def paint(axes: Axes, place: Placement, things: Iterable[Solid], strength: float
         if solid.role not in ROLE_COLOURS:
             alpha *= WHEEL  # wheels nest many pieces, and stand before the axles
         for patch in patches(solid, place.view):
-            axes.add_patch(_filled(patch, place, colour, alpha))
+            axes.add_artist(_filled(patch, place, colour, alpha))
         if len(shape) > 2:
             edge = Curve(place.flat(np.vstack([shape, shape[:1]])))
-            axes.add_patch(
+            axes.add_artist(
                 PathPatch(
                     edge, fill=False, lw=0.45, ec=LIGHT.ink, alpha=0.75 * strength, zorder=Z_SOLID
                 )
@@ -99,7 +99,7 @@ def ground(axes: Axes, left: float, right: float, level: float, depth: float = 1
     strip = Rectangle(
         (left, level - depth), right - left, depth, fc=LIGHT.earth, ec="none", zorder=Z_GROUND
     )
-    axes.add_patch(strip)
+    axes.add_artist(strip)
     axes.plot([left, right], [level, level], color=LIGHT.ink, lw=0.9, zorder=Z_GROUND + 0.1)
 
 
@@ -107,10 +107,10 @@ def centre_mark(axes: Axes, at: Array, radius: float = 2.3, whole: bool = True) 
     """The quartered mark of a CG (mm); half of it, smaller, for the sprung mass."""
     x, y = (float(v) for v in at)
     r = radius if whole else 0.72 * radius
-    axes.add_patch(Circle((x, y), r, fc=LIGHT.paper, ec=LIGHT.ink, lw=0.8, zorder=Z_MARK))
+    axes.add_artist(Circle((x, y), r, fc=LIGHT.paper, ec=LIGHT.ink, lw=0.8, zorder=Z_MARK))
     for start in (0, 180) if whole else (180,):
         end = start + (90 if whole else 180)
-        axes.add_patch(Wedge((x, y), r, start, end, fc=LIGHT.ink, ec="none", zorder=Z_MARK + 0.1))
+        axes.add_artist(Wedge((x, y), r, start, end, fc=LIGHT.ink, ec="none", zorder=Z_MARK + 0.1))
 
 
 def haloed(axes: Axes, x: float, y: float, text: str, **kwargs: object) -> None:

@@ -37,7 +37,7 @@ def draw_polar(comparison: Comparison, truck: Truck) -> Figure:
     made, axes = page(WIDTH, HEIGHT)
     place = _placement(truck)
     frame = Rectangle(MAP[:2], MAP[2], MAP[3], fc=LIGHT.paper, ec=LIGHT.faint, lw=0.5)
-    axes.add_patch(frame)
+    axes.add_artist(frame)
     inner: list[object] = []
     before = set(axes.get_children())
     _slide_band(axes, place, truck, comparison)
@@ -122,8 +122,8 @@ def _slide_band(axes: Axes, place: Placement, truck: Truck, comparison: Comparis
         for i in range(3)
     )
     ring = Curve.make_compound_path(Curve(high, closed=True), Curve(low[::-1], closed=True))
-    axes.add_patch(PathPatch(ring, fc=LIGHT.slide, alpha=0.30, ec="none", zorder=1.2))
-    axes.add_patch(PathPatch(ring, fill=False, hatch="....", ec=LIGHT.slide, lw=0.0, zorder=1.25))
+    axes.add_artist(PathPatch(ring, fc=LIGHT.slide, alpha=0.30, ec="none", zorder=1.2))
+    axes.add_artist(PathPatch(ring, fill=False, hatch="....", ec=LIGHT.slide, lw=0.0, zorder=1.25))
     axes.plot(*likely.T, color=LIGHT.slide, lw=1.4, ls=(0, (6, 1.5)), zorder=1.3, gid="slide")
 
 
@@ -147,7 +147,7 @@ def _ring_names(axes: Axes, place: Placement, truck: Truck) -> None:
 def _answers(axes: Axes, place: Placement, truck: Truck, comparison: Comparison) -> None:
     headings = _column(comparison, "heading")
     corners = place.of(np.column_stack([tip_points(truck)[[0, 1, 3, 2]], np.zeros(4)]))
-    axes.add_patch(Polygon(corners, fill=False, ec=LIGHT.rigid, lw=1.2, ls=DASH, zorder=Z_LINE))
+    axes.add_artist(Polygon(corners, fill=False, ec=LIGHT.rigid, lw=1.2, ls=DASH, zorder=Z_LINE))
     rigid = place.of(plumb(truck, headings, _column(comparison, "rigid")))
     line = joined(headings)
     axes.plot(*rigid.T, "D", ms=1.2 if line else 2.4, color=LIGHT.rigid, zorder=Z_LINE, gid="rigid")
@@ -157,7 +157,7 @@ def _answers(axes: Axes, place: Placement, truck: Truck, comparison: Comparison)
     if line:
         order = np.argsort(headings)
         ring = np.vstack([high[order], low[order][::-1]])
-        axes.add_patch(Polygon(ring, fc=LIGHT.compliant, alpha=0.28, ec="none", zorder=Z_LINE))
+        axes.add_artist(Polygon(ring, fc=LIGHT.compliant, alpha=0.28, ec="none", zorder=Z_LINE))
         loop = np.append(order, order[0])
         axes.plot(*compliant[loop].T, color=LIGHT.compliant, lw=1.5, zorder=Z_LINE + 0.2)
     else:
@@ -255,7 +255,7 @@ def _key(axes: Axes, comparison: Comparison) -> None:
             "ec": LIGHT.slide,
             "alpha": alpha,
         }
-        axes.add_patch(Rectangle((x, y - 1.3), 6, 2.6, lw=0.0, hatch=hatch, **style))
+        axes.add_artist(Rectangle((x, y - 1.3), 6, 2.6, lw=0.0, hatch=hatch, **style))
     axes.text(x + 7.5, y, "slides, grip low to high", size=SMALL, va="center")
     reading = (
         "The truck falls towards the side you look at. Each point is where the CG's plumb line\n"

@@ -11,6 +11,7 @@ from crossfall.truck.model import WHEELS, Array, Axle, Part, Shape, Truck, froze
 
 ROUND = 48  # corners of a drawn circle: the sagitta of a 60 mm tyre is 0.13 mm
 RIM = 0.58  # drawn rim radius over tyre radius, where the file gives no wheel to draw
+Point = tuple[float, float]
 
 
 @dataclass(frozen=True)
@@ -72,23 +73,23 @@ def hull(points: Array) -> Array:
 
     Andrew's monotone chain; points within 1 um count as one.
     """
-    rows: Array = np.unique(np.array(points, dtype=np.float64).round(6), axis=0)
+    rows = sorted({(x, y) for x, y in np.round(points, 6).tolist()})
     if len(rows) < 3:
-        return rows
+        return np.array(rows)
 
-    def chain(order: Iterable[Array]) -> list[Array]:
-        out: list[Array] = []
+    def chain(order: Iterable[Point]) -> list[Point]:
+        out: list[Point] = []
         for p in order:
             while len(out) > 1 and _turn(out[-2], out[-1], p) <= 0:
                 out.pop()
             out.append(p)
         return out[:-1]
 
-    return np.array(chain(rows) + chain(rows[::-1]))
+    return np.array(chain(rows) + chain(reversed(rows)))
 
 
-def _turn(a: Array, b: Array, c: Array) -> float:
-    return float((b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]))
+def _turn(a: Point, b: Point, c: Point) -> float:
+    return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
 
 
 def area(points: Array) -> float:

@@ -175,7 +175,9 @@ def figure(width: float, height: float) -> Figure:
 
 
 def page(width: float, height: float) -> tuple[Figure, Axes]:
-    """A figure and one bare axes over all of it, whose data units are mm of paper."""
+    """A figure and one bare axes over all of it, whose data units are mm of paper.
+
+    Its limits stand, so shapes go on it by `add_artist`, which need not work them out again."""
     made = figure(width, height)
     axes = made.add_axes((0, 0, 1, 1))
     axes.set(xlim=(0, width), ylim=(0, height))

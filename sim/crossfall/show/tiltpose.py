@@ -182,7 +182,7 @@ def _table(axes: Axes, place: Placement, ends: tuple[float, float], theta: float
     down = SLAB * np.array([np.sin(theta), -np.cos(theta)])
     low, high = ends[0] * across, ends[1] * across
     slab = place.flat(np.array([low, high, high + down, low + down]))
-    axes.add_patch(Polygon(slab, fc=LIGHT.earth, ec="none", zorder=1.0))
+    axes.add_artist(Polygon(slab, fc=LIGHT.earth, ec="none", zorder=1.0))
     x, y = place.flat(np.array([low, high])).T
     axes.plot(x, y, color=LIGHT.ink, lw=1.0, zorder=Z_LINE)
     hinge = slab[3]
@@ -191,7 +191,7 @@ def _table(axes: Axes, place: Placement, ends: tuple[float, float], theta: float
     axes.plot(reach, [hinge[1]] * 2, color=LIGHT.ink, lw=0.7)
     size = 0.42 * length
     degrees = float(np.degrees(theta))
-    axes.add_patch(Arc(hinge, 2 * size, 2 * size, theta1=0, theta2=degrees, ec=LIGHT.soft, lw=0.8))
+    axes.add_artist(Arc(hinge, 2 * size, 2 * size, theta1=0, theta2=degrees, ec=LIGHT.soft, lw=0.8))
     at = hinge + size * np.array([np.cos(theta / 2), np.sin(theta / 2)])
     haloed(axes, at[0], at[1], f"{degrees:.1f}°", size=HEADING)
     axes.plot(*hinge, "o", ms=4, mfc=LIGHT.paper, mec=LIGHT.ink, mew=0.8, zorder=Z_MARK)

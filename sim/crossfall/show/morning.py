@@ -1,0 +1,264 @@
+"""The page for the morning after: what ran, what failed and why, what surprises, and maps.
+
+One HTML file with its pictures inside, nothing fetched from anywhere.
+"""
+
+from __future__ import annotations
+
+import math
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+from matplotlib.figure import Figure
+from matplotlib.patches import Patch
+
+from crossfall.show.maps import WIDTH, MapPanel, draw_maps
+from crossfall.show.style import LIGHT, axes_at, figure, render, styled, title
+from crossfall.study.morning import Morning, numbers, summarize
+from crossfall.study.scenario import MapSpec, Scenario
+from crossfall.truck.files import write_atomically
+from crossfall.truck.model import Array
+
+PAGE = "morning.html"
+BINS = 12  # a side, where the points of a map stand on no grid
+MOST_PANELS = 9
+FATES = ("stands", "slides", "tips")
+
+Columns = dict[str, Any]
+
+
+def write_page(scenario: Scenario, folder: Path) -> Path:
+    """Write the page of the results in `folder`; returns its path. InputError without results."""
+    path = folder / PAGE
+    write_atomically(path, page(summarize(scenario, folder)))
+    return path
+
+
+def page(morning: Morning) -> str:
+    """The page as HTML text; the same results give the same text."""
+    from jinja2 import Environment, select_autoescape
+
+    environment = Environment(autoescape=select_autoescape(default=True), trim_blocks=True)
+    environment.filters["deg"] = lambda v: "–" if v is None or math.isnan(v) else f"{v:.2f}"
+    environment.filters["percent"] = lambda v: "–" if math.isnan(v) else f"{100 * v:.0f} %"
+    environment.filters["thousands"] = lambda v: f"{v:,}"
+    pictures = [_inline(render(f, "svg")) for f in figures(morning)]
+    return environment.from_string(_PAGE).render(
+        m=morning, spec=morning.scenario.spec, pictures=pictures, cpu=_hours(morning.cpu)
+    )
+
+
+def figures(morning: Morning) -> list[Figure]:
+    """The maps the scenario asks for, as far as its results allow, and trials against statics."""
+    drawn = []
+    for wanted in morning.scenario.spec.map:
+        made = draw_map(morning.columns, wanted)
+        if made is not None:
+            drawn.append(made)
+    if morning.surprises:
+        drawn.append(draw_agreement(morning.columns))
+    return drawn
+
+
+def draw_map(columns: Columns, wanted: MapSpec) -> Figure | None:
+    """One map of the table; None where a column is missing or too few lines have an answer."""
+    if any(name not in columns for name in (wanted.x, wanted.y)):
+        return None
+    if wanted.shows == "slope":
+        return draw_fates(columns, wanted) if "on_slope" in columns else None
+    if "tip_deg" not in columns:
+        return None
+    panels = []
+    for name, lines in _by_heading(columns, wanted):
+        x, y, tip = gridded(columns, wanted, "tip_deg", lines)
+        if np.isfinite(tip).sum() < 4 or not float(np.nanmax(tip)) > float(np.nanmin(tip)):
+            continue
+        slide = None
+        if "slide_deg" in columns and np.isfinite(numbers(columns, "slide_deg")[lines]).any():
+            slide = np.radians(gridded(columns, wanted, "slide_deg", lines)[2])
+        panels.append(MapPanel(name, x, y, np.radians(tip), slide))
+    if not panels:
+        return None
+    name = wanted.title or f"Tip angle over {wanted.x} and {wanted.y}"
+    return draw_maps(name, plain_name(wanted.x), plain_name(wanted.y), panels[:MOST_PANELS])
+
+
+@styled
+def draw_fates(columns: Columns, wanted: MapSpec) -> Figure | None:
+    """What happens on the slope asked for: stands, slides or tips, as three areas."""
+    lines = np.array([c is None for c in columns["cause"]], bool)
+    codes = {fate: i for i, fate in enumerate(FATES)}
+    coded = dict(columns)
+    coded["_fate"] = np.array([codes.get(str(v), np.nan) for v in columns["on_slope"]], np.float64)
+    x, y, fate = gridded(coded, wanted, "_fate", lines)
+    if not np.isfinite(fate).any():
+        return None
+    made = figure(WIDTH, 118.0)
+    axes = axes_at(made, 18.0, 16.0, WIDTH - 60.0, 80.0)
+    axes.grid(False)
+    looks = ((LIGHT.earth, ""), (LIGHT.slide, "..."), (LIGHT.trial, "///"))
+    for i, (colour, hatch) in enumerate(looks):
+        area = np.ma.masked_where(np.round(fate) != i, np.ones_like(fate))
+        mesh = axes.pcolor(x, y, area, cmap=None, shading="nearest", hatch=hatch)
+        mesh.set(facecolor=colour, edgecolor=LIGHT.paper if hatch else colour, linewidth=0.0)
+    axes.set_xlabel(plain_name(wanted.x))
+    axes.set_ylabel(plain_name(wanted.y))
+    handles = [Patch(fc=c, ec=LIGHT.paper, hatch=h) for c, h in looks]
+    axes.legend(handles, FATES, loc="upper left", bbox_to_anchor=(1.02, 1.0))
+    name = wanted.title or "What happens on the slope"
+    title(made, name, "by the closed form: whichever of tipping and sliding comes first")
+    return made
+
+
+@styled
+def draw_agreement(columns: Columns) -> Figure:
+    """Trial against compliant answer, every trial a dot, and their difference below."""
+    statics, trial = numbers(columns, "compliant_deg"), numbers(columns, "tip_deg")
+    both = np.isfinite(statics) & np.isfinite(trial)
+    statics, trial = statics[both], trial[both]
+    made = figure(WIDTH, 84.0)
+    left = axes_at(made, 18.0, 14.0, 58.0, 52.0)
+    ends = [float(min(statics.min(), trial.min())) - 1, float(max(statics.max(), trial.max())) + 1]
+    left.plot(ends, ends, color=LIGHT.faint, lw=0.8)
+    left.plot(statics, trial, "o", ms=2, mfc=LIGHT.trial, mec="none", alpha=0.5)
+    left.set(xlim=ends, ylim=ends, xlabel="compliant answer, deg", ylabel="trial, deg")
+    right = axes_at(made, 100.0, 14.0, WIDTH - 108.0, 52.0)
+    right.hist(trial - statics, bins=40, color=LIGHT.compliant)
+    right.set(xlabel="trial less compliant answer, deg", ylabel="trials")
+    title(made, "Do trial and statics agree?", "far-off dots are listed as surprises")
+    return made
+
+
+def gridded(
+    columns: Columns, wanted: MapSpec, value: str, lines: Any
+) -> tuple[Array, Array, Array]:
+    """x (n,), y (m,) and (m, n) means of a column; binned where the points stand on no grid."""
+    x, y = numbers(columns, wanted.x)[lines], numbers(columns, wanted.y)[lines]
+    z = numbers(columns, value)[lines]
+    good = np.isfinite(x) & np.isfinite(y) & np.isfinite(z)
+    x, y, z = x[good], y[good], z[good]
+    if not len(x):
+        return np.zeros(1), np.zeros(1), np.full((1, 1), np.nan)
+    xs, i = _steps(x)
+    ys, j = _steps(y)
+    total, count = np.zeros((len(ys), len(xs))), np.zeros((len(ys), len(xs)))
+    np.add.at(total, (j, i), z)
+    np.add.at(count, (j, i), 1.0)
+    return xs, ys, np.where(count > 0, total / np.maximum(count, 1.0), np.nan)
+
+
+def _steps(values: Array) -> tuple[Array, Any]:
+    """The grid lines of values and where each stands; values all over are put into bins."""
+    lines, index = np.unique(np.round(values, 9), return_inverse=True)
+    if len(lines) <= max(200, 2 * BINS) and len(lines) ** 2 <= 4 * len(values) + 4 * BINS:
+        return lines, index
+    edges = np.linspace(values.min(), values.max(), BINS + 1)
+    index = np.clip(np.searchsorted(edges, values, side="right") - 1, 0, BINS - 1)
+    return (edges[1:] + edges[:-1]) / 2, index
+
+
+def _by_heading(columns: Columns, wanted: MapSpec) -> list[tuple[str, Any]]:
+    """A panel's name and lines per heading, or one panel where heading is on an axis."""
+    good = np.array([c is None for c in columns["cause"]], bool)
+    if "heading_deg" in (wanted.x, wanted.y) or "heading_deg" not in columns:
+        return [("", good)]
+    from crossfall.compare import case_name
+
+    headings = numbers(columns, "heading_deg")
+    return [
+        (f"{h:g}°, {case_name(math.radians(h))}", good & (headings == h))
+        for h in np.unique(headings)
+    ]
+
+
+def plain_name(column: str) -> str:
+    """A column as a reader would say it: both.track_mm is 'both track, mm'."""
+    units = {"mm": "mm", "deg": "degrees", "g": "g", "per": ""}
+    words = column.replace("n_per_mm", "n").replace(".at_mm.", " at ").replace(".", " ")
+    head, _, unit = words.rpartition("_")
+    if "n_per_mm" in column:
+        return f"{head.replace('_', ' ')}, N/mm"
+    if head and units.get(unit):
+        return f"{head.replace('_', ' ')}, {units[unit]}"
+    spoken = words.replace("_", " ")
+    return f"{spoken}, mm" if " at " in spoken else spoken
+
+
+def _inline(svg: bytes) -> str:
+    """The picture's own element, without the prologue of a file."""
+    text = svg.decode()
+    return text[text.index("<svg") :]
+
+
+def _hours(seconds: float) -> str:
+    if math.isnan(seconds):
+        return ""
+    return f"{seconds:.1f} s" if seconds < 120 else f"{seconds / 3600:.2f} h"
+
+
+_PAGE = """<!doctype html>
+<html lang="en"><head><meta charset="utf-8"><title>{{ spec.name }}</title>
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<style>
+body { font: 15px/1.45 system-ui, sans-serif; color: #17212b; background: #fff;
+       max-width: 60rem; margin: 2rem auto; padding: 0 1rem; }
+h1 { font-size: 1.5rem; margin-bottom: .2rem } h2 { font-size: 1.1rem; margin-top: 2rem }
+p.under { color: #4c5965; margin-top: 0 }
+table { border-collapse: collapse; margin: .5rem 0 } caption { text-align: left; color: #4c5965 }
+th, td { padding: .2rem .8rem .2rem 0; text-align: right; border-bottom: 1px solid #dfe4e8;
+         vertical-align: top }
+th.text, td.text { text-align: left }
+figure { margin: 1rem 0 } figure svg { max-width: 100%; height: auto; overflow: visible }
+code { font-size: .85em; overflow-wrap: anywhere }
+@media print { body { margin: 0; max-width: none } figure { break-inside: avoid } }
+</style></head><body>
+<h1>{{ spec.name }}</h1>
+<p class="under">{{ spec.truck }}, by {{ spec.method }}. {{ spec.note }}</p>
+
+<h2>What ran</h2>
+<p>{{ m.done|thousands }} of {{ m.total|thousands }} trials have an answer,
+{{ m.failed|thousands }} failed{% if m.done + m.failed < m.total %},
+{{ (m.total - m.done - m.failed)|thousands }} are still to do{% endif %}.
+{% if cpu %}They took {{ cpu }} of processor.{% endif %}</p>
+{% if m.headings %}
+<table><caption>Table angle at which it tips, degrees, over all builds tried</caption>
+<tr><th>heading</th><th>lines</th><th>least</th><th>median</th><th>greatest</th>
+<th>tips first</th></tr>
+{% for h in m.headings %}
+<tr><td>{{ "%g"|format(h.heading_deg) }}</td><td>{{ h.lines|thousands }}</td>
+<td>{{ h.least|deg }}</td><td>{{ h.median|deg }}</td><td>{{ h.greatest|deg }}</td>
+<td>{{ h.tips_first|percent }}</td></tr>
+{% endfor %}</table>
+{% endif %}
+
+<h2>What failed, and why</h2>
+{% if m.failures %}
+<table><tr><th>trials</th><th class="text">cause</th><th class="text">for example</th></tr>
+{% for f in m.failures %}
+<tr><td>{{ f.count|thousands }}</td><td class="text">{{ f.cause }}</td>
+<td class="text">{{ f.example }}</td></tr>
+{% endfor %}</table>
+{% else %}<p>Nothing.</p>{% endif %}
+
+{% if m.surprises %}
+<h2>Surprises</h2>
+<table><caption>Where trial and statics are furthest apart, degrees</caption>
+<tr><th>line</th><th>trial</th><th>statics</th><th>apart</th><th class="text">build</th></tr>
+{% for s in m.surprises %}
+<tr><td>{{ s.place }}</td><td>{{ s.trial|deg }}</td><td>{{ s.statics|deg }}</td>
+<td>{{ "%+.2f"|format(s.apart) }}</td><td class="text">{{ s.inputs }}</td></tr>
+{% endfor %}</table>
+{% endif %}
+
+{% if pictures %}
+<h2>Pictures</h2>
+{% for picture in pictures %}<figure>{{ picture|safe }}</figure>
+{% endfor %}{% endif %}
+
+<h2>What it stands on</h2>
+<p>Truck <code>{{ m.digest }}</code><br>seed {{ spec.seed }}, versions
+<code>{{ m.versions }}</code></p>
+<p>For scale models only; no basis for a vehicle that carries people.</p>
+</body></html>
+"""
