@@ -21,6 +21,10 @@ VERBS = {
     "weigh": "Where is the weight: mass, CG, loads, clearance angles.",
     "tilt": "When does it tip, which way, and does it slide first?",
     "urdf": "Write the truck as a standard multibody model.",
+    "bench": "Open the bench in the browser, for looking and dragging.",
+    "sweep": "Try many builds; stopped or killed, it goes on where it was.",
+    "status": "How far has a sweep got, and what failed?",
+    "report": "The table and the summary page of a sweep.",
 }
 
 

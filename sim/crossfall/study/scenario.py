@@ -24,7 +24,7 @@
     [[map]]                            # pictures of the summary page
     x = "both.track_mm"
     y = "heading_deg"
-    value = "tip_deg"
+    shows = "tip"                      # tip, or slope: what happens on slope_deg
 
 Every mistake is found before anything runs, each with its file, line and key.
 """
@@ -110,11 +110,14 @@ class DesignSpec(Strict):
 
 
 class MapSpec(Strict):
-    """A picture of the results: value over x and y, columns of the table."""
+    """A picture of the results over x and y, two columns of the table.
+
+    tip: where it tips, with the frontier to sliding first. slope: what happens on slope_deg.
+    """
 
     x: Line
     y: Line
-    value: Line
+    shows: Literal["tip", "slope"] = "tip"
     title: Line | None = None
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+import time
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
@@ -46,8 +47,20 @@ class SweepResult:
 
 def default_folder(scenario: Scenario) -> Path:
     """Where the results of a scenario go if nothing else is said."""
-    name = re.sub(r"[^A-Za-z0-9]+", "-", scenario.path.stem).strip("-") or "sweep"
-    return Path("crossfall-out") / name
+    return Path("crossfall-out") / (_plain(scenario.path.stem))
+
+
+def folder_of(scenario_or_folder: str) -> Path:
+    """The results folder of a scenario by its file or name, or a folder given as such.
+
+    The scenario itself is not read: a running one may be under the editor.
+    """
+    given = Path(scenario_or_folder)
+    return given if given.is_dir() else Path("crossfall-out") / _plain(given.stem)
+
+
+def _plain(name: str) -> str:
+    return re.sub(r"[^A-Za-z0-9]+", "-", name).strip("-") or "sweep"
 
 
 def batch_of(scenario: Scenario) -> Batch:
@@ -124,8 +137,6 @@ def sweep(
 
 
 def _closed_form(scenario: Scenario, folder: Path) -> SweepResult:
-    import time
-
     began = time.monotonic()
     head = {
         "scenario": scenario.spec.name,

@@ -1,0 +1,207 @@
+"""What a batch has to say in the morning: what ran, what failed and why, what surprises."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from crossfall.study.export import FAILURE, LEADING
+from crossfall.study.scenario import Scenario
+from crossfall.study.sweep import PARQUET, STORE
+from crossfall.truck.model import Array
+from crossfall.truck.problems import InputError, Problem
+
+SURPRISES = 8
+RESULTS = (  # columns that are answers; what stands before them was put in
+    "mass_g",
+    "cg_x_mm",
+    "cg_y_mm",
+    "cg_z_mm",
+    "front_share",
+)
+
+Columns = dict[str, Any]
+
+
+@dataclass(frozen=True)
+class Failure:
+    """One cause of failed trials. example: what was put into the first of them."""
+
+    cause: str
+    count: int
+    example: str
+
+
+@dataclass(frozen=True)
+class HeadingLine:
+    """Tip angles found on one heading; all deg. tips_first: share of lines, or nan."""
+
+    heading_deg: float
+    lines: int
+    least: float
+    median: float
+    greatest: float
+    tips_first: float
+
+
+@dataclass(frozen=True)
+class Surprise:
+    """A trial that disagrees with statics; deg. place: its line in the table."""
+
+    place: int
+    inputs: str
+    trial: float
+    statics: float
+
+    @property
+    def apart(self) -> float:
+        """deg, trial less statics."""
+        return self.trial - self.statics
+
+
+@dataclass(frozen=True)
+class Morning:
+    """The summary of a batch. columns: its table, for the pictures. cpu: s of trials, or nan."""
+
+    scenario: Scenario
+    done: int
+    failed: int
+    total: int
+    failures: tuple[Failure, ...]
+    headings: tuple[HeadingLine, ...]
+    surprises: tuple[Surprise, ...]
+    versions: str
+    digest: str
+    cpu: float
+    columns: Columns
+
+
+def summarize(scenario: Scenario, folder: Path) -> Morning:
+    """Read the table in `folder`. Raises InputError where there is none."""
+    columns = read_columns(folder)
+    causes = columns[FAILURE]
+    good = np.array([c is None for c in causes], bool)
+    lines = len(good)
+    return Morning(
+        scenario,
+        int(good.sum()),
+        int(lines - good.sum()),
+        scenario.total,
+        failures(columns, good),
+        heading_lines(columns, good),
+        surprises(columns, good),
+        str(columns["versions"][0]) if lines else "",
+        str(columns["spec"][0]) if lines else "",
+        _cpu(folder),
+        columns,
+    )
+
+
+def read_columns(folder: Path) -> Columns:
+    """The table of a results folder, a numpy array a column; text columns are object arrays."""
+    import pyarrow.parquet as pq
+
+    path = folder / PARQUET
+    if not path.exists():
+        raise InputError(Problem(str(path), "no results here yet", "run the sweep first"))
+    try:
+        table = pq.read_table(path)
+    except (OSError, ValueError) as error:
+        what = f"cannot be read as a table: {error}"
+        raise InputError(Problem(str(path), what)) from error
+    return {name: table[name].to_numpy() for name in table.column_names}
+
+
+def input_names(columns: Columns) -> list[str]:
+    """Columns that were put in, in order."""
+    names = [n for n in columns if n not in LEADING and n not in ("batch", "repeat", FAILURE)]
+    first = next((i for i, n in enumerate(names) if n in RESULTS), len(names))
+    return names[:first]
+
+
+def failures(columns: Columns, good: Any) -> tuple[Failure, ...]:
+    """Causes, the commonest first."""
+    bad = np.flatnonzero(~good)
+    counts = Counter(str(columns[FAILURE][i]) for i in bad)
+    first: dict[str, int] = {}
+    for i in bad:
+        first.setdefault(str(columns[FAILURE][i]), int(i))
+    ordered = sorted(counts.items(), key=lambda c: (-c[1], c[0]))
+    return tuple(Failure(c, n, _inputs(columns, first[c])) for c, n in ordered)
+
+
+def heading_lines(columns: Columns, good: Any) -> tuple[HeadingLine, ...]:
+    """Tip angles by heading, for at most 72 headings."""
+    if "tip_deg" not in columns or "heading_deg" not in columns:
+        return ()
+    tips, headings = numbers(columns, "tip_deg"), numbers(columns, "heading_deg")
+    slides = numbers(columns, "slide_deg") if "slide_deg" in columns else np.full(len(tips), np.nan)
+    found = []
+    for heading in np.unique(headings[good])[:72]:
+        here = good & (headings == heading)
+        some = tips[here][np.isfinite(tips[here])]
+        if not len(some):
+            continue
+        both = here & np.isfinite(slides) & np.isfinite(tips)
+        first = float(np.mean(tips[both] < slides[both])) if both.any() else float("nan")
+        found.append(
+            HeadingLine(
+                float(heading),
+                int(here.sum()),
+                float(some.min()),
+                float(np.median(some)),
+                float(some.max()),
+                first,
+            )
+        )
+    return tuple(found)
+
+
+def surprises(columns: Columns, good: Any) -> tuple[Surprise, ...]:
+    """Where trial and statics disagree most, the worst first."""
+    if "trial_less_compliant_deg" not in columns:
+        return ()
+    apart = np.where(good, np.abs(numbers(columns, "trial_less_compliant_deg")), np.nan)
+    order = np.argsort(-np.where(np.isfinite(apart), apart, -1.0), kind="stable")[:SURPRISES]
+    return tuple(
+        Surprise(
+            int(columns["place"][i]),
+            _inputs(columns, int(i)),
+            float(columns["tip_deg"][i]),
+            float(columns["compliant_deg"][i]),
+        )
+        for i in order
+        if np.isfinite(apart[i])
+    )
+
+
+def numbers(columns: Columns, name: str) -> Array:
+    """A column as floats, nan where there is none."""
+    column = columns[name]
+    if column.dtype == object:
+        return np.array([np.nan if v is None else float(v) for v in column], np.float64)
+    return np.asarray(column, np.float64)
+
+
+def _inputs(columns: Columns, line: int) -> str:
+    def shown(value: Any) -> str:
+        return f"{value:.5g}" if isinstance(value, (float, np.floating)) else str(value)
+
+    return ", ".join(f"{n} {shown(columns[n][line])}" for n in input_names(columns))
+
+
+def _cpu(folder: Path) -> float:
+    """s that the trials took, as the store remembers."""
+    from crossfall.study.store import latest_batch, reading
+
+    path = folder / STORE
+    if not path.exists():
+        return float("nan")
+    with reading(path) as db:
+        batch = latest_batch(db, path)[0]
+        query = "SELECT total(took) FROM plan JOIN trial USING (key) WHERE batch = ?"
+        return float(db.execute(query, (batch,)).fetchone()[0])

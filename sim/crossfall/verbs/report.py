@@ -1,0 +1,35 @@
+"""`crossfall report SCENARIO`: the summary page of a sweep, as far as it has got."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from crossfall.verbs.common import emit, json_option
+
+
+@click.command()
+@click.argument("scenario", metavar="SCENARIO")
+@click.option("-o", "--out", type=click.Path(path_type=Path), help="Folder of the results.")
+@json_option
+def command(scenario: str, out: Path | None, as_json: bool) -> None:
+    """Write the table and the summary page of a sweep, also of one still running."""
+    from crossfall.show.morning import write_page
+    from crossfall.study.export import export
+    from crossfall.study.scenario import load_scenario
+    from crossfall.study.sweep import CSV, PARQUET, STORE, default_folder
+
+    loaded = load_scenario(scenario)
+    folder = out or default_folder(loaded)
+    files = []
+    if (folder / STORE).exists():
+        for name in (PARQUET, CSV):
+            export(folder / STORE, folder / name)
+            files.append(folder / name)
+    files.append(write_page(loaded, folder))
+    if as_json:
+        emit("report", {"scenario": loaded.spec.name, "files": [str(f) for f in files]})
+        return
+    for file in files:
+        click.echo(str(file))
