@@ -279,9 +279,10 @@ def _first_crossing(
         pair = weights + slope * (t - knot)[:, None]
         z, power = _least_power(basis, start, pair)
         speed = _speed(basis, start, z, 0.0)
-        first, second = np.sum(pair * speed, axis=-1)
-        rises = np.sum(slope * speed, axis=-1)
-        step = (power - t) / (1.0 - np.where(first >= second, rises[0], rises[1]))
+        gap = np.sum((pair[0] - pair[1]) * speed, axis=-1)
+        lean = gap / np.sqrt(gap**2 + ROUNDING[-1] ** 2)  # how much of each set of loads counts
+        rise = np.sum(((1 + lean)[:, None] * slope[0] + (1 - lean)[:, None] * slope[1]) * speed, -1)
+        step = (power - t) / (1.0 - rise / 2)
         t = t + step
         if np.max(np.abs(step)) < 1e-9:
             break
