@@ -10,6 +10,7 @@ from matplotlib.figure import Figure
 from matplotlib.patches import Polygon, Rectangle
 
 from crossfall.compare import Comparison, HeadingAnswer
+from crossfall.show.polar import best_angle
 from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, page, styled, text_size, title
 
 ROW, HEAD, FOOT = 23.0, 27.0, 17.0  # mm
@@ -29,7 +30,7 @@ def draw_budget(comparison: Comparison, most: int = 8) -> Figure:
 
     Where more than `most` headings were asked, the weakest ones are shown, in order of heading.
     """
-    answers = sorted(comparison.answers, key=_weak)[:most]
+    answers = sorted(comparison.answers, key=best_angle)[:most]
     answers.sort(key=lambda a: a.heading)
     height = HEAD + ROW * len(answers) + FOOT
     made, axes = page(NAME + CHART + EDGE, height)
@@ -45,10 +46,6 @@ def draw_budget(comparison: Comparison, most: int = 8) -> Figure:
     under = "degrees lost from the rigid answer, step by step, to the trial"
     title(made, f"{comparison.truck}: angle budget", under)
     return made
-
-
-def _weak(answer: HeadingAnswer) -> float:
-    return answer.compliant
 
 
 def levels(answer: HeadingAnswer) -> np.ndarray[tuple[int], np.dtype[np.float64]]:
@@ -99,16 +96,15 @@ def _names(axes: Axes, answer: HeadingAnswer, high: float) -> None:
     axes.text(6, high, f"{degrees:.0f}", size=HEADING, weight="bold", va="top")
     axes.text(15, high, answer.case, size=BODY, va="top")
     rigid, trial = np.degrees(answer.budget.rigid), np.degrees(answer.budget.trial)
-    end = f"trial {trial:.2f}°" if np.isfinite(trial) else f"compliant {_compliant(answer):.2f}°"
+    end = f"trial {trial:.2f}°"
+    if not np.isfinite(trial):
+        found = np.degrees(answer.budget.compliant)
+        end = f"compliant {found:.2f}°" if np.isfinite(found) else "no tip found"
     axes.text(15, high - 4.6, f"rigid {rigid:.2f}°   {end}", size=BODY, va="top", color=LIGHT.soft)
     if answer.friction_decides:
         low, top = np.degrees(answer.window)
         words = f"friction decides: {low:.1f} to {top:.1f}°"
         axes.text(15, high - 9.2, words, size=SMALL, va="top", color=LIGHT.soft)
-
-
-def _compliant(answer: HeadingAnswer) -> float:
-    return float(np.degrees(answer.budget.compliant))
 
 
 def _key(axes: Axes) -> None:

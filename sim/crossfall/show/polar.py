@@ -76,8 +76,10 @@ def weakest(comparison: Comparison) -> HeadingAnswer:
 
 
 def best_angle(answer: HeadingAnswer) -> float:
-    """rad: the trial's tip, or the statics' where there was no trial."""
-    return answer.compliant if not tipped(answer.trial) else answer.trial.tip
+    """rad: the trial's tip; without one the statics', and the rigid one where that found none."""
+    if tipped(answer.trial):
+        return answer.trial.tip
+    return answer.compliant if np.isfinite(answer.compliant) else answer.rigid
 
 
 def tipped(trial: TiltTrial | None) -> TypeGuard[TiltTrial]:
@@ -157,6 +159,7 @@ def _answers(axes: Axes, place: Placement, truck: Truck, comparison: Comparison)
     if line:
         order = np.argsort(headings)
         ring = np.vstack([high[order], low[order][::-1]])
+        ring = ring[np.all(np.isfinite(ring), axis=1)]
         axes.add_artist(Polygon(ring, fc=LIGHT.compliant, alpha=0.28, ec="none", zorder=Z_LINE))
         loop = np.append(order, order[0])
         axes.plot(*compliant[loop].T, color=LIGHT.compliant, lw=1.5, zorder=Z_LINE + 0.2)
@@ -214,7 +217,11 @@ def _edges(axes: Axes, comparison: Comparison) -> None:
 def _numbers(answer: HeadingAnswer, stacked: bool) -> str:
     """The three answers of one heading, the window where friction decides."""
     low, high = np.degrees(answer.window)
-    compliant = f"{low:.1f} to {high:.1f}°" if answer.friction_decides else f"{low:.1f}°"
+    compliant = f"{np.degrees(answer.compliant):.1f}°"
+    if answer.friction_decides:
+        compliant = f"{low:.1f} to {high:.1f}°"
+    elif not np.isfinite(answer.compliant):
+        compliant = "none found"
     items = [f"rigid {np.degrees(answer.rigid):.1f}°", f"compliant {compliant}"]
     if tipped(answer.trial):
         items.append(f"trial {np.degrees(answer.trial.tip):.1f}°")

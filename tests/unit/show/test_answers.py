@@ -79,6 +79,23 @@ def test_trial_that_slid_has_no_point(truck, eight):
     assert len(drawn(made, "trial")) == 7
 
 
+def test_heading_without_any_tip_found_is_said_so(truck, eight):
+    nan = float("nan")
+    odd = eight.answers[0]
+    lost = replace(
+        odd,
+        compliant=nan,
+        window=np.array([nan, nan]),
+        friction_decides=False,
+        trial=None,
+        budget=replace(odd.budget, compliant=nan, trial=nan),
+    )
+    comparison = replace(eight, answers=(lost, *eight.answers[1:]))
+    assert polar.best_angle(lost) == odd.rigid
+    assert any("none found" in t for t, _ in texts(polar.draw_polar(comparison, truck)))
+    assert any("no tip found" in t for t, _ in texts(budget.draw_budget(comparison)))
+
+
 def test_line_is_drawn_only_where_headings_are_close():
     assert polar.joined(np.radians(np.arange(0, 360, 5)))
     assert polar.joined(np.radians(np.arange(350, -10, -10)))
