@@ -70,12 +70,12 @@ def _geometry(spec: TruckSpec, where: Where) -> list[Problem]:
         allowed = f"more than both radii together, {reach:g}"
         found.append(where.problem(("chassis", "wheelbase_mm"), what, allowed))
     for name, end in (("front", spec.front), ("rear", spec.rear)):
+        s = end.suspension
         if end.track_mm <= end.tyre.width_mm:
             what = f"is {end.track_mm:g}, so left and right tyre would touch"
             allowed = f"more than the tyre's width, {end.tyre.width_mm:g}"
             found.append(where.problem((name, "track_mm"), what, allowed))
-        s = end.suspension
-        if s.spring_spacing_mm >= end.track_mm:
+        elif s.spring_spacing_mm >= end.track_mm:
             what = f"is {s.spring_spacing_mm:g}, so the springs would stand in the wheels"
             allowed = f"less than the track, {end.track_mm:g}"
             found.append(where.problem((name, "suspension", "spring_spacing_mm"), what, allowed))

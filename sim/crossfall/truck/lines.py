@@ -88,8 +88,8 @@ class _Walk:
         path: Path = ()
         for i, name in enumerate(names):
             path += (name,)
+            self.found.setdefault(path, line)
             if many and i == len(names) - 1:
-                self.found.setdefault(path, line)
                 self.entries[path] = self.entries.get(path, -1) + 1
             if path in self.entries:
                 path += (self.entries[path],)

@@ -91,7 +91,7 @@ def _parse(kind: str, data: bytes) -> Any:
     try:
         # No resolver: a mesh may not pull in other files.
         mesh = trimesh.load_mesh(
-            io.BytesIO(data), file_type=kind, resolver=None, skip_materials=True, process=True
+            io.BytesIO(data), file_type=kind, resolver=None, skip_materials=True, process=False
         )
     except MemoryError:
         raise MeshError("names a mesh that does not fit in memory", "a smaller one") from None
@@ -108,13 +108,9 @@ def _parse(kind: str, data: bytes) -> Any:
 
 
 def _solid(mesh: Any) -> MeshSolid:
-    shape = Shape(
-        "mesh",
-        vertices=frozen(mesh.vertices),
-        faces=np.array(mesh.faces, dtype=np.int64),
-    )
-    assert shape.faces is not None
-    shape.faces.flags.writeable = False
+    faces = np.array(mesh.faces, dtype=np.int64)
+    faces.flags.writeable = False
+    shape = Shape("mesh", vertices=frozen(mesh.vertices), faces=faces)
     inside, warning = mesh, ""
     if not mesh.is_watertight:
         inside, warning = _hull(mesh), "the mesh is not closed; its convex hull is used instead"

@@ -97,8 +97,11 @@ def locate(path_or_demo_name: str | Path) -> Path:
     try:
         if path.exists() and not (path.is_dir() and find_demo(given)):
             return path
+        usable = given.isprintable()
     except (OSError, ValueError):
-        raise InputError(Problem(repr(given)[:80], "is not a usable file name")) from None
+        usable = False
+    if not usable:
+        raise InputError(Problem(repr(given)[:80], "is not a usable file name"))
     demo = find_demo(given)
     if demo is None:
         hint = suggestion(given.removesuffix(".toml"), demo_names())

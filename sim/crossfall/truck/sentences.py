@@ -16,6 +16,7 @@ from crossfall.truck.problems import Problem
 
 Locate = Callable[[Path], tuple[str, int | None]]
 
+_CLOSE = 0.6  # how alike two words must be to take one for a slip of the other
 _BOUNDS = {
     "greater_than": ("gt", "more than {}"),
     "greater_than_equal": ("ge", "{} or more"),
@@ -43,7 +44,7 @@ def problems(
     model: what `data` was checked against. locate: file and line of a path.
     """
     found = []
-    for detail in error.errors(include_url=False):
+    for detail in _without_echoes(error.errors(include_url=False), model):
         path = _path_in_file(detail["loc"], data)
         what, allowed, path = _say(detail, path, model)
         file, line = locate(path)
@@ -70,7 +71,7 @@ def key_text(path: Path, data: Mapping[str, Any]) -> str:
 def suggestion(word: str, known: Iterable[str]) -> str:
     """ "did you mean 'x'?" where something is close, else a list of what there is."""
     known = list(known)
-    close = difflib.get_close_matches(word, known, n=1, cutoff=0.6)
+    close = difflib.get_close_matches(word, known, n=1, cutoff=_CLOSE)
     if close:
         return f"did you mean '{close[0]}'?"
     shown = ", ".join(known[:20]) + (", ..." if len(known) > 20 else "")
@@ -105,7 +106,7 @@ def _say(detail: ErrorDetails, path: Path, model: type[BaseModel]) -> tuple[str,
         fields = _fields(model, detail["loc"][:-1])
         return "is not a known key", suggestion(str(path[-1]), fields), path
     if kind == "missing" and isinstance(path[-1], int):
-        return f"has only {path[-1]} values", "give one per axis", path[:-1]
+        return f"has too few values, {path[-1]}", "give one per axis", path[:-1]
     if kind == "missing":
         return "is missing", "it has to be given", path
     if kind == "too_long" and isinstance(value, list | tuple):
@@ -119,7 +120,8 @@ def _say(detail: ErrorDetails, path: Path, model: type[BaseModel]) -> tuple[str,
         return f"is {show(value)}", "it must be an ordinary finite number", path
     if kind in ("literal_error", "enum"):
         wanted = _literals(model, detail["loc"])
-        hint = suggestion(value, wanted) if isinstance(value, str) else f"one of {wanted}"
+        named = f"it must be {' or '.join(wanted)}"
+        hint = suggestion(value, wanted) if isinstance(value, str) else named
         return f"is {show(value)}", hint, path
     if kind == "union_tag_invalid":
         tags = [t.strip("' ") for t in str(ctx["expected_tags"]).split(",")]
@@ -140,6 +142,18 @@ def _say_text(kind: str, value: object, ctx: dict[str, Any], path: Path) -> tupl
     if kind == "string_too_long":
         return "is too long", f"at most {ctx['max_length']} letters", path
     return f"is {show(value)}", "no dots, quotes, square brackets or line breaks", path
+
+
+def _without_echoes(details: list[ErrorDetails], model: type[BaseModel]) -> list[ErrorDetails]:
+    """Without the missing keys that are there, only misspelt: those are told once."""
+    meant = set()
+    for d in details:
+        if d["type"] == "extra_forbidden":
+            close = difflib.get_close_matches(
+                str(d["loc"][-1]), _fields(model, d["loc"][:-1]), n=1, cutoff=_CLOSE
+            )
+            meant |= {(*d["loc"][:-1], name) for name in close}
+    return [d for d in details if d["type"] != "missing" or d["loc"] not in meant]
 
 
 def _huge(value: object) -> bool:
