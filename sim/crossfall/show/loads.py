@@ -10,6 +10,7 @@ from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 
 from crossfall.compare import case_name
+from crossfall.show.paper import haloed
 from crossfall.show.style import (
     BODY,
     LIGHT,
@@ -147,9 +148,10 @@ def _near(axes: Axes, trial: TiltTrial, truck: Truck, theta: Array, loads: Array
     axes.legend(loc="lower left", bbox_to_anchor=(-0.06, 1.0), ncols=2, handlelength=2.0)
     at = math.degrees(trial.tip)
     words = f"tips at {at:.2f}° "
-    axes.text(at, 0.94 * most, words, size=BODY, ha="right", color=LIGHT.trial, weight="bold")
+    on = {"ha": "right", "color": LIGHT.trial}
+    haloed(axes, at, 0.95 * most, words, weight="bold", **on)
     half = math.degrees(trial.tip_ci[1] - trial.tip_ci[0]) / 2
-    axes.text(at, 0.87 * most, f"± {half:.2f}° ", size=SMALL, ha="right", color=LIGHT.trial)
+    haloed(axes, at, 0.885 * most, f"± {half:.2f}° ", size=SMALL, **on)
 
 
 def _words(trial: TiltTrial) -> str:
