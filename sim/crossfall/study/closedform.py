@@ -149,50 +149,37 @@ def _by_builds(scenario: Scenario, some: slice) -> Iterator[Table]:
 def _table(
     scenario: Scenario, some: slice, values: Table, size: Array, causes: Any = None
 ) -> Table:
-    """The columns, in the order point, heading, repeat."""
+    """The columns, in the order point, repeat, heading."""
     spec, n, repeats = scenario.spec, some.stop - some.start, scenario.spec.repeats
-    headings = np.zeros(1) if scenario.heading_varies else np.radians(scenario.headings)
-    h = len(headings)
-    size = size.reshape(len(SIZES), n, -1)
-    size = np.broadcast_to(size, (len(SIZES), n, repeats))
-
-    def per_point(column: Any) -> Any:
-        return np.repeat(column, h * repeats)
-
-    def per_build(column: Array) -> Array:
-        return np.broadcast_to(column[:, None, :], (n, h, repeats)).reshape(-1)
-
-    table: Table = {key: per_point(v) for key, v in values.items()}
+    count = 1 if scenario.heading_varies else len(scenario.headings)
+    builds = size if size.shape[1] == n * repeats else np.repeat(size, repeats, axis=1)
+    table: Table = {key: np.repeat(v, repeats * count) for key, v in values.items()}
     if scenario.heading_varies:
-        tips = _tips_each(size, np.radians(values["heading_deg"]))
+        tips = _tips_each(builds, np.repeat(np.radians(values["heading_deg"]), repeats))
     else:
-        heading_deg = np.array(scenario.headings)
-        table["heading_deg"] = np.tile(np.repeat(heading_deg, repeats), n)
-        flat = tip_table(size.reshape(len(SIZES), -1), headings)
-        tips = flat.reshape(n, repeats, h).transpose(0, 2, 1).reshape(-1)
-    table["repeat"] = np.tile(np.arange(repeats), n * h)
-    table["seed"] = np.tile([scenario.seed_of(r) for r in range(repeats)], n * h)
-    mass = size[0]
-    table["mass_g"] = per_build(1000 * mass)
-    for i, name in enumerate("xyz"):
-        table[f"cg_{name}_mm"] = per_build(1000 * size[1 + i] / mass)
-    share = (size[1] / mass - size[7]) / (size[6] - size[7])
-    table["front_share"] = per_build(share)
+        table["heading_deg"] = np.tile(scenario.headings, n * repeats)
+        tips = tip_table(builds, np.radians(scenario.headings)).reshape(-1)
+    table["repeat"] = np.tile(np.repeat(np.arange(repeats), count), n)
+    seeds = [scenario.seed_of(r) for r in range(repeats)]
+    table["seed"] = np.tile(np.repeat(seeds, count), n)
+    mass, x_front, x_rear = builds[0], builds[6], builds[7]
+    about = {"mass_g": 1000 * mass}
+    about |= {f"cg_{axis}_mm": 1000 * builds[1 + i] / mass for i, axis in enumerate("xyz")}
+    about["front_share"] = (builds[1] / mass - x_rear) / (x_front - x_rear)
+    table |= {name: np.repeat(column, count) for name, column in about.items()}
     table["tip_deg"] = np.degrees(tips)
     table |= _slides(scenario, tips, table, spec.fixed)
-    table["cause"] = None if causes is None else per_build(causes.reshape(n, repeats))
+    table["cause"] = None if causes is None else np.repeat(causes, count)
     return table
 
 
-def _tips_each(size: Array, headings: Array) -> Array:
-    """(n r,) tip angles where every point has a heading of its own, worked through by heading."""
-    n, repeats = size.shape[1:]
-    tips = np.empty((n, repeats))
+def _tips_each(builds: Array, headings: Array) -> Array:
+    """(n,) rad where every build has a heading of its own, worked through by heading."""
+    tips = np.empty(len(headings))
     for heading in np.unique(headings):
         same = headings == heading
-        flat = tip_table(size[:, same].reshape(len(SIZES), -1), np.array([heading]))
-        tips[same] = flat.reshape(-1, repeats)
-    return tips.reshape(-1)
+        tips[same] = tip_table(builds[:, same], np.array([heading]))[:, 0]
+    return tips
 
 
 def _slides(scenario: Scenario, tips: Array, table: Table, fixed: Mapping[str, Any]) -> Table:

@@ -46,12 +46,13 @@ def cluster_outcomes(
     sent: dict[Any, list[Task]] = {}
     strikes: dict[int, int] = {}
     common = {**batch.common, **batch.local}
+    size = batch.together * -(-CHUNK // batch.together)
     try:
         _check_versions(client, batch, limits)
         while True:
             room = AHEAD * max(1, sum(client.nthreads().values())) - len(sent)
             for _ in range(room):
-                chunk = waiting.popleft() if waiting else list(islice(tasks, CHUNK))
+                chunk = waiting.popleft() if waiting else list(islice(tasks, size))
                 if not chunk:
                     break
                 work = [(t.place, t.payload) for t in chunk]

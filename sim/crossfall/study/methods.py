@@ -1,9 +1,10 @@
 """The methods a scenario can ask for, as trials of a batch (see `task`).
 
 common: {"spec": JSON text of the truck file's values, "fixed": overrides and conditions, "surface":
-name or None, "tolerances": bool, "folder": where its meshes lie}; payload: the point of the
-design, heading_deg and the seed. Every row says what the build weighs besides the answer, so
-that a map can be drawn over CG height or front share as well as over what was varied.
+name or None, "tolerances": bool, "headings_deg": those tried on every build, or empty, "folder":
+where its meshes lie}; payload: the point of the design, heading_deg and the seed. Every row says
+what the build weighs besides the answer, so that a map can be drawn over CG height or front share
+as well as over what was varied.
 """
 
 from __future__ import annotations
@@ -13,7 +14,7 @@ import math
 from collections.abc import Mapping
 from functools import lru_cache
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
@@ -25,8 +26,10 @@ from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck
 from crossfall.truck.schema import TruckSpec
 
+if TYPE_CHECKING:
+    from crossfall.statics.compliant import CompliantTips
+
 Row = dict[str, Any]
-NOT_EDITS = ("repeat", "seed")
 MOST_OFF = 3.0  # standard uncertainties, beyond which an error counts as a blunder
 
 
@@ -54,15 +57,15 @@ def closed_form(common: Mapping[str, Any], payload: Row) -> list[Row]:
 
 def compliant(common: Mapping[str, Any], payload: Row) -> list[Row]:
     """The tip angle on springs and tyres, with one friction closure throughout (uniform)."""
-    from crossfall.statics.compliant import REASONS, tips
+    from crossfall.statics.compliant import REASONS
 
     truck = truck_of(common, payload)
     asked = conditions(common, payload)
-    heading = np.array([asked["heading"]])
-    found = tips(truck, heading)
-    tip = float(found.tip[0])
+    found, i = _compliant_tips(common, payload)
+    tip = float(found.tip[i])
     if math.isnan(tip):
         raise NoAnswer("the equilibrium could not be followed to a tip")
+    heading = [asked["heading"]]
     edge = rigid.EDGES[int(rigid.tip_edge(truck, heading)[0])]
     grip = grip_of(truck, common, asked)
     return [
@@ -70,21 +73,21 @@ def compliant(common: Mapping[str, Any], payload: Row) -> list[Row]:
             **about(truck),
             **_answer(tip, edge, grip, asked["slope"]),
             "rigid_deg": math.degrees(float(rigid.tip_angle(truck, heading)[0])),
-            "first_lift_deg": _degrees(float(found.first_lift[0])),
-            "first_snap_deg": _degrees(float(found.first_snap[0])),
-            "reason": REASONS[int(found.reason[0])],
+            "first_lift_deg": _degrees(float(found.first_lift[i])),
+            "first_snap_deg": _degrees(float(found.first_snap[i])),
+            "reason": REASONS[int(found.reason[i])],
         }
     ]
 
 
 def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
     """One virtual trial on the table, and the compliant answer beside it."""
-    from crossfall.statics.compliant import tips
     from crossfall.trials.tilt import tilt_trial as run_trial
 
     truck = truck_of(common, payload)
     asked = conditions(common, payload)
-    expected = float(tips(truck, np.array([asked["heading"]])).tip[0])
+    found, i = _compliant_tips(common, payload)
+    expected = float(found.tip[i])
     near = None if math.isnan(expected) else expected
     trial = run_trial(truck, asked["heading"], near=near, grip=asked["grip"])
     if trial.outcome == "tips" and not math.isfinite(trial.tip):
@@ -111,10 +114,7 @@ def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
 
 def truck_of(common: Mapping[str, Any], payload: Row) -> Truck:
     """The build of this trial: edits put in, and errors drawn where tolerances are asked for."""
-    chosen = {**common["fixed"], **payload}
-    edits = {k: v for k, v in chosen.items() if "." in k and k not in NOT_EDITS}
-    truck = _edited(common["spec"], common.get("folder"), tuple(edits.items()))
-    return drawn(truck, int(payload["seed"])) if common["tolerances"] else truck
+    return _built(*_build_key(common, payload))
 
 
 def conditions(common: Mapping[str, Any], payload: Row) -> dict[str, Any]:
@@ -192,9 +192,40 @@ def _parsed(text: str) -> TruckSpec:
     return TruckSpec.model_validate(json.loads(text))
 
 
-@lru_cache(maxsize=8)
-def _edited(text: str, folder: str | None, edits: tuple[tuple[str, Any], ...]) -> Truck:
-    """Neighbouring trials mostly ask for the same build on another heading."""
-    return build(set_values(_parsed(text), dict(edits)), None if folder is None else Path(folder))[
-        0
-    ]
+def _build_key(
+    common: Mapping[str, Any], payload: Row
+) -> tuple[str, str | None, tuple[tuple[str, Any], ...], int | None]:
+    """What decides the build: the file's values, its folder, the edits and the seed of errors."""
+    edits = {k: v for k, v in {**common["fixed"], **payload}.items() if "." in k}
+    seed = int(payload["seed"]) if common["tolerances"] else None
+    return common["spec"], common.get("folder"), tuple(edits.items()), seed
+
+
+# Trials of one build on several headings come in a row, so these remember the latest builds.
+
+
+@lru_cache(maxsize=2)
+def _built(
+    text: str, folder: str | None, edits: tuple[tuple[str, Any], ...], seed: int | None
+) -> Truck:
+    spec = set_values(_parsed(text), dict(edits))
+    truck = build(spec, None if folder is None else Path(folder))[0]
+    return truck if seed is None else drawn(truck, seed)
+
+
+def _compliant_tips(common: Mapping[str, Any], payload: Row) -> tuple[CompliantTips, int]:
+    """The compliant answers of this trial's build, and which of them is on its heading.
+
+    All headings are solved at once, stacked, which costs little more than one.
+    """
+    chosen = {**common["fixed"], **payload}
+    heading = float(chosen.get("heading_deg", 90.0))
+    headings = tuple(float(h) for h in common["headings_deg"]) or (heading,)
+    return _stacked(_build_key(common, payload), headings), headings.index(heading)
+
+
+@lru_cache(maxsize=2)
+def _stacked(key: Any, headings_deg: tuple[float, ...]) -> CompliantTips:
+    from crossfall.statics.compliant import tips
+
+    return tips(_built(*key), np.radians(headings_deg))

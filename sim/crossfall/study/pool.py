@@ -116,7 +116,8 @@ def outcomes(
 
     PoolError where children die before they are ready.
     """
-    crew = Crew(hello(batch.method, {**batch.common, **batch.local}), tasks, limits)
+    first = hello(batch.method, {**batch.common, **batch.local})
+    crew = Crew(first, tasks, limits, batch.together)
     try:
         crew.hire(workers)
         while crew.busy():
@@ -129,8 +130,11 @@ def outcomes(
 class Crew:
     """The children of one batch, what waits for them, and the strikes against each trial."""
 
-    def __init__(self, first: bytes, tasks: Iterator[Task], limits: Limits) -> None:
+    def __init__(
+        self, first: bytes, tasks: Iterator[Task], limits: Limits, together: int = 1
+    ) -> None:
         self.first, self.tasks, self.limits = first, tasks, limits
+        self.together = together
         self.waiting: deque[Task] = deque()  # given back by children that died
         self.exhausted = False
         self.children: list[Child] = []
@@ -164,9 +168,7 @@ class Crew:
             if not child.ready or len(child.held) > depth // 2:
                 continue
             _trim(child)
-            room = depth - len(child.held)
-            tasks = [t for _ in range(room) if (t := self._next()) is not None]
-            self._hand_over(child, tasks)
+            self._hand_over(child, self._take(depth - len(child.held)))
 
     def collect(self) -> list[Outcome]:
         """Wait for answers up to a tick; replace children that died or hang."""
@@ -190,6 +192,17 @@ class Crew:
             end_child(child)
         self.children.clear()
         self.selector.close()
+
+    def _take(self, room: int) -> list[Task]:
+        """The next tasks, `room` of them or up to the end of what goes together."""
+        taken: list[Task] = []
+        while (task := self._next()) is not None:
+            apart = not taken or task.place // self.together != taken[-1].place // self.together
+            if apart and len(taken) >= room:
+                self.waiting.appendleft(task)
+                break
+            taken.append(task)
+        return taken
 
     def _next(self) -> Task | None:
         if self.waiting:

@@ -183,8 +183,8 @@ class Scenario:
         headings = [{}] if self.heading_varies else [{"heading_deg": h} for h in self.headings]
         keys = [a.key for a in self.axes]
         for point in points(self.axes, self.design, self.spec.seed):
-            for heading in headings:
-                for repeat, seed in enumerate(seeds):
+            for repeat, seed in enumerate(seeds):
+                for heading in headings:
                     chosen = dict(zip(keys, point, strict=True))
                     yield {**chosen, **heading, "repeat": repeat, "seed": seed}
 

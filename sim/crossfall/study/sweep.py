@@ -73,6 +73,7 @@ def batch_of(scenario: Scenario) -> Batch:
         "fixed": dict(spec.fixed),
         "surface": spec.surface,
         "tolerances": spec.tolerances,
+        "headings_deg": [] if scenario.heading_varies else list(scenario.headings),
     }
     return make_batch(
         spec.name,
@@ -83,6 +84,7 @@ def batch_of(scenario: Scenario) -> Batch:
         spec=str(common["truck"]),
         versions=installed(),
         local={"folder": str(loaded.folder)},
+        together=1 if scenario.heading_varies else len(scenario.headings),
     )
 
 

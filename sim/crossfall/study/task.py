@@ -55,6 +55,7 @@ class Batch:
     tasks: gives the tasks afresh, in the order of their places, each time it is called.
     spec: digest of the truck. versions: of everything that can change a row. local: handed to
     the method with common, but no part of an address, such as where files lie on this machine.
+    together: how many tasks in a row share work that a process does once, so go to one process.
     """
 
     name: str
@@ -65,6 +66,7 @@ class Batch:
     total: int
     tasks: Callable[[], Iterator[Task]]
     local: dict[str, Any] = field(default_factory=dict)
+    together: int = 1
 
 
 def canonical(value: Any) -> str:
@@ -87,6 +89,7 @@ def make_batch(
     spec: str = "",
     versions: dict[str, str] | None = None,
     local: dict[str, Any] | None = None,
+    together: int = 1,
 ) -> Batch:
     """A batch whose tasks carry their addresses. payloads: gives them afresh, in order."""
     versions = versions or {}
@@ -96,7 +99,7 @@ def make_batch(
         for place, payload in enumerate(payloads()):
             yield Task(place, digest([base, payload]), payload)
 
-    return Batch(name, method, common, spec, versions, total, tasks, local or {})
+    return Batch(name, method, common, spec, versions, total, tasks, local or {}, together)
 
 
 def find_method(name: str) -> Method:
