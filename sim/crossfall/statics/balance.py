@@ -13,8 +13,8 @@ from typing import Protocol
 import numpy as np
 
 from crossfall.statics.builds import Builds, Flags, Index, Ints
-from crossfall.statics.kinematics import Pose, cross, gravity_direction, place
-from crossfall.statics.tyres import Contact, Discs, _add_turning, discs, uniform
+from crossfall.statics.kinematics import Pose, carry, cross, gravity_direction, place
+from crossfall.statics.tyres import Contact, Discs, add_turning, discs, uniform
 from crossfall.truck.model import Array
 
 
@@ -52,13 +52,14 @@ class Balance:
 
     load: (n, B). stiffness: (n, n, B), minus d load / d x. slope: (n, B), d load / d theta.
     gaps: (g, B), positive where a contact presses (2 p), a spring pushes (4), the bump stop is
-    free (4), the droop stop is free (4).
+    free (4), the droop stop is free (4). cg: (3, B) of the whole truck, table axes.
     """
 
     load: Array
     stiffness: Array
     slope: Array
     gaps: Array
+    cg: Array
     pose: Pose
     discs: Discs
     contact: Contact
@@ -79,90 +80,75 @@ def balance(
     touch = None if on is None else on[: 2 * points].reshape(2, points, -1)
     contact = closure.contact(builds, disc, gravity, d_gravity, touch)
 
-    n = len(x)
-    load, full = np.zeros((n, len(theta))), np.zeros((n, n + 1, len(theta)))
-    for axle in (0, 1):
-        wrench, slopes = _axle_wrench(builds, pose, disc, contact, gravity, d_gravity, axle)
-        twists = np.concatenate([pose.base, pose.joint[:, :, axle]], axis=1)
-        index = np.r_[: n - 4, n - 4 + 2 * axle, n - 3 + 2 * axle]
-        _add(load, full, index, twists, wrench, slopes)
-    cg = pose.origin + np.einsum("ijb,jb->ib", pose.turn, builds.chassis_cg)
-    wrench, slopes = _weight(builds.chassis_mass, builds.chassis_mass * cg, gravity, d_gravity)
-    _add(load, full, np.arange(n - 4), pose.base, wrench, slopes)
-
-    stiffness, slope = -full[:, :n], full[:, n]
-    gaps = _springs(builds, x, None if on is None else on[2 * points :], load, stiffness)
+    cg, wrench, slopes = _wrenches(builds, pose, disc, contact, gravity, d_gravity)
+    load, stiffness, slope = _freedoms(pose.twists, wrench, slopes)
+    springs = None if on is None else on[2 * points :]
+    gaps = _springs(builds, x, springs, load, stiffness)
     gaps = np.concatenate([contact.load.reshape(2 * points, -1), gaps])
     _constrain(builds, x, load, stiffness, slope)
-    return Balance(load, stiffness, slope, gaps, pose, disc, contact)
+    return Balance(load, stiffness, slope, gaps, cg, pose, disc, contact)
 
 
-def _weight(mass: Array, moment: Array, gravity: Array, d_gravity: Array) -> tuple[Array, Array]:
-    """Wrench (6, B) of a weight with first moment (3, B) about the table's origin, and (6, 7, B)
-    derivatives: the CG moves by v + w x c."""
-    wrench = np.concatenate([cross(moment, gravity), mass * gravity])
-    arm = np.zeros((3, 7, len(mass)))
-    _add_turning(arm, moment)
-    for k in range(3):
-        arm[k, 3 + k] = mass
-    slopes = np.zeros((6, 7, len(mass)))
-    slopes[:3] = cross(arm, gravity[:, None])
-    slopes[:3, 6] = cross(moment, d_gravity)
-    slopes[3:, 6] = mass * d_gravity
-    return wrench, slopes
-
-
-def _axle_wrench(
+def _wrenches(
     builds: Builds,
     pose: Pose,
     disc: Discs,
     contact: Contact,
     gravity: Array,
     d_gravity: Array,
-    axle: int,
-) -> tuple[Array, Array]:
-    """Weight of axle and wheels, and contact forces, on one axle: (6, B) and (6, 7, B)."""
-    along = disc.along[:, axle, 0]
-    own = np.einsum("ijb,jb->ib", pose.axle_turn[:, :, axle], builds.axle_cg[:, axle])
-    wheels = builds.disc_mass[axle]
-    mass = builds.axle_mass[axle] + wheels.sum(axis=0)
-    moment = builds.axle_mass[axle] * (pose.roll_centre[:, axle] + own)
-    moment = moment + (wheels * disc.wheel[:, axle]).sum(axis=1)
-    moment = moment + along * (wheels * contact.travel[axle]).sum(axis=0)
-    wrench, slopes = _weight(mass, moment, gravity, d_gravity)
-    lift = (wheels * contact.d_travel[:, axle]).sum(axis=1)
-    slopes[:3] += cross(along, gravity)[:, None] * lift
+) -> tuple[Array, Array, Array]:
+    """CG (3, B); weight and contact forces on every body, (6, 3, B); derivatives (6, 7, 3, B)."""
+    g, dg = gravity[:, None], d_gravity[:, None]
+    moment = builds.mass * pose.origin + carry(pose.turn, builds.moment)
+    along = disc.along[:, :, 0]
+    moment[:, :2] += along * (builds.disc_mass * contact.travel).sum(axis=1)
+    wrench, slopes = np.empty((6, *builds.mass.shape)), np.zeros((6, 7, *builds.mass.shape))
+    wrench[:3], wrench[3:] = cross(moment, g), builds.mass * g
 
-    force, d_force = contact.force[:, axle], contact.d_force[:, :, axle]
-    point, d_point = disc.point[:, axle], disc.d_point[:, :, axle]
-    wrench[:3] += cross(point, force).sum(axis=1)
-    wrench[3:] += force.sum(axis=1)
-    turning = cross(d_point, force[:, None]) + cross(point[:, None], d_force)
-    slopes[:3] += turning.sum(axis=2)
-    slopes[3:] += d_force.sum(axis=2)
-    return wrench, slopes
+    arm = np.zeros((3, 7, *builds.mass.shape))
+    add_turning(arm, moment)
+    for k in range(3):
+        arm[k, 3 + k] = builds.mass
+    arm[:, :, :2] += along[:, None] * (builds.disc_mass * contact.d_travel).sum(axis=2)
+    slopes[:3] = cross(arm, g[:, None])
+    slopes[:3, 6] += cross(moment, dg)
+    slopes[3:, 6] = builds.mass * dg
+
+    force, d_force = contact.force, contact.d_force
+    wrench[:3, :2] += cross(disc.point, force).sum(axis=2)
+    wrench[3:, :2] += force.sum(axis=2)
+    turning = cross(disc.d_point, force[:, None]) + cross(disc.point[:, None], d_force)
+    slopes[:3, :, :2] += turning.sum(axis=3)
+    slopes[3:, :, :2] += d_force.sum(axis=3)
+    return moment.sum(axis=1), wrench, slopes
 
 
-def _add(
-    load: Array, full: Array, index: Ints, twists: Array, wrench: Array, slopes: Array
-) -> None:
-    """Add one body's wrench to the loads, and its derivatives, by the freedoms that carry it."""
-    load[index] += np.einsum("ajb,ab->jb", twists, wrench)
-    moment, force = wrench[:3], wrench[3:]
-    moved = np.einsum("acb,ckb->akb", slopes[:, :6], twists)
-    block = np.einsum("ajb,akb->jkb", twists, moved)
-    # (S_k x S_j) . W = w_j . (M x w_k + f x v_k) + v_j . (f x w_k)
-    turning, sliding = twists[:3], twists[3:]
-    bent = np.concatenate(
-        [
-            cross(moment[:, None], turning) + cross(force[:, None], sliding),
-            cross(force[:, None], turning),
-        ]
-    )
-    for j in range(1, len(index)):
-        block[j, :j] += np.einsum("ab,akb->kb", twists[:, j], bent[:, :j])
-    full[index[:, None], index] += block
-    full[index, -1] += np.einsum("ajb,ab->jb", twists, slopes[:, 6])
+def _freedoms(twists: Array, wrench: Array, slopes: Array) -> tuple[Array, Array, Array]:
+    """Load (n, B), stiffness (n, n, B) and slope in theta (n, B) on the freedoms."""
+    per_body = np.einsum("ajcb,acb->jcb", twists, wrench)
+    by_theta = np.einsum("ajcb,acb->jcb", twists, slopes[:, 6])
+    moved = np.einsum("adcb,dkcb->akcb", slopes[:, :6], twists)
+    block = np.einsum("ajcb,akcb->jkcb", twists, moved)
+    # (S_k x S_j) . W = w_j . (M x w_k + f x v_k) + v_j . (f x w_k) for k before j
+    turning, moment, force = twists[:3], wrench[:3, None], wrench[3:, None]
+    bent = np.empty_like(twists)
+    bent[:3] = cross(moment, turning) + cross(force, twists[3:])
+    bent[3:] = cross(force, turning)
+    for j in range(1, len(block)):
+        block[j, :j] += np.einsum("acb,akcb->kcb", twists[:, j], bent[:, :j])
+
+    k = len(block) - 2  # chassis freedoms come first
+    n, count = k + 4, twists.shape[-1]
+    load, slope, stiffness = np.empty((n, count)), np.empty((n, count)), np.zeros((n, n, count))
+    load[:k], slope[:k] = per_body[:k].sum(axis=1), by_theta[:k].sum(axis=1)
+    stiffness[:k, :k] = -block[:k, :k].sum(axis=2)
+    for axle in (0, 1):
+        own = slice(k + 2 * axle, k + 2 * axle + 2)
+        load[own], slope[own] = per_body[k:, axle], by_theta[k:, axle]
+        stiffness[:k, own] = -block[:k, k:, axle]
+        stiffness[own, :k] = -block[k:, :k, axle]
+        stiffness[own, own] = -block[k:, k:, axle]
+    return load, stiffness, slope
 
 
 def _springs(builds: Builds, x: Array, on: Flags | None, load: Array, stiffness: Array) -> Array:
@@ -222,10 +208,9 @@ def gap_slopes(builds: Builds, at: Balance, gap: Ints) -> Array:
     point = np.where(touching, gap, 0)
     axle = point // points
     d_load = np.where(touching, slopes[:, point, cases], 0.0)
-    out[: n - 4] = np.einsum("ab,ajb->jb", d_load[:6], at.pose.base)
-    for joint in (0, 1):
-        twist = at.pose.joint[:, joint, axle, cases]
-        out[n - 4 + 2 * axle + joint, cases] = (d_load[:6] * twist).sum(axis=0)
+    by_freedom = np.einsum("ab,ajb->jb", d_load[:6], at.pose.twists[:, :, axle, cases])
+    out[: n - 4] = by_freedom[:-2]
+    out[n - 4 + 2 * axle, cases], out[n - 3 + 2 * axle, cases] = by_freedom[-2:]
     out[n] = d_load[6]
 
     which = np.where(touching, 0, gap - 2 * points)

@@ -13,7 +13,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from crossfall.truck.massprops import whole
+from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Array, Truck
 from crossfall.truck.ride import spring_preloads, tyre_loads
 
@@ -26,22 +26,19 @@ Index = Ints | Flags
 class Builds:
     """B trucks; lengths over the wheelbase, forces over the weight, masses over the total.
 
-    Axes in front of the build: 3 components, 2 axles (front, rear), 2 sides (left, right) or the
-    p contact points of one axle, left first: one per tyre on its centre plane, or two per tyre
-    where any build has a contact half-width. `held` marks the joints (front heave, front roll,
+    Axes in front of the build: 3 components, 3 bodies (front axle with its wheels, rear axle,
+    chassis) or 2 axles, 2 sides (left, right) or the p contact points of one axle, left first: one
+    per tyre on its centre plane, or two per tyre where any build has a contact half-width. `held` marks the joints (front heave, front roll,
     rear heave, rear roll) that cannot move and `tied` the builds whose axles heave equally.
     """
 
     wheelbase: Array  # (B,) m
     weight: Array  # (B,) N
-    chassis_mass: Array  # (B,)
-    chassis_cg: Array  # (3, B)
-    axle_mass: Array  # (2, B), without wheels
-    axle_cg: Array  # (3, 2, B), from the roll centre
+    mass: Array  # (3, B)
+    moment: Array  # (3, 3, B), mass times CG from the roll centre (chassis: from the origin)
     roll_centre: Array  # (3, 2, B)
     heave_axis: Array  # (3, 2, B)
     disc_mass: Array  # (2, p, B), the wheel's, shared among its contact points
-    disc_cg: Array  # (3, 2, p, B), from the roll centre
     disc_centre: Array  # (3, 2, p, B), from the roll centre
     radius: Array  # (2, 1, B)
     tyre_rate: Array  # (2, 1, B), of one contact point
@@ -88,19 +85,18 @@ def _column(truck: Truck, points: int, stop_ratio: float) -> dict[str, Any]:
     hub = per_point(hub.transpose(2, 0, 1))
     half_width = np.array([t.contact_half_width for t in tyres])
     hub[1] += half_width[:, None] * np.tile(spread, 2)
-    wheel_cg = np.array([[w.cg for w in a.wheels] for a in truck.axles]).transpose(2, 0, 1)
+    bodies = [unsprung(truck, 0), unsprung(truck, 1), truck.chassis]
+    moment = np.array([b.mass * b.cg for b in bodies]).T
+    moment[:, :2] -= centre * [b.mass for b in bodies[:2]]
     lean = np.array([s.heave_lean for s in springs])
     return {
         "wheelbase": np.float64(length),
         "weight": np.float64(weight),
-        "chassis_mass": np.float64(truck.chassis.mass / mass),
-        "chassis_cg": truck.chassis.cg / length,
-        "axle_mass": np.array([a.body.mass for a in truck.axles]) / mass,
-        "axle_cg": (np.array([a.body.cg for a in truck.axles]).T - centre) / length,
+        "mass": np.array([b.mass for b in bodies]) / mass,
+        "moment": moment / (mass * length),
         "roll_centre": centre / length,
         "heave_axis": np.array([np.sin(lean), 0 * lean, np.cos(lean)]),
         "disc_mass": per_point([[w.mass for w in a.wheels] for a in truck.axles]) / mass / points,
-        "disc_cg": (per_point(wheel_cg) - centre[:, :, None]) / length,
         "disc_centre": (hub - centre[:, :, None]) / length,
         "radius": np.array([[t.radius] for t in tyres]) / length,
         "tyre_rate": np.array([[t.stiffness] for t in tyres]) / rate / points,

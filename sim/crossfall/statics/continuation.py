@@ -30,6 +30,7 @@ class Settings:
     last Newton correction, still applied and quadratically convergent, so that points are good to
     1e-10 and better. together: gaps within this of zero at an event (as a movement) switch
     together: a symmetric truck lifts two wheels at once.
+    closest: arc length within which a gap that switches back at once is taken at its word.
     iterations: Newton corrections before a step is shortened. limit: nothing stands at 89 deg.
     """
 
@@ -38,6 +39,7 @@ class Settings:
     smallest_step: float = 1e-5
     tolerance: float = 1e-6
     together: float = 1e-8
+    closest: float = 1e-3
     iterations: int = 7
     limit: float = float(np.radians(89.0))
 
@@ -266,6 +268,7 @@ def _meet_event(cases: Cases, track: Track, who: Ints, far: Array, far_gaps: Arr
     for _ in range(6):
         on, near = track.on[:, who], track.state[:, who]
         violated = (far_gaps >= 0) != on
+        back = violated & (np.abs(near_gaps) < SETTINGS.together * scale)
         with np.errstate(divide="ignore", invalid="ignore"):
             part = np.where(violated, near_gaps / (near_gaps - far_gaps), np.inf)
         part = np.where(violated, np.clip(part, 0.0, 1.0), np.inf)
@@ -275,6 +278,8 @@ def _meet_event(cases: Cases, track: Track, who: Ints, far: Array, far_gaps: Arr
         at = correct(cases.take(who), guess, on, normal=normal, level=np.zeros(len(who)), gap=first)
         place, span = (normal * (at.state - near)).sum(axis=0), track.step[who]
         good = at.good & (place > -1e-6) & (place < span + 1e-6)
+        # A gap that has just switched and is back by the end: look closer for its second zero.
+        good &= ~(back.any(axis=0) & (span > SETTINGS.closest))
         _shorten(track, who[~good])
 
         zero = np.abs(at.gaps) < SETTINGS.together * scale

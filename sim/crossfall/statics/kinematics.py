@@ -22,10 +22,11 @@ STICKING = ("x", "y", "z", "yaw", *UNIFORM[1:])
 
 def cross(a: Array, b: Array) -> Array:
     """a x b for arrays (3, ...)."""
-    out = np.empty(np.broadcast_shapes(a.shape, b.shape))
-    out[0] = a[1] * b[2] - a[2] * b[1]
-    out[1] = a[2] * b[0] - a[0] * b[2]
-    out[2] = a[0] * b[1] - a[1] * b[0]
+    first = a[1] * b[2]
+    out = np.empty((3, *first.shape))
+    np.subtract(first, a[2] * b[1], out=out[0])
+    np.subtract(a[2] * b[0], a[0] * b[2], out=out[1])
+    np.subtract(a[0] * b[1], a[1] * b[0], out=out[2])
     return out
 
 
@@ -47,58 +48,57 @@ def gravity_direction(heading: Array, theta: Array) -> tuple[Array, Array]:
 
 @dataclass(frozen=True)
 class Pose:
-    """Chassis and axle frames in table axes.
+    """Frames of front axle, rear axle and chassis in table axes.
 
-    origin: (3, B), the truck's origin on the chassis. turn: (3, 3, B) chassis to table.
-    roll_centre: (3, 2, B). axle_turn: (3, 3, 2, B), columns are the axle's x, y, z axes.
-    base: (6, n, B) twists of the chassis freedoms. joint: (6, 2, 2, B) of (heave, roll) per axle.
+    origin: (3, 3, B), the axles' roll centres and the truck's origin on the chassis. turn:
+    (3, 3, 3, B), body axes as columns. twists: (6, n - 2, 3, B), the freedoms that carry each
+    body: the chassis', then its own heave and roll (zero for the chassis).
     """
 
     origin: Array
     turn: Array
-    roll_centre: Array
-    axle_turn: Array
-    base: Array
-    joint: Array
-
-
-def chassis_freedoms(x: Array) -> tuple[Array, Array]:
-    """(3, B) origin and (3, B) yaw, pitch, roll from the unknowns (7 or 10, B)."""
-    zero = np.zeros_like(x[0])
-    if len(x) == len(STICKING):
-        return x[:3], x[3:6]
-    return np.stack([zero, zero, x[0]]), np.stack([zero, x[1], x[2]])
+    twists: Array
 
 
 def place(builds: Builds, x: Array) -> Pose:
     """Frames and twists at the unknowns x (7 or 10, B): z-y-x angles, then heave, then roll."""
-    origin, (yaw, pitch, roll) = chassis_freedoms(x)
-    cy, sy, cp, sp, cr, sr = (f(a) for a in (yaw, pitch, roll) for f in (np.cos, np.sin))
-    zero, one = np.zeros_like(yaw), np.ones_like(yaw)
-    turn = np.array(
-        [
-            [cy * cp, cy * sp * sr - sy * cr, cy * sp * cr + sy * sr],
-            [sy * cp, sy * sp * sr + cy * cr, sy * sp * cr - cy * sr],
-            [-sp, cp * sr, cp * cr],
-        ]
-    )
-    heave, axle_roll = x[-4::2], x[-3::2]
-    centre = builds.roll_centre + heave * builds.heave_axis
-    centre = origin[:, None] + np.einsum("ijb,jab->iab", turn, centre)
-    c, s = np.cos(axle_roll), np.sin(axle_roll)
-    ex, ey, ez = (turn[:, i, None] for i in range(3))
-    axle_turn = np.stack([ex + 0 * c, c * ey + s * ez, c * ez - s * ey], axis=1)
+    free = len(x) == len(STICKING)
+    angles = np.zeros((5, x.shape[1]))
+    angles[(0 if free else 1) : 3], angles[3:] = x[3:6] if free else x[1:3], x[-3::2]
+    (cy, cp, cr), (sy, sp, sr) = np.cos(angles[:3]), np.sin(angles[:3])
+    c, s = np.cos(angles[3:]), np.sin(angles[3:])
 
-    pitch_axis, roll_axis = np.stack([-sy, cy, zero]), turn[:, 0]
-    turning = [pitch_axis, roll_axis]
-    sliding = [np.stack([zero, zero, one])]
-    if len(x) == len(STICKING):
-        turning = [sliding[0], *turning]
-        sliding = [np.stack([one, zero, zero]), np.stack([zero, one, zero]), *sliding]
-    slides = [np.concatenate([np.zeros_like(a), a]) for a in sliding]
-    turns = [np.concatenate([a, cross(origin, a)]) for a in turning]
-    heave_axis = np.einsum("ijb,jab->iab", turn, builds.heave_axis)
-    heaves = np.concatenate([np.zeros_like(heave_axis), heave_axis])
-    rolls = np.concatenate([ex + 0 * c, cross(centre, ex + 0 * c)])
-    joint = np.stack([heaves, rolls], axis=1)
-    return Pose(origin, turn, centre, axle_turn, np.stack(slides + turns, axis=1), joint)
+    turn = np.empty((3, 3, 3, x.shape[1]))
+    body = turn[:, :, 2]
+    body[0, 0], body[1, 0], body[2, 0] = cy * cp, sy * cp, -sp
+    body[0, 1], body[1, 1], body[2, 1] = cy * sp * sr - sy * cr, sy * sp * sr + cy * cr, cp * sr
+    body[0, 2], body[1, 2], body[2, 2] = cy * sp * cr + sy * sr, sy * sp * cr - cy * sr, cp * cr
+    turn[:, 0, :2] = body[:, 0, None]
+    turn[:, 1, :2] = c * body[:, 1, None] + s * body[:, 2, None]
+    turn[:, 2, :2] = c * body[:, 2, None] - s * body[:, 1, None]
+
+    origin = np.zeros((3, 3, x.shape[1]))
+    origin[(0 if free else 2) :, 2] = x[:3] if free else x[:1]
+    centre = builds.roll_centre + x[-4::2] * builds.heave_axis
+    origin[:, :2] = origin[:, 2, None] + carry(body[:, :, None], centre)
+
+    bases = len(x) - 4
+    twists = np.zeros((6, bases + 2, 3, x.shape[1]))
+    for axis in range(0 if free else 2, 3):
+        twists[3 + axis, axis - 3 + bases // 2 if free else 0, :] = 1.0
+    if free:
+        twists[2, 3] = 1.0  # yaw
+    twists[0, bases - 2], twists[1, bases - 2] = -sy, cy  # pitch
+    twists[:3, bases - 1] = body[:, 0, None]  # roll
+    twists[3:, bases // 2 if free else 1 : bases] = cross(
+        origin[:, 2, None, None], twists[:3, bases // 2 if free else 1 : bases]
+    )
+    twists[3:, bases, :2] = carry(body[:, :, None], builds.heave_axis)
+    twists[:3, bases + 1, :2] = body[:, 0, None]
+    twists[3:, bases + 1, :2] = cross(origin[:, :2], body[:, 0, None])
+    return Pose(origin, turn, twists)
+
+
+def carry(turn: Array, vector: Array) -> Array:
+    """Rotate vectors (3, ...) by (3, 3, ...)."""
+    return np.asarray(turn[:, 0] * vector[0] + turn[:, 1] * vector[1] + turn[:, 2] * vector[2])

@@ -7,9 +7,11 @@ before. So a loss of stability is a tip only if the truck does not settle.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 
+from crossfall.statics.balance import Balance
 from crossfall.statics.builds import Flags
 from crossfall.statics.continuation import Cases, solve
 from crossfall.statics.kinematics import gravity_direction
@@ -21,54 +23,100 @@ class Settling:
     """Numerical settings of the fall; lengths over the wheelbase, angles in rad.
 
     nudge: first displacement in the direction of the loss. beyond: table angle past the loss, so
-    that there is nothing to fall back to. stride: largest movement in one step.
-    drag: first value of the damping over the step length (weight times wheelbase is 1).
-    fallen: cosine of the body's z axis to the vertical at which the truck is over; no truck comes
-    back from there. steps: a limit never met in practice.
+    that there is nothing to fall back to. stride: largest movement in one step. fallen: how far
+    the weight has passed outside all four wheels when the truck is over; some 10 deg of body
+    roll, from which none comes back. past: how far a cut step passes a meeting. still: movement left when it has settled. steps: a limit
+    never met in practice.
     """
 
-    nudge: float = 0.005
+    nudge: float = 0.02
     beyond: float = 1e-5
     stride: float = 0.2
-    drag: float = 0.5
-    fallen: float = 0.15
-    steps: int = 300
+    fallen: float = 0.05
+    past: float = 1e-5
+    still: float = 1e-8
+    steps: int = 200
 
 
 SETTLING = Settling()
 
 
+def outside(cases: Cases, at: Balance, theta: Array) -> Array:
+    """(B,) how far the line of the weight passes outside the four wheels on the table."""
+    gravity = gravity_direction(cases.heading, theta)[0]
+    foot = at.cg - gravity * (at.cg[2] / gravity[2])
+    p = at.discs.point
+    around = (p[:, 0, 0], p[:, 1, 0], p[:, 1, -1], p[:, 0, -1], p[:, 0, 0])  # left seen from above
+    beyond = []
+    for a, b in pairwise(around):
+        edge = b - a
+        away = edge[1] * (foot[0] - a[0]) - edge[0] * (foot[1] - a[1])
+        beyond.append(away / np.hypot(edge[0], edge[1]))
+    return np.asarray(np.max(beyond, axis=0))
+
+
 def settle(cases: Cases, state: Array, direction: Array) -> tuple[Array, Flags]:
     """Overdamped motion from state (n + 1, B), nudged along direction, theta just beyond.
 
-    Implicit Euler steps (drag + K) dx = Q whose length adapts: a step must not be long and the
-    forces must do work along it. Returns the states and (B,) whether each stands again.
+    Implicit Euler steps (drag + K) dx = Q. The drag (inverse of the step length) is kept a little
+    above the growth rate of the motion, -dx.K.dx / dx.dx, where it runs away, and is lowered where
+    it comes to rest. A step that the forces have turned against by its end is cut where it first
+    meets a stop, a spring's end or a tyre's lift, or else, like one along which they do no work,
+    taken again with more drag. Returns the states and (B,) whether each stands again.
     """
-    n, count = len(state) - 1, len(cases)
+    count = len(cases)
     out, stands = state.copy(), np.zeros(count, dtype=bool)
-    size = np.sqrt((direction[:-1] ** 2).sum(axis=0))
-    out[:-1] += SETTLING.nudge * direction[:-1] / np.maximum(size, 1e-12)
+    move = direction[:-1] / np.maximum(np.sqrt((direction[:-1] ** 2).sum(axis=0)), 1e-12)
+    out[:-1] += SETTLING.nudge * move
     out[-1] += SETTLING.beyond
-    live, drag = np.arange(count), np.full(count, SETTLING.drag)
-    part = cases
-    gravity = gravity_direction(cases.heading, state[-1])[0]
+    now = cases.balance(out)
+    load, stiffness, gaps = now.load, now.stiffness, now.gaps
+    drag, reach = _drag(np.full(count, 0.1), move, stiffness), np.ones(count)
+    live, part = np.arange(count), cases
     for _ in range(SETTLING.steps):
-        at = part.balance(out[:, live])
-        matrix = at.stiffness + drag * np.eye(n)[:, :, None]
-        (move,) = solve(matrix, at.load)
-        length = np.abs(move).max(axis=0)
-        good = ((at.load * move).sum(axis=0) >= 0) & (length < SETTLING.stride)
-        out[:-1, live[good]] += move[:, good]
-        drag = np.where(good, drag * 0.4, drag * 4.0)
-
-        still = good & (length < 1e-8) & (drag < 1e-2)
+        move, length = _step(stiffness, drag, load, reach)
+        trial = out[:, live]
+        trial[:-1] += move
+        at = part.balance(trial)
+        work, after = (load * move).sum(axis=0), (at.load * move).sum(axis=0)
+        still = (length < SETTLING.still) & (drag < 1e-2)
+        against = after < -0.5 * work
+        good = ((work >= 0) & (~against | (reach < 1))) | still
         if still.any():
             sign = np.linalg.slogdet(at.stiffness[:, :, still].transpose(2, 0, 1))[0]
             stands[live[still]] = sign > 0
-        upright = -(at.pose.turn[:, 2] * gravity[:, live]).sum(axis=0)
-        keep = ~still & (upright > SETTLING.fallen)
+        keep = ~still & ~(good & (outside(part, at, trial[-1]) > SETTLING.fallen))
+        out[:, live[good]] = trial[:, good]
+        met = _first_meeting(gaps, at.gaps)
+        cut = ~good & (work >= 0) & (met < 1)
+        load, gaps = np.where(good, at.load, load), np.where(good, at.gaps, gaps)
+        stiffness = np.where(good, at.stiffness, stiffness)
+        easier = np.where(reach < 1, 3.0 * drag, _drag(drag, move, stiffness))
+        drag = np.where(good, easier, np.where(cut, drag, drag * 4.0))
+        reach = np.where(cut, np.minimum(met + SETTLING.past / length, 1.0), 1.0)
         if not keep.any():
             break
         if not keep.all():
-            live, drag, part = live[keep], drag[keep], part.take(keep)
+            live, drag, part, reach = live[keep], drag[keep], part.take(keep), reach[keep]
+            load, gaps, stiffness = load[:, keep], gaps[:, keep], stiffness[:, :, keep]
     return out, stands
+
+
+def _step(stiffness: Array, drag: Array, load: Array, reach: Array) -> tuple[Array, Array]:
+    """Implicit Euler movement (n, B), held to the largest stride, and its full length (B,)."""
+    (move,) = solve(stiffness + drag * np.eye(len(load))[:, :, None], load)
+    length = np.abs(move).max(axis=0)
+    return move * reach * np.minimum(1.0, SETTLING.stride / length.clip(SETTLING.stride)), length
+
+
+def _first_meeting(before: Array, after: Array) -> Array:
+    """(B,) fraction of the step at which the first gap (g, B) changes sign; 1 where none does."""
+    crossed = (before >= 0) != (after >= 0)
+    share = before / np.where(crossed, before - after, 1.0)
+    return np.asarray(np.where(crossed, share, 1.0).min(axis=0))
+
+
+def _drag(drag: Array, move: Array, stiffness: Array) -> Array:
+    growth = -np.einsum("ib,ijb,jb->b", move, stiffness, move)
+    growth /= np.maximum((move**2).sum(axis=0), 1e-300)
+    return np.where(growth > 0, 1.5 * growth, np.maximum(0.2 * drag, 1e-6))

@@ -11,10 +11,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.statics.builds import Builds, Flags
-from crossfall.statics.kinematics import Pose, cross, dot
+from crossfall.statics.kinematics import Pose, carry, cross, dot
 from crossfall.truck.model import Array
-
-EYE = np.eye(3)
 
 
 @dataclass(frozen=True)
@@ -22,15 +20,13 @@ class Discs:
     """The contact discs of both axles, where they would touch the table.
 
     squash: (2, p, B) movement of the wheel along axle z that brings its lowest rim point to the
-    table. point: (3, 2, p, B) that rim point. wheel: (3, 2, p, B) the wheel's CG without squash.
-    along, ahead, sideways: (3, 2, 1, B) axle z; horizontal directions of rolling and of the
+    table. point: (3, 2, p, B) that rim point. along, ahead, sideways: (3, 2, 1, B) axle z; horizontal directions of rolling and of the
     wheel axis. tilt: (2, 1, B) horizontal part of the wheel axis. d_squash: (7, 2, p, B),
     d_point: (3, 7, 2, p, B).
     """
 
     squash: Array
     point: Array
-    wheel: Array
     along: Array
     ahead: Array
     sideways: Array
@@ -47,13 +43,14 @@ def discs(builds: Builds, pose: Pose) -> Discs:
     A twist (w, v) of the axle moves the rim's material point by v + w x P, so the squash changes
     by -(v + w x P)_z / a_z; the touching point besides runs along the rim by R (w . b) / s.
     """
-    centre = _carried(pose, builds.disc_centre)
-    wheel = _carried(pose, builds.disc_cg)
-    axis, along = pose.axle_turn[:, 1, :, None], pose.axle_turn[:, 2, :, None]
+    turn = pose.turn[:, :, :2, None]
+    centre = pose.origin[:, :2, None] + carry(turn, builds.disc_centre)
+    axis, along = turn[:, 1], turn[:, 2]
     tilt = np.sqrt(1 - axis[2] ** 2)
     squash = (builds.radius * tilt - centre[2]) / along[2]
-    sideways = np.stack([axis[0], axis[1], 0 * tilt]) / tilt
-    ahead = np.stack([axis[1], -axis[0], 0 * tilt]) / tilt
+    sideways, ahead = np.zeros_like(axis), np.zeros_like(axis)
+    np.divide(axis[:2], tilt, out=sideways[:2])
+    ahead[0], ahead[1] = sideways[1], -sideways[0]
     point = centre + squash * along + (builds.radius * axis[2]) * sideways
     point[2] = 0.0
 
@@ -65,21 +62,14 @@ def discs(builds: Builds, pose: Pose) -> Discs:
     roll = builds.radius / tilt * ahead
     for k in range(2):
         d_point[:, k] += roll * sideways[k]
-    _add_turning(d_point, point)
+    add_turning(d_point, point)
     for k in range(3):
         d_point[k, 3 + k] += 1
-    return Discs(squash, point, wheel, along, ahead, sideways, tilt, d_squash, d_point)
+    return Discs(squash, point, along, ahead, sideways, tilt, d_squash, d_point)
 
 
-def _carried(pose: Pose, offset: Array) -> Array:
-    """Points (3, 2, p, B) fixed on the axles, in table axes."""
-    turn = pose.axle_turn[:, :, :, None]
-    moved = turn[:, 0] * offset[0] + turn[:, 1] * offset[1] + turn[:, 2] * offset[2]
-    return np.asarray(pose.roll_centre[:, :, None] + moved)
-
-
-def _add_turning(columns: Array, point: Array) -> None:
-    """Add e_k x point to the first three columns of (3, 7, ...)."""
+def add_turning(columns: Array, point: Array) -> None:
+    """Add e_k x point to the first three of columns (3, 7, ...)."""
     columns[1, 0] -= point[2]
     columns[2, 0] += point[1]
     columns[0, 1] += point[2]
