@@ -8,7 +8,7 @@ from pathlib import Path
 
 import numpy as np
 
-from crossfall.truck import checks, meshes, schema
+from crossfall.truck import checks, meshes, schema, shapes
 from crossfall.truck.assemble import reassemble
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import (
@@ -80,7 +80,7 @@ def build(
     for i, part in enumerate(spec.part):
         try:
             mesh = None
-            if isinstance(part.shape, schema.Mesh):
+            if isinstance(part.shape, shapes.Mesh):
                 mesh = _mesh(part.shape, i, folder, where, warnings)
             parts += pieces(part, i, setting(part, spec), mesh)
         except InputError as error:
@@ -96,7 +96,7 @@ def build(
 
 
 def _mesh(
-    shape: schema.Mesh, i: int, folder: Path | None, where: Where, warnings: list[Problem]
+    shape: shapes.Mesh, i: int, folder: Path | None, where: Where, warnings: list[Problem]
 ) -> Solid:
     key = ("part", i, "shape", "file")
     path = contained(folder, shape.file) if folder is not None else None

@@ -9,7 +9,7 @@ from math import cos, radians, sin, sqrt
 
 import numpy as np
 
-from crossfall.truck import schema, solids
+from crossfall.truck import schema, shapes, solids
 from crossfall.truck.materials import MATERIALS
 from crossfall.truck.model import Array, Body, Carrier, Part, Shape, frozen
 from crossfall.truck.solids import MM, Solid
@@ -117,7 +117,7 @@ def piece_mass(part: schema.PartSpec, density: float, volume: float) -> float:
     """kg of one piece: as weighed, else by length, else volume (m^3) times density (kg/m^3)."""
     if part.mass_g is not None:
         return part.mass_g * G
-    if isinstance(part.shape, schema.Strip) and part.shape.g_per_m is not None:
+    if isinstance(part.shape, shapes.Strip) and part.shape.g_per_m is not None:
         return part.shape.g_per_m * G * part.shape.length_mm * MM
     return density * volume
 

@@ -12,7 +12,7 @@ from math import pi, sqrt
 
 import numpy as np
 
-from crossfall.truck import schema
+from crossfall.truck import shapes
 from crossfall.truck.model import Array, Shape, frozen
 
 MM = 1e-3
@@ -103,27 +103,27 @@ def lump(mass: float) -> Solid:
 
 
 @lru_cache(maxsize=4096)
-def solid(shape: schema.AnyShape, length: float | None = None) -> Solid:
+def solid(shape: shapes.AnyShape, length: float | None = None) -> Solid:
     """The solid of any shape of the file but a mesh; `length` (m) where a link's rod has none."""
     match shape:
-        case schema.Box():
+        case shapes.Box():
             wall = None if shape.wall_mm is None else shape.wall_mm * MM
             x, y, z = (v * MM for v in shape.size_mm)
             return block(x, y, z, wall)
-        case schema.Plate():
+        case shapes.Plate():
             return block(shape.length_mm * MM, shape.width_mm * MM, shape.thickness_mm * MM)
-        case schema.Rod() | schema.Cylinder():
+        case shapes.Rod() | shapes.Cylinder():
             own = _length(shape.length_mm, length)
             return tube(shape.diameter_mm * MM / 2, 0.0, own, shape.along)
-        case schema.Tube():
+        case shapes.Tube():
             own = _length(shape.length_mm, length)
             return tube(shape.outer_mm * MM / 2, shape.inner_mm * MM / 2, own, shape.along)
-        case schema.Ring():
+        case shapes.Ring():
             outer, inner = shape.outer_mm * MM / 2, shape.inner_mm * MM / 2
             return tube(outer, inner, shape.width_mm * MM, shape.along)
-        case schema.Sphere():
+        case shapes.Sphere():
             return ball(shape.diameter_mm * MM / 2)
-        case schema.Strip():
+        case shapes.Strip():
             return wound(
                 shape.around_mm * MM / 2,
                 shape.width_mm * MM,

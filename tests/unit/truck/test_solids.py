@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 import trimesh
 
-from crossfall.truck import schema, solids
+from crossfall.truck import shapes, solids
 
 MM = 1e-3
 
@@ -74,7 +74,7 @@ def test_a_thin_hoop_has_all_its_mass_at_its_radius():
 
 
 def test_a_wound_strip_keeps_the_volume_of_the_flat_one():
-    strip = schema.Strip(
+    strip = shapes.Strip(
         kind="strip", around_mm=50, width_mm=12, thickness_mm=2, length_mm=500, g_per_m=None
     )
     assert solids.solid(strip).volume == pytest.approx(12 * 2 * 500 * MM**3, rel=1e-12)
@@ -94,14 +94,14 @@ def test_a_lump_has_the_mass_it_was_made_for():
 @pytest.mark.parametrize(
     "shape",
     [
-        schema.Box(kind="box", size_mm=(10, 20, 30)),
-        schema.Plate(kind="plate", length_mm=50, width_mm=20, thickness_mm=2),
-        schema.Rod(kind="rod", diameter_mm=6, length_mm=80),
-        schema.Tube(kind="tube", outer_mm=8, inner_mm=5, length_mm=60),
-        schema.Cylinder(kind="cylinder", diameter_mm=36, length_mm=50),
-        schema.Ring(kind="ring", outer_mm=110, inner_mm=60, width_mm=40),
-        schema.Sphere(kind="sphere", diameter_mm=30),
-        schema.Strip(kind="strip", around_mm=50, width_mm=12, thickness_mm=2, length_mm=150),
+        shapes.Box(kind="box", size_mm=(10, 20, 30)),
+        shapes.Plate(kind="plate", length_mm=50, width_mm=20, thickness_mm=2),
+        shapes.Rod(kind="rod", diameter_mm=6, length_mm=80),
+        shapes.Tube(kind="tube", outer_mm=8, inner_mm=5, length_mm=60),
+        shapes.Cylinder(kind="cylinder", diameter_mm=36, length_mm=50),
+        shapes.Ring(kind="ring", outer_mm=110, inner_mm=60, width_mm=40),
+        shapes.Sphere(kind="sphere", diameter_mm=30),
+        shapes.Strip(kind="strip", around_mm=50, width_mm=12, thickness_mm=2, length_mm=150),
     ],
 )
 def test_every_shape_is_a_possible_body(shape):
@@ -114,9 +114,9 @@ def test_every_shape_is_a_possible_body(shape):
 
 
 def test_shapes_lie_along_the_axis_one_expects():
-    rod = solids.solid(schema.Rod(kind="rod", diameter_mm=6, length_mm=80))
-    ring = solids.solid(schema.Ring(kind="ring", outer_mm=110, inner_mm=60, width_mm=40))
-    column = solids.solid(schema.Cylinder(kind="cylinder", diameter_mm=6, length_mm=80))
+    rod = solids.solid(shapes.Rod(kind="rod", diameter_mm=6, length_mm=80))
+    ring = solids.solid(shapes.Ring(kind="ring", outer_mm=110, inner_mm=60, width_mm=40))
+    column = solids.solid(shapes.Cylinder(kind="cylinder", diameter_mm=6, length_mm=80))
     assert np.argmin(np.diag(rod.gyration)) == 0
     assert np.argmax(np.diag(ring.gyration)) == 1
     assert np.argmin(np.diag(column.gyration)) == 2

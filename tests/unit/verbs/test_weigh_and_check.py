@@ -1,0 +1,89 @@
+"""What `weigh` and `check` say, and with which exit status."""
+
+from __future__ import annotations
+
+import json
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner
+
+from crossfall.cli import crossfall
+from crossfall.truck.build import load_truck
+from crossfall.truck.massprops import whole
+from crossfall.truck.problems import InputError
+
+
+def ask(*args: str) -> dict:
+    """The JSON answer of a verb."""
+    run = CliRunner().invoke(crossfall, [*args, "--json"], standalone_mode=False)
+    assert run.exception is None, run.output
+    return json.loads(run.output)
+
+
+def test_weigh_in_tuners_units():
+    answer = ask("weigh", "bramble")
+    body = whole(load_truck("bramble").truck)
+    assert answer["schema"] == 1
+    assert answer["mass_g"] == pytest.approx(body.mass * 1e3)
+    assert answer["cg_mm"] == pytest.approx(list(body.cg * 1e3))
+    assert sum(answer["wheel_loads_g"].values()) == pytest.approx(answer["mass_g"])
+    assert sum(answer["axle_loads_g"]) == pytest.approx(answer["mass_g"])
+    assert answer["sprung_g"] + sum(answer["unsprung_g"]) == pytest.approx(answer["mass_g"])
+    assert all(sd > 0 for sd in answer["cg_sd_mm"])
+    assert len(answer["parts"]) == 10
+    assert 0 < answer["clearance"]["approach_deg"] <= 90
+
+
+def test_weigh_lists_as_many_parts_as_asked():
+    assert len(ask("weigh", "thistle", "--parts", "3")["parts"]) == 3
+    assert ask("weigh", "thistle", "--parts", "0")["parts"] == []
+
+
+def test_the_tables_hold_the_same_numbers():
+    run = CliRunner().invoke(crossfall, ["weigh", "thistle"])
+    answer = ask("weigh", "thistle")
+    assert run.exit_code == 0, run.output
+    assert f"{answer['mass_g']:.0f} ±" in run.output
+    assert f"{answer['cg_mm'][2]:.1f} ±" in run.output
+    assert answer["parts"][0]["name"] in run.output
+
+
+def test_check_says_how_complete_a_file_is():
+    answer = ask("check", "burdock")
+    assert answer["valid"] is True
+    assert answer["mass_weighed_percent"] + answer["mass_computed_percent"] == pytest.approx(100)
+    assert answer["no_shape"] == ["wiring"]
+    run = CliRunner().invoke(crossfall, ["check", "burdock"])
+    assert "no mistakes" in run.output
+
+
+def test_check_gives_mistakes_as_data(tmp_path: Path):
+    path = tmp_path / "bad.toml"
+    path.write_text("format = 3\nnmae = 'x'\n")
+    run = CliRunner().invoke(crossfall, ["check", str(path), "--json"], standalone_mode=False)
+    assert run.return_value == 2
+    answer = json.loads(run.output)
+    assert answer["valid"] is False
+    assert {p["line"] for p in answer["problems"] if p["line"]} >= {1, 2}
+    with pytest.raises(InputError):
+        CliRunner().invoke(
+            crossfall, ["check", str(path)], standalone_mode=False, catch_exceptions=False
+        )
+
+
+def test_bad_input_is_exit_status_2_and_a_line_each(tmp_path: Path):
+    path = tmp_path / "bad.toml"
+    path.write_text("format = 3\nnmae = 'x'\n")
+    for verb in ("weigh", "check"):
+        run = subprocess.run(
+            [sys.executable, "-m", "crossfall.cli", verb, str(path)], capture_output=True, text=True
+        )
+        assert run.returncode == 2
+        assert run.stdout == ""
+        lines = run.stderr.strip().splitlines()
+        assert len(lines) >= 4
+        assert all(line.startswith("crossfall: ") and str(path) in line for line in lines)
+        assert "did you mean 'name'" in run.stderr
