@@ -1,0 +1,133 @@
+"""Edits as the page sends them: checked for form, then put on the text or tried on the spec."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from crossfall.truck import document
+from crossfall.truck import edits as spec_edits
+from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.schema import TruckSpec
+
+PART_KEYS = ("name", "mass_g", "at_mm", "on", "price")
+MAX_EDITS = 50
+
+# Numbers of the truck that have a slider: words, unit, and how far and finely it slides.
+MEASURES: dict[str, tuple[str, str, float, float, float]] = {
+    "chassis.wheelbase_mm": ("Wheelbase", "mm", 250, 380, 1),
+    "front.track_mm": ("Front track", "mm", 130, 240, 1),
+    "rear.track_mm": ("Rear track", "mm", 130, 240, 1),
+    "chassis.raise_mm": ("Body up or down", "mm", -25, 25, 0.5),
+    "front.suspension.spring_n_per_mm": ("Front springs", "N/mm", 0.05, 1.0, 0.01),
+    "rear.suspension.spring_n_per_mm": ("Rear springs", "N/mm", 0.05, 1.0, 0.01),
+    "front.suspension.droop_mm": ("Front droop", "mm", 0, 40, 0.5),
+    "rear.suspension.droop_mm": ("Rear droop", "mm", 0, 40, 0.5),
+}
+
+
+@dataclass(frozen=True)
+class Set:
+    """A value by dotted key, as `truck.edits` names it."""
+
+    key: str
+    value: Any
+
+
+@dataclass(frozen=True)
+class Rename:
+    part: str
+    name: str
+
+
+@dataclass(frozen=True)
+class Remove:
+    part: str
+
+
+@dataclass(frozen=True)
+class Add:
+    part: dict[str, Any]
+
+
+Edit = Set | Rename | Remove | Add
+
+
+def understood(spec: TruckSpec, given: Any) -> tuple[Edit, ...]:
+    """The page's edits, each {"do": "set" | "measure" | "remove" | "add", ...}, by part names.
+
+    Rows count in the parts list before any of these edits. Raises InputError.
+    """
+    if not isinstance(given, list) or not 0 < len(given) <= MAX_EDITS:
+        raise _wrong("there is nothing to do", f"1 to {MAX_EDITS} edits")
+    return tuple(_understood(spec, edit if isinstance(edit, dict) else {}) for edit in given)
+
+
+def _understood(spec: TruckSpec, edit: dict[str, Any]) -> Edit:
+    act, key, value = edit.get("do"), edit.get("key"), _plain(edit.get("value"))
+    if act == "add":
+        part = edit.get("part")
+        if not isinstance(part, dict):
+            raise _wrong("that is not a part", "a name, what it rides on, mass and place")
+        return Add({str(k): _plain(v) for k, v in part.items()})
+    if act == "measure":
+        if key not in MEASURES:
+            raise _wrong(f"'{key}' is not a measure of the truck", ", ".join(MEASURES))
+        return Set(str(key), value)
+    row = edit.get("row")
+    if type(row) is not int or not 0 <= row < len(spec.part):
+        raise _wrong("there is no such part", f"rows 0 to {len(spec.part) - 1}")
+    name = spec.part[row].name
+    if act == "remove":
+        if spec.battery is not None and spec.battery.part.casefold() == name.casefold():
+            raise _wrong(
+                f"'{name}' is the pack that run time is counted from", "lighten or move it"
+            )
+        return Remove(name)
+    if act != "set" or key not in PART_KEYS:
+        raise _wrong("that is not an edit", f"set one of {', '.join(PART_KEYS)}")
+    return Rename(name, str(value)) if key == "name" else Set(f"part.{name}.{key}", value)
+
+
+def on_text(text: str, edits: Sequence[Edit]) -> str:
+    """The text with the edits put down, comments kept. Raises InputError."""
+    for edit in edits:
+        match edit:
+            case Set(key, value):
+                text = document.set_value(text, key, value)
+            case Rename(part, name):
+                text = document.rename_part(text, part, name)
+            case Remove(part):
+                text = document.remove_part(text, part)
+            case Add(part):
+                text = document.add_part(text, part)
+    return text
+
+
+def on_spec(spec: TruckSpec, edits: Sequence[Edit]) -> TruckSpec:
+    """The spec with the edits tried on it; nothing is parsed, so it is quick. Raises InputError."""
+    for edit in edits:
+        match edit:
+            case Set(key, value):
+                spec = spec_edits.set_value(spec, key, value)
+            case Rename(part, name):
+                spec = spec_edits.rename_part(spec, part, name)
+            case Remove(part):
+                spec = spec_edits.remove_part(spec, part)
+            case Add(part):
+                spec = spec_edits.add_part(spec, part)
+    return spec
+
+
+def _plain(value: Any) -> Any:
+    """Whole numbers stay whole, so that a file keeps the look its owner gave it."""
+    if isinstance(value, list):
+        return [_plain(v) for v in value[:16]]
+    if isinstance(value, float) and value.is_integer() and abs(value) < 1e9:
+        return int(value)
+    return value if isinstance(value, int | float | str | bool) else None
+
+
+def _wrong(what: str, allowed: str) -> InputError:
+    return InputError(Problem("edit", what, allowed))

@@ -1,0 +1,145 @@
+"""The bench's own small web server: the page, and a JSON door to `work.Bench`."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+from starlette.applications import Starlette
+from starlette.concurrency import run_in_threadpool
+from starlette.requests import Request
+from starlette.responses import JSONResponse, Response
+from starlette.routing import Route
+
+from crossfall.bench.desk import Conflict
+from crossfall.bench.guard import Gate, Guard, TooBig
+from crossfall.bench.work import Bench
+from crossfall.truck.problems import InputError, Problem
+
+STATIC = Path(__file__).parent / "static"
+KINDS = {
+    "index.html": "text/html",
+    "bench.js": "text/javascript",
+    "bench.css": "text/css",
+    "icon.svg": "image/svg+xml",
+}
+
+
+def make_app(bench: Bench, gate: Gate) -> Guard:
+    """The whole server as an ASGI application, behind its guard."""
+    routes = [
+        Route("/", _page),
+        Route("/static/{name}", _static),
+        _get("/api/bench", lambda q: bench.state()),
+        _get("/api/exact", lambda q: bench.exact(_number(q, "revision", int))),
+        _get("/api/window", lambda q: bench.window(_number(q, "revision", int))),
+        _get("/api/path", lambda q: bench.path(_number(q, "heading_deg", float))),
+        _post("/api/try", lambda b: bench.attempt(_whole(b), _list(b))),
+        _post("/api/edit", lambda b: bench.edit(_whole(b), _list(b), _text(b, "what"))),
+        _post("/api/undo", lambda b: bench.undo(_whole(b))),
+        _post("/api/redo", lambda b: bench.redo(_whole(b))),
+        _post("/api/save", lambda b: bench.save(_whole(b), _name(b), b.get("over") is True)),
+        _post("/api/discard", lambda b: bench.discard(_whole(b))),
+        _post("/api/open", lambda b: bench.open(_text(b, "name"))),
+    ]
+    handlers: dict[Any, Any] = {
+        InputError: _refuse_input,
+        Conflict: _refuse_conflict,
+        TooBig: _refuse_size,
+        404: _nothing,
+    }
+    return Guard(Starlette(routes=routes, exception_handlers=handlers), gate)
+
+
+def _get(path: str, answer: Callable[[Any], Any]) -> Route:
+    async def endpoint(request: Request) -> Response:
+        return JSONResponse(await run_in_threadpool(answer, request.query_params))
+
+    return Route(path, endpoint, methods=["GET"])
+
+
+def _post(path: str, answer: Callable[[dict[str, Any]], Any]) -> Route:
+    async def endpoint(request: Request) -> Response:
+        try:
+            body = json.loads(await request.body())
+        except (ValueError, RecursionError):
+            body = None
+        if not isinstance(body, dict):
+            raise InputError(Problem("request", "is not a JSON object"))
+        return JSONResponse(await run_in_threadpool(answer, body))
+
+    return Route(path, endpoint, methods=["POST"])
+
+
+async def _page(request: Request) -> Response:
+    return Response((STATIC / "index.html").read_bytes(), media_type="text/html")
+
+
+async def _static(request: Request) -> Response:
+    name = request.path_params["name"]
+    if name not in KINDS:
+        return await _nothing(request, None)
+    return Response((STATIC / name).read_bytes(), media_type=KINDS[name])
+
+
+async def _nothing(request: Request, error: Any) -> Response:
+    return JSONResponse({"problems": ["there is nothing here"]}, 404)
+
+
+def _refused(status: int, problems: list[str], where: str | None = None) -> Response:
+    """An answer, not a failure of the request: browsers log every 4xx as an error of the page."""
+    return JSONResponse({"refused": status, "problems": problems, "where": where})
+
+
+async def _refuse_input(request: Request, error: Exception) -> Response:
+    assert isinstance(error, InputError)
+    return _refused(422, [str(p) for p in error.problems])
+
+
+async def _refuse_conflict(request: Request, error: Exception) -> Response:
+    assert isinstance(error, Conflict)
+    return _refused(409, [str(error)], error.where)
+
+
+async def _refuse_size(request: Request, error: Exception) -> Response:
+    return JSONResponse({"problems": ["that is too much at once"]}, 413)
+
+
+# Values of a request, or a sentence why not
+
+
+def _number(query: Any, key: str, kind: type) -> Any:
+    try:
+        value = kind(query.get(key, ""))
+    except ValueError:
+        raise InputError(Problem("request", f"{key} is not a number")) from None
+    if not abs(value) < 1e9:
+        raise InputError(Problem("request", f"{key} is out of bounds"))
+    return value
+
+
+def _whole(body: dict[str, Any]) -> int:
+    value = body.get("revision")
+    if type(value) is not int:
+        raise InputError(Problem("request", "revision is missing"))
+    return value
+
+
+def _list(body: dict[str, Any]) -> list[Any]:
+    value = body.get("edits")
+    if not isinstance(value, list):
+        raise InputError(Problem("request", "edits are missing"))
+    return value
+
+
+def _text(body: dict[str, Any], key: str) -> str:
+    value = body.get(key)
+    if not isinstance(value, str):
+        raise InputError(Problem("request", f"{key} is missing"))
+    return value
+
+
+def _name(body: dict[str, Any]) -> str | None:
+    return None if body.get("name") is None else _text(body, "name")

@@ -1,0 +1,181 @@
+"""The bench itself, without its server: one opened folder, one truck on the desk, its answers."""
+
+from __future__ import annotations
+
+import tomllib
+from pathlib import Path
+from threading import Lock
+from typing import Any
+
+from crossfall.bench import answers
+from crossfall.bench.answers import Curves, Window
+from crossfall.bench.desk import Conflict, Desk, Sheet
+from crossfall.bench.edits import MEASURES, on_spec, on_text, understood
+from crossfall.bench.folder import inside, listing
+from crossfall.bench.path import path_at
+from crossfall.bench.reading import CARRIERS, Memory, Reader, measure, rows
+from crossfall.bench.scene import scene
+from crossfall.truck.build import Loaded, build
+from crossfall.truck.demos import demo_folder, demo_names
+from crossfall.truck.problems import InputError, Problem
+
+MAX_WORDS = 120
+
+
+class Bench:
+    """Everything the page may ask; every method may be called from any thread.
+
+    folder: the only place files are read from and written to, besides the demo trucks.
+    keeper: where journals are kept, by default the user's state folder.
+    """
+
+    def __init__(self, source: Path, folder: Path, keeper: Path | None = None) -> None:
+        self.folder, self.keeper = folder.resolve(), keeper
+        self.reader = Reader()
+        self._curves: Memory[Curves] = Memory(32)
+        self._windows: Memory[Window] = Memory(8)
+        self._paths: Memory[dict[str, Any]] = Memory(64)
+        self._last: Curves | None = None
+        # Long work is done one at a time, and not at all for a truck that has moved on meanwhile.
+        self._heavy = Lock()
+        self.desk = self._desk(source)
+
+    def _desk(self, source: Path) -> Desk:
+        writable = source.resolve().parent == self.folder
+        text = source.read_bytes().decode("utf-8-sig")
+        self.reader.load(text, source)
+        return Desk(source, self.reader.load, writable=writable, keeper=self.keeper)
+
+    # What the page shows
+
+    def state(self) -> dict[str, Any]:
+        """The whole of it: file, scene, parts, measures, answers."""
+        sheet = self.desk.sheet
+        loaded = self._loaded(sheet)
+        text = sheet.history.text
+        known = self._curves.get(text)
+        if known is not None:
+            self._last = known
+        own = len(tomllib.loads(text).get("part", []))
+        back, ahead = sheet.history.back, sheet.history.ahead
+        return {
+            "revision": sheet.history.revision,
+            "file": sheet.source.name,
+            "needs_name": sheet.path is None,
+            "unsaved": sheet.unsaved,
+            "recovered": sheet.recovered,
+            "undo": back[-1].what if back else None,
+            "redo": ahead[-1].what if ahead else None,
+            "trucks": self.trucks(),
+            "scene": scene(loaded.truck),
+            "rows": rows(loaded, own),
+            "measures": [_measure(loaded, key) for key in MEASURES],
+            "carriers": CARRIERS,
+            "answers": answers.quick(loaded.truck, known or self._last, known is not None),
+        }
+
+    def trucks(self) -> list[str]:
+        """Truck files of the folder, then the demo trucks it has no file of the same name for."""
+        names = list(listing(self.folder))
+        names += [f"{n}.toml" for n in demo_names() if f"{n}.toml" not in names]
+        current = self.desk.sheet.source.name
+        return names if current in names else [current, *names]
+
+    def exact(self, revision: int) -> dict[str, Any]:
+        """The answers with the compliant curve worked out for the text as it is."""
+        with self._heavy:
+            loaded, text = self._at(revision)
+            known = self._curves.find(text, lambda: answers.exact_curves(loaded.truck))
+            self._last = known
+        return answers.quick(loaded.truck, known, True)
+
+    def window(self, revision: int) -> dict[str, Any]:
+        """Tips of both friction closures and first lifts, all round."""
+        with self._heavy:
+            loaded, text = self._at(revision)
+            found = self._windows.find(text, lambda: answers.window(loaded.truck))
+        return {
+            "revision": revision,
+            "headings_deg": answers.degrees(found.headings),
+            "low_deg": answers.degrees(found.low),
+            "high_deg": answers.degrees(found.high),
+            "first_lift_deg": answers.degrees(found.first_lift),
+        }
+
+    def path(self, heading_deg: float) -> dict[str, Any]:
+        """Pose by table angle on one heading, from level to the tip."""
+        sheet = self.desk.sheet
+        loaded = self._loaded(sheet)
+        heading = round(heading_deg) % 360
+        key = (sheet.history.text, heading)
+        return self._paths.find(key, lambda: path_at(loaded.truck, float(heading)))
+
+    # What the page does
+
+    def attempt(self, revision: int, edits: list[Any]) -> dict[str, Any]:
+        """What edits would do, without putting them down."""
+        sheet = self.desk.sheet
+        if revision != sheet.history.revision:
+            raise Conflict("tab", "this truck was changed in another tab meanwhile")
+        spec = self._loaded(sheet).spec
+        truck, _ = build(on_spec(spec, understood(spec, edits)), sheet.source.resolve().parent)
+        return {"scene": scene(truck), "answers": answers.quick(truck, self._last)}
+
+    def edit(self, revision: int, edits: list[Any], what: str) -> dict[str, Any]:
+        """Put edits down and journal them; `what` is what undo will call them."""
+
+        def change(text: str) -> str:
+            spec = self.reader.load(text, self.desk.sheet.source).spec
+            return on_text(text, understood(spec, edits))
+
+        self.desk.edit(revision, change, what[:MAX_WORDS])
+        return self.state()
+
+    def undo(self, revision: int) -> dict[str, Any]:
+        self.desk.undo(revision)
+        return self.state()
+
+    def redo(self, revision: int) -> dict[str, Any]:
+        self.desk.redo(revision)
+        return self.state()
+
+    def save(self, revision: int, name: str | None, over: bool) -> dict[str, Any]:
+        path = None if name is None else inside(self.folder, name)
+        self.desk.save(revision, path, over)
+        return self.state()
+
+    def discard(self, revision: int) -> dict[str, Any]:
+        self.desk.discard(revision)
+        return self.state()
+
+    def open(self, name: str) -> dict[str, Any]:
+        """Another truck of the folder, or a demo truck; unsaved work stays in its journal."""
+        path = inside(self.folder, name)
+        if not path.is_file() and path.stem in demo_names():
+            path = demo_folder() / path.name
+        if not path.is_file():
+            raise InputError(Problem(name[:80], "is not in the opened folder"))
+        if path.resolve() != self.desk.sheet.source.resolve():
+            fresh = self._desk(path)
+            self.desk.close()
+            self.desk, self._last = fresh, None
+        return self.state()
+
+    def close(self) -> None:
+        self.desk.close()
+
+    def _at(self, revision: int) -> tuple[Loaded, str]:
+        sheet = self.desk.sheet
+        if revision != sheet.history.revision:
+            raise Conflict("tab", "the truck has changed meanwhile")
+        return self._loaded(sheet), sheet.history.text
+
+    def _loaded(self, sheet: Sheet) -> Loaded:
+        return self.reader.load(sheet.history.text, sheet.source)
+
+
+def _measure(loaded: Loaded, key: str) -> dict[str, Any]:
+    name, unit, low, high, step = MEASURES[key]
+    value = measure(loaded.spec, key)
+    limits = {"low": low, "high": high, "step": step}
+    return {"key": key, "name": name, "unit": unit, "value": value, **limits}

@@ -1,0 +1,59 @@
+// Talking to the server: one JSON question, one JSON answer, refusals as sentences.
+
+import type { Answers, Bench, Edit, Path, Window } from "./types";
+
+export class Refusal extends Error {
+  constructor(
+    readonly status: number,
+    readonly sentences: string[],
+    readonly where: string | null,
+  ) {
+    super(sentences.join(" "));
+  }
+}
+
+interface Refused {
+  refused: number;
+  problems: string[];
+  where: string | null;
+}
+
+async function answer<T>(response: Response): Promise<T> {
+  if (!response.ok) throw new Refusal(response.status, [(await response.text()) || response.statusText], null);
+  const body = (await response.json()) as T | Refused;
+  if (typeof body === "object" && body !== null && "refused" in body) {
+    throw new Refusal(body.refused, body.problems, body.where);
+  }
+  return body as T;
+}
+
+export async function ask<T>(path: string, signal?: AbortSignal): Promise<T> {
+  return answer<T>(await fetch(path, signal ? { signal } : {}));
+}
+
+export async function tell<T>(path: string, body: unknown, signal?: AbortSignal): Promise<T> {
+  const response = await fetch(path, {
+    method: "POST",
+    headers: { "Content-Type": "application/json" },
+    body: JSON.stringify(body),
+    ...(signal ? { signal } : {}),
+  });
+  return answer<T>(response);
+}
+
+export const api = {
+  bench: () => ask<Bench>("/api/bench"),
+  edit: (revision: number, edits: Edit[], what: string) =>
+    tell<Bench>("/api/edit", { revision, edits, what }),
+  attempt: (revision: number, edits: Edit[]) =>
+    tell<{ answers: Answers; scene: Bench["scene"] }>("/api/try", { revision, edits }),
+  undo: (revision: number) => tell<Bench>("/api/undo", { revision }),
+  redo: (revision: number) => tell<Bench>("/api/redo", { revision }),
+  save: (revision: number, name: string | null, over: boolean) =>
+    tell<Bench>("/api/save", { revision, name, over }),
+  discard: (revision: number) => tell<Bench>("/api/discard", { revision }),
+  open: (name: string) => tell<Bench>("/api/open", { name }),
+  path: (heading: number, signal?: AbortSignal) => ask<Path>(`/api/path?heading_deg=${heading}`, signal),
+  exact: (revision: number) => ask<Answers>(`/api/exact?revision=${revision}`),
+  window: (revision: number) => ask<Window>(`/api/window?revision=${revision}`),
+};

@@ -1,0 +1,110 @@
+// The head of the sheet: which truck, what state its file is in, and what can be done with it.
+
+import { api, Refusal } from "./api";
+import { change, notice } from "./edits";
+import { byId, el, put, say } from "./dom";
+import { on, store, takeBench } from "./store";
+
+export function makeHeader(repaint: () => void): void {
+  byId("undo").addEventListener("click", undo);
+  byId("redo").addEventListener("click", redo);
+  byId("save").addEventListener("click", () => void save());
+  byId("save-as").addEventListener("click", saveAs);
+  byId("sheet").addEventListener("click", () => { location.href = "/api/sheet"; });
+  const truck = byId<HTMLSelectElement>("truck");
+  truck.addEventListener("change", () => void open(truck.value));
+  lights(repaint);
+  addEventListener("keydown", (e) => {
+    if (!(e.ctrlKey || e.metaKey) || (e.target as Element).matches("input[type=text], input[type=number], textarea")) return;
+    const key = e.key.toLowerCase();
+    if (key === "z") { e.preventDefault(); (e.shiftKey ? redo : undo)(); }
+    if (key === "y") { e.preventDefault(); redo(); }
+    if (key === "s") { e.preventDefault(); void save(); }
+  });
+  on("bench", draw);
+}
+
+function draw(): void {
+  const b = store.bench;
+  put(byId("truck"), ...b.trucks.map((t) => el("option", { value: t, selected: t === b.file }, t.replace(/\.toml$/, ""))));
+  const state = byId("state");
+  state.textContent = b.needs_name ? (b.unsaved ? "demo truck, changed: save it under a name" : "demo truck") : b.unsaved ? "changed, not saved yet" : "saved";
+  state.classList.toggle("unsaved", b.unsaved);
+  const [undoButton, redoButton] = [byId<HTMLButtonElement>("undo"), byId<HTMLButtonElement>("redo")];
+  undoButton.disabled = b.undo === null;
+  redoButton.disabled = b.redo === null;
+  undoButton.title = b.undo === null ? "Nothing to undo" : `Undo: ${b.undo}`;
+  redoButton.title = b.redo === null ? "Nothing to redo" : `Redo: ${b.redo}`;
+  byId<HTMLButtonElement>("save").disabled = !b.unsaved && !b.needs_name;
+  document.title = `${b.unsaved ? "• " : ""}${b.file.replace(/\.toml$/, "")} – crossfall bench`;
+}
+
+function undo(): void {
+  void change(() => api.undo(store.bench.revision), `undone: ${store.bench.undo ?? "nothing"}`);
+}
+
+function redo(): void {
+  void change(() => api.redo(store.bench.revision), `done again: ${store.bench.redo ?? "nothing"}`);
+}
+
+async function save(): Promise<void> {
+  if (store.bench.needs_name) return saveAs();
+  await put_(null, false);
+}
+
+async function put_(name: string | null, over: boolean): Promise<void> {
+  try {
+    takeBench(await api.save(store.bench.revision, name, over));
+    say(`Saved as ${store.bench.file}.`);
+  } catch (e) {
+    if (!(e instanceof Refusal)) throw e;
+    if (e.status === 409 && e.where === "disk") {
+      notice(`Not saved: ${e.message}.`, [
+        ["Save under a new name", saveAs],
+        ["Write mine over it", () => void put_(name, true)],
+        ["Take the file as it is on disk", () => void change(() => api.discard(store.bench.revision), "taken from disk")],
+      ]);
+    } else if (e.status === 409) {
+      takeBench(await api.bench());
+      notice("This truck was changed in another tab. You see that state now; nothing was saved.", [["Save this state", () => void put_(name, over)]]);
+    } else say(e.message, "wrong");
+  }
+}
+
+function saveAs(): void {
+  const dialog = byId<HTMLDialogElement>("ask");
+  const name = el("input", { id: "new-file", required: true, maxlength: 80, value: store.bench.file.replace(/\.toml$/, "") + "-2" });
+  put(dialog, el("form", { method: "dialog" }, el("h2", {}, "Save as a new file"),
+    el("label", { for: "new-file" }, "Name, in the opened folder"), name,
+    el("div", { class: "bar" }, el("button", { value: "no", formnovalidate: true }, "Leave it"), el("button", { value: "yes", class: "main" }, "Save"))));
+  dialog.onclose = () => { if (dialog.returnValue === "yes") void put_(name.value.trim(), false); };
+  dialog.returnValue = "no";
+  dialog.showModal();
+  name.select();
+}
+
+async function open(name: string): Promise<void> {
+  say(`Fetching ${name.replace(/\.toml$/, "")}…`);
+  if (await change(() => api.open(name), `on the bench: ${name.replace(/\.toml$/, "")}`)) draw();
+}
+
+function lights(repaint: () => void): void {
+  const root = document.documentElement;
+  const button = byId("light");
+  const dark = matchMedia("(prefers-color-scheme: dark)");
+  let own: string | null = null;
+  try { own = localStorage.getItem("crossfall-light"); } catch { /* private windows may refuse */ }
+  const show = (): void => {
+    const now = own ?? (dark.matches ? "dark" : "light");
+    root.dataset["light"] = now;
+    button.textContent = now === "dark" ? "Light" : "Dark";
+    repaint();
+  };
+  button.addEventListener("click", () => {
+    own = root.dataset["light"] === "dark" ? "light" : "dark";
+    try { localStorage.setItem("crossfall-light", own); } catch { /* not remembered, then */ }
+    show();
+  });
+  dark.addEventListener("change", show);
+  show();
+}

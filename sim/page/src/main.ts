@@ -1,0 +1,39 @@
+// The bench: reads the truck, builds the sheet, and keeps its parts in step.
+
+import { api } from "./api";
+import { makeBlock } from "./block";
+import { byId, say } from "./dom";
+import { lags, settleLater } from "./edits";
+import { makeHeader } from "./header";
+import { makePolar } from "./polar";
+import { makeStage } from "./stage";
+import { look, store, takeBench } from "./store";
+import { makePlaces, makeTabs } from "./tabs";
+import { Tilt } from "./tilt";
+import { weightsPage } from "./weights";
+
+async function start(): Promise<void> {
+  const bench = await api.bench();
+  store.bench = bench;
+  store.scene = bench.scene;
+  store.answers = bench.answers;
+  const stage = makeStage();
+  makeHeader(() => stage.repaint());
+  makePolar();
+  makeBlock();
+  new Tilt(stage);
+  makePlaces();
+  makeTabs([{ id: "weights", name: "Weights", make: weightsPage }]);
+  settleLater();
+  takeBench(bench);
+  look({ tilt: 25, heading: 90 });
+  if (bench.recovered) say("Unsaved work from last time is back on the bench. Undo steps through it.");
+  performance.mark("bench-ready");
+  document.documentElement.dataset["ready"] = "";
+  Object.assign(window, { benchWatch: { stage, lags } });
+}
+
+start().catch((e: unknown) => {
+  byId("notice").textContent = e instanceof Error ? e.message : String(e);
+  byId("notice").hidden = false;
+});

@@ -1,0 +1,204 @@
+// The tip map: how steep it can stand, in every direction, drawn round the plan of the truck.
+//
+// The truck's nose points up. A direction on the map is the way the ground falls away, so the
+// rear tyres, over which a climb tips, are at the bottom.
+
+import { byId, fixed, say, svg } from "./dom";
+import { inDepth, kindOf, outline, pathData } from "./outline";
+import { around, look, on, store } from "./store";
+import type { Pair } from "./types";
+
+const R_IN = 74; // where 15 degrees lie, outside the truck's own drawing
+const R_OUT = 178; // where the scale ends
+const LOW = 15;
+
+const LEGEND: [string, string][] = [
+  ["key-compliant", "tips, springs and tyres at work"],
+  ["key-rigid", "tips, nothing gives"],
+  ["key-slide", "slides, low to high grip"],
+];
+
+export class Polar {
+  private readonly root: SVGSVGElement;
+  private readonly back = svg("g");
+  private readonly curves = svg("g");
+  private readonly plan = svg("g", { class: "polar-plan" });
+  private readonly puck = svg("g", { class: "puck" });
+  private high = 75;
+
+  constructor(holder: HTMLElement) {
+    this.root = svg("svg", {
+      viewBox: "-212 -206 424 412", class: "polar", role: "slider", tabindex: 0, "data-key": "puck",
+      "aria-label": "Slope under the truck: arrows left and right turn it, up and down tilt it",
+      "aria-valuemin": 0, "aria-valuemax": 90,
+    }, this.back, this.plan, this.curves, this.puck);
+    const legend = document.createElement("ul");
+    legend.className = "legend";
+    for (const [mark, words] of LEGEND) {
+      const line = svg("svg", { viewBox: "0 0 26 10", class: mark, "aria-hidden": "true" },
+        mark === "key-slide" ? svg("rect", { width: 26, height: 10 }) : svg("path", { d: "M0 5H26" }));
+      const item = document.createElement("li");
+      item.append(line, words);
+      legend.append(item);
+    }
+    holder.append(this.root, legend);
+    on(["shown", "window"], () => this.draw());
+    on("view", () => this.drawPuck());
+    on("pick", () => this.drawPlan());
+    this.listen();
+  }
+
+  private listen(): void {
+    let held = false;
+    const follow = (e: PointerEvent): void => {
+      const point = new DOMPoint(e.clientX, e.clientY).matrixTransform(this.root.getScreenCTM()!.inverse());
+      const r = Math.hypot(point.x, point.y);
+      // Downhill d = (-cos psi, sin psi) in (forward, left); forward is up, left is left.
+      const heading = (deg(Math.atan2(-point.x, point.y)) + 360) % 360;
+      look({ heading: Math.round(heading) % 360, tilt: Math.max(0, Math.min(90, round(this.angleAt(r), 1))) });
+    };
+    this.root.addEventListener("pointerdown", (e) => {
+      held = true;
+      this.root.setPointerCapture(e.pointerId);
+      follow(e);
+    });
+    this.root.addEventListener("pointermove", (e) => { if (held) follow(e); });
+    for (const end of ["pointerup", "pointercancel"]) this.root.addEventListener(end, () => (held = false));
+    this.root.addEventListener("keydown", (e) => {
+      const step = e.shiftKey ? 10 : 1;
+      const { tilt, heading } = store.view;
+      const to: Record<string, Partial<{ tilt: number; heading: number }>> = {
+        ArrowUp: { tilt: Math.min(90, tilt + step) }, ArrowDown: { tilt: Math.max(0, tilt - step) },
+        ArrowLeft: { heading: (heading + 360 - 5 * step) % 360 }, ArrowRight: { heading: (heading + 5 * step) % 360 },
+        Home: { tilt: 0 },
+      };
+      const change = to[e.key];
+      if (change) {
+        e.preventDefault();
+        look(change);
+        const limit = around(store.answers.headings_deg, store.answers.compliant_deg, store.view.heading);
+        say(`Tilt ${fixed(store.view.tilt)}°, turned ${fixed(store.view.heading, 0)}°; it tips at ${fixed(limit)}°.`);
+      }
+    });
+  }
+
+  /** Radius for an angle: squeezed inside the truck's drawing below 15 degrees, even above. */
+  private radius(angle: number): number {
+    if (angle < LOW) return (angle / LOW) * R_IN;
+    return R_IN + ((angle - LOW) / (this.high - LOW)) * (R_OUT - R_IN);
+  }
+
+  private angleAt(r: number): number {
+    return r < R_IN ? (r / R_IN) * LOW : LOW + ((r - R_IN) / (R_OUT - R_IN)) * (this.high - LOW);
+  }
+
+  private at(heading: number, r: number): Pair {
+    const psi = (heading * Math.PI) / 180;
+    return [-Math.sin(psi) * r, Math.cos(psi) * r];
+  }
+
+  private curve(headings: number[], values: (number | null)[]): Pair[] {
+    return headings.flatMap((h, i) => {
+      const v = values[i];
+      return v === null || v === undefined ? [] : [this.at(h, this.radius(Math.min(v, 90)))];
+    });
+  }
+
+  private draw(): void {
+    const a = store.answers;
+    if (!a) return;
+    const top = Math.max(...a.rigid_deg, ...a.compliant_deg.map((v) => v ?? 0));
+    // The scale only grows, and in tens, so that it does not breathe while a weight is dragged.
+    this.high = Math.max(this.high, Math.min(95, Math.ceil((top + 2) / 10) * 10));
+    this.drawBack();
+    this.drawPlan();
+    const compliant = this.curve(a.headings_deg, a.compliant_deg);
+    const layers: SVGElement[] = [];
+    if (a.slide_deg) {
+      const low = this.curve(a.headings_deg, a.slide_deg.map((s) => s[0]));
+      const high = this.curve(a.headings_deg, a.slide_deg.map((s) => s[2]));
+      const likely = this.curve(a.headings_deg, a.slide_deg.map((s) => s[1]));
+      layers.push(svg("path", { class: "slide-band", d: pathData(high) + pathData(low), "fill-rule": "evenodd" }),
+        svg("path", { class: "slide-likely", d: pathData(likely) }));
+    }
+    const w = store.window;
+    if (w) {
+      const [low, high] = [this.curve(w.headings_deg, w.low_deg), this.curve(w.headings_deg, w.high_deg)];
+      layers.push(svg("path", { class: "window-band", d: pathData(high) + pathData(low), "fill-rule": "evenodd" }));
+      layers.push(svg("path", { class: "lift", d: pathData(this.curve(w.headings_deg, w.first_lift_deg)) }));
+    }
+    layers.push(svg("path", { class: "rigid", d: pathData(this.curve(a.headings_deg, a.rigid_deg)) }),
+      svg("path", { class: "compliant", d: pathData(compliant) }));
+    for (const c of a.cases) layers.push(this.reading(c.heading_deg, c.compliant_deg ?? c.rigid_deg));
+    this.curves.replaceChildren(...layers);
+    this.curves.classList.toggle("trying", store.trying);
+    this.drawPuck();
+  }
+
+  private reading(heading: number, angle: number): SVGElement {
+    const [x, y] = this.at(heading, R_OUT + 14);
+    const anchor = Math.abs(x) < 20 ? "middle" : x < 0 ? "start" : "end";
+    const side = heading === 90 ? -208 : heading === 270 ? 208 : x;
+    return svg("text", { x: side, y: y + (Math.abs(y) < 20 ? -6 : y > 0 ? 10 : 0), "text-anchor": anchor, class: "reading" },
+      `${fixed(angle)}°`);
+  }
+
+  private drawBack(): void {
+    const rings: SVGElement[] = [];
+    for (let angle = 20; angle <= this.high; angle += 10) {
+      const r = this.radius(angle);
+      const [x, y] = this.at(134, r);
+      rings.push(svg("circle", { r, class: angle % 30 === 0 ? "ring strong" : "ring" }),
+        svg("text", { x, y: y + 3, class: "ring-name", "text-anchor": "middle" }, `${angle}`));
+    }
+    for (let h = 0; h < 360; h += 15) {
+      const [x1, y1] = this.at(h, R_OUT);
+      const [x2, y2] = this.at(h, R_OUT + (h % 45 === 0 ? 7 : 4));
+      rings.push(svg("path", { d: `M${x1} ${y1}L${x2} ${y2}`, class: "tick" }));
+    }
+    rings.push(svg("circle", { r: R_OUT, class: "rim" }));
+    this.back.replaceChildren(...rings);
+  }
+
+  private drawPlan(): void {
+    const scene = store.scene;
+    if (!scene) return;
+    const scale = Math.min(0.42, (R_IN - 8) / (scene.wheelbase_mm / 2 + 60));
+    const shapes: SVGElement[] = [];
+    for (const part of inDepth(scene.parts, "plan")) {
+      const d = pathData(outline(part, "plan").map(([x, y]) => [x * scale, y * scale]));
+      const picked = part.row >= 0 && part.row === store.view.row ? " picked" : "";
+      if (d) shapes.push(svg("path", { d, class: `part ${kindOf(part.carrier)}${picked}` }));
+    }
+    const corners = [0, 1, 3, 2].map((i) => scene.tip_points_mm[i]!).map(([x, y]): Pair => [-y * scale, -x * scale]);
+    shapes.push(svg("path", { d: pathData(corners), class: "tip-line" }));
+    const [cx, cy] = [-scene.cg_mm[1] * scale, -scene.cg_mm[0] * scale];
+    shapes.push(svg("g", { transform: `translate(${cx.toFixed(2)} ${cy.toFixed(2)})`, class: "cg" },
+      svg("circle", { r: 5, class: "cg-back" }),
+      svg("path", { d: "M0 0V-5A5 5 0 0 1 5 0ZM0 0V5A5 5 0 0 1 -5 0Z", class: "cg-dark" }),
+      svg("circle", { r: 5, class: "cg-ring" })));
+    this.plan.replaceChildren(...shapes);
+  }
+
+  private drawPuck(): void {
+    const { tilt, heading } = store.view;
+    const a = store.answers;
+    if (!a) return;
+    const r = this.radius(tilt);
+    const [x, y] = this.at(heading, r);
+    const [ex, ey] = this.at(heading, R_OUT);
+    const limit = around(a.headings_deg, a.compliant_deg, heading) ?? around(a.headings_deg, a.rigid_deg, heading) ?? 90;
+    this.puck.classList.toggle("over", tilt > limit);
+    this.puck.replaceChildren(
+      svg("path", { d: `M0 0L${ex.toFixed(1)} ${ey.toFixed(1)}`, class: "puck-line" }),
+      svg("circle", { cx: x.toFixed(1), cy: y.toFixed(1), r: 15, class: "puck-reach" }),
+      svg("circle", { cx: x.toFixed(1), cy: y.toFixed(1), r: 6.5, class: "puck-dot" }));
+    this.root.setAttribute("aria-valuenow", fixed(tilt).replace("−", "-"));
+    this.root.setAttribute("aria-valuetext", `tilted ${fixed(tilt)} degrees, turned ${fixed(heading, 0)}; tips at ${fixed(limit)}`);
+  }
+}
+
+const deg = (a: number): number => (a * 180) / Math.PI;
+const round = (v: number, digits: number): number => Number(v.toFixed(digits));
+
+export const makePolar = (): Polar => new Polar(byId("polar"));

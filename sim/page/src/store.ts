@@ -1,0 +1,85 @@
+// The one place where the page remembers anything. Parts of the page listen for what they draw.
+
+import type { Answers, Bench, Path, Scene, Window } from "./types";
+
+export interface View {
+  tilt: number;
+  heading: number;
+  /** The part that is picked, by its row in the file, and which of its pieces. */
+  row: number | null;
+  direction: Direction;
+}
+
+export type Direction = "climb" | "left" | "descent" | "right" | "all";
+export const DIRECTIONS: Record<Exclude<Direction, "all">, { heading: number; name: string }> = {
+  climb: { heading: 0, name: "Climb" },
+  left: { heading: 90, name: "Left side down" },
+  descent: { heading: 180, name: "Descent" },
+  right: { heading: 270, name: "Right side down" },
+};
+
+type Topic = "bench" | "shown" | "view" | "path" | "window" | "pick" | "replay";
+
+export const store = {
+  bench: null as unknown as Bench,
+  /** What is drawn now: the truck itself, or the one being tried while a weight is dragged. */
+  scene: null as unknown as Scene,
+  answers: null as unknown as Answers,
+  window: null as Window | null,
+  path: null as Path | null,
+  view: { tilt: 0, heading: 90, row: null, direction: "all" } as View,
+  trying: false,
+};
+
+const listeners = new Map<Topic, Set<() => void>>();
+
+export function on(topic: Topic | Topic[], listener: () => void): void {
+  for (const t of Array.isArray(topic) ? topic : [topic]) {
+    if (!listeners.has(t)) listeners.set(t, new Set());
+    listeners.get(t)!.add(listener);
+  }
+}
+
+export function tellAll(...topics: Topic[]): void {
+  const called = new Set<() => void>();
+  for (const t of topics) for (const l of listeners.get(t) ?? []) called.add(l);
+  for (const l of called) l();
+}
+
+export function takeBench(bench: Bench): void {
+  store.bench = bench;
+  store.scene = bench.scene;
+  store.answers = bench.answers;
+  store.trying = false;
+  if (store.window && store.window.revision !== bench.revision) store.window = null;
+  if (store.view.row !== null && !bench.rows.some((r) => r.row === store.view.row)) store.view.row = null;
+  tellAll("bench", "shown", "window", "pick");
+}
+
+export function showTry(scene: Scene, answers: Answers): void {
+  store.scene = scene;
+  store.answers = answers;
+  store.trying = true;
+  store.window = null;
+  tellAll("shown", "window");
+}
+
+export function look(change: Partial<View>): void {
+  const turned = change.heading !== undefined && change.heading !== store.view.heading;
+  const picked = change.row !== undefined && change.row !== store.view.row;
+  Object.assign(store.view, change);
+  if (turned || change.tilt !== undefined || change.direction !== undefined) tellAll("view");
+  if (picked) tellAll("pick");
+}
+
+/** A value at any heading from the round of headings the server worked out. */
+export function around(headings: number[], values: (number | null)[], heading: number): number | null {
+  if (headings.length === 0) return null;
+  const step = 360 / headings.length;
+  const place = (((heading % 360) + 360) % 360) / step;
+  const i = Math.floor(place) % headings.length;
+  const a = values[i] ?? null;
+  const b = values[(i + 1) % headings.length] ?? null;
+  if (a === null || b === null) return a ?? b;
+  return a + (b - a) * (place - Math.floor(place));
+}

@@ -1,0 +1,161 @@
+// What the server says, in mm, g and degrees. The Python side is crossfall/bench/scene.py and
+// answers.py; keep the two together.
+
+export type Triple = [number, number, number];
+export type Pair = [number, number];
+
+export interface Shape {
+  kind: "box" | "cylinder" | "tube" | "sphere" | "mesh";
+  size_mm: number[];
+  middle_mm?: Triple;
+  vertices_mm?: Triple[];
+  faces?: Triple[];
+}
+
+export interface Part {
+  label: string;
+  row: number;
+  carrier: string;
+  mirrored: boolean;
+  mass_g: number;
+  cg_mm: Triple;
+  centre_mm: Triple;
+  turn: number[];
+  shape: Shape | null;
+}
+
+export interface Axle {
+  x_mm: number;
+  track_mm: number;
+  radius_mm: number;
+  width_mm: number;
+  contact_half_width_mm: number;
+  bump_mm: number;
+  droop_mm: number;
+  locked: boolean;
+}
+
+export interface Scene {
+  name: string;
+  wheelbase_mm: number;
+  axles: [Axle, Axle];
+  tip_points_mm: Pair[];
+  wedge_mm: [Pair, Pair][];
+  cg_mm: Triple;
+  sprung_cg_mm: Triple;
+  clearance_mm: [Pair, Pair, Pair] | null;
+  parts: Part[];
+}
+
+export interface Numbers {
+  mass_g: number;
+  sprung_g: number;
+  unsprung_g: number;
+  cg_mm: Triple;
+  front_percent: number;
+  axle_g: Pair;
+  corner_g: [number, number, number, number];
+  price: number;
+}
+
+export interface BudgetStep {
+  what: string;
+  deg: number;
+}
+
+export interface Case {
+  direction: string;
+  heading_deg: number;
+  name: string;
+  over: string;
+  rigid_deg: number;
+  compliant_deg: number | null;
+  slide_deg: Triple | null;
+  outcome: string;
+  budget: BudgetStep[];
+}
+
+export interface Answers {
+  /** Whether the compliant curve was worked out for this very truck, or carried along. */
+  exact: boolean;
+  surface: string | null;
+  numbers: Numbers;
+  headings_deg: number[];
+  rigid_deg: number[];
+  compliant_deg: (number | null)[];
+  slide_deg: Triple[] | null;
+  cases: Case[];
+  gain: Record<string, [number, number, number, number]>;
+}
+
+/** What takes longer to find: the window of the two friction closures and the first lifts. */
+export interface Window {
+  revision: number;
+  headings_deg: number[];
+  low_deg: (number | null)[];
+  high_deg: (number | null)[];
+  first_lift_deg: (number | null)[];
+}
+
+export interface Row {
+  row: number;
+  name: string;
+  on: string;
+  count: number;
+  mirror: boolean;
+  mass_g: number;
+  weighed: boolean;
+  at_mm: Triple | null;
+  price: number;
+  pieces: number;
+  here: boolean;
+  note: string;
+}
+
+export interface Measure {
+  key: string;
+  name: string;
+  unit: string;
+  value: number;
+  low: number;
+  high: number;
+  step: number;
+}
+
+export interface Bench {
+  revision: number;
+  file: string;
+  needs_name: boolean;
+  unsaved: boolean;
+  recovered: boolean;
+  undo: string | null;
+  redo: string | null;
+  trucks: string[];
+  scene: Scene;
+  rows: Row[];
+  measures: Measure[];
+  carriers: string[];
+  answers: Answers;
+}
+
+export interface PathPoint {
+  theta_deg: number;
+  /** Chassis, front axle, rear axle: x, y, z in mm and a quaternion x, y, z, w, table axes. */
+  poses: number[][];
+  cg_mm: Triple;
+  load_g: [number, number, number, number];
+}
+
+export interface Path {
+  heading_deg: number;
+  tip_deg: number;
+  over: string;
+  springs: boolean;
+  points: PathPoint[];
+}
+
+export type Edit =
+  | { do: "set"; row: number; key: string; value: unknown }
+  | { do: "measure"; key: string; value: number }
+  | { do: "remove"; row: number }
+  | { do: "add"; part: { name: string; on: string; mass_g: number; at_mm: Triple; price?: number } };

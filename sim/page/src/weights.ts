@@ -1,0 +1,163 @@
+// The notebook's first page: drawings to drag in, the picked part, and the parts list.
+
+import { Drawing, gainAt } from "./drawing";
+import { attempt, commit } from "./edits";
+import { el, fixed, put, signed } from "./dom";
+import { DIRECTIONS, look, on, store, type Direction } from "./store";
+import type { Measure, Row, Triple } from "./types";
+
+const FAR = 10000;
+
+export function weightsPage(leaf: HTMLElement): void {
+  const views = el("div", { class: "views" });
+  const one = el("div", { id: "picked" });
+  const list = el("div", { class: "parts-holder" });
+  const measures = el("div", { id: "measures" });
+  views.append(new Drawing("side").figure, new Drawing("rear").figure);
+  leaf.append(directions(), views, one, list, measures);
+  const drawOne = (): void => put(one, picked());
+  const drawList = (): void => put(list, table());
+  on(["bench", "pick"], drawOne);
+  on("bench", drawList);
+  on(["shown", "view"], () => refreshWords());
+  on("bench", () => put(measures, truckMeasures()));
+  drawOne();
+  drawList();
+  put(measures, truckMeasures());
+  // Picking marks a row and leaves the table as it is: someone may be typing in it.
+  on("pick", () => {
+    for (const tr of list.querySelectorAll<HTMLElement>("tr[data-row]")) tr.classList.toggle("picked", Number(tr.dataset["row"]) === store.view.row);
+    list.querySelector("tr.picked")?.scrollIntoView({ block: "nearest" });
+  });
+}
+
+function directions(): HTMLElement {
+  const pick = (direction: Direction) => () => {
+    look({ direction });
+    for (const b of holder.querySelectorAll("button")) b.setAttribute("aria-pressed", String(b.dataset["direction"] === direction));
+  };
+  const button = (direction: Direction, words: string): HTMLElement =>
+    el("button", { type: "button", "data-direction": direction, "aria-pressed": String(direction === store.view.direction), onclick: pick(direction) }, words);
+  const holder = el("div", { class: "bar", role: "group", "aria-label": "Where a gram helps, for which way to stand" },
+    button("all", "All ways"), ...Object.entries(DIRECTIONS).map(([d, { name }]) => button(d as Direction, name)),
+    el("span", { class: "gain-key" }, el("i", { class: "helps" }), "a gram here helps", el("i", { class: "hurts" }), "hurts; each shade is 0.05° per 10 g"));
+  return holder;
+}
+
+/** A slider and a number for one value, trying while it slides and putting down when let go. */
+function dial(key: string, words: string, unit: string, value: number, range: [number, number, number], put_: (v: number) => { edit: Parameters<typeof attempt>[0]; what: string }): HTMLElement[] {
+  const [low, high, step] = range;
+  const id = `dial-${key}`;
+  const number = el("output", { for: id }, `${fixed(value)} ${unit}`);
+  const slider = el("input", { type: "range", id, "data-key": id, min: Math.min(low, value), max: Math.max(high, value), step, value, "aria-valuetext": `${fixed(value)} ${unit}` });
+  slider.addEventListener("input", () => {
+    number.textContent = `${fixed(Number(slider.value))} ${unit}`;
+    slider.setAttribute("aria-valuetext", number.textContent);
+    attempt(put_(Number(slider.value)).edit);
+  });
+  slider.addEventListener("change", () => {
+    const { edit, what } = put_(Number(slider.value));
+    void commit(edit, what);
+  });
+  return [el("label", { for: id }, words), slider, number];
+}
+
+function picked(): HTMLElement {
+  const row = store.bench.rows.find((r) => r.row === store.view.row);
+  if (!row) return el("p", { class: "text soft" }, "Pick a part in the list, the drawings or on the table to weigh and move it.");
+  const holder = el("div", { class: "one" }, el("h3", {}, row.name));
+  if (row.here) {
+    const top = Math.max(60, Math.ceil((row.mass_g * 2) / 50) * 50);
+    holder.append(...dial("mass", "Mass", "g", row.mass_g, [Math.min(1, row.mass_g), top, row.mass_g < 20 ? 0.1 : 1], (v) => ({
+      edit: [{ do: "set", row: row.row, key: "mass_g", value: v }], what: `mass of ${row.name} ${fixed(v)} g` })));
+    if (row.at_mm) ["Ahead", "To the left", "Up"].forEach((words, i) => {
+      const at = row.at_mm!;
+      holder.append(...dial(`at${i}`, words, "mm", at[i]!, [at[i]! - 60, at[i]! + 60, 0.5], (v) => ({
+        edit: [{ do: "set", row: row.row, key: "at_mm", value: at.map((old, k) => (k === i ? v : old)) }], what: `moved ${row.name}` })));
+    });
+  }
+  const words = el("p", { class: "gain-words about", id: "gain-words" });
+  holder.append(words);
+  if (!row.here) holder.append(el("p", { class: "about" }, "This part stands in an included file; edit it there."));
+  queueMicrotask(refreshWords);
+  return holder;
+}
+
+/** What ten grams more of the picked part do, each way it can stand. */
+function refreshWords(): void {
+  const words = document.getElementById("gain-words");
+  const pieces = store.scene.parts.filter((p) => p.row === store.view.row);
+  if (!words || pieces.length === 0) return;
+  const mean = [0, 1, 2].map((i) => pieces.reduce((sum, p) => sum + p.cg_mm[i]!, 0) / pieces.length) as Triple;
+  put(words, "10 g more here:", ...Object.entries(DIRECTIONS).map(([d, { name }]) =>
+    el("span", {}, `${name} `, el("b", {}, `${signed(gainAt(d as Direction, mean), 2)}°`))));
+}
+
+function table(): HTMLElement {
+  const head = ["Part", "Mass, g", "Ahead", "Left", "Up", "Rides on", "", ""];
+  return el("div", {},
+    el("table", { class: "parts", id: "parts" },
+      el("caption", { class: "visually-hidden" }, "Parts of the truck; places in mm from where the part's carrier counts"),
+      el("thead", {}, el("tr", {}, ...head.map((h, i) => el("th", { scope: "col", class: i > 0 && i < 5 ? "n" : "" }, h)))),
+      el("tbody", {}, ...store.bench.rows.map(line))),
+    el("div", { class: "bar" }, el("button", { type: "button", id: "add-part", onclick: () => addPart() }, "Add a part")));
+}
+
+function line(row: Row): HTMLElement {
+  const pick = (): void => look({ row: row.row });
+  const text = (key: string, label: string, value: string, type: string, make: (v: string) => unknown, extra = {}): HTMLInputElement => {
+    const input = el("input", { type, value, "aria-label": `${label} of ${row.name}`, "data-key": `${key}-${row.row}`, disabled: !row.here, onfocus: pick, ...extra });
+    input.addEventListener("change", () => {
+      if (!input.checkValidity()) return input.reportValidity();
+      void commit([{ do: "set", row: row.row, key: key.startsWith("at") ? "at_mm" : key, value: make(input.value) }], `${label.toLowerCase()} of ${row.name}`)
+        .then((taken) => { if (!taken) input.setAttribute("aria-invalid", "true"); });
+      return true;
+    });
+    return input;
+  };
+  const place = (i: number, label: string): HTMLElement => el("td", { class: "n" }, row.at_mm
+    ? text(`at${i}`, label, String(row.at_mm[i]), "number", (v) => row.at_mm!.map((old, k) => (k === i ? Number(v) : old)), { step: "any", min: -FAR, max: FAR, required: true }) : "–");
+  const carrier = el("select", { "aria-label": `What ${row.name} rides on`, "data-key": `on-${row.row}`, disabled: !row.here || row.at_mm === null, onfocus: pick },
+    ...store.bench.carriers.filter((c) => (row.at_mm === null) === c.endsWith("link")).map((c) => el("option", { value: c, selected: c === row.on }, c)));
+  carrier.addEventListener("change", () => void commit([{ do: "set", row: row.row, key: "on", value: carrier.value }], `${row.name} rides on ${carrier.value}`));
+  const remove = el("button", { type: "button", "aria-label": `Remove ${row.name}`, "data-key": `remove-${row.row}`, disabled: !row.here, title: "Remove",
+    onclick: () => void commit([{ do: "remove", row: row.row }], `removed ${row.name}`) }, "✕");
+  return el("tr", { class: `${row.row === store.view.row ? "picked" : ""}${row.weighed ? "" : " computed"}`, "data-row": row.row },
+    el("td", {}, text("name", "Name", row.name, "text", (v) => v, { required: true, maxlength: 60 })),
+    el("td", { class: "n" }, text("mass_g", "Mass", fixed(row.mass_g, row.mass_g < 10 ? 2 : 1), "number", Number, { step: "any", min: 0.001, max: 100000, required: true, title: row.weighed ? "as weighed" : "from shape and material" })),
+    place(0, "Place ahead"), place(1, "Place to the left"), place(2, "Height"),
+    el("td", {}, carrier), el("td", { class: "times" }, row.pieces > 1 ? `× ${row.pieces}` : ""), el("td", {}, remove));
+}
+
+function addPart(): void {
+  const dialog = document.getElementById("ask") as HTMLDialogElement;
+  const field = (name: string, words: string, attributes: Record<string, unknown>): HTMLElement[] =>
+    [el("label", { for: `new-${name}` }, words), el("input", { id: `new-${name}`, name, required: true, ...attributes })];
+  const form = el("form", { method: "dialog" },
+    el("h2", {}, "Add a part"),
+    ...field("name", "Name", { maxlength: 60, value: "brass weight", pattern: "[^.\\[\\]\"]+" }),
+    ...field("mass", "Mass, g", { type: "number", step: "any", min: 0.001, max: 100000, value: 20 }),
+    el("label", { for: "new-on" }, "Rides on"),
+    el("select", { id: "new-on" }, ...store.bench.carriers.filter((c) => !c.endsWith("link")).map((c) => el("option", { value: c }, c))),
+    ...field("x", "Ahead, mm", { type: "number", step: "any", value: 0, min: -FAR, max: FAR }),
+    ...field("y", "To the left, mm", { type: "number", step: "any", value: 0, min: -FAR, max: FAR }),
+    ...field("z", "Up, mm", { type: "number", step: "any", value: 60, min: -FAR, max: FAR }),
+    el("div", { class: "bar" }, el("button", { value: "no", formnovalidate: true }, "Leave it"), el("button", { value: "yes", class: "main" }, "Add it")));
+  const number = (id: string): number => Number((document.getElementById(`new-${id}`) as HTMLInputElement).value);
+  put(dialog, form);
+  dialog.onclose = () => {
+    if (dialog.returnValue !== "yes") return;
+    const name = (document.getElementById("new-name") as HTMLInputElement).value.trim();
+    const on_ = (document.getElementById("new-on") as HTMLSelectElement).value;
+    void commit([{ do: "add", part: { name, on: on_, mass_g: number("mass"), at_mm: [number("x"), number("y"), number("z")] } }], `added ${name}`)
+      .then((taken) => { if (taken) look({ row: Math.max(...store.bench.rows.filter((r) => r.name === name).map((r) => r.row)) }); });
+  };
+  dialog.returnValue = "no";
+  dialog.showModal();
+}
+
+function truckMeasures(): HTMLElement {
+  const one = (m: Measure): HTMLElement[] => dial(m.key, m.name, m.unit, m.value, [m.low, m.high, m.step], (v) => ({
+    edit: [{ do: "measure", key: m.key, value: v }], what: `${m.name.toLowerCase()} ${fixed(v, 2)} ${m.unit}` }));
+  return el("div", { class: "one" }, el("h3", {}, "Measures of the truck"), ...store.bench.measures.flatMap(one));
+}
