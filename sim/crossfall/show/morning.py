@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any
 
 import numpy as np
+from matplotlib.colors import ListedColormap
 from matplotlib.figure import Figure
 from matplotlib.patches import Patch
 
@@ -45,7 +46,7 @@ def page(morning: Morning) -> str:
     environment.filters["thousands"] = lambda v: f"{v:,}"
     pictures = [_inline(render(f, "svg")) for f in figures(morning)]
     return environment.from_string(_PAGE).render(
-        m=morning, spec=morning.scenario.spec, pictures=pictures, cpu=_hours(morning.cpu)
+        m=morning, spec=morning.scenario.spec, pictures=pictures, took=_hours(morning.took)
     )
 
 
@@ -53,24 +54,36 @@ def figures(morning: Morning) -> list[Figure]:
     """The maps the scenario asks for, as far as its results allow, and trials against statics."""
     drawn = []
     for wanted in morning.scenario.spec.map:
-        made = draw_map(morning.columns, wanted)
-        if made is not None:
-            drawn.append(made)
+        drawn += draw_map(morning.columns, wanted)
     if morning.surprises:
         drawn.append(draw_agreement(morning.columns))
     return drawn
 
 
-def draw_map(columns: Columns, wanted: MapSpec) -> Figure | None:
-    """One map of the table; None where a column is missing or too few lines have an answer."""
+def draw_map(columns: Columns, wanted: MapSpec) -> list[Figure]:
+    """One map of the table, a panel a heading; nothing where too few lines have an answer.
+
+    Headings whose angles lie far apart are drawn one by one, or one scale would flatten each.
+    """
     if any(name not in columns for name in (wanted.x, wanted.y)):
-        return None
+        return []
     if wanted.shows == "slope":
-        return draw_fates(columns, wanted) if "on_slope" in columns else None
-    if "tip_deg" not in columns:
-        return None
+        return draw_fates(columns, wanted) if "on_slope" in columns else []
+    panels = _panels(columns, wanted) if "tip_deg" in columns else []
+    if not panels:
+        return []
+    name = wanted.title or f"Tip angle over {wanted.x} and {wanted.y}"
+    names = name, plain_name(wanted.x), plain_name(wanted.y)
+    ranges = [float(np.nanmax(p.tip) - np.nanmin(p.tip)) for p in panels]
+    every = np.concatenate([p.tip.ravel() for p in panels])
+    if len(panels) > 1 and np.nanmax(every) - np.nanmin(every) > 2 * max(ranges):
+        return [draw_maps(*names, [panel]) for panel in panels]
+    return [draw_maps(*names, panels)]
+
+
+def _panels(columns: Columns, wanted: MapSpec) -> list[MapPanel]:
     panels = []
-    for name, lines in _by_heading(columns, wanted):
+    for name, lines in _by_heading(columns, wanted)[:MOST_PANELS]:
         x, y, tip = gridded(columns, wanted, "tip_deg", lines)
         if np.isfinite(tip).sum() < 4 or not float(np.nanmax(tip)) > float(np.nanmin(tip)):
             continue
@@ -78,37 +91,37 @@ def draw_map(columns: Columns, wanted: MapSpec) -> Figure | None:
         if "slide_deg" in columns and np.isfinite(numbers(columns, "slide_deg")[lines]).any():
             slide = np.radians(gridded(columns, wanted, "slide_deg", lines)[2])
         panels.append(MapPanel(name, x, y, np.radians(tip), slide))
-    if not panels:
-        return None
-    name = wanted.title or f"Tip angle over {wanted.x} and {wanted.y}"
-    return draw_maps(name, plain_name(wanted.x), plain_name(wanted.y), panels[:MOST_PANELS])
+    return panels
 
 
 @styled
-def draw_fates(columns: Columns, wanted: MapSpec) -> Figure | None:
+def draw_fates(columns: Columns, wanted: MapSpec) -> list[Figure]:
     """What happens on the slope asked for: stands, slides or tips, as three areas."""
     lines = np.array([c is None for c in columns["cause"]], bool)
     codes = {fate: i for i, fate in enumerate(FATES)}
     coded = dict(columns)
     coded["_fate"] = np.array([codes.get(str(v), np.nan) for v in columns["on_slope"]], np.float64)
     x, y, fate = gridded(coded, wanted, "_fate", lines)
-    if not np.isfinite(fate).any():
-        return None
+    if np.isfinite(fate).sum() < 4 or len(x) < 2 or len(y) < 2:
+        return []
     made = figure(WIDTH, 118.0)
     axes = axes_at(made, 18.0, 16.0, WIDTH - 60.0, 80.0)
     axes.grid(False)
     looks = ((LIGHT.earth, ""), (LIGHT.slide, "..."), (LIGHT.trial, "///"))
-    for i, (colour, hatch) in enumerate(looks):
-        area = np.ma.masked_where(np.round(fate) != i, np.ones_like(fate))
-        mesh = axes.pcolor(x, y, area, cmap=None, shading="nearest", hatch=hatch)
-        mesh.set(facecolor=colour, edgecolor=LIGHT.paper if hatch else colour, linewidth=0.0)
+    colours = ListedColormap([c for c, _ in looks])
+    axes.pcolormesh(x, y, fate, cmap=colours, vmin=-0.5, vmax=2.5, edgecolors="face")
+    for i, (_, hatch) in enumerate(looks):
+        inside = np.where(np.round(fate) == i, 1.0, 0.0)
+        if hatch and inside.any():
+            area = axes.contourf(x, y, inside, levels=[0.5, 1.5], colors="none", hatches=[hatch])
+            area.set(edgecolor=LIGHT.paper, linewidth=0.0)
     axes.set_xlabel(plain_name(wanted.x))
     axes.set_ylabel(plain_name(wanted.y))
     handles = [Patch(fc=c, ec=LIGHT.paper, hatch=h) for c, h in looks]
     axes.legend(handles, FATES, loc="upper left", bbox_to_anchor=(1.02, 1.0))
     name = wanted.title or "What happens on the slope"
     title(made, name, "by the closed form: whichever of tipping and sliding comes first")
-    return made
+    return [made]
 
 
 @styled
@@ -220,7 +233,7 @@ code { font-size: .85em; overflow-wrap: anywhere }
 <p>{{ m.done|thousands }} of {{ m.total|thousands }} trials have an answer,
 {{ m.failed|thousands }} failed{% if m.done + m.failed < m.total %},
 {{ (m.total - m.done - m.failed)|thousands }} are still to do{% endif %}.
-{% if cpu %}They took {{ cpu }} of processor.{% endif %}</p>
+{% if took %}They took {{ took }} of worker time.{% endif %}</p>
 {% if m.headings %}
 <table><caption>Table angle at which it tips, degrees, over all builds tried</caption>
 <tr><th>heading</th><th>lines</th><th>least</th><th>median</th><th>greatest</th>

@@ -16,6 +16,7 @@ from crossfall.truck.model import Array
 from crossfall.truck.problems import InputError, Problem
 
 SURPRISES = 8
+MOST_HEADINGS = 16  # lines of the table by heading
 RESULTS = (  # columns that are answers; what stands before them was put in
     "mass_g",
     "cg_x_mm",
@@ -65,7 +66,7 @@ class Surprise:
 
 @dataclass(frozen=True)
 class Morning:
-    """The summary of a batch. columns: its table, for the pictures. cpu: s of trials, or nan."""
+    """The summary of a batch. columns: its table. took: s of worker time, or nan."""
 
     scenario: Scenario
     done: int
@@ -76,7 +77,7 @@ class Morning:
     surprises: tuple[Surprise, ...]
     versions: str
     digest: str
-    cpu: float
+    took: float
     columns: Columns
 
 
@@ -96,7 +97,7 @@ def summarize(scenario: Scenario, folder: Path) -> Morning:
         surprises(columns, good),
         str(columns["versions"][0]) if lines else "",
         str(columns["spec"][0]) if lines else "",
-        _cpu(folder),
+        _took(folder),
         columns,
     )
 
@@ -135,13 +136,14 @@ def failures(columns: Columns, good: Any) -> tuple[Failure, ...]:
 
 
 def heading_lines(columns: Columns, good: Any) -> tuple[HeadingLine, ...]:
-    """Tip angles by heading, for at most 72 headings."""
+    """Tip angles by heading; where heading was swept finely, of every few."""
     if "tip_deg" not in columns or "heading_deg" not in columns:
         return ()
     tips, headings = numbers(columns, "tip_deg"), numbers(columns, "heading_deg")
     slides = numbers(columns, "slide_deg") if "slide_deg" in columns else np.full(len(tips), np.nan)
     found = []
-    for heading in np.unique(headings[good])[:72]:
+    every = np.unique(headings[good])
+    for heading in every[:: -(-len(every) // MOST_HEADINGS) or 1]:
         here = good & (headings == heading)
         some = tips[here][np.isfinite(tips[here])]
         if not len(some):
@@ -194,7 +196,7 @@ def _inputs(columns: Columns, line: int) -> str:
     return ", ".join(f"{n} {shown(columns[n][line])}" for n in input_names(columns))
 
 
-def _cpu(folder: Path) -> float:
+def _took(folder: Path) -> float:
     """s that the trials took, as the store remembers."""
     from crossfall.study.store import latest_batch, reading
 
