@@ -59,6 +59,16 @@ def load_record(path: str | Path) -> Record:
     return Record(joint_names=names, **values)
 
 
+@dataclass(frozen=True)
+class Stretch:
+    """Samples of one steady tilting: time (n,) s, theta and lean (n,) rad, loads (n, 4) N."""
+
+    time: Array
+    theta: Array
+    lean: Array
+    loads: Array
+
+
 class Recorder:
     """Gathers raw samples cheaply while a trial runs; `record` makes sense of them."""
 
@@ -69,17 +79,35 @@ class Recorder:
         self._joints = [world.joints[name] for name in self._joint_names]
         firsts = [disc_names(w, truck.axles[w // 2])[0] for w in range(4)]
         self._wheels = [world.link[name] for name in firsts]
-        self._rows: list[tuple[float, float, list[float]]] = []
+        self._rows: list[tuple[float, float, float, list[float]]] = []
         self._chassis: list[tuple[tuple[float, ...], tuple[float, ...]]] = []
-        self._states: list[list[float]] = []
+        self._states: list[list[tuple[float, ...]]] = []
         self._links: list[list[tuple[tuple[float, ...], tuple[float, ...]]]] = []
 
-    def sample(self, time: float, theta: float, loads: list[float]) -> None:
-        """Take one sample at world time, with the loads just read."""
+    def __len__(self) -> int:
+        return len(self._rows)
+
+    def cut(self, mark: int) -> None:
+        """Forget the samples from number `mark` on."""
+        for rows in (self._rows, self._chassis, self._states, self._links):
+            del rows[mark:]
+
+    def stretch(self, start: int) -> Stretch:
+        """What a fit needs of the samples from number `start` on, real size and time."""
+        scale, rows = self._rig.scale, self._rows[start:]
+        return Stretch(
+            frozen([r[0] for r in rows]) / scale.time,
+            frozen([r[1] for r in rows]),
+            frozen([r[2] for r in rows]),
+            frozen([r[3] for r in rows]) / scale.force,
+        )
+
+    def sample(self, time: float, theta: float, lean: float, loads: list[float]) -> None:
+        """Take one sample at world time, with the lean and loads just read."""
         world = self._rig.world
-        self._rows.append((time, theta, loads))
+        self._rows.append((time, theta, lean, loads))
         self._chassis.append(world.chassis())
-        self._states.append([q for q, _ in world.joint_states(self._joints)])
+        self._states.append(world.joint_states(self._joints))
         self._links.append(world.links(self._wheels))
 
     def moved(self) -> list[float]:
@@ -95,10 +123,11 @@ class Recorder:
         """Everything sampled so far, at real size."""
         scale = self._rig.scale
         time = np.array([r[0] for r in self._rows]) / scale.time
-        loads = np.array([r[2] for r in self._rows]) / scale.force
+        loads = np.array([r[3] for r in self._rows]) / scale.force
         poses = np.array(self._rig.world.chassis_poses(self._chassis))
         poses[:, :3] /= scale.length
-        joints = np.array(self._states).reshape(len(time), len(self._joints))
+        joints = np.array([[s[0] for s in row] for row in self._states])
+        joints = joints.reshape(len(time), len(self._joints))
         sliding = np.array(["heave" in n or "tyre" in n for n in self._joint_names], dtype=bool)
         joints[:, sliding] /= scale.length
         links = np.array([[(*at, *turn) for at, turn in row] for row in self._links])

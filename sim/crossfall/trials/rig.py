@@ -45,6 +45,7 @@ class Rig:
         sprung = [name for law in self._laws for name in (law.heave, law.roll)]
         names = [*sprung, *(tyre.joint for tyre in self.tyres)]
         self._joints = [self.world.joints[name] for name in names]
+        self._tyre_laws = [(tyre.force, tyre.rate, tyre.damping) for tyre in self.tyres]
         self.stops = Stops(len(self._laws))
 
     def __enter__(self) -> Rig:
@@ -64,8 +65,10 @@ class Rig:
             for i, law in enumerate(self._laws):
                 forces += axle_forces(i, law, states[at], states[at + 1], self.stops, self.dt)
                 at += 2
-            for tyre, (u, v) in zip(self.tyres, states[at:], strict=True):
-                forces.append(-tyre.force - tyre.rate * u - tyre.damping * v)
+            forces += [
+                -force - rate * state[0] - damping * state[1]
+                for (force, rate, damping), state in zip(self._tyre_laws, states[at:], strict=True)
+            ]
             world.torques(self._joints, forces)
         world.step()
 

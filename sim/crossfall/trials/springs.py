@@ -151,10 +151,8 @@ class Stops:
     def force(
         self, axle: int, side: int, law: CornerSprings, c: float, v: float, dt: float
     ) -> float:
-        """Stop force (N) against compression c at rate v, and the next step's held force."""
+        """Stop force (N) against compression c at rate v; the held force goes on one step."""
         held = self.held[axle][side]
-        if held == 0.0 and -law.droop <= c <= law.bump:
-            return 0.0
         sign = 1.0 if held > 0.0 or c > law.bump else -1.0
         overlap = c - law.bump if sign > 0.0 else -law.droop - c
         now = sign * held + law.stop_rate * overlap
@@ -167,8 +165,8 @@ class Stops:
 def axle_forces(
     index: int,
     law: CornerSprings,
-    heave: tuple[float, float],
-    roll: tuple[float, float],
+    heave: tuple[float, ...],
+    roll: tuple[float, ...],
     stops: Stops,
     dt: float,
 ) -> tuple[float, float]:
@@ -176,15 +174,17 @@ def axle_forces(
 
     Springs push only: max(0, preload + rate c); dampers act both ways; stops are one-sided.
     """
-    q, qv = heave
-    r, rv = roll
-    half = law.half_spacing
-    total = moment = 0.0
-    for side, arm in ((0, half), (1, -half)):
-        c, v = q + arm * r, qv + arm * rv
-        force = law.preload[side] + law.rate * c
-        force = (force if force > 0.0 else 0.0) + law.damping * v
-        force += stops.force(index, side, law, c, v, dt)
-        total += force
-        moment += arm * force
-    return -total, -moment - law.anti_roll * r
+    q, qv = heave[:2]
+    r, rv = roll[:2]
+    half, rate, bump, droop = law.half_spacing, law.rate, law.bump, -law.droop
+    left, right = q + half * r, q - half * r
+    left_v, right_v = qv + half * rv, qv - half * rv
+    a, b = law.preload[0] + rate * left, law.preload[1] + rate * right
+    a = (a if a > 0.0 else 0.0) + law.damping * left_v
+    b = (b if b > 0.0 else 0.0) + law.damping * right_v
+    held = stops.held[index]
+    if held[0] != 0.0 or left > bump or left < droop:
+        a += stops.force(index, 0, law, left, left_v, dt)
+    if held[1] != 0.0 or right > bump or right < droop:
+        b += stops.force(index, 1, law, right, right_v, dt)
+    return -a - b, -half * (a - b) - law.anti_roll * r

@@ -216,10 +216,14 @@ class World:
 
     # --- reading --------------------------------------------------------------------------
 
-    def joint_states(self, joints: Sequence[int]) -> list[tuple[float, float]]:
-        """(position, velocity) of each joint."""
-        states = self._p.getJointStates(self._body, joints, physicsClientId=self._client)
-        return [s[:2] for s in states]
+    def joint_states(self, joints: Sequence[int]) -> list[tuple[float, ...]]:
+        """(position, velocity, and the engine's reactions) of each joint."""
+        if not joints:
+            return []
+        states: list[tuple[float, ...]] = self._p.getJointStates(
+            self._body, joints, physicsClientId=self._client
+        )
+        return states
 
     def loads(self) -> list[float]:
         """(4,) N, normal force of each wheel on whatever it touches, front left first."""
