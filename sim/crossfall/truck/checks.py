@@ -21,6 +21,9 @@ _ENDS = ("front", "rear")
 _HIGHEST_ROLL_CENTRE = 4.0
 # A spring squeezed by more than this share of the wheelbase would not fit under the truck.
 _LONGEST_SQUEEZE = 0.5
+# A tyre pressed in by more than this share of its radius stands on its rim.
+_DEEPEST_SQUASH = 0.5
+_LIGHTEST = 1e-6  # kg; a body lighter than that was left empty in all but name
 _FAR_OUT = 1.5  # wheelbases from the middle; further out a place is probably mistyped
 
 
@@ -95,7 +98,7 @@ def truck_mistakes(truck: Truck, spec: TruckSpec, where: Where) -> list[Problem]
         return found
     if found := _hanging(truck, where):
         return found
-    return [*_springs(truck, where), *_upright(truck, where)]
+    return [*_tyres(truck, where), *_springs(truck, where), *_upright(truck, where)]
 
 
 def _empty(truck: Truck, where: Where) -> list[Problem]:
@@ -110,7 +113,7 @@ def _empty(truck: Truck, where: Where) -> list[Problem]:
     return [
         where.problem(("part",), f"nothing is on the {name}", "it needs at least one part")
         for name, body in zip(names, bodies, strict=True)
-        if body.mass <= 0
+        if body.mass < _LIGHTEST
     ]
 
 
@@ -155,6 +158,18 @@ def _hanging(truck: Truck, where: Where) -> list[Problem]:
         for name, load in zip(WHEELS, tyre_loads(truck), strict=True)
         if load <= 0
     ]
+
+
+def _tyres(truck: Truck, where: Where) -> list[Problem]:
+    found = []
+    for end, axle, loads in zip(_ENDS, truck.axles, tyre_loads(truck).reshape(2, 2), strict=True):
+        load, deepest = max(loads), _DEEPEST_SQUASH * axle.tyre.radius
+        if load > deepest * axle.tyre.stiffness:
+            squash = load / axle.tyre.stiffness * 1e3
+            what = f"a tyre this soft gives {squash:.3g} mm under {load:.1f} N"
+            allowed = f"at least {load / deepest / 1e3:.3g} N/mm, or it stands on its rim"
+            found.append(where.problem((end, "tyre", "stiffness_n_per_mm"), what, allowed))
+    return found
 
 
 def _springs(truck: Truck, where: Where) -> list[Problem]:

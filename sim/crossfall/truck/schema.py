@@ -17,6 +17,7 @@ from crossfall.truck.shapes import (
     Angle,
     Angles,
     AnyShape,
+    Dimension,
     Length,
     Line,
     Mass,
@@ -181,7 +182,7 @@ def _inertia_is_possible(values: tuple[float, ...]) -> None:
 class ChassisSpec(Strict):
     """The truck as a whole. raise_mm lifts everything sprung, links' upper ends included."""
 
-    wheelbase_mm: Length
+    wheelbase_mm: Dimension
     raise_mm: Place = 0.0
     steering_lock_deg: Annotated[float, Field(gt=0, le=80)] | None = None
     final_drive: Annotated[float, Field(gt=0, le=1000)] = 1.0
@@ -191,8 +192,8 @@ class ChassisSpec(Strict):
 class TyreSpec(Strict):
     """radius_mm is from axle centre to ground under load. See `Tyre` for the contact half-width."""
 
-    radius_mm: Length
-    width_mm: Length
+    radius_mm: Dimension
+    width_mm: Dimension
     contact_half_width_mm: Annotated[float, Field(ge=0, le=FAR)] = 0.0
     stiffness_n_per_mm: Positive
 
@@ -218,7 +219,7 @@ class SuspensionSpec(Strict):
     """
 
     spring_n_per_mm: Positive
-    spring_spacing_mm: Length
+    spring_spacing_mm: Dimension
     damping_n_s_per_m: NotNegative
     roll_centre_mm: Annotated[float, Field(ge=0, le=FAR)]
     bump_mm: Annotated[float, Field(ge=0, le=FAR)]
@@ -274,13 +275,13 @@ class RearSuspensionSpec(SuspensionSpec):
 class FrontSpec(Strict):
     """track_mm is between the tyres' centre planes."""
 
-    track_mm: Length
+    track_mm: Dimension
     tyre: TyreSpec
     suspension: FrontSuspensionSpec
 
 
 class RearSpec(Strict):
-    track_mm: Length
+    track_mm: Dimension
     tyre: TyreSpec
     suspension: RearSuspensionSpec
 

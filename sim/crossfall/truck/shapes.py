@@ -11,6 +11,7 @@ FAR = 10_000.0  # mm; nothing of a scale model is further away
 HEAVY = 100_000.0  # g
 
 Length = Annotated[float, Field(gt=0, le=FAR)]
+Dimension = Annotated[float, Field(ge=1, le=FAR)]  # of the truck itself: a millimetre at least
 Place = Annotated[float, Field(ge=-FAR, le=FAR)]
 NotNegative = Annotated[float, Field(ge=0, le=1e6)]
 Positive = Annotated[float, Field(gt=0, le=1e6)]

@@ -78,7 +78,7 @@ def test_taking_a_value_away(spec):
     ("key", "value", "words"),
     [
         ("front.trak_mm", 1, "'track_mm'"),
-        ("front.track_mm", -1, "more than 0"),
+        ("front.track_mm", -1, "1 or more"),
         ("front.track_mm", "wide", "number"),
         ("part.pakc.mass_g", 1, "'pack'"),
         ("part.pack.mass_g", float("nan"), "finite"),

@@ -16,7 +16,7 @@ PART = "\n[[part]]\n"
 # What is swapped in, a snippet on the line to be named, the key, and words of the sentence.
 ONE_MISTAKE = [
     ("wheelbase_mm = 313", "wheelbase_mm = -313", "wheelbase_mm", "chassis.wheelbase_mm", "-313"),
-    ("wheelbase_mm = 313", "wheelbase_mm = 0", "wheelbase_mm", "chassis.wheelbase_mm", "more than"),
+    ("wheelbase_mm = 313", "wheelbase_mm = 0", "wheelbase_mm", "chassis.wheelbase_mm", "1 or more"),
     ("wheelbase_mm = 313", "wheelbase_mm = nan", "wheelbase_mm", "chassis.wheelbase_mm", "finite"),
     ("wheelbase_mm = 313", "wheelbase_mm = inf", "wheelbase_mm", "chassis.wheelbase_mm", "finite"),
     ("base_mm = 313", 'base_mm = "313"', "wheelbase_mm", "chassis.wheelbase_mm", "number"),
@@ -135,6 +135,8 @@ STANDING = [
     ([("  0,\n  110", "  -150,\n  110")], "hanging"),
     ([("spring_n_per_mm = 0.2\n", "spring_n_per_mm = 0.01\n")], "cannot hold"),
     ([("spring_n_per_mm = 0.2\n", "spring_n_per_mm = 0.04\n"), ("= 0.21", "= 0.04")], "falls over"),
+    ([("stiffness_n_per_mm = 5", "stiffness_n_per_mm = 0.05")], "rim"),
+    ([("mass_g = 150\n", "mass_g = 1e-9\n")], "nothing is on the rear right wheel"),
     ([("  0,\n  110", "  75,\n  110")], "have to pull"),
     ([('on = "every wheel"', 'on = "each rear wheel"')], "front left wheel"),
     ([('on = "each axle"', 'on = "front axle"'), ('on = "rear link"', 'on = "front link"')],
