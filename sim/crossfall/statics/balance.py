@@ -22,13 +22,32 @@ class Closure(Protocol):
     """How the table holds the tyres."""
 
     @property
-    def freedoms(self) -> int: ...
+    def freedoms(self) -> int:
+        """7, or 10 where motion in the table's plane counts."""
 
-    def take(self, index: Index) -> Closure: ...
+    @property
+    def grips(self) -> int:
+        """Gaps for slip per contact point: 1 with friction, 0 without."""
+
+    def take(self, index: Index) -> Closure:
+        """The closure of the cases at `index`."""
+
+    def remember(self, who: Index, at: Balance, chosen: Index) -> None:
+        """Note the history of the cases `who`, which have reached at[..., chosen]."""
+
+    def put(self, who: Index, other: Closure) -> None:
+        """Take over the history of the cases `who` from another closure, in order."""
 
     def contact(
-        self, builds: Builds, discs: Discs, gravity: Array, d_gravity: Array, touch: Flags | None
-    ) -> Contact: ...
+        self,
+        builds: Builds,
+        disc: Discs,
+        gravity: Array,
+        d_gravity: Array,
+        touch: Flags | None,
+        stick: Flags | None,
+    ) -> Contact:
+        """Contact forces; `touch` and `stick` (2, p, B) freeze the branch of each point."""
 
 
 @dataclass(frozen=True)
@@ -36,14 +55,27 @@ class Uniform:
     """Every contact force anti-parallel to gravity; table-plane motion and yaw do not matter."""
 
     freedoms: int = 7
+    grips: int = 0
 
     def take(self, index: Index) -> Uniform:
         return self
 
+    def remember(self, who: Index, at: Balance, chosen: Index) -> None:
+        pass
+
+    def put(self, who: Index, other: Closure) -> None:
+        pass
+
     def contact(
-        self, builds: Builds, discs: Discs, gravity: Array, d_gravity: Array, touch: Flags | None
+        self,
+        builds: Builds,
+        disc: Discs,
+        gravity: Array,
+        d_gravity: Array,
+        touch: Flags | None,
+        stick: Flags | None,
     ) -> Contact:
-        return uniform(builds, discs, gravity, d_gravity, touch)
+        return uniform(builds, disc, gravity, d_gravity, touch)
 
 
 @dataclass(frozen=True)
@@ -52,7 +84,8 @@ class Balance:
 
     load: (n, B). stiffness: (n, n, B), minus d load / d x. slope: (n, B), d load / d theta.
     gaps: (g, B), positive where a contact presses (2 p), a spring pushes (4), the bump stop is
-    free (4), the droop stop is free (4). cg: (3, B) of the whole truck, table axes.
+    free (4), the droop stop is free (4), with friction a contact sticks (2 p). cg: (3, B) of the
+    whole truck, table axes.
     """
 
     load: Array
@@ -77,16 +110,27 @@ def balance(
     gravity, d_gravity = gravity_direction(heading, theta)
     pose = place(builds, x)
     disc = discs(builds, pose)
-    touch = None if on is None else on[: 2 * points].reshape(2, points, -1)
-    contact = closure.contact(builds, disc, gravity, d_gravity, touch)
+    touch, springs, stick = _branches(on, points, closure.grips)
+    contact = closure.contact(builds, disc, gravity, d_gravity, touch, stick)
 
     cg, wrench, slopes = _wrenches(builds, pose, disc, contact, gravity, d_gravity)
     load, stiffness, slope = _freedoms(pose.twists, wrench, slopes)
-    springs = None if on is None else on[2 * points :]
     gaps = _springs(builds, x, springs, load, stiffness)
-    gaps = np.concatenate([contact.load.reshape(2 * points, -1), gaps])
+    flat = contact.load.reshape(2 * points, -1), gaps, contact.grip.reshape(-1, len(theta))
+    gaps = np.concatenate(flat)
     _constrain(builds, x, load, stiffness, slope)
     return Balance(load, stiffness, slope, gaps, cg, pose, disc, contact)
+
+
+def _branches(
+    on: Flags | None, points: int, grips: int
+) -> tuple[Flags | None, Flags | None, Flags | None]:
+    """Split (g, B) flags into contacts (2, p, B), springs (12, B) and stick (2, p, B)."""
+    if on is None:
+        return None, None, None
+    n = 2 * points
+    stick = on[n + 12 :].reshape(2, points, -1) if grips else None
+    return on[:n].reshape(2, points, -1), on[n : n + 12], stick
 
 
 def _wrenches(
@@ -159,7 +203,8 @@ def _springs(builds: Builds, x: Array, on: Flags | None, load: Array, stiffness:
     spring = builds.preload + builds.spring_rate * travel
     above, below = travel - builds.bump, travel + builds.droop
     gaps = np.stack([spring, -above, below])
-    push, bump, droop = np.asarray(gaps >= 0) if on is None else on.reshape(gaps.shape)
+    free: Flags = np.greater_equal(gaps, 0) if on is None else on.reshape(gaps.shape)
+    push, bump, droop = free
     force = np.where(push, spring, 0) + builds.stop_rate * (
         np.where(bump, 0, above) + np.where(droop, 0, below)
     )
@@ -203,11 +248,13 @@ def gap_slopes(builds: Builds, at: Balance, gap: Ints) -> Array:
     n, cases = len(at.load), np.arange(len(gap))
     points = builds.disc_mass.shape[1]
     out = np.zeros((n + 1, len(gap)))
-    slopes = at.contact.d_load.reshape(7, 2 * points, -1)
-    touching = gap < 2 * points
-    point = np.where(touching, gap, 0)
-    axle = point // points
-    d_load = np.where(touching, slopes[:, point, cases], 0.0)
+    first_grip = 2 * points + 12
+    touching = (gap < 2 * points) | (gap >= first_grip)
+    slopes = np.concatenate([at.contact.d_load[:, None], at.contact.d_grip], axis=1)
+    slopes = slopes.reshape(7, -1, len(gap))
+    which = np.where(gap >= first_grip, gap - 12, np.where(touching, gap, 0))
+    axle = which % (2 * points) // points
+    d_load = np.where(touching, slopes[:, which, cases], 0.0)
     by_freedom = np.einsum("ab,ajb->jb", d_load[:6], at.pose.twists[:, :, axle, cases])
     out[: n - 4] = by_freedom[:-2]
     out[n - 4 + 2 * axle, cases], out[n - 3 + 2 * axle, cases] = by_freedom[-2:]

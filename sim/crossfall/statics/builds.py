@@ -28,8 +28,9 @@ class Builds:
 
     Axes in front of the build: 3 components, 3 bodies (front axle with its wheels, rear axle,
     chassis) or 2 axles, 2 sides (left, right) or the p contact points of one axle, left first: one
-    per tyre on its centre plane, or two per tyre where any build has a contact half-width. `held` marks the joints (front heave, front roll,
-    rear heave, rear roll) that cannot move and `tied` the builds whose axles heave equally.
+    per tyre on its centre plane, or two per tyre where any build has a contact half-width. `held`
+    marks the joints (front heave, front roll, rear heave, rear roll) that cannot move and `tied`
+    the builds whose axles heave equally.
     """
 
     wheelbase: Array  # (B,) m

@@ -13,7 +13,7 @@ from typing import Literal
 
 import numpy as np
 
-from crossfall.statics import continuation
+from crossfall.statics import continuation, sticking
 from crossfall.statics.balance import Closure, Uniform
 from crossfall.statics.builds import Builds, Ints, pack
 from crossfall.statics.continuation import CORNER, FOLD, STANDS, UNRESOLVED, Cases, Track
@@ -85,9 +85,7 @@ def tips_of_builds(
 
 
 def make_closure(name: ClosureName, builds: Builds) -> Closure:
-    if name == "uniform":
-        return Uniform()
-    raise ValueError(name)
+    return Uniform() if name == "uniform" else sticking.fresh(builds)
 
 
 def lose(cases: Cases, track: Track) -> tuple[Ints, Array]:
@@ -100,6 +98,7 @@ def lose(cases: Cases, track: Track) -> tuple[Ints, Array]:
         fresh = fresh[np.isin(track.outcome[fresh], (FOLD, CORNER))]
         part, state = cases.take(fresh), track.state[:, fresh]
         new, stands = settle(part, state, track.other[:, fresh])
+        cases.closure.put(fresh, part.closure)
         fresh, new = fresh[stands], new[:, stands]
         snaps[fresh] += 1
         first[fresh] = np.where(snaps[fresh] == 1, new[-1], first[fresh])
@@ -133,7 +132,7 @@ def _result(cases: Cases, track: Track, snaps: Ints, first_snap: Array) -> Compl
     lift = track.opened[: 2 * points].reshape(4, points // 2, count).max(axis=1)
     tip = np.where(track.outcome == UNRESOLVED, np.nan, track.state[-1])
     lift = np.where(lift < tip - 1e-9, lift, np.nan)
-    slack, bump, droop = track.opened[2 * points :].reshape(3, 4, count)
+    slack, bump, droop = track.opened[2 * points : 2 * points + 12].reshape(3, 4, count)
     first_lift = np.fmin.reduce(lift, axis=0)
     return CompliantTips(
         tip, first_lift, lift.T, track.outcome, snaps, first_snap, slack.T, droop.T, bump.T

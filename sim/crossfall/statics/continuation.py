@@ -26,21 +26,26 @@ class Settings:
     """Numerical settings of the continuation; lengths over the wheelbase, angles in rad.
 
     step: first arc length, about 5 deg of tilt. largest_step: keeps a gap from opening and closing
-    unseen within one step. smallest_step: below this a case is given up as unresolved. tolerance:
+    unseen within one step. smallest_step: a case that gets no further than this is lost there. fine:
+    below this the branches are free during a step. tolerance:
     last Newton correction, still applied and quadratically convergent, so that points are good to
     1e-10 and better. together: gaps within this of zero at an event (as a movement) switch
     together: a symmetric truck lifts two wheels at once.
     closest: arc length within which a gap that switches back at once is taken at its word.
-    iterations: Newton corrections before a step is shortened. limit: nothing stands at 89 deg.
+    closest_slip: the same for a tyre that stops slipping, where the history makes it harmless.
+    iterations: Newton corrections before a step is shortened. rounds: of steps and events. limit: nothing stands at 89 deg.
     """
 
     step: float = 0.1
     largest_step: float = 0.2
-    smallest_step: float = 1e-5
+    smallest_step: float = 1e-8
+    fine: float = 5e-4
     tolerance: float = 1e-6
     together: float = 1e-8
     closest: float = 1e-3
+    closest_slip: float = 0.02
     iterations: int = 7
+    rounds: int = 400
     limit: float = float(np.radians(89.0))
 
 
@@ -70,10 +75,12 @@ class Cases:
         b = self.builds
         rates = np.broadcast_to(b.tyre_rate, b.disc_mass.shape).reshape(-1, len(self))
         springs = np.broadcast_to(b.spring_rate, b.preload.shape).reshape(4, -1)
-        return np.concatenate([rates, springs, np.ones((8, len(self)))])
+        grips = [rates] * self.closure.grips
+        return np.concatenate([rates, springs, np.ones((8, len(self))), *grips])
 
     def gap_count(self) -> int:
-        return 2 * int(self.builds.disc_mass.shape[1]) + 12
+        points = 2 * int(self.builds.disc_mass.shape[1])
+        return points * (1 + self.closure.grips) + 12
 
     def stiffest(self) -> Array:
         """(B,) largest rate of tyres and springs: what an error of position does to a load."""
@@ -103,7 +110,7 @@ class Corrected:
 def correct(
     cases: Cases,
     state: Array,
-    on: Flags,
+    on: Flags | None,
     *,
     normal: Array,
     level: Array,
@@ -122,7 +129,7 @@ def correct(
     part, along = cases, normal
     for iteration in range(SETTINGS.iterations + 1):
         now = out_state[:, live]
-        at = part.balance(now, on[:, live])
+        at = part.balance(now, None if on is None else on[:, live])
         matrix = np.empty((m, m, len(live)))
         matrix[:-1, :-1], matrix[:-1, -1] = at.stiffness, -at.slope
         if gap is None:
@@ -217,16 +224,20 @@ def _set_out(cases: Cases, track: Track, who: Ints, several: Flags) -> None:
 
 def follow(cases: Cases, track: Track) -> None:
     """Advance every case that is still going until it loses stability."""
-    for _ in range(400):
-        live = np.flatnonzero(track.outcome == GOING)
-        if not len(live):
+    for _ in range(SETTINGS.rounds):
+        going = track.outcome == GOING
+        fine = track.step < SETTINGS.fine
+        _advance(cases, track, np.flatnonzero(going & ~fine))
+        _creep(cases, track, np.flatnonzero(going & fine))
+        if not going.any():
             return
-        _advance(cases, track, live)
     track.outcome[track.outcome == GOING] = UNRESOLVED
 
 
 def _advance(cases: Cases, track: Track, live: Ints) -> None:
     """One arc-length step for the cases `live`, cut short at the first event."""
+    if not len(live):
+        return
     part = cases.take(live)
     state, on, tangent = track.state[:, live], track.on[:, live], track.tangent[:, live]
     guess = state + track.step[live] * tangent
@@ -242,6 +253,7 @@ def _advance(cases: Cases, track: Track, live: Ints) -> None:
     calm &= ~passed
     who = live[calm]
     track.state[:, who], track.tangent[:, who] = new.state[:, calm], new.tangent[:, calm]
+    _remember(cases, track, who)
     longer = np.where(new.effort[calm] <= 3, 1.6, np.where(new.effort[calm] >= 5, 0.6, 1.0))
     track.step[who] = np.minimum(track.step[who] * longer, SETTINGS.largest_step)
     track.outcome[who[track.state[-1, who] > SETTINGS.limit]] = STANDS
@@ -251,9 +263,18 @@ def _advance(cases: Cases, track: Track, live: Ints) -> None:
         _meet_event(cases, track, live[eventful], new.state[:, eventful], new.gaps[:, eventful])
 
 
+def _remember(cases: Cases, track: Track, who: Ints) -> None:
+    if cases.closure.grips and len(who):
+        at = cases.take(who).balance(track.state[:, who], track.on[:, who])
+        cases.closure.remember(who, at, np.arange(len(who)))
+
+
 def _shorten(track: Track, who: Ints) -> None:
+    """Shorten the step; a case that cannot take even the smallest has come to its end."""
     track.step[who] *= 0.35
-    track.outcome[who[track.step[who] < SETTINGS.smallest_step]] = UNRESOLVED
+    stuck = who[track.step[who] < SETTINGS.smallest_step]
+    track.outcome[stuck] = CORNER
+    track.other[:, stuck] = track.tangent[:, stuck]
 
 
 def _fold(track: Track, who: Ints, beyond: Array) -> None:
@@ -261,10 +282,43 @@ def _fold(track: Track, who: Ints, beyond: Array) -> None:
     track.other[:, who] = beyond
 
 
+def _creep(cases: Cases, track: Track, live: Ints) -> None:
+    """One short step with the branches free to switch during Newton's method.
+
+    For where switching one gap at a time leads nowhere, as when several tyres slip and stick at
+    once: the finite step settles it among them. Events are then known to within the step.
+    """
+    if not len(live):
+        return
+    part, state, tangent = cases.take(live), track.state[:, live], track.tangent[:, live]
+    guess = state + track.step[live] * tangent
+    new = correct(part, guess, None, normal=tangent, level=(tangent * guess).sum(axis=0))
+    ahead = new.state[-1] > state[-1]
+    stable = np.linalg.slogdet(part.balance(new.state).stiffness.transpose(2, 0, 1))[0] > 0
+    good = new.good & ahead & stable
+    _shorten(track, live[~good])
+    who = live[good]
+    track.state[:, who], track.tangent[:, who] = new.state[:, good], new.tangent[:, good]
+    on = new.gaps[:, good] >= 0
+    _note(track, who, track.on[:, who], on)
+    track.on[:, who] = on
+    track.step[who] *= 2.0
+    _remember(cases, track, who)
+
+
+def _note(track: Track, who: Ints, was: Flags, now: Flags) -> None:
+    """Note when gaps first opened or closed, at the present state."""
+    for times, changed in ((track.opened, was & ~now), (track.closed, ~was & now)):
+        old = times[:, who]
+        times[:, who] = np.where(changed & np.isnan(old), track.state[-1, who], old)
+
+
 def _meet_event(cases: Cases, track: Track, who: Ints, far: Array, far_gaps: Array) -> None:
     """Find the first event between the track's state and `far`, and switch its branch there."""
-    scale = cases.take(who).gap_scale()
+    points, scale = 2 * cases.builds.disc_mass.shape[1], cases.take(who).gap_scale()
     near_gaps = cases.take(who).balance(track.state[:, who], track.on[:, who]).gaps
+    grips = points * cases.closure.grips
+    slipping = np.arange(len(scale)) >= len(scale) - grips
     for _ in range(6):
         on, near = track.on[:, who], track.state[:, who]
         violated = (far_gaps >= 0) != on
@@ -279,10 +333,14 @@ def _meet_event(cases: Cases, track: Track, who: Ints, far: Array, far_gaps: Arr
         place, span = (normal * (at.state - near)).sum(axis=0), track.step[who]
         good = at.good & (place > -1e-6) & (place < span + 1e-6)
         # A gap that has just switched and is back by the end: look closer for its second zero.
-        good &= ~(back.any(axis=0) & (span > SETTINGS.closest))
+        near_enough = np.where(slipping[:, None], SETTINGS.closest_slip, SETTINGS.closest)
+        good &= ~(back & (span > near_enough)).any(axis=0)
         _shorten(track, who[~good])
 
         zero = np.abs(at.gaps) < SETTINGS.together * scale
+        zero[len(zero) - grips :] &= on[
+            len(zero) - grips :
+        ]  # one that slips is at its limit anyhow
         zero[first, np.arange(len(who))] = True
         early = good & (((at.gaps >= 0) != on) & ~zero).any(axis=0)
         ready = good & ~early
@@ -301,11 +359,16 @@ def _meet_event(cases: Cases, track: Track, who: Ints, far: Array, far_gaps: Arr
 def _switch(cases: Cases, track: Track, who: Ints, state: Array, zero: Flags) -> None:
     """Take the other branch of the gaps that are zero; note when they first opened or closed."""
     was = track.on[:, who]
-    for times, changed in ((track.opened, zero & was), (track.closed, zero & ~was)):
-        old = times[:, who]
-        times[:, who] = np.where(changed & np.isnan(old), state[-1], old)
     track.state[:, who] = state
+    _note(track, who, was, was ^ zero)
+    _remember(cases, track, who)
     track.on[:, who] = was ^ zero
+    if cases.closure.grips:
+        # A wheel that comes down sticks at first; one in the air does not.
+        points = 2 * cases.builds.disc_mass.shape[1]
+        touch = track.on[:points, who]
+        stick = np.where(touch & ~was[:points], True, track.on[-points:, who])
+        track.on[-points:, who] = touch & stick
     _set_out(cases, track, who, zero.sum(axis=0) > 1)
 
 
@@ -315,10 +378,7 @@ def resume(cases: Cases, track: Track, who: Ints, state: Array) -> None:
         return
     track.state[:, who] = state
     on = cases.take(who).balance(state).gaps >= 0
-    was = track.on[:, who]
-    for times, changed in ((track.opened, was & ~on), (track.closed, ~was & on)):
-        old = times[:, who]
-        times[:, who] = np.where(changed & np.isnan(old), state[-1], old)
+    _note(track, who, track.on[:, who], on)
     track.on[:, who] = on
     track.step[who] = SETTINGS.step
     track.outcome[who] = GOING

@@ -25,8 +25,8 @@ class Settling:
     nudge: first displacement in the direction of the loss. beyond: table angle past the loss, so
     that there is nothing to fall back to. stride: largest movement in one step. fallen: how far
     the weight has passed outside all four wheels when the truck is over; some 10 deg of body
-    roll, from which none comes back. past: how far a cut step passes a meeting. still: movement left when it has settled. steps: a limit
-    never met in practice.
+    roll, from which none comes back. past: how far a cut step passes a meeting. still: movement
+    left when it has settled. steps: a limit never met in practice.
     """
 
     nudge: float = 0.02
@@ -62,7 +62,8 @@ def settle(cases: Cases, state: Array, direction: Array) -> tuple[Array, Flags]:
     above the growth rate of the motion, -dx.K.dx / dx.dx, where it runs away, and is lowered where
     it comes to rest. A step that the forces have turned against by its end is cut where it first
     meets a stop, a spring's end or a tyre's lift, or else, like one along which they do no work,
-    taken again with more drag. Returns the states and (B,) whether each stands again.
+    taken again with more drag. Returns the states and (B,) whether each stands again; the history
+    in `cases` moves on.
     """
     count = len(cases)
     out, stands = state.copy(), np.zeros(count, dtype=bool)
@@ -87,17 +88,19 @@ def settle(cases: Cases, state: Array, direction: Array) -> tuple[Array, Flags]:
             stands[live[still]] = sign > 0
         keep = ~still & ~(good & (outside(part, at, trial[-1]) > SETTLING.fallen))
         out[:, live[good]] = trial[:, good]
+        cases.closure.remember(live[good], at, good)
         met = _first_meeting(gaps, at.gaps)
         cut = ~good & (work >= 0) & (met < 1)
         load, gaps = np.where(good, at.load, load), np.where(good, at.gaps, gaps)
         stiffness = np.where(good, at.stiffness, stiffness)
         easier = np.where(reach < 1, 3.0 * drag, _drag(drag, move, stiffness))
         drag = np.where(good, easier, np.where(cut, drag, drag * 4.0))
-        reach = np.where(cut, np.minimum(met + SETTLING.past / length, 1.0), 1.0)
+        reach = np.where(cut, np.minimum(met + SETTLING.past / length, 1 - 1e-9), 1.0)
         if not keep.any():
             break
-        if not keep.all():
-            live, drag, part, reach = live[keep], drag[keep], part.take(keep), reach[keep]
+        if not keep.all() or cases.closure.grips:
+            live, drag, reach = live[keep], drag[keep], reach[keep]
+            part = cases.take(live) if cases.closure.grips else part.take(keep)
             load, gaps, stiffness = load[:, keep], gaps[:, keep], stiffness[:, :, keep]
     return out, stands
 

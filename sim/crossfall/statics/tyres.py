@@ -20,9 +20,10 @@ class Discs:
     """The contact discs of both axles, where they would touch the table.
 
     squash: (2, p, B) movement of the wheel along axle z that brings its lowest rim point to the
-    table. point: (3, 2, p, B) that rim point. along, ahead, sideways: (3, 2, 1, B) axle z; horizontal directions of rolling and of the
-    wheel axis. tilt: (2, 1, B) horizontal part of the wheel axis. d_squash: (7, 2, p, B),
-    d_point: (3, 7, 2, p, B).
+    table. point: (3, 2, p, B) that rim point. along, ahead, sideways: (3, 2, 1, B) axle z, and the
+    horizontal directions of rolling and of the wheel axis. tilt: (2, 1, B) horizontal part of the
+    wheel axis. arc: (2, 1, B) rad the held wheels have rolled, d arc = (w . sideways) / tilt.
+    d_squash: (7, 2, p, B), d_point: (3, 7, 2, p, B).
     """
 
     squash: Array
@@ -31,6 +32,7 @@ class Discs:
     ahead: Array
     sideways: Array
     tilt: Array
+    arc: Array
     d_squash: Array
     d_point: Array
 
@@ -54,6 +56,7 @@ def discs(builds: Builds, pose: Pose) -> Discs:
     point = centre + squash * along + (builds.radius * axis[2]) * sideways
     point[2] = 0.0
 
+    arc = np.arctan2(-turn[2, 0], turn[2, 2])
     shape = squash.shape
     d_squash = np.zeros((7, *shape))
     d_squash[0], d_squash[1] = -point[1] / along[2], point[0] / along[2]
@@ -65,7 +68,7 @@ def discs(builds: Builds, pose: Pose) -> Discs:
     add_turning(d_point, point)
     for k in range(3):
         d_point[k, 3 + k] += 1
-    return Discs(squash, point, along, ahead, sideways, tilt, d_squash, d_point)
+    return Discs(squash, point, along, ahead, sideways, tilt, arc, d_squash, d_point)
 
 
 def add_turning(columns: Array, point: Array) -> None:
@@ -83,6 +86,8 @@ class Contact:
     """What the table does to the tyres.
 
     load: (2, p, B), the contact's load if it touched (negative: it does not); d_load (7, ...).
+    grip: (k, 2, p, B), what is left before it slips (negative: it slips); d_grip (7, k, ...); k is
+    1 for a closure with friction, else 0.
     force: (3, 2, p, B) on the tyre, d_force (3, 7, 2, p, B). travel: (2, p, B) of the wheel along
     axle z, d_travel (7, ...).
     """
@@ -93,6 +98,8 @@ class Contact:
     d_force: Array
     travel: Array
     d_travel: Array
+    grip: Array
+    d_grip: Array
 
 
 def uprightness(discs: Discs, gravity: Array, d_gravity: Array) -> tuple[Array, Array]:
@@ -133,4 +140,5 @@ def uniform(
     d_force = -g[:, None] * d_acting
     d_force[:, 6] -= acting * dg
     travel, d_travel = hanging(builds, discs, touch, upright, d_upright)
-    return Contact(load, d_load, -acting * g, d_force, travel, d_travel)
+    grip, d_grip = np.empty((0, *load.shape)), np.empty((7, 0, *load.shape))
+    return Contact(load, d_load, -acting * g, d_force, travel, d_travel, grip, d_grip)
