@@ -31,6 +31,7 @@ WIDTH, HEIGHT = 178.0, 110.0  # mm
 MAIN = (15.0, 15.0, 88.0, 68.0)  # left, bottom, width, height, mm
 NEAR = (120.0, 15.0, 52.0, 68.0)
 ZOOM = math.radians(3.0)  # before the tip
+HURRIED = math.radians(12.0)  # rad/s; a table that fast shows the truck rocking, not its balance
 
 
 @styled
@@ -79,7 +80,7 @@ def until_tip(trial: TiltTrial) -> tuple[Array, Array]:
     record = trial.record
     last = len(record)
     if trial.outcome == "tips":
-        last = int(np.searchsorted(record.theta, trial.ramp, side="right"))
+        last = int(np.flatnonzero(record.theta <= trial.ramp)[-1]) + 1
     return record.theta[:last], record.loads[:last]
 
 
@@ -88,7 +89,7 @@ def approached(trial: TiltTrial) -> float:
     record = trial.record
     if len(record) < 3:
         return 0.0
-    fast = np.gradient(record.theta, record.time) > 1.5 * trial.pace.medium
+    fast = np.gradient(record.theta, record.time) > HURRIED
     return float(record.theta[fast].max()) if fast.any() else 0.0
 
 
@@ -100,12 +101,12 @@ def lifting(trial: TiltTrial) -> list[int]:
 def fitted(trial: TiltTrial, truck: Truck, most: float) -> tuple[Array, Array]:
     """The fit at zero rate: rad and N of the lifting pair, for loads of 0 to `most` N.
 
-    tan(theta) = c0 + c1 l + c2 l^2, l the pair's load over W cos(theta).
+    tan(theta) = c0 + c1 l (+ c2 l^2), l the pair's load over W cos(theta).
     """
     assert trial.fit is not None
     weight = whole(truck).mass * GRAVITY
     share = np.linspace(0.0, most / weight / math.cos(trial.tip), 80)
-    c0, c1, c2 = trial.fit.coefficients[:3]
+    c0, c1, c2 = (*trial.fit.coefficients[:-1], 0.0)[:3]  # the last is the lag of a moving table
     theta = np.arctan(c0 + c1 * share + c2 * share**2)
     return theta, share * weight * np.cos(theta)
 
