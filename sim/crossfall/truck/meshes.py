@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import logging
 import struct
 from dataclasses import dataclass
 from functools import lru_cache
@@ -18,7 +19,7 @@ MAX_BYTES = 20_000_000
 MAX_FACES = 200_000
 FORMATS = ("stl", "obj", "ply")
 UNITS = {"mm": 1e-3, "cm": 1e-2, "m": 1.0, "inch": 0.0254}
-MAX_EXTENT = 10.0  # m; more than that is a wrong unit
+MAX_EXTENT = 10.0  # m from the origin; more than that is a wrong unit
 
 
 class MeshError(Exception):
@@ -61,12 +62,20 @@ def _load(path: Path, unit: str, _mtime: int, _size: int) -> MeshSolid:
         raise MeshError(f"names a file of kind '{path.suffix}'", "an STL, OBJ or PLY file")
     data = path.read_bytes()
     _check_count(kind, data)
-    mesh = _parse(kind, data)
-    mesh.apply_scale(UNITS[unit])
-    extent = float(np.ptp(mesh.vertices, axis=0).max())
-    if not 0 < extent <= MAX_EXTENT:
-        raise MeshError(f"names a mesh {extent:g} m across", f"at most {MAX_EXTENT:g} m: the unit?")
-    return _solid(mesh)
+    log = logging.getLogger("trimesh")  # it logs whole tracebacks of what it cannot read
+    level = log.level
+    log.setLevel(logging.CRITICAL + 1)
+    try:
+        return _solid(_parse(kind, data, UNITS[unit]))
+    except MeshError:
+        raise
+    except MemoryError:
+        raise MeshError("names a mesh that does not fit in memory", "a smaller one") from None
+    except Exception as error:  # a broken file makes the readers stumble in every possible way
+        reason = str(error).splitlines() or [""]
+        raise MeshError(f"names a broken {kind.upper()} file", reason[0][:80]) from None
+    finally:
+        log.setLevel(level)
 
 
 def _check_count(kind: str, data: bytes) -> None:
@@ -85,25 +94,34 @@ def _check_count(kind: str, data: bytes) -> None:
         raise MeshError(f"names a mesh of {count} faces", f"at most {MAX_FACES}")
 
 
-def _parse(kind: str, data: bytes) -> Any:
+def _parse(kind: str, data: bytes, scale: float) -> Any:
+    """The surface in m, its corners merged."""
     import trimesh
 
-    try:
-        # No resolver: a mesh may not pull in other files.
-        mesh = trimesh.load_mesh(
-            io.BytesIO(data), file_type=kind, resolver=None, skip_materials=True, process=False
-        )
-    except MemoryError:
-        raise MeshError("names a mesh that does not fit in memory", "a smaller one") from None
-    except Exception as error:  # the readers raise whatever a broken file makes them stumble over
-        raise MeshError(f"names a broken {kind.upper()} file", str(error)[:80]) from None
+    # No resolver: a mesh may not pull in other files.
+    mesh = trimesh.load_mesh(
+        io.BytesIO(data), file_type=kind, resolver=None, skip_materials=True, process=False
+    )
     if not isinstance(mesh, trimesh.Trimesh) or len(mesh.faces) == 0:
         raise MeshError("names a mesh without faces", "a surface made of triangles")
-    if len(mesh.faces) > MAX_FACES:
-        raise MeshError(f"names a mesh of {len(mesh.faces)} faces", f"at most {MAX_FACES}")
-    if not np.isfinite(mesh.vertices).all():
+    vertices, faces = np.asarray(mesh.vertices), np.asarray(mesh.faces)
+    if len(faces) > MAX_FACES:
+        raise MeshError(f"names a mesh of {len(faces)} faces", f"at most {MAX_FACES}")
+    if vertices.ndim != 2 or vertices.shape[1] != 3 or faces.shape[1] != 3:
+        raise MeshError(f"names a broken {kind.upper()} file", "corners with x, y and z")
+    if faces.min() < 0 or faces.max() >= len(vertices):
+        raise MeshError(f"names a broken {kind.upper()} file", "faces between its own corners")
+    used = vertices[np.unique(faces)]
+    if not np.isfinite(used).all():
         raise MeshError("names a mesh with NaN or infinite corners", "finite numbers")
+    extent = float(np.abs(used).max()) * scale
+    if not 0 < extent <= MAX_EXTENT:
+        raise MeshError(
+            f"names a mesh that reaches {extent:.3g} m", f"at most {MAX_EXTENT:g} m: the unit?"
+        )
+    mesh = trimesh.Trimesh(vertices * scale, faces, process=False)
     mesh.merge_vertices()
+    mesh.remove_unreferenced_vertices()
     return mesh
 
 

@@ -178,3 +178,30 @@ def test_a_spec_built_without_a_folder_takes_no_mesh(tmp_path: Path):
     spec = load(tmp_path, with_mesh("thing.stl")).spec
     with pytest.raises(InputError, match="outside"):
         build(spec)
+
+
+@pytest.mark.parametrize("kind", ["stl", "obj", "ply"])
+def test_random_damage_to_a_mesh_never_breaks_the_reader(tmp_path, kind):
+    wedge().export(tmp_path / f"a.{kind}")
+    whole = (tmp_path / f"a.{kind}").read_bytes()
+    outcomes = set()
+    for seed in range(60):
+        rng = random.Random(seed)
+        data = bytearray(whole)
+        for _ in range(rng.choice([1, 3, 10])):
+            at = rng.randrange(len(data))
+            junk = rng.choice([b"nan", b"-1", b"99999999", b"\0" * 8, b"\xff" * 4, b"", b"7 7"])
+            data[at : at + rng.randrange(6)] = junk
+        path = tmp_path / f"{seed}.{kind}"
+        path.write_bytes(bytes(data))
+        try:
+            solid = load_mesh(path, "mm").solid
+        except MeshError:
+            outcomes.add("refused")
+            continue
+        outcomes.add("used")
+        low, _, high = np.linalg.eigvalsh(solid.gyration)
+        assert solid.volume > 0
+        assert low > 0
+        assert np.isfinite([high, *solid.centre]).all()
+    assert "refused" in outcomes
