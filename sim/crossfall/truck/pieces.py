@@ -176,8 +176,8 @@ def _link(part: schema.PartSpec, around: Setting) -> tuple[Solid, Array, Array]:
 def _pointing(direction: Array) -> Array:
     """(3, 3), a rotation that carries z onto a direction and keeps x as level as it can."""
     z = direction / np.linalg.norm(direction)
-    helper = np.array([0.0, 0.0, 1.0]) if abs(z[2]) < 0.9 else np.array([1.0, 0.0, 0.0])
-    x = np.cross(helper, z)
+    other = np.array([0.0, 0.0, 1.0]) if abs(z[2]) < 0.9 else np.array([1.0, 0.0, 0.0])
+    x = np.cross(other, z)
     x /= np.linalg.norm(x)
     return np.array([x, np.cross(z, x), z]).T
 
