@@ -110,6 +110,14 @@ def exact_curves(truck: Truck) -> Curves:
     return Curves(rigid.tip_angle(truck, HEADINGS), tips, _budget(truck))
 
 
+def expected(known: Curves | None, heading_deg: float) -> float | None:
+    """Deg, where a trial at a heading may expect its tip; only used to hurry to a start."""
+    if known is None:
+        return None
+    at = np.interp(np.radians(heading_deg), HEADINGS, known.compliant, period=2 * np.pi)
+    return float(np.degrees(at))
+
+
 def _budget(truck: Truck) -> Array:
     from crossfall.statics import compliant
 

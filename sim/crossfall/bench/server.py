@@ -36,11 +36,17 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
         _get("/api/exact", lambda q: bench.exact(_number(q, "revision", int))),
         _get("/api/window", lambda q: bench.window(_number(q, "revision", int))),
         _get("/api/path", lambda q: bench.path(_number(q, "heading_deg", float))),
-        _post("/api/try", lambda b: bench.attempt(_whole(b), _list(b))),
-        _post("/api/edit", lambda b: bench.edit(_whole(b), _list(b), _text(b, "what"))),
+        _get("/api/trial", lambda q: bench.trial_state()),
+        _binary("/api/poses", lambda q: bench.poses(str(q.get("file", "")))),
+        _post(
+            "/api/trial", lambda b: bench.trial(_whole(b), _list(b, "headings"), _yes(b, "slides"))
+        ),
+        _post("/api/trial-stop", lambda b: bench.trials.stop()),
+        _post("/api/try", lambda b: bench.attempt(_whole(b), _list(b, "edits"))),
+        _post("/api/edit", lambda b: bench.edit(_whole(b), _list(b, "edits"), _text(b, "what"))),
         _post("/api/undo", lambda b: bench.undo(_whole(b))),
         _post("/api/redo", lambda b: bench.redo(_whole(b))),
-        _post("/api/save", lambda b: bench.save(_whole(b), _name(b), b.get("over") is True)),
+        _post("/api/save", lambda b: bench.save(_whole(b), _name(b), _yes(b, "over"))),
         _post("/api/discard", lambda b: bench.discard(_whole(b))),
         _post("/api/open", lambda b: bench.open(_text(b, "name"))),
     ]
@@ -56,6 +62,14 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
 def _get(path: str, answer: Callable[[Any], Any]) -> Route:
     async def endpoint(request: Request) -> Response:
         return JSONResponse(await run_in_threadpool(answer, request.query_params))
+
+    return Route(path, endpoint, methods=["GET"])
+
+
+def _binary(path: str, answer: Callable[[Any], bytes]) -> Route:
+    async def endpoint(request: Request) -> Response:
+        content = await run_in_threadpool(answer, request.query_params)
+        return Response(content, media_type="application/octet-stream")
 
     return Route(path, endpoint, methods=["GET"])
 
@@ -127,11 +141,15 @@ def _whole(body: dict[str, Any]) -> int:
     return value
 
 
-def _list(body: dict[str, Any]) -> list[Any]:
-    value = body.get("edits")
+def _list(body: dict[str, Any], key: str) -> list[Any]:
+    value = body.get(key)
     if not isinstance(value, list):
-        raise InputError(Problem("request", "edits are missing"))
+        raise InputError(Problem("request", f"{key} are missing"))
     return value
+
+
+def _yes(body: dict[str, Any], key: str) -> bool:
+    return body.get(key) is True
 
 
 def _text(body: dict[str, Any], key: str) -> str:

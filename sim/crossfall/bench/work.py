@@ -7,7 +7,7 @@ from pathlib import Path
 from threading import Lock
 from typing import Any
 
-from crossfall.bench import answers
+from crossfall.bench import answers, trying
 from crossfall.bench.answers import Curves, Window
 from crossfall.bench.desk import Conflict, Desk, Sheet
 from crossfall.bench.edits import MEASURES, on_spec, on_text, understood
@@ -36,6 +36,7 @@ class Bench:
         self._windows: Memory[Window] = Memory(8)
         self._paths: Memory[dict[str, Any]] = Memory(64)
         self._last: Curves | None = None
+        self.trials = trying.Trials()
         # Long work is done one at a time, and not at all for a truck that has moved on meanwhile.
         self._heavy = Lock()
         self.desk = self._desk(source)
@@ -110,7 +111,30 @@ class Bench:
         key = (sheet.history.text, heading)
         return self._paths.find(key, lambda: path_at(loaded.truck, float(heading)))
 
+    def trial_state(self) -> dict[str, Any]:
+        return {**self.trials.state(), "records": trying.records(self.folder)}
+
+    def poses(self, file: str) -> bytes:
+        """A finished trial, or a record kept in the folder, as a file of poses."""
+        if file.endswith(".npz"):
+            return trying.record_poses(self.folder, file, self._loaded(self.desk.sheet).truck)
+        return self.trials.poses(file)
+
     # What the page does
+
+    def trial(self, revision: int, headings: list[Any], slides: bool) -> dict[str, Any]:
+        """Begin virtual trials at some headings (deg); slides: with the likely grip."""
+        loaded, text = self._at(revision)
+        if not all(isinstance(h, int | float) and abs(h) <= 360 for h in headings):
+            raise InputError(Problem("trial", "a heading is no angle", "degrees"))
+        grip = answers.grip_of(loaded.truck)
+        known = self._curves.get(text)
+        asked = {
+            "headings": [float(h) % 360 for h in headings],
+            "near": [answers.expected(known, float(h)) for h in headings],
+            "grip": grip.likely if slides and grip is not None else None,
+        }
+        return self.trials.start(text, self.desk.sheet.source, revision, asked)
 
     def attempt(self, revision: int, edits: list[Any]) -> dict[str, Any]:
         """What edits would do, without putting them down."""
@@ -162,6 +186,7 @@ class Bench:
         return self.state()
 
     def close(self) -> None:
+        self.trials.close()
         self.desk.close()
 
     def _at(self, revision: int) -> tuple[Loaded, str]:

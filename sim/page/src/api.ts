@@ -1,6 +1,6 @@
 // Talking to the server: one JSON question, one JSON answer, refusals as sentences.
 
-import type { Answers, Bench, Edit, Path, Window } from "./types";
+import type { Answers, Bench, Edit, Path, TrialState, Window } from "./types";
 
 export class Refusal extends Error {
   constructor(
@@ -54,6 +54,15 @@ export const api = {
   discard: (revision: number) => tell<Bench>("/api/discard", { revision }),
   open: (name: string) => tell<Bench>("/api/open", { name }),
   path: (heading: number, signal?: AbortSignal) => ask<Path>(`/api/path?heading_deg=${heading}`, signal),
+  trial: () => ask<TrialState>("/api/trial"),
+  runTrial: (revision: number, headings: number[], slides: boolean) =>
+    tell<TrialState>("/api/trial", { revision, headings, slides }),
+  stopTrial: () => tell<TrialState>("/api/trial-stop", {}),
+  poses: async (file: string): Promise<ArrayBuffer> => {
+    const response = await fetch(`/api/poses?file=${encodeURIComponent(file)}`);
+    if (!response.ok || response.headers.get("content-type")?.includes("json")) await answer(response);
+    return response.arrayBuffer();
+  },
   exact: (revision: number) => ask<Answers>(`/api/exact?revision=${revision}`),
   window: (revision: number) => ask<Window>(`/api/window?revision=${revision}`),
 };

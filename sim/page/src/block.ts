@@ -46,7 +46,7 @@ function budget(): HTMLElement {
     el("td", { class: "n" }, c.budget[i] ? signed(c.budget[i].deg) : "…");
   return el("table", { id: "budget" },
     el("caption", {}, "Where the degrees go"),
-    el("thead", {}, el("tr", {}, ...["", "stiff", "tyres", "rise", "lean", "tips at"].map((t, i) =>
+    el("thead", {}, el("tr", {}, ...["", "stiff", "tyres", "rise", "lean", "tips"].map((t, i) =>
       el("th", { scope: "col", class: i ? "n" : "" }, t)), el("th", { scope: "col" }, ""))),
     el("tbody", {}, ...cases.map((c) => el("tr", { "data-case": c.direction },
       el("th", { scope: "row" }, SHORT[c.direction] ?? c.name),

@@ -7,6 +7,7 @@ import { lags, settleLater } from "./edits";
 import { makeHeader } from "./header";
 import { makePolar } from "./polar";
 import { makeStage } from "./stage";
+import { Replay } from "./replay";
 import { look, store, takeBench } from "./store";
 import { makePlaces, makeTabs } from "./tabs";
 import { Tilt } from "./tilt";
@@ -21,16 +22,17 @@ async function start(): Promise<void> {
   makeHeader(() => stage.repaint());
   makePolar();
   makeBlock();
-  new Tilt(stage);
+  const tilt = new Tilt(stage);
   makePlaces();
   makeTabs([{ id: "weights", name: "Weights", make: weightsPage }]);
   settleLater();
   takeBench(bench);
   look({ tilt: 25, heading: 90 });
   if (bench.recovered) say("Unsaved work from last time is back on the bench. Undo steps through it.");
+  const replay = new Replay(stage, tilt);
   performance.mark("bench-ready");
   document.documentElement.dataset["ready"] = "";
-  Object.assign(window, { benchWatch: { stage, lags } });
+  Object.assign(window, { benchWatch: { stage, lags, replay } });
 }
 
 start().catch((e: unknown) => {

@@ -6,7 +6,7 @@
 import { byId, fixed, say, svg } from "./dom";
 import { inDepth, kindOf, outline, pathData } from "./outline";
 import { around, look, on, store } from "./store";
-import type { Pair } from "./types";
+import type { Pair, TrialFound } from "./types";
 
 const R_IN = 74; // where 15 degrees lie, outside the truck's own drawing
 const R_OUT = 178; // where the scale ends
@@ -16,6 +16,9 @@ const LEGEND: [string, string][] = [
   ["key-compliant", "tips, springs and tyres at work"],
   ["key-rigid", "tips, nothing gives"],
   ["key-slide", "slides, low to high grip"],
+  ["key-window", "window: how the tyres share their grip"],
+  ["key-lift", "first wheel lifts"],
+  ["key-tried", "virtual trial"],
 ];
 
 export class Polar {
@@ -36,13 +39,13 @@ export class Polar {
     legend.className = "legend";
     for (const [mark, words] of LEGEND) {
       const line = svg("svg", { viewBox: "0 0 26 10", class: mark, "aria-hidden": "true" },
-        mark === "key-slide" ? svg("rect", { width: 26, height: 10 }) : svg("path", { d: "M0 5H26" }));
+        mark === "key-slide" || mark === "key-window" ? svg("rect", { width: 26, height: 10 }) : svg("path", { d: mark === "key-tried" ? "M13 0L18 5L13 10L8 5Z" : "M0 5H26" }));
       const item = document.createElement("li");
       item.append(line, words);
       legend.append(item);
     }
     holder.append(this.root, legend);
-    on(["shown", "window"], () => this.draw());
+    on(["shown", "window", "trials"], () => this.draw());
     on("view", () => this.drawPuck());
     on("pick", () => this.drawPlan());
     this.listen();
@@ -129,10 +132,23 @@ export class Polar {
     }
     layers.push(svg("path", { class: "rigid", d: pathData(this.curve(a.headings_deg, a.rigid_deg)) }),
       svg("path", { class: "compliant", d: pathData(compliant) }));
+    for (const t of store.trying ? [] : store.trials) layers.push(...this.tried(t));
     for (const c of a.cases) layers.push(this.reading(c.heading_deg, c.compliant_deg ?? c.rigid_deg));
     this.curves.replaceChildren(...layers);
     this.curves.classList.toggle("trying", store.trying);
+    this.curves.classList.toggle("inexact", !a.exact);
     this.drawPuck();
+  }
+
+  /** A finished trial: a lozenge at its angle, with its interval as a line. */
+  private tried(t: TrialFound): SVGElement[] {
+    const angle = t.tip_deg ?? t.slide_deg;
+    if (angle === null) return [];
+    const [x, y] = this.at(t.heading_deg, this.radius(angle));
+    const [a, b] = t.tip_ci_deg.map((v) => this.at(t.heading_deg, this.radius(v ?? angle))) as [Pair, Pair];
+    const words = svg("title", {}, t.outcome === "tips" ? `virtual trial: tips at ${fixed(angle)}°` : `virtual trial: slides at ${fixed(angle)}°`);
+    return [svg("path", { class: "tried-line", d: `M${a[0]} ${a[1]}L${b[0]} ${b[1]}` }),
+      svg("path", { class: `tried ${t.outcome}`, d: `M${x} ${y - 5}L${x + 5} ${y}L${x} ${y + 5}L${x - 5} ${y}Z` }, words)];
   }
 
   private reading(heading: number, angle: number): SVGElement {

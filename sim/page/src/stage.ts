@@ -1,17 +1,14 @@
 // The truck on its tilt table in three dimensions: paper, ink and no perspective.
 
 import {
-  AmbientLight,
   BufferAttribute,
   BufferGeometry,
   Color,
-  DirectionalLight,
   Group,
   LineBasicMaterial,
   LineSegments,
   Mesh,
   MeshBasicMaterial,
-  MeshLambertMaterial,
   OrthographicCamera,
   Quaternion,
   Raycaster,
@@ -63,7 +60,7 @@ export class Stage {
   private readonly bodies = BODIES.map(() => new Group());
   private readonly columns: Mesh[] = [];
   private readonly materials: Record<string, MeshBasicMaterial | LineBasicMaterial> = {};
-  private readonly face = new MeshLambertMaterial({ vertexColors: true, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 });
+  private readonly face = new MeshBasicMaterial({ vertexColors: true, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 });
   private readonly tipLines = new Group();
   private readonly plumb: LineSegments;
   private readonly labels: HTMLElement[] = [];
@@ -73,6 +70,10 @@ export class Stage {
   private elevation = 20;
   private zoom = 1;
   private wanted = false;
+  /** Without a graphics card: plain while things move, fine once they rest. */
+  private readonly slow: boolean;
+  private fine = true;
+  private restTimer = 0;
   private falling = 0;
   private fallTimer = 0;
   private ink!: Ink;
@@ -82,12 +83,10 @@ export class Stage {
   moment: Moment = { theta_deg: 0, poses: [], load_g: [0, 0, 0, 0], cg_mm: null, heading_deg: 0 };
 
   constructor(private readonly holder: HTMLElement, private readonly canvas: HTMLCanvasElement) {
-    this.renderer = new WebGLRenderer({ canvas, antialias: true, powerPreference: "low-power" });
-    this.renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
+    this.slow = drawnInSoftware();
+    this.renderer = new WebGLRenderer({ canvas, antialias: !this.slow, powerPreference: "low-power" });
     this.camera.up.set(0, 0, 1);
-    const sun = new DirectionalLight(0xffffff, 2.0);
-    sun.position.set(-300, -700, 900);
-    this.world.add(new AmbientLight(0xffffff, 1.9), sun, this.table);
+    this.world.add(this.table);
     this.turn.position.set(HINGE, 0, 0);
     this.table.position.set(-HINGE, 0, 0);
     this.table.add(this.turn);
@@ -240,9 +239,9 @@ export class Stage {
       const colour = part.row >= 0 && part.row === store.view.row ? this.ink.picked : tint;
       for (let i = 0; i < made.triangles.length; i += 3) {
         triangles.push(...placed(made.triangles.slice(i, i + 3) as Triple, part.turn, part.centre_mm));
-        colours.push(colour.r, colour.g, colour.b);
         if (i % 9 === 0) owner.push(part);
       }
+      shade(triangles, colours, colour);
       for (let i = 0; i < made.lines.length; i += 3) {
         lines.push(...placed(made.lines.slice(i, i + 3) as Triple, part.turn, part.centre_mm));
       }
@@ -327,11 +326,25 @@ export class Stage {
     const { clientWidth: w, clientHeight: h } = this.holder;
     if (w < 2 || h < 2) return;
     this.size.set(w, h);
-    this.renderer.setSize(w, h, false);
+    this.sharpen(this.fine);
     this.draw();
   }
 
+  private sharpen(fine: boolean): void {
+    this.fine = fine;
+    this.renderer.setPixelRatio(this.slow ? (fine ? 2 : 1) : Math.min(devicePixelRatio, 2));
+    this.renderer.setSize(this.size.x, this.size.y, false);
+  }
+
   draw(): void {
+    if (this.slow) {
+      if (this.fine) this.sharpen(false);
+      clearTimeout(this.restTimer);
+      this.restTimer = window.setTimeout(() => {
+        this.sharpen(true);
+        this.render();
+      }, 350);
+    }
     if (this.wanted) return;
     this.wanted = true;
     requestAnimationFrame(() => {
@@ -432,10 +445,33 @@ export function between(points: PathPoint[], theta: number): PathPoint | null {
   };
 }
 
+function drawnInSoftware(): boolean {
+  const probe = document.createElement("canvas").getContext("webgl2");
+  const about = probe?.getExtension("WEBGL_debug_renderer_info");
+  const name = about ? String(probe?.getParameter(about.UNMASKED_RENDERER_WEBGL)) : "";
+  probe?.getExtension("WEBGL_lose_context")?.loseContext();
+  return /swiftshader|llvmpipe|software|basic render/i.test(name);
+}
+
+const SUN = new Vector3(0.25, 0.55, 0.85).normalize();
+
+/** Shades every face once, by how it faces a lamp that turns with the truck: as a drawing would. */
+function shade(triangles: number[], colours: number[], colour: Color): void {
+  const [a, b, c] = [new Vector3(), new Vector3(), new Vector3()];
+  for (let i = colours.length; i < triangles.length; i += 9) {
+    a.fromArray(triangles, i);
+    b.fromArray(triangles, i + 3).sub(a);
+    c.fromArray(triangles, i + 6).sub(a);
+    const facing = b.cross(c).normalize();
+    const light = 0.82 + 0.2 * facing.dot(SUN) + 0.12 * facing.z;
+    const [r, g, blue] = [colour.r, colour.g, colour.b].map((v) => Math.min(1, v * light ** 1.3 * 1.12)) as [number, number, number];
+    for (let k = 0; k < 3; k++) colours.push(r, g, blue);
+  }
+}
+
 function flat(triangles: number[]): BufferGeometry {
   const geometry = new BufferGeometry();
   geometry.setAttribute("position", new BufferAttribute(new Float32Array(triangles), 3));
-  geometry.computeVertexNormals();
   return geometry;
 }
 

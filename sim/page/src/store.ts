@@ -1,6 +1,6 @@
 // The one place where the page remembers anything. Parts of the page listen for what they draw.
 
-import type { Answers, Bench, Path, Scene, Window } from "./types";
+import type { Answers, Bench, Path, Scene, TrialFound, Window } from "./types";
 
 export interface View {
   tilt: number;
@@ -18,7 +18,7 @@ export const DIRECTIONS: Record<Exclude<Direction, "all">, { heading: number; na
   right: { heading: 270, name: "Right side down" },
 };
 
-type Topic = "bench" | "shown" | "view" | "path" | "window" | "pick" | "replay";
+type Topic = "bench" | "shown" | "view" | "path" | "window" | "pick" | "trials";
 
 export const store = {
   bench: null as unknown as Bench,
@@ -27,6 +27,8 @@ export const store = {
   answers: null as unknown as Answers,
   window: null as Window | null,
   path: null as Path | null,
+  /** Finished trials of the truck as it is now. */
+  trials: [] as TrialFound[],
   view: { tilt: 0, heading: 90, row: null, direction: "all" } as View,
   trying: false,
 };

@@ -159,3 +159,23 @@ export type Edit =
   | { do: "measure"; key: string; value: number }
   | { do: "remove"; row: number }
   | { do: "add"; part: { name: string; on: string; mass_g: number; at_mm: Triple; price?: number } };
+
+export interface TrialFound {
+  heading_deg: number;
+  outcome: string;
+  tip_deg: number | null;
+  tip_ci_deg: [number | null, number | null];
+  first_lift_deg: number | null;
+  slide_deg: number | null;
+  file: string;
+}
+
+export interface TrialState {
+  state: "none" | "running" | "done" | "stopped" | "failed";
+  words: string;
+  done: number;
+  total: number;
+  found: TrialFound[];
+  revision: number;
+  records?: string[];
+}

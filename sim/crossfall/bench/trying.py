@@ -1,0 +1,75 @@
+"""Virtual trials for the bench: one round at a time, watched, stopped, replayed."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from threading import Lock
+from typing import Any
+
+from crossfall.bench import replay
+from crossfall.bench.folder import inside, listing
+from crossfall.bench.jobs import Job
+from crossfall.truck.model import Truck
+from crossfall.truck.problems import InputError, Problem
+
+MAX_HEADINGS = 72
+
+
+class Trials:
+    """The round of trials going on, or the last one; methods may be called from any thread."""
+
+    def __init__(self) -> None:
+        self._job: Job | None = None
+        self._revision = -1
+        self._mutex = Lock()
+
+    def start(self, text: str, path: Path, revision: int, asked: dict[str, Any]) -> dict[str, Any]:
+        """Begin a round, in place of any before it.
+
+        asked: headings and near (deg, or None), grip (or None for enough never to slide).
+        """
+        headings = asked["headings"]
+        if not 0 < len(headings) <= MAX_HEADINGS:
+            raise InputError(Problem("trial", "has no headings", f"1 to {MAX_HEADINGS}"))
+        with self._mutex:
+            if self._job is not None:
+                self._job.clear()
+            task = {"text": text, "path": str(path), **asked}
+            self._job = Job("crossfall.bench.trial_job", task, len(headings))
+            self._revision = revision
+        return self.state()
+
+    def state(self) -> dict[str, Any]:
+        """How far it is, and what each finished heading gave."""
+        job = self._job
+        if job is None:
+            return {"state": "none", "words": "", "done": 0, "total": 0, "found": [], "revision": 0}
+        return {**job.state(), "revision": self._revision}
+
+    def stop(self) -> dict[str, Any]:
+        if self._job is not None:
+            self._job.cancel()
+        return self.state()
+
+    def poses(self, file: str) -> bytes:
+        """The replay of one finished heading."""
+        job = self._job
+        if job is None or file not in {str(f["file"]) for f in job.state()["found"]}:
+            raise InputError(Problem("trial", "there is no such replay"))
+        return (job.folder / file).read_bytes()
+
+    def close(self) -> None:
+        if self._job is not None:
+            self._job.clear()
+
+
+def records(folder: Path) -> tuple[str, ...]:
+    """Recorded trials someone kept in the opened folder."""
+    return listing(folder, ".npz")
+
+
+def record_poses(folder: Path, name: str, truck: Truck) -> bytes:
+    """A kept record as a replay of the truck on the bench. Raises InputError."""
+    record = replay.read_record(inside(folder, name, ".npz"))
+    about = {"heading_deg": None, "outcome": "recorded", "tip_deg": None, "file": name}
+    return replay.pack(truck, record, about)

@@ -1,0 +1,237 @@
+// Virtual trials: run them, watch them come in, and play what was recorded in real time.
+
+import { api, Refusal } from "./api";
+import { byId, el, fixed, put, say } from "./dom";
+import { DIRECTIONS, look, on, store, tellAll } from "./store";
+import type { Stage } from "./stage";
+import type { Tilt } from "./tilt";
+import type { Triple, TrialFound, TrialState } from "./types";
+
+const LEAD = 9; // columns before the poses
+
+/** One recording: float32 rows of time, angle, loads, CG and poses. */
+export class Recording {
+  readonly about: TrialFound;
+  readonly rows: number;
+  private readonly columns: number;
+  private readonly values: Float32Array;
+
+  constructor(buffer: ArrayBuffer) {
+    const view = new DataView(buffer);
+    if (new TextDecoder().decode(new Uint8Array(buffer, 0, 4)) !== "CFP1") throw new Error("That is no recording.");
+    const length = view.getUint32(4, true);
+    const header = JSON.parse(new TextDecoder().decode(new Uint8Array(buffer, 8, length))) as TrialFound & { rows: number; columns: number };
+    this.about = header;
+    this.rows = header.rows;
+    this.columns = header.columns;
+    this.values = new Float32Array(buffer, 8 + length);
+  }
+
+  get seconds(): number {
+    return this.values[(this.rows - 1) * this.columns] ?? 0;
+  }
+
+  /** The row to show at a time: the last one not after it. */
+  rowAt(time: number): number {
+    let [low, high] = [0, this.rows - 1];
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if ((this.values[middle * this.columns] ?? 0) <= time) low = middle;
+      else high = middle - 1;
+    }
+    return low;
+  }
+
+  at(row: number): { theta: number; load_g: number[]; cg_mm: Triple; poses: number[][] } {
+    const v = this.values.subarray(row * this.columns, (row + 1) * this.columns);
+    const poses = Array.from({ length: 7 }, (_, i) => Array.from(v.subarray(LEAD + 7 * i, LEAD + 7 * i + 7)));
+    return { theta: v[1]!, load_g: Array.from(v.subarray(2, 6)), cg_mm: [v[6]!, v[7]!, v[8]!], poses };
+  }
+}
+
+export class Replay {
+  private recording: Recording | null = null;
+  private time = 0;
+  private speed = 1;
+  private running = false;
+  private last = 0;
+  private drawn = 0;
+  private since = 0;
+  private state: TrialState | null = null;
+  private timer = 0;
+  /** What the last second of playing reached, for whoever wants to know. */
+  rate = 0;
+
+  constructor(private readonly stage: Stage, private readonly tilt: Tilt) {
+    on("bench", () => {
+      if (this.state && this.state.revision !== store.bench.revision && this.recording) this.leave();
+      store.trials = this.state && this.state.revision === store.bench.revision ? this.state.found : [];
+      tellAll("trials");
+      if (!this.recording) this.draw();
+    });
+    this.draw();
+    void this.poll();
+  }
+
+  private async poll(): Promise<void> {
+    clearTimeout(this.timer);
+    try {
+      this.take(await api.trial());
+    } catch {
+      return; // The bench does not answer; the next change says so.
+    }
+    if (this.state?.state === "running") this.timer = window.setTimeout(() => void this.poll(), 250);
+  }
+
+  private take(state: TrialState): void {
+    const was = this.state;
+    this.state = state;
+    store.trials = state.revision === store.bench.revision ? state.found : [];
+    tellAll("trials");
+    if (was?.state === "running" && state.state !== "running") {
+      const words = { done: `Trials done: ${state.done} of ${state.total}.`, stopped: `Trials stopped; ${state.done} of ${state.total} are kept.`, failed: `The trials failed: ${state.words}` };
+      say(words[state.state as keyof typeof words] ?? "", state.state === "failed" ? "wrong" : "note");
+    }
+    if (!this.recording) this.draw();
+  }
+
+  private async run(headings: number[]): Promise<void> {
+    const slides = byId<HTMLInputElement>("trial-slides").checked;
+    try {
+      this.take(await api.runTrial(store.bench.revision, headings, slides));
+      say("The trial is running.");
+      void this.poll();
+    } catch (e) {
+      if (e instanceof Refusal) say(e.message, "wrong");
+      else throw e;
+    }
+  }
+
+  private async open(file: string): Promise<void> {
+    try {
+      this.recording = new Recording(await api.poses(file));
+    } catch (e) {
+      return say(e instanceof Error ? e.message : String(e), "wrong");
+    }
+    this.playing(true);
+    if (this.recording.about.heading_deg !== null) look({ heading: this.recording.about.heading_deg });
+    this.time = 0;
+    this.draw();
+    this.play();
+  }
+
+  /** While a recording plays it leads, and the sliders rest. */
+  private playing(yes: boolean): void {
+    this.tilt.playing = yes;
+    for (const input of document.querySelectorAll<HTMLInputElement>(".sliders input, .ways button")) input.disabled = yes;
+  }
+
+  private leave(): void {
+    this.pause();
+    this.recording = null;
+    this.playing(false);
+    look({ tilt: store.view.tilt });
+    this.draw();
+  }
+
+  private play(): void {
+    const r = this.recording;
+    if (!r) return;
+    if (this.time >= r.seconds) this.time = 0;
+    this.running = true;
+    this.last = this.since = performance.now();
+    this.drawn = 0;
+    this.drawControls();
+    requestAnimationFrame((now) => this.step(now));
+  }
+
+  private pause(): void {
+    this.running = false;
+    if (this.recording) this.drawControls();
+  }
+
+  /** Time comes from the clock, never from counting frames: a slow machine skips, it does not lag. */
+  private step(now: number): void {
+    const r = this.recording;
+    if (!r || !this.running) return;
+    this.time = Math.min(r.seconds, this.time + ((now - this.last) / 1000) * this.speed);
+    this.last = now;
+    this.show();
+    this.drawn += 1;
+    if (now - this.since > 500) {
+      this.rate = (this.drawn * 1000) / (now - this.since);
+      this.since = now;
+      this.drawn = 0;
+    }
+    if (this.time >= r.seconds) return this.pause();
+    requestAnimationFrame((next) => this.step(next));
+  }
+
+  private show(): void {
+    const r = this.recording!;
+    const at = r.at(r.rowAt(this.time));
+    this.stage.show({ theta_deg: at.theta, poses: at.poses, load_g: at.load_g, cg_mm: at.cg_mm, heading_deg: store.view.heading });
+    const off = at.load_g.filter((g) => g < 1).length;
+    byId("standing").textContent = `Replay: table at ${fixed(at.theta)}°, ${off === 0 ? "all four tyres down" : `${off} of 4 tyres off the table`}.`;
+    byId("standing").classList.toggle("over", off >= 2);
+    const scrub = document.getElementById("scrub") as HTMLInputElement | null;
+    if (scrub) {
+      scrub.value = this.time.toFixed(2);
+      scrub.setAttribute("aria-valuetext", `${fixed(this.time)} seconds, table at ${fixed(at.theta)} degrees`);
+    }
+    const clock = document.getElementById("replay-clock");
+    if (clock) clock.textContent = `${fixed(this.time, 1)} s`;
+  }
+
+  private draw(): void {
+    if (this.recording) return this.drawControls();
+    const s = this.state;
+    const busy = s?.state === "running";
+    const found = store.trials;
+    const replays = found.map((f) => el("option", { value: f.file }, `${name(f.heading_deg)}: ${outcome(f)}`));
+    const kept = (s?.records ?? []).map((file) => el("option", { value: file }, `kept record ${file}`));
+    const choice = el("select", { id: "replay-choice", "aria-label": "Recorded trial", class: "grow" }, ...replays, ...kept);
+    put(byId("trial"),
+      busy
+        ? el("progress", { class: "grow", max: s.total, value: s.done, "aria-label": "Trials done" })
+        : null,
+      busy ? el("span", {}, `${s.done} of ${s.total}`) : null,
+      busy ? el("button", { type: "button", id: "trial-stop", onclick: () => void api.stopTrial().then((t) => this.take(t)) }, "Stop") : null,
+      busy ? null : el("button", { type: "button", id: "trial-one", "data-key": "trial-one", onclick: () => void this.run([store.view.heading]) }, "Try it this way"),
+      busy ? null : el("button", { type: "button", id: "trial-four", "data-key": "trial-four", onclick: () => void this.run(Object.values(DIRECTIONS).map((d) => d.heading)) }, "Try all four"),
+      el("label", { class: "tick", hidden: busy }, el("input", { type: "checkbox", id: "trial-slides", "data-key": "slides" }), "let it slide"),
+      replays.length + kept.length ? choice : null,
+      replays.length + kept.length ? el("button", { type: "button", id: "replay-open", onclick: () => void this.open(choice.value) }, "Replay") : null);
+  }
+
+  private drawControls(): void {
+    const r = this.recording!;
+    const scrub = el("input", { type: "range", id: "scrub", "data-key": "scrub", class: "grow", min: 0, max: r.seconds.toFixed(2), step: 0.01, value: this.time.toFixed(2), "aria-label": "Moment of the recording" });
+    scrub.addEventListener("input", () => {
+      this.time = Number(scrub.value);
+      this.show();
+    });
+    const speeds = el("select", { id: "replay-speed", "data-key": "speed", "aria-label": "Speed" },
+      ...[0.25, 0.5, 1, 2, 4].map((v) => el("option", { value: v, selected: v === this.speed }, v === 1 ? "real time" : v < 1 ? `${v * 100} %` : `${v} times`)));
+    speeds.addEventListener("change", () => { this.speed = Number(speeds.value); });
+    put(byId("trial"),
+      el("button", { type: "button", id: "play", "data-key": "play", onclick: () => (this.running ? this.pause() : this.play()) }, this.running ? "Pause" : "Play"),
+      scrub, el("output", { id: "replay-clock" }, `${fixed(this.time)} s`), speeds,
+      el("button", { type: "button", id: "replay-leave", onclick: () => this.leave() }, "Back to the sliders"),
+      el("p", {}, `Recorded trial${r.about.heading_deg === null ? "" : `, ${name(r.about.heading_deg)}`}: ${outcome(r.about)}.`));
+    this.show();
+  }
+}
+
+function name(heading: number): string {
+  const known = Object.values(DIRECTIONS).find((d) => d.heading === heading);
+  return known ? known.name.toLowerCase() : `turned ${fixed(heading, 0)}°`;
+}
+
+function outcome(f: TrialFound): string {
+  if (f.outcome === "tips") {
+    const [low, high] = f.tip_ci_deg;
+    return `tips at ${fixed(f.tip_deg)}°, ${fixed(low)} to ${fixed(high)}`;
+  }
+  return f.outcome === "slides" ? `slides away at ${fixed(f.slide_deg)}°` : f.outcome;
+}

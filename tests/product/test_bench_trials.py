@@ -1,0 +1,110 @@
+"""Virtual trials from the page: run, stop, replay in real time, and records kept in the folder."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+import numpy as np
+import pytest
+from playwright.sync_api import Browser, Page, expect
+
+from browsing import Bench, Watched, afresh, browser, looking, running, shop
+from crossfall.trials.tilt import tilt_trial
+from crossfall.truck.build import load_truck
+
+LONG = 90_000  # ms; trials share two cores with everything else
+
+
+@pytest.fixture(scope="module")
+def chromium() -> Iterator[Browser]:
+    with browser() as launched:
+        yield launched
+
+
+@pytest.fixture(scope="module")
+def bench(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Bench]:
+    folder = shop(tmp_path_factory.mktemp("bench") / "shop", "thistle")
+    with running(folder, "thistle.toml") as started:
+        yield started
+
+
+@pytest.fixture
+def watched(chromium: Browser, bench: Bench) -> Iterator[Watched]:
+    afresh(bench, "thistle")
+    with looking(chromium, bench) as seen:
+        yield seen
+        assert seen.complaints == []
+        assert seen.strangers == []
+
+
+@pytest.fixture
+def page(watched: Watched) -> Page:
+    return watched.page
+
+
+def clock(page: Page) -> float:
+    return float(page.locator("#replay-clock").inner_text().split()[0])
+
+
+def test_a_trial_is_run_marked_on_the_map_and_replayed(page: Page) -> None:
+    page.get_by_role("button", name="Left side down").first.click()
+    page.locator("#trial-one").click()
+    expect(page.locator("#trial-stop")).to_be_visible()
+    expect(page.locator("#say")).to_contain_text("Trials done: 1 of 1", timeout=LONG)
+    expect(page.locator(".polar .tried.tips")).to_have_count(1)
+    page.locator("#replay-open").click()
+    expect(page.locator("#play")).to_have_text("Pause")
+    first, start = clock(page), page.evaluate("performance.now()")
+    page.wait_for_timeout(1500)
+    played, passed = clock(page) - first, (page.evaluate("performance.now()") - start) / 1000
+    # However few frames the machine draws, the clock of the recording keeps to the wall's.
+    assert played == pytest.approx(passed, abs=0.6)
+    page.locator("#play").click()
+    expect(page.locator("#play")).to_have_text("Play")
+    scrub = page.locator("#scrub")
+    end = float(scrub.get_attribute("max") or 0)
+    scrub.evaluate("(e, v) => { e.value = v; e.dispatchEvent(new Event('input')); }", end)
+    expect(page.locator("#standing")).to_contain_text("tyres off the table")
+    scrub.focus()
+    page.keyboard.press("Home")
+    expect(page.locator("#standing")).to_contain_text("all four tyres down")
+    page.locator("#replay-speed").select_option("4")
+    page.locator("#play").click()
+    expect(page.locator("#play")).to_have_text("Play", timeout=LONG)
+    assert clock(page) == pytest.approx(end, abs=0.1)
+    page.locator("#replay-leave").click()
+    expect(page.locator("#trial-one")).to_be_visible()
+    expect(page.locator("#tilt")).to_be_enabled()
+
+
+def test_trials_are_stopped_and_what_was_found_is_kept(page: Page) -> None:
+    page.locator("#trial-four").click()
+    page.locator("#trial-stop").click()
+    expect(page.locator("#say")).to_contain_text(re.compile(r"Trials stopped; \d of 4 are kept"))
+    expect(page.locator("#trial-four")).to_be_visible()
+
+
+def test_an_edit_takes_old_trials_off_the_map(page: Page) -> None:
+    page.locator("#trial-one").click()
+    expect(page.locator(".polar .tried")).to_have_count(1, timeout=LONG)
+    name = page.locator("#parts tbody tr").first.get_by_label(re.compile("^Name of"))
+    name.fill("something else")
+    name.press("Enter")
+    expect(page.locator(".polar .tried")).to_have_count(0)
+
+
+def test_a_kept_record_is_replayed_and_a_false_one_refused(page: Page, bench: Bench) -> None:
+    truck = load_truck(bench.folder / "thistle.toml").truck
+    tilt_trial(truck, np.radians(90.0)).record.save(bench.folder / "left.npz")
+    (bench.folder / "false.npz").write_bytes(b"not a record")
+    page.reload()
+    choice = page.locator("#replay-choice")
+    expect(choice.locator("option", has_text="left.npz")).to_have_count(1)
+    choice.select_option("false.npz")
+    page.locator("#replay-open").click()
+    expect(page.locator("#say")).to_contain_text("is no recorded trial")
+    choice.select_option("left.npz")
+    page.locator("#replay-open").click()
+    expect(page.locator("#play")).to_have_text("Pause")
+    expect(page.locator("#trial")).to_contain_text("Recorded trial")
