@@ -113,8 +113,9 @@ def fitted(trial: TiltTrial, truck: Truck, most: float) -> tuple[Array, Array]:
 
 def _window(trial: TiltTrial, theta: Array) -> tuple[float, float]:
     """deg, the stretch shown enlarged."""
-    low = max(trial.tip - ZOOM, 0.0)
-    return math.degrees(low), math.degrees(max(trial.tip_ci[1], float(theta[-1])) + 0.08 * ZOOM)
+    low, last = max(trial.tip - ZOOM, 0.0), float(theta[-1])
+    high = max(last, min(trial.tip_ci[1], last + 0.3 * ZOOM)) + 0.08 * ZOOM
+    return math.degrees(low), math.degrees(high)
 
 
 def _lift_marks(axes: Axes, trial: TiltTrial) -> None:
@@ -147,12 +148,10 @@ def _near(axes: Axes, trial: TiltTrial, truck: Truck, theta: Array, loads: Array
     axes.set(xlim=(low, high), ylim=(0, most))
     axes.set(xlabel="table angle, degrees", ylabel="load on the lifting tyres together, N")
     axes.legend(loc="lower left", bbox_to_anchor=(-0.06, 1.0), ncols=2, handlelength=2.0)
-    at = math.degrees(trial.tip)
-    words = f"tips at {at:.2f}° "
-    on = {"ha": "right", "color": LIGHT.trial}
-    haloed(axes, at, 0.95 * most, words, weight="bold", **on)
-    half = math.degrees(trial.tip_ci[1] - trial.tip_ci[0]) / 2
-    haloed(axes, at, 0.885 * most, f"± {half:.2f}° ", size=SMALL, **on)
+    at, half = math.degrees(trial.tip), math.degrees(trial.tip_ci[1] - trial.tip_ci[0]) / 2
+    on = {"ha": "left", "color": LIGHT.trial, "transform": axes.transAxes}  # under the curve
+    haloed(axes, 0.04, 0.12, f"tips at {at:.2f}°", weight="bold", **on)
+    haloed(axes, 0.04, 0.05, f"± {half:.2f}°, 95 %", size=SMALL, **on)
 
 
 def _words(trial: TiltTrial) -> str:
