@@ -21,6 +21,7 @@ VERBS = {
     "weigh": "Where is the weight: mass, CG, loads, clearance angles.",
     "tilt": "When does it tip, which way, and does it slide first?",
     "urdf": "Write the truck as a standard multibody model.",
+    "weigh-in": "Mass and CG of the real truck from a kitchen scale and a block.",
     "whatif": "What would each change buy, and what does it cost elsewhere?",
     "bench": "Open the bench in the browser, for looking and dragging.",
     "sweep": "Try many builds; stopped or killed, it goes on where it was.",
