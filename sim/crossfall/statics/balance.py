@@ -203,8 +203,7 @@ def _springs(builds: Builds, x: Array, on: Flags | None, load: Array, stiffness:
     spring = builds.preload + builds.spring_rate * travel
     above, below = travel - builds.bump, travel + builds.droop
     gaps = np.stack([spring, -above, below])
-    free: Flags = np.greater_equal(gaps, 0) if on is None else on.reshape(gaps.shape)
-    push, bump, droop = free
+    push, bump, droop = np.array(gaps >= 0) if on is None else on.reshape(gaps.shape)
     force = np.where(push, spring, 0) + builds.stop_rate * (
         np.where(bump, 0, above) + np.where(droop, 0, below)
     )

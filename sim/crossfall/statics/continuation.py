@@ -26,14 +26,14 @@ class Settings:
     """Numerical settings of the continuation; lengths over the wheelbase, angles in rad.
 
     step: first arc length, about 5 deg of tilt. largest_step: keeps a gap from opening and closing
-    unseen within one step. smallest_step: a case that gets no further than this is lost there. fine:
-    below this the branches are free during a step. tolerance:
-    last Newton correction, still applied and quadratically convergent, so that points are good to
-    1e-10 and better. together: gaps within this of zero at an event (as a movement) switch
-    together: a symmetric truck lifts two wheels at once.
-    closest: arc length within which a gap that switches back at once is taken at its word.
-    closest_slip: the same for a tyre that stops slipping, where the history makes it harmless.
-    iterations: Newton corrections before a step is shortened. rounds: of steps and events. limit: nothing stands at 89 deg.
+    unseen within one step. smallest_step: a case that gets no further than this is lost there.
+    fine: below this the branches are free during a step. tolerance: last Newton correction, still
+    applied and quadratically convergent, so that points are good to 1e-10 and better; also of the
+    loads. noise: of the loads, times the largest stiffness. together: gaps within this of zero at
+    an event switch together: a symmetric truck lifts two wheels at once. closest: arc length within which a gap that switches back at once is taken
+    at its word. closest_slip: the same for a tyre that stops slipping, where the history makes it
+    harmless. iterations: Newton corrections before a step is shortened. rounds: of steps and
+    events. limit: nothing stands at 89 deg.
     """
 
     step: float = 0.1
@@ -41,6 +41,7 @@ class Settings:
     smallest_step: float = 1e-8
     fine: float = 5e-4
     tolerance: float = 1e-6
+    noise: float = 1e-14
     together: float = 1e-8
     closest: float = 1e-3
     closest_slip: float = 0.02
@@ -70,28 +71,27 @@ class Cases:
         """Balance at state (n + 1, B): unknowns and theta; see `balance.balance` for `on`."""
         return balance(self.builds, self.heading, state[:-1], state[-1], on, self.closure)
 
-    def gap_scale(self) -> Array:
-        """(g, B) change of each gap with its own movement."""
-        b = self.builds
-        rates = np.broadcast_to(b.tyre_rate, b.disc_mass.shape).reshape(-1, len(self))
-        springs = np.broadcast_to(b.spring_rate, b.preload.shape).reshape(4, -1)
-        grips = [rates] * self.closure.grips
-        return np.concatenate([rates, springs, np.ones((8, len(self))), *grips])
-
     def gap_count(self) -> int:
         points = 2 * int(self.builds.disc_mass.shape[1])
         return points * (1 + self.closure.grips) + 12
 
     def stiffest(self) -> Array:
-        """(B,) largest rate of tyres and springs: what an error of position does to a load."""
-        rates = np.maximum(self.builds.tyre_rate, self.builds.spring_rate)
+        """(B,) largest stiffness: what an error of position does to a load."""
+        rates = np.maximum(self.builds.tyre_rate, self.builds.stop_rate)
         return np.asarray(rates.max(axis=(0, 1)))
 
 
 def solve(matrix: Array, *columns: Array) -> tuple[Array, ...]:
-    """Solve (m, m, B) systems for several (m, B) right-hand sides."""
+    """Solve (m, m, B) systems for several (m, B) right-hand sides.
+
+    An exactly singular one (a truck in the air) gets a hair of stiffness, and so a huge answer.
+    """
     right = np.stack([c.T for c in columns], axis=-1)
-    answer = np.linalg.solve(np.ascontiguousarray(matrix.transpose(2, 0, 1)), right)
+    matrices = np.ascontiguousarray(matrix.transpose(2, 0, 1))
+    try:
+        answer = np.linalg.solve(matrices, right)
+    except np.linalg.LinAlgError:
+        answer = np.linalg.solve(matrices + 1e-12 * np.eye(len(matrix)), right)
     return tuple(np.asarray(answer[..., i].T) for i in range(len(columns)))
 
 
@@ -124,6 +124,7 @@ def correct(
     m, count = state.shape
     out_state, tangent = state.copy(), np.zeros_like(state)
     gaps = np.zeros((cases.gap_count(), count))
+    tolerance = SETTINGS.tolerance * (1.0 if gap is None else 1e-3)
     good, effort = np.zeros(count, dtype=bool), np.zeros(count, dtype=np.int64)
     live = np.arange(count)
     part, along = cases, normal
@@ -142,7 +143,9 @@ def correct(
         unit[-1] = 1.0
         change, path = solve(matrix, np.concatenate([at.load, miss[None]]), unit)
         size = np.abs(change).max(axis=0)
-        done = size < SETTINGS.tolerance / np.maximum(part.stiffest() / 100, 1.0)
+        residual = np.maximum(np.abs(at.load).max(axis=0), np.abs(miss))
+        noise = SETTINGS.noise * part.stiffest()
+        done = (size < tolerance + noise) & (residual < SETTINGS.tolerance + noise)
         there = live[done]
         good[there] = True
         gaps[:, there] = at.gaps[:, done]
@@ -315,14 +318,15 @@ def _note(track: Track, who: Ints, was: Flags, now: Flags) -> None:
 
 def _meet_event(cases: Cases, track: Track, who: Ints, far: Array, far_gaps: Array) -> None:
     """Find the first event between the track's state and `far`, and switch its branch there."""
-    points, scale = 2 * cases.builds.disc_mass.shape[1], cases.take(who).gap_scale()
+    points = 2 * cases.builds.disc_mass.shape[1]
+    close = SETTINGS.together + SETTINGS.noise * cases.take(who).stiffest()
     near_gaps = cases.take(who).balance(track.state[:, who], track.on[:, who]).gaps
     grips = points * cases.closure.grips
-    slipping = np.arange(len(scale)) >= len(scale) - grips
+    slipping = np.arange(len(far_gaps)) >= len(far_gaps) - grips
     for _ in range(6):
         on, near = track.on[:, who], track.state[:, who]
         violated = (far_gaps >= 0) != on
-        back = violated & (np.abs(near_gaps) < SETTINGS.together * scale)
+        back = violated & (np.abs(near_gaps) < close)
         with np.errstate(divide="ignore", invalid="ignore"):
             part = np.where(violated, near_gaps / (near_gaps - far_gaps), np.inf)
         part = np.where(violated, np.clip(part, 0.0, 1.0), np.inf)
@@ -337,7 +341,7 @@ def _meet_event(cases: Cases, track: Track, who: Ints, far: Array, far_gaps: Arr
         good &= ~(back & (span > near_enough)).any(axis=0)
         _shorten(track, who[~good])
 
-        zero = np.abs(at.gaps) < SETTINGS.together * scale
+        zero = np.abs(at.gaps) < close
         zero[len(zero) - grips :] &= on[
             len(zero) - grips :
         ]  # one that slips is at its limit anyhow
@@ -350,7 +354,7 @@ def _meet_event(cases: Cases, track: Track, who: Ints, far: Array, far_gaps: Arr
         if switch.any():
             _switch(cases, track, who[switch], at.state[:, switch], zero[:, switch])
         who, far, far_gaps = who[early], at.state[:, early], at.gaps[:, early]
-        near_gaps, scale = near_gaps[:, early], scale[:, early]
+        near_gaps, close = near_gaps[:, early], close[early]
         if not len(who):
             return
     _shorten(track, who)

@@ -12,9 +12,9 @@ from itertools import pairwise
 import numpy as np
 
 from crossfall.statics.balance import Balance
-from crossfall.statics.builds import Flags
+from crossfall.statics.builds import Flags, Ints
 from crossfall.statics.continuation import Cases, solve
-from crossfall.statics.kinematics import gravity_direction
+from crossfall.statics.kinematics import STICKING, gravity_direction
 from crossfall.truck.model import Array
 
 
@@ -26,7 +26,8 @@ class Settling:
     that there is nothing to fall back to. stride: largest movement in one step. fallen: how far
     the weight has passed outside all four wheels when the truck is over; some 10 deg of body
     roll, from which none comes back. past: how far a cut step passes a meeting. still: movement
-    left when it has settled. steps: a limit never met in practice.
+    left when it has settled. swing: a truck that slides or turns further than this on the way has
+    not stood its ground. steps: a limit never met in practice.
     """
 
     nudge: float = 0.02
@@ -35,6 +36,7 @@ class Settling:
     fallen: float = 0.05
     past: float = 1e-5
     still: float = 1e-8
+    swing: float = 0.02
     steps: int = 200
 
 
@@ -85,7 +87,7 @@ def settle(cases: Cases, state: Array, direction: Array) -> tuple[Array, Flags]:
         good = ((work >= 0) & (~against | (reach < 1))) | still
         if still.any():
             sign = np.linalg.slogdet(at.stiffness[:, :, still].transpose(2, 0, 1))[0]
-            stands[live[still]] = sign > 0
+            stands[live[still]] = (sign > 0) & ~_swung(out, state, live[still])
         keep = ~still & ~(good & (outside(part, at, trial[-1]) > SETTLING.fallen))
         out[:, live[good]] = trial[:, good]
         cases.closure.remember(live[good], at, good)
@@ -103,6 +105,14 @@ def settle(cases: Cases, state: Array, direction: Array) -> tuple[Array, Flags]:
             part = cases.take(live) if cases.closure.grips else part.take(keep)
             load, gaps, stiffness = load[:, keep], gaps[:, keep], stiffness[:, :, keep]
     return out, stands
+
+
+def _swung(out: Array, state: Array, who: Ints) -> Flags:
+    """Whether a truck with table-plane freedoms has slid or turned to another heading."""
+    if len(state) <= len(STICKING):
+        return np.zeros(len(who), dtype=bool)
+    moved = np.abs(out[[0, 1, 3]][:, who] - state[[0, 1, 3]][:, who])
+    return np.asarray(moved.max(axis=0) > SETTLING.swing)
 
 
 def _step(stiffness: Array, drag: Array, load: Array, reach: Array) -> tuple[Array, Array]:

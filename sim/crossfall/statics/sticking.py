@@ -18,7 +18,7 @@ from crossfall.statics.kinematics import STICKING, place
 from crossfall.statics.tyres import Contact, Discs, discs, hanging, uprightness
 from crossfall.truck.model import Array
 
-FRICTION = 3.0  # holds to 71 deg, so that trucks tip; light wheels may still slip
+FRICTION = 5.0  # holds to 78 deg, so that trucks tip; light wheels may still slip
 RATIO = 100.0  # tangential over vertical tyre stiffness
 
 
