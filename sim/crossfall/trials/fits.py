@@ -77,7 +77,8 @@ def fit_critical_angle(approaches: Sequence[Approach]) -> Fit | None:
     With a single rate its lag cannot be told apart and stays in. The interval joins the
     statistical one with the spread between a straight and a curved model and between all samples
     and the half with the least load, since what is missing in the model is more than scatter.
-    None where there is too little to fit.
+    None where there is too little to fit, or it makes no sense: the load must fall as the table
+    rises, and be gone within a tenth of the tangent beyond the last sample.
     """
     theta = np.concatenate([a.theta for a in approaches])
     load = np.concatenate([a.load for a in approaches]) / np.cos(theta)
@@ -98,6 +99,9 @@ def fit_critical_angle(approaches: Sequence[Approach]) -> Fit | None:
         )
     ]
     best, others = fits[1], (fits[0], fits[2])
+    beyond = math.tan(best.value) / math.tan(float(theta.max()))
+    if not (best.coefficients[1] < 0.0 and 0.99 < beyond < 1.1):
+        return None
     statistical = best.high - best.value
     spread = max(abs(best.value - other.value) for other in others)
     half = math.hypot(statistical, spread)

@@ -13,6 +13,8 @@ from crossfall.trials.rig import Rig
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Array, Truck, frozen
 
+DETAIL = 4  # looks between samples of poses: 30 a second, enough for a replay
+
 
 @dataclass(frozen=True)
 class Record:
@@ -88,12 +90,13 @@ class Recorder:
         return len(self._rows)
 
     def cut(self, mark: int) -> None:
-        """Forget the samples from number `mark` on."""
-        for rows in (self._rows, self._chassis, self._states, self._links):
-            del rows[mark:]
+        """Forget the looks from number `mark` on."""
+        del self._rows[mark:]
+        for rows in (self._chassis, self._states, self._links):
+            del rows[-(-mark // DETAIL) :]
 
     def stretch(self, start: int) -> Stretch:
-        """What a fit needs of the samples from number `start` on, real size and time."""
+        """What a fit needs of the looks from number `start` on, real size and time."""
         scale, rows = self._rig.scale, self._rows[start:]
         return Stretch(
             frozen([r[0] for r in rows]) / scale.time,
@@ -102,13 +105,14 @@ class Recorder:
             frozen([r[3] for r in rows]) / scale.force,
         )
 
-    def sample(self, time: float, theta: float, lean: float, loads: list[float]) -> None:
-        """Take one sample at world time, with the lean and loads just read."""
-        world = self._rig.world
+    def look(self, time: float, theta: float, lean: float, loads: list[float]) -> None:
+        """Note a look at world time; every DETAIL-th also takes all poses."""
+        if len(self._rows) % DETAIL == 0:
+            world = self._rig.world
+            self._chassis.append(world.chassis())
+            self._states.append(world.joint_states(self._joints))
+            self._links.append(world.links(self._wheels))
         self._rows.append((time, theta, lean, loads))
-        self._chassis.append(world.chassis())
-        self._states.append(world.joint_states(self._joints))
-        self._links.append(world.links(self._wheels))
 
     def moved(self) -> list[float]:
         """(4,) m, how far each wheel has come over the table since the first sample."""
@@ -121,9 +125,9 @@ class Recorder:
 
     def record(self) -> Record:
         """Everything sampled so far, at real size."""
-        scale = self._rig.scale
-        time = np.array([r[0] for r in self._rows]) / scale.time
-        loads = np.array([r[3] for r in self._rows]) / scale.force
+        scale, rows = self._rig.scale, self._rows[::DETAIL]
+        time = np.array([r[0] for r in rows]) / scale.time
+        loads = np.array([r[3] for r in rows]) / scale.force
         poses = np.array(self._rig.world.chassis_poses(self._chassis))
         poses[:, :3] /= scale.length
         joints = np.array([[s[0] for s in row] for row in self._states])
@@ -135,7 +139,7 @@ class Recorder:
         radii = np.array([a.tyre.radius for a in self._truck.axles for _ in (0, 1)])
         return Record(
             frozen(time),
-            frozen([r[1] for r in self._rows]),
+            frozen([r[1] for r in rows]),
             frozen(loads),
             frozen(poses),
             frozen(joints),

@@ -61,7 +61,7 @@ def corner_springs(
         s = axle.suspension
         if s.locked:
             continue
-        mass = _corner_mass(truck, i)
+        mass = _share_of_axle(truck, i, s.spring_spacing)
         damping = s.damping
         if settling:
             carried = sprung[i] / GRAVITY / 2
@@ -78,8 +78,8 @@ def corner_springs(
                 s.anti_roll,
                 s.bump,
                 s.droop,
-                (settings.stiffness_step / step) ** 2 * mass,
-                settings.stiffness_step / step * mass,
+                (settings.stop_turn / step) ** 2 * mass,
+                settings.stop_turn / step * mass,
                 settings.stop_time * time,
             )
         )
@@ -106,31 +106,35 @@ def tyre_springs(truck: Truck, settings: Settings, step: float) -> tuple[TyreSpr
 
 
 def safe_step(truck: Truck, settings: Settings, time: float) -> float:
-    """World seconds: the settings' step, or shorter where a tyre or spring is stiff."""
+    """World seconds: the settings' step, or shorter where a tyre or spring is stiff.
+
+    The fastest motion is an axle without its wheels heaving or rolling against them: with tyre
+    rate k, wheel mass m and axle mass M per tyre its frequency squared is k (1/m + 1/M).
+    """
     step = settings.step * time
     for i, axle in enumerate(truck.axles):
-        lightest = min(w.mass for w in axle.wheels)
-        if not math.isinf(axle.tyre.stiffness):
-            slowest = math.sqrt(lightest / axle.tyre.stiffness)
-            step = min(step, settings.stiffness_step * slowest)
-        s = axle.suspension
+        s, tyre = axle.suspension, axle.tyre
+        corner = 0.0 if s.locked else _share_of_axle(truck, i, s.spring_spacing)
+        if not math.isinf(tyre.stiffness):
+            wheel = min(w.mass for w in axle.wheels)
+            both = 1 / wheel + (0.0 if s.locked else 1 / _share_of_axle(truck, i, axle.track))
+            step = min(step, settings.turn_per_step / math.sqrt(tyre.stiffness * both))
         if not s.locked:
             rate = s.spring_rate + 2 * s.anti_roll / s.spring_spacing**2
-            slowest = math.sqrt(_corner_mass(truck, i) / rate)
-            step = min(step, settings.stiffness_step * slowest)
+            step = min(step, settings.turn_per_step / math.sqrt(rate / corner))
     return step
 
 
-def _corner_mass(truck: Truck, index: int) -> float:
-    """Mass (kg) that one of a pair of corner forces moves, the other doing its own half.
+def _share_of_axle(truck: Truck, index: int, spacing: float) -> float:
+    """Mass (kg) that one of two equal forces `spacing` (m) apart moves of an axle less its wheels.
 
-    The axle without its wheels, which hang on the tyres' springs; the worse of heave and roll.
+    Both push alike and it heaves, or they oppose and it rolls about the roll centre: the lesser.
     """
     axle = truck.axles[index]
-    body, s = axle.body, axle.suspension
-    arm = body.cg[2] - s.roll_centre_height
+    body = axle.body
+    arm = body.cg[2] - axle.suspension.roll_centre_height
     about = body.inertia[0, 0] + body.mass * (arm**2 + body.cg[1] ** 2)
-    return float(min(body.mass / 2, 2 * about / s.spring_spacing**2))
+    return float(min(body.mass / 2, 2 * about / spacing**2))
 
 
 class Stops:

@@ -21,7 +21,7 @@ from crossfall.truck.model import GRAVITY, Truck
 
 PAIRS = ((0, 2), (1, 3), (0, 1), (2, 3))  # left, right, front, rear: what leaves the table
 OPPOSITE = (1, 0, 3, 2)
-LOOK = 4  # steps between looks at loads and poses
+LOOK = 4  # steps between looks at loads and lean
 OFF = 0.02  # s a pair must be off the table to count as off: longer than any chatter
 
 
@@ -132,12 +132,18 @@ class Tilting:
         self._look()
         return True
 
-    def move(self, target: float, rate: float) -> None:
-        """Tilt to target, starting and stopping gently, at `rate` (rad/s) on average."""
-        start = self.theta
+    def move(self, target: float, rate: float, keep: float = math.inf) -> None:
+        """Tilt to target, starting and stopping gently, at `rate` (rad/s) on average.
+
+        keep: rad between moments kept on the way.
+        """
+        start = last = self.theta
         n = self.table.steps(abs(target - start) / rate)
         for i in range(1, n + 1):
             self.step(start + (target - start) * (1 - math.cos(math.pi * i / n)) / 2)
+            if self.theta - last > keep:
+                last = self.theta
+                self.keep()
 
     def hold(self, seconds: float) -> None:
         for _ in range(self.table.steps(seconds)):
@@ -172,7 +178,7 @@ class Tilting:
             else:
                 self.off[i] += 1
         if self.recorder is not None:
-            self.recorder.sample(self.time, self.theta, self.lean, loads)
+            self.recorder.look(self.time, self.theta, self.lean, loads)
 
     @property
     def airborne(self) -> int | None:
@@ -206,14 +212,6 @@ class Tilting:
             groups = ((0,), (1,), (2,), (3,))
         return any(
             sum(self.loads[w] for w in g) < fraction * sum(level[w] for w in g) for g in groups
-        )
-
-    @property
-    def lifting(self) -> bool:
-        """Whether a wheel on springs is about to lift: under a sixth of its level load."""
-        level = self.table.level_loads
-        return bool(self._rig.tyres) and any(
-            0.0 < load < level[w] / 6 for w, load in enumerate(self.loads)
         )
 
     # --- going back -----------------------------------------------------------------------
