@@ -13,7 +13,9 @@ from typing import TYPE_CHECKING
 import numpy as np
 from numpy.typing import ArrayLike
 
-from crossfall.statics import compliant, rigid, sliding
+from crossfall.statics import rigid, sliding
+from crossfall.statics.budget import budget
+from crossfall.statics.window import window
 from crossfall.truck.digest import digest
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Grip, Truck, frozen
@@ -131,16 +133,16 @@ def compare(
     psi = np.asarray(headings, dtype=np.float64)
     grip = choose_grip(truck, surface)
     rigid_tips, edges = rigid.tip_angle(truck, psi), rigid.tip_edge(truck, psi)
-    uniform = compliant.tips(truck, psi, "uniform")
-    window = compliant.window(truck, psi)
-    stages = compliant.budget(truck, psi)
+    friction = window(truck, psi)
+    uniform = friction.uniform
+    stages = budget(truck, psi)
     spec_sd = spec_uncertainty(truck, psi)
     slides = sliding.slide_range(truck, psi, grip)
     trials = _trials(truck, psi, uniform.tip, rail, progress) if trial else [None] * len(psi)
     answers = []
     for i, heading in enumerate(psi):
         tried = trials[i]
-        low, high = float(window.low[i]), float(window.high[i])
+        low, high = float(friction.low[i]), float(friction.high[i])
         likely, unsure = _best(low, high, tried, float(spec_sd[i]))
         chance = float(sliding.tips_first(slides[i : i + 1], [likely], [unsure])[0])
         answer = HeadingAnswer(
@@ -150,7 +152,7 @@ def compare(
             rigid=float(rigid_tips[i]),
             compliant=float(uniform.tip[i]),
             window=frozen([low, high]),
-            friction_decides=bool(window.decides[i]),
+            friction_decides=bool(friction.decides[i]),
             lift=frozen(uniform.lift[i]),
             first_lift=float(uniform.first_lift[i]),
             first_snap=float(uniform.first_snap[i]),
