@@ -10,6 +10,7 @@ from matplotlib.figure import Figure
 from matplotlib.patches import Polygon, Rectangle
 
 from crossfall.compare import Comparison, HeadingAnswer
+from crossfall.show.paper import haloed
 from crossfall.show.polar import best_angle
 from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, page, styled, text_size, title
 
@@ -81,7 +82,8 @@ def _flight(axes: Axes, answer: HeadingAnswer, zero: float, k: float, top: float
         axes.plot([end, end], [y, y - (drop if i < 3 else 0)], color=LIGHT.ink, lw=0.6, zorder=2)
         gain = np.degrees(answer.budget.steps[i][1])
         text = f"{gain:+.2f}".replace("-", "−")
-        axes.text(max(start, end) + 1.2, y + drop / 2, text, size=SMALL, va="center", zorder=4)
+        x = max(start, end) + 1.2
+        haloed(axes, x, y + drop / 2, text, size=SMALL, ha="left")
     _names(axes, answer, high)
     last = landings[-1]
     foot = high - drop * (len(landings) - 1)

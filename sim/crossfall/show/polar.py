@@ -56,11 +56,11 @@ def draw_polar(comparison: Comparison, truck: Truck) -> Figure:
 
 
 def _bare(truck: Truck) -> list[Solid]:
-    """The truck as it stands under the map: wheels, axles, and the largest piece of the body."""
+    """The truck as it stands under the map: wheels, axles, and the large pieces of the body."""
     things = solids(truck)
-    body = [s for s in things if s.role == "chassis"]
-    largest = sorted(body, key=lambda s: area(outline(s, PLAN_NOSE_UP)))[-1:]
-    return largest + [s for s in things if s.role not in ("chassis", "link")]
+    sizes = [area(outline(s, PLAN_NOSE_UP)) if s.role == "chassis" else 0.0 for s in things]
+    body = [s for s, size in zip(things, sizes, strict=True) if 0 < 0.4 * max(sizes) <= size]
+    return body + [s for s in things if s.role not in ("chassis", "link")]
 
 
 def plumb(truck: Truck, headings: Array, angles: Array) -> Array:
@@ -250,6 +250,8 @@ def _key(axes: Axes, comparison: Comparison) -> None:
             {"marker": "x", "ms": 5, "mew": 1.3},
         ),
     ]
+    if not any(tipped(a.trial) for a in comparison.answers):
+        items.pop()
     for text, line, mark in items:
         axes.plot([x, x + 6], [y, y], **line)
         if mark:
