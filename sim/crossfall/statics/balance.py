@@ -146,25 +146,40 @@ def _wrenches(
     moment = builds.mass * pose.origin + carry(pose.turn, builds.moment)
     along = disc.along[:, :, 0]
     moment[:, :2] += along * (builds.disc_mass * contact.travel).sum(axis=1)
-    wrench, slopes = np.empty((6, *builds.mass.shape)), np.zeros((6, 7, *builds.mass.shape))
-    wrench[:3], wrench[3:] = cross(moment, g), builds.mass * g
+    cg = moment.sum(axis=1)
 
-    arm = np.zeros((3, 7, *builds.mass.shape))
+    # Columns of `arm`: how the first moment of the weights changes (0 to 6), then the moment
+    # itself for the turn of gravity and for the wrench. A weight c m moves by m (v + w x c).
+    arm = np.zeros((3, 9, *builds.mass.shape))
     add_turning(arm, moment)
     for k in range(3):
         arm[k, 3 + k] = builds.mass
-    arm[:, :, :2] += along[:, None] * (builds.disc_mass * contact.d_travel).sum(axis=2)
-    slopes[:3] = cross(arm, g[:, None])
-    slopes[:3, 6] += cross(moment, dg)
-    slopes[3:, 6] = builds.mass * dg
+    net, d_net = builds.mass.copy(), np.zeros((7, *builds.mass.shape))
+    # What a contact holds up counts as a negative weight at its point.
+    held, d_held = contact.held, contact.d_held
+    moment[:, :2] -= (held * disc.point).sum(axis=2)
+    net[:2] -= held.sum(axis=1)
+    d_net[:, :2] -= d_held.sum(axis=2)
+    arm[:, :7, :2] += along[:, None] * (builds.disc_mass * contact.d_travel).sum(axis=2)
+    arm[:, :7, :2] -= (held * disc.d_point + d_held * disc.point[:, None]).sum(axis=3)
+    arm[:, 7:] = moment[:, None]
+    pull = np.empty((3, 9, 1, len(builds)))
+    pull[:], pull[:, 7] = g[:, None], dg
+    turned = cross(arm, pull)
 
-    force, d_force = contact.force, contact.d_force
-    wrench[:3, :2] += cross(disc.point, force).sum(axis=2)
-    wrench[3:, :2] += force.sum(axis=2)
-    turning = cross(disc.d_point, force[:, None]) + cross(disc.point[:, None], d_force)
-    slopes[:3, :, :2] += turning.sum(axis=3)
-    slopes[3:, :, :2] += d_force.sum(axis=3)
-    return moment.sum(axis=1), wrench, slopes
+    wrench, slopes = np.empty((6, *net.shape)), np.empty((6, 7, *net.shape))
+    wrench[:3], wrench[3:] = turned[:, 8], net * g
+    slopes[:3], slopes[3:] = turned[:, :7], d_net * g[:, None]
+    slopes[:3, 6] += turned[:, 7]
+    slopes[3:, 6] += net * dg
+    if contact.force is not None and contact.d_force is not None:
+        force, d_force = contact.force, contact.d_force
+        wrench[:3, :2] += cross(disc.point, force).sum(axis=2)
+        wrench[3:, :2] += force.sum(axis=2)
+        turning = cross(disc.d_point, force[:, None]) + cross(disc.point[:, None], d_force)
+        slopes[:3, :, :2] += turning.sum(axis=3)
+        slopes[3:, :, :2] += d_force.sum(axis=3)
+    return cg, wrench, slopes
 
 
 def _freedoms(twists: Array, wrench: Array, slopes: Array) -> tuple[Array, Array, Array]:
@@ -203,22 +218,23 @@ def _springs(builds: Builds, x: Array, on: Flags | None, load: Array, stiffness:
     spring = builds.preload + builds.spring_rate * travel
     above, below = travel - builds.bump, travel + builds.droop
     gaps = np.stack([spring, -above, below])
-    push, bump, droop = np.array(gaps >= 0) if on is None else on.reshape(gaps.shape)
+    free = gaps >= 0 if on is None else on.reshape(gaps.shape)
+    push, bump, droop = free[0], free[1], free[2]
     force = np.where(push, spring, 0) + builds.stop_rate * (
         np.where(bump, 0, above) + np.where(droop, 0, below)
     )
     rate = builds.spring_rate * push + builds.stop_rate * (2.0 - bump - droop)
-    for axle in (0, 1):
-        q, r = n - 4 + 2 * axle, n - 3 + 2 * axle
-        left, right, h = force[axle, 0], force[axle, 1], half[axle]
-        load[q] -= left + right
-        load[r] -= h * (left - right) + builds.anti_roll[axle] * roll[axle]
-        left, right = rate[axle]
-        stiffness[q, q] += left + right
-        stiffness[q, r] += h * (left - right)
-        stiffness[r, q] += h * (left - right)
-        stiffness[r, r] += h * h * (left + right) + builds.anti_roll[axle]
-    gaps[:, builds.held.reshape(2, 2, -1).all(axis=1)[:, None].repeat(2, axis=1)] = 1.0
+    (left, right), (k_left, k_right) = force.swapaxes(0, 1), rate.swapaxes(0, 1)
+    q, r = np.array([n - 4, n - 2]), np.array([n - 3, n - 1])
+    load[q] -= left + right
+    load[r] -= half * (left - right) + builds.anti_roll * roll
+    sideways = half * (k_left - k_right)
+    stiffness[q, q] += k_left + k_right
+    stiffness[q, r] += sideways
+    stiffness[r, q] += sideways
+    stiffness[r, r] += half * half * (k_left + k_right) + builds.anti_roll
+    if builds.held.any():
+        gaps[:, builds.held.reshape(2, 2, -1).all(axis=1)[:, None].repeat(2, axis=1)] = 1.0
     return gaps.reshape(12, -1)
 
 

@@ -16,17 +16,16 @@ import numpy as np
 from crossfall.statics.builds import Builds
 from crossfall.truck.model import Array
 
+SHIFTS = np.array([1, 2, 0, 1])
 UNIFORM = ("z", "pitch", "roll", "front heave", "front roll", "rear heave", "rear roll")
 STICKING = ("x", "y", "z", "yaw", *UNIFORM[1:])
 
 
 def cross(a: Array, b: Array) -> Array:
-    """a x b for arrays (3, ...)."""
-    first = a[1] * b[2]
-    out = np.empty((3, *first.shape))
-    np.subtract(first, a[2] * b[1], out=out[0])
-    np.subtract(a[2] * b[0], a[0] * b[2], out=out[1])
-    np.subtract(a[0] * b[1], a[1] * b[0], out=out[2])
+    """a x b for arrays (3, ...), by cyclic shifts: (y, z, x) (z, x, y) - (z, x, y) (y, z, x)."""
+    a, b = a.take(SHIFTS, axis=0), b.take(SHIFTS, axis=0)
+    out: Array = a[:3] * b[1:]
+    out -= a[1:] * b[:3]
     return out
 
 
@@ -40,10 +39,12 @@ def gravity_direction(heading: Array, theta: Array) -> tuple[Array, Array]:
 
     Downhill is (-cos heading, sin heading, 0) in the truck's axes.
     """
-    downhill = np.stack([-np.cos(heading), np.sin(heading), np.zeros_like(heading)])
-    down = np.stack([np.zeros_like(theta), np.zeros_like(theta), -np.ones_like(theta)])
     sin, cos = np.sin(theta), np.cos(theta)
-    return sin * downhill + cos * down, cos * downhill - sin * down
+    downhill = np.zeros((3, len(theta)))
+    downhill[0], downhill[1] = -np.cos(heading), np.sin(heading)
+    gravity, slope = sin * downhill, cos * downhill
+    gravity[2], slope[2] = -cos, sin
+    return gravity, slope
 
 
 @dataclass(frozen=True)

@@ -52,7 +52,8 @@ class Sticking:
         self.anchor[..., who] = at.discs.point[:2][..., chosen]
         self.arc[..., who] = at.discs.arc[..., chosen]
         self.ahead[..., who] = at.discs.ahead[:2][..., chosen]
-        self.pull[..., who] = at.contact.force[:2][..., chosen]
+        if at.contact.force is not None:
+            self.pull[..., who] = at.contact.force[:2][..., chosen]
 
     def contact(
         self,
@@ -104,16 +105,9 @@ class Sticking:
         d_force[:2] = np.where(stick, d_trial, mu * (slid * d_way + way[:, None] * d_slid))
         d_force[2] = np.where(stick, d_load, d_slid)
         travel, d_travel = hanging(builds, disc, touch, upright, d_upright)
-        return Contact(
-            lift,
-            d_lift,
-            np.where(touch, force, 0.0),
-            np.where(touch, d_force, 0.0),
-            travel,
-            d_travel,
-            grip[None],
-            d_grip[:, None],
-        )
+        none = np.zeros_like(lift), np.zeros_like(d_lift)
+        forces = force * touch, d_force * touch
+        return Contact(lift, d_lift, travel, d_travel, *none, grip[None], d_grip[:, None], *forces)
 
     def _trial(self, builds: Builds, disc: Discs) -> tuple[Array, Array]:
         """Pull if it sticks, (2, 2, p, B), and derivatives (2, 7, 2, p, B)."""

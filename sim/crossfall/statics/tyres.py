@@ -87,19 +87,21 @@ class Contact:
 
     load: (2, p, B), the contact's load if it touched (negative: it does not); d_load (7, ...).
     grip: (k, 2, p, B), what is left before it slips (negative: it slips); d_grip (7, k, ...); k is
-    1 for a closure with friction, else 0.
-    force: (3, 2, p, B) on the tyre, d_force (3, 7, 2, p, B). travel: (2, p, B) of the wheel along
-    axle z, d_travel (7, ...).
+    1 for a closure with friction, else 0. travel: (2, p, B) of the wheel along axle z, d_travel
+    (7, ...). The force on the tyre: held (2, p, B), the part straight up against gravity, d_held
+    (7, ...); force (3, 2, p, B), any other, d_force (3, 7, 2, p, B), or None.
     """
 
     load: Array
     d_load: Array
-    force: Array
-    d_force: Array
     travel: Array
     d_travel: Array
+    held: Array
+    d_held: Array
     grip: Array
     d_grip: Array
+    force: Array | None = None
+    d_force: Array | None = None
 
 
 def uprightness(discs: Discs, gravity: Array, d_gravity: Array) -> tuple[Array, Array]:
@@ -135,10 +137,6 @@ def uniform(
     load = builds.disc_mass + spring
     d_load = (builds.tyre_rate * discs.d_squash - spring * d_upright) / upright
     touch = load >= 0 if touch is None else touch
-    acting, d_acting = np.where(touch, load, 0.0), np.where(touch, d_load, 0.0)
-    g, dg = gravity[:, None, None], d_gravity[:, None, None]
-    d_force = -g[:, None] * d_acting
-    d_force[:, 6] -= acting * dg
     travel, d_travel = hanging(builds, discs, touch, upright, d_upright)
     grip, d_grip = np.empty((0, *load.shape)), np.empty((7, 0, *load.shape))
-    return Contact(load, d_load, -acting * g, d_force, travel, d_travel, grip, d_grip)
+    return Contact(load, d_load, travel, d_travel, load * touch, d_load * touch, grip, d_grip)
