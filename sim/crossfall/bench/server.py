@@ -42,6 +42,9 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
             "/api/trial", lambda b: bench.trial(_whole(b), _list(b, "headings"), _yes(b, "slides"))
         ),
         _post("/api/trial-stop", lambda b: bench.trials.stop()),
+        _get("/api/changes", lambda q: bench.changes()),
+        _get("/api/bought", lambda q: bench.bought(_number(q, "revision", int))),
+        _post("/api/fit", lambda b: bench.fit(_whole(b), _table(b, "chosen"))),
         _post("/api/try", lambda b: bench.attempt(_whole(b), _list(b, "edits"))),
         _post("/api/edit", lambda b: bench.edit(_whole(b), _list(b, "edits"), _text(b, "what"))),
         _post("/api/undo", lambda b: bench.undo(_whole(b))),
@@ -144,6 +147,13 @@ def _whole(body: dict[str, Any]) -> int:
 def _list(body: dict[str, Any], key: str) -> list[Any]:
     value = body.get(key)
     if not isinstance(value, list):
+        raise InputError(Problem("request", f"{key} are missing"))
+    return value
+
+
+def _table(body: dict[str, Any], key: str) -> dict[str, Any]:
+    value = body.get(key)
+    if not isinstance(value, dict):
         raise InputError(Problem("request", f"{key} are missing"))
     return value
 

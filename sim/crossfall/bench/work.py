@@ -7,10 +7,11 @@ from pathlib import Path
 from threading import Lock
 from typing import Any
 
-from crossfall.bench import answers, trying
+from crossfall.bench import answers, fitting, trying
 from crossfall.bench.answers import Curves, Window
 from crossfall.bench.desk import Conflict, Desk, Sheet
 from crossfall.bench.edits import MEASURES, on_spec, on_text, understood
+from crossfall.bench.fitting import Fitted
 from crossfall.bench.folder import inside, listing
 from crossfall.bench.path import path_at
 from crossfall.bench.reading import CARRIERS, Memory, Reader, measure, rows
@@ -18,8 +19,12 @@ from crossfall.bench.scene import scene
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
 from crossfall.truck.problems import InputError, Problem
+from crossfall.tuning.changes import Catalogue, beside, read_changes
+from crossfall.tuning.whatif import Ranking
 
 MAX_WORDS = 120
+# Files beside a truck's own that are no trucks.
+OTHERS = (".changes.toml", ".limits.toml", ".weighin.toml", ".board.toml")
 
 
 class Bench:
@@ -34,6 +39,9 @@ class Bench:
         self.reader = Reader()
         self._curves: Memory[Curves] = Memory(32)
         self._windows: Memory[Window] = Memory(8)
+        self._fits: Memory[Fitted] = Memory(200)
+        self._catalogues: Memory[Catalogue] = Memory(2)
+        self._rankings: Memory[Ranking] = Memory(8)
         self._paths: Memory[dict[str, Any]] = Memory(64)
         self._last: Curves | None = None
         self.trials = trying.Trials()
@@ -72,13 +80,84 @@ class Bench:
             "rows": rows(loaded, own),
             "measures": [_measure(loaded, key) for key in MEASURES],
             "carriers": CARRIERS,
+            "fitted": self._fitted_names(loaded, text),
+            "before": self._before(sheet),
             "answers": answers.quick(loaded.truck, known or self._last, known is not None),
         }
 
+    def _fitted_names(self, loaded: Loaded, text: str) -> dict[str, int]:
+        fit = self._fits.get(text)
+        catalogue = self._catalogue(loaded) if fit is not None else None
+        if fit is None or catalogue is None:
+            return {}
+        return {catalogue.changes[i].name: many for i, many in fit.chosen}
+
+    def _before(self, sheet: Sheet) -> dict[str, Any] | None:
+        """The truck to compare with: before its changes were fitted, else as it is saved."""
+        fit = self._fits.get(sheet.history.text)
+        text = fit.base if fit is not None else sheet.saved_text
+        if text == sheet.history.text:
+            return None
+        try:
+            truck = self.reader.load(text, sheet.source).truck
+        except InputError:
+            return None  # the file on disk is no truck any more: there is nothing to compare with
+        what = "before these changes" if fit is not None else "as saved"
+        return {"what": what, **answers.quick(truck, self._curves.get(text))}
+
+    def _catalogue(self, loaded: Loaded) -> Catalogue | None:
+        path = beside(loaded.path)
+        stamp = path.stat().st_mtime_ns if path.is_file() else None
+        if stamp is None:
+            return None
+        return self._catalogues.find((path, stamp), lambda: read_changes(path))
+
+    def changes(self) -> dict[str, Any]:
+        """The change file beside the truck's own, or the reason why there is none."""
+        loaded = self._loaded(self.desk.sheet)
+        catalogue = self._catalogue(loaded)
+        if catalogue is None:
+            return {"file": beside(loaded.path).name, "currency": "", "changes": []}
+        return fitting.listed(catalogue, loaded.spec.currency, beside(loaded.path))
+
+    def bought(self, revision: int) -> dict[str, Any]:
+        """What each change buys on the truck the choice began from; about a second's work."""
+        from crossfall.tuning.whatif import what_if
+
+        with self._heavy:
+            loaded, text = self._at(revision)
+            catalogue = self._catalogue(loaded)
+            if catalogue is None:
+                raise InputError(Problem("changes", "there is no change file"))
+            fit = self._fits.get(text)
+            base = text if fit is None else fit.base
+            truck = self.reader.load(base, self.desk.sheet.source)
+            key = (base, catalogue.source.file)
+            ranking = self._rankings.find(key, lambda: what_if(truck, catalogue))
+            return fitting.bought(catalogue, ranking)
+
+    def fit(self, revision: int, asked: dict[str, Any]) -> dict[str, Any]:
+        """Fit a choice of changes, in place of any choice fitted before."""
+        loaded, text = self._at(revision)
+        catalogue = self._catalogue(loaded)
+        if catalogue is None:
+            raise InputError(Problem("changes", "there is no change file"))
+        chosen = fitting.choice(catalogue, asked)
+        fit = self._fits.get(text)
+        base = text if fit is None else fit.base
+        began = self.reader.load(base, self.desk.sheet.source)
+        after = fitting.fitted_text(base, began, catalogue, chosen) if chosen else base
+        names = ", ".join(catalogue.changes[i].name for i in chosen) or "no changes"
+        self.desk.edit(revision, lambda _: after, f"fitted {names}"[:MAX_WORDS])
+        if chosen:
+            self._fits.find(after, lambda: Fitted(base, tuple(chosen.items())))
+        return self.state()
+
     def trucks(self) -> list[str]:
         """Truck files of the folder, then the demo trucks it has no file of the same name for."""
-        names = list(listing(self.folder))
-        names += [f"{n}.toml" for n in demo_names() if f"{n}.toml" not in names]
+        names = [n for n in listing(self.folder) if not n.endswith(OTHERS)]
+        demos = [f"{n}.toml" for n in demo_names() if not f"{n}.toml".endswith(OTHERS)]
+        names += [n for n in demos if n not in names]
         current = self.desk.sheet.source.name
         return names if current in names else [current, *names]
 

@@ -1,6 +1,6 @@
 // Talking to the server: one JSON question, one JSON answer, refusals as sentences.
 
-import type { Answers, Bench, Edit, Path, TrialState, Window } from "./types";
+import type { Answers, Bench, Bought, Candidates, Edit, Path, TrialState, Window } from "./types";
 
 export class Refusal extends Error {
   constructor(
@@ -54,6 +54,9 @@ export const api = {
   discard: (revision: number) => tell<Bench>("/api/discard", { revision }),
   open: (name: string) => tell<Bench>("/api/open", { name }),
   path: (heading: number, signal?: AbortSignal) => ask<Path>(`/api/path?heading_deg=${heading}`, signal),
+  changes: () => ask<Candidates>("/api/changes"),
+  bought: (revision: number) => ask<Bought>(`/api/bought?revision=${revision}`),
+  fit: (revision: number, chosen: Record<string, number>) => tell<Bench>("/api/fit", { revision, chosen }),
   trial: () => ask<TrialState>("/api/trial"),
   runTrial: (revision: number, headings: number[], slides: boolean) =>
     tell<TrialState>("/api/trial", { revision, headings, slides }),

@@ -2,6 +2,7 @@
 
 import { api } from "./api";
 import { makeBlock } from "./block";
+import { changesPage } from "./changes";
 import { byId, say } from "./dom";
 import { lags, settleLater } from "./edits";
 import { makeHeader } from "./header";
@@ -24,7 +25,10 @@ async function start(): Promise<void> {
   makeBlock();
   const tilt = new Tilt(stage);
   makePlaces();
-  makeTabs([{ id: "weights", name: "Weights", make: weightsPage }]);
+  makeTabs([
+    { id: "weights", name: "Weights", make: weightsPage },
+    { id: "changes", name: "Changes", make: changesPage },
+  ]);
   settleLater();
   takeBench(bench);
   look({ tilt: 25, heading: 90 });

@@ -19,6 +19,7 @@ const LEGEND: [string, string][] = [
   ["key-window", "window: how the tyres share their grip"],
   ["key-lift", "first wheel lifts"],
   ["key-tried", "virtual trial"],
+  ["key-before", "before"],
 ];
 
 export class Polar {
@@ -129,6 +130,11 @@ export class Polar {
       const [low, high] = [this.curve(w.headings_deg, w.low_deg), this.curve(w.headings_deg, w.high_deg)];
       layers.push(svg("path", { class: "window-band", d: pathData(high) + pathData(low), "fill-rule": "evenodd" }));
       layers.push(svg("path", { class: "lift", d: pathData(this.curve(w.headings_deg, w.first_lift_deg)) }));
+    }
+    const before = store.bench.before;
+    if (before) {
+      const known = before.compliant_deg.some((v) => v !== null);
+      layers.push(svg("path", { class: "before", d: pathData(this.curve(before.headings_deg, known ? before.compliant_deg : before.rigid_deg)) }));
     }
     layers.push(svg("path", { class: "rigid", d: pathData(this.curve(a.headings_deg, a.rigid_deg)) }),
       svg("path", { class: "compliant", d: pathData(compliant) }));

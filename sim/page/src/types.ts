@@ -135,6 +135,10 @@ export interface Bench {
   rows: Row[];
   measures: Measure[];
   carriers: string[];
+  /** Changes fitted, by name, with how many of each. */
+  fitted: Record<string, number>;
+  /** What the truck is compared with: before its changes, or as saved. */
+  before: (Answers & { what: string }) | null;
   answers: Answers;
 }
 
@@ -178,4 +182,37 @@ export interface TrialState {
   found: TrialFound[];
   revision: number;
   records?: string[];
+}
+
+export interface Candidate {
+  name: string;
+  label: string;
+  price: number;
+  most: number;
+  group: string | null;
+  requires: string[];
+  note: string;
+}
+
+export interface Candidates {
+  file: string;
+  currency: string;
+  changes: Candidate[];
+}
+
+export interface Buys {
+  place: number;
+  many: number;
+  on_top_of: string[];
+  gain_deg: Record<string, number | null>;
+  gain_sd_deg: Record<string, number | null>;
+  per_100g_deg: Record<string, number | null>;
+  side: { what: string; by: number; unit: string }[];
+  words: string;
+}
+
+export interface Bought {
+  now_deg: Record<string, number | null>;
+  changes: Record<string, Buys>;
+  impossible: Record<string, string>;
 }
