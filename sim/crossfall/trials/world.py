@@ -158,6 +158,43 @@ class World:
         )
         return self._fixed(shape, centre, quaternion, friction)
 
+    def capsule(
+        self,
+        radius: float,
+        length: float,
+        centre: Sequence[float],
+        quaternion: Sequence[float] = (0.0, 0.0, 0.0, 1.0),
+        friction: float = 1.0,
+    ) -> int:
+        """A fixed round-ended rod along its own z: radius and length between the ends' centres, m.
+
+        The one curved shape whose roundness the collision margin does not touch.
+        """
+        shape = self._p.createCollisionShape(
+            self._p.GEOM_CAPSULE, radius=radius, height=length, physicsClientId=self._client
+        )
+        return self._fixed(shape, centre, quaternion, friction)
+
+    def terrain(
+        self, heights: Array, cell: float, corner: tuple[float, float], friction: float = 1.0
+    ) -> int:
+        """A fixed height field: heights (nx, ny) m at corner + cell * (i, j); cell m."""
+        nx, ny = heights.shape
+        shape = self._p.createCollisionShape(
+            self._p.GEOM_HEIGHTFIELD,
+            meshScale=[cell, cell, 1.0],
+            heightfieldData=heights.T.ravel().tolist(),
+            numHeightfieldRows=nx,
+            numHeightfieldColumns=ny,
+            physicsClientId=self._client,
+        )
+        middle = (  # the engine puts the middle of the field's bounding box at the body's origin
+            corner[0] + cell * (nx - 1) / 2,
+            corner[1] + cell * (ny - 1) / 2,
+            float(heights.min() + heights.max()) / 2,
+        )
+        return self._fixed(shape, middle, (0.0, 0.0, 0.0, 1.0), friction)
+
     def _fixed(
         self, shape: int, centre: Sequence[float], quaternion: Sequence[float], friction: float
     ) -> int:
@@ -217,6 +254,12 @@ class World:
                     self._body, link, lateralFriction=friction, physicsClientId=self._client
                 )
 
+    def hull_grip(self, friction: float) -> None:
+        """Friction coefficient of the chassis where it drags on the ground."""
+        self._p.changeDynamics(
+            self._body, -1, lateralFriction=friction, physicsClientId=self._client
+        )
+
     # --- reading --------------------------------------------------------------------------
 
     def joint_states(self, joints: Sequence[int]) -> list[tuple[float, ...]]:
@@ -237,6 +280,23 @@ class World:
             if wheel is not None:
                 loads[wheel] += contact[9]
         return loads
+
+    def hull_contacts(self) -> list[tuple[tuple[float, ...], float]]:
+        """Where (3,) m, and how hard, N, the chassis itself presses on anything."""
+        found = self._p.getContactPoints(self._body, linkIndexA=-1, physicsClientId=self._client)
+        return [(contact[5], contact[9]) for contact in found if contact[9] > 0.0]
+
+    def mass_centre(self) -> tuple[float, float, float]:
+        """CG of the whole truck, m."""
+        states = self._p.getLinkStates(
+            self._body, range(len(self.joints)), physicsClientId=self._client
+        )
+        places = [self.chassis()[0], *(state[0] for state in states)]
+        x, y, z = (
+            sum(m * at[i] for m, at in zip(self._masses, places, strict=True)) for i in range(3)
+        )
+        total = sum(self._masses)
+        return x / total, y / total, z / total
 
     def chassis(self) -> tuple[tuple[float, ...], tuple[float, ...]]:
         """Engine's pose of the chassis: CG (3,) m and principal axes (4,); see `chassis_poses`."""
@@ -315,6 +375,8 @@ class World:
                 raise EngineError(f"{link.name}: mass {mass} kg read, {link.body.mass} written")
             if np.abs(inertia - link.body.inertia).max() > 1e-6 * size:
                 raise EngineError(f"{link.name}: inertia read differs from the one written")
+        in_order = sorted(links, key=lambda link: self.link[link.name])
+        self._masses = [link.body.mass for link in in_order]
         info = self._p.getDynamicsInfo(self._body, -1, physicsClientId=self._client)
         inverse = self._p.invertTransform(info[3], info[4])
         self._base_inverse: tuple[Sequence[float], Sequence[float]] = inverse
