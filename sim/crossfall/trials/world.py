@@ -66,17 +66,20 @@ class Settings:
 
 @cache
 def _engine() -> Any:
-    """pybullet, imported on first use with its build line kept off standard output."""
+    """pybullet, imported on first use with its build line kept off the output."""
     sys.stdout.flush()
-    kept, sink = os.dup(1), os.open(os.devnull, os.O_WRONLY)
+    sys.stderr.flush()
+    kept, sink = [os.dup(1), os.dup(2)], os.open(os.devnull, os.O_WRONLY)
     try:
         os.dup2(sink, 1)
+        os.dup2(sink, 2)
         import pybullet
 
         ctypes.CDLL(None).fflush(None)
     finally:
-        os.dup2(kept, 1)
-        os.close(kept)
+        for number, old in enumerate(kept, start=1):
+            os.dup2(old, number)
+            os.close(old)
         os.close(sink)
     return pybullet
 

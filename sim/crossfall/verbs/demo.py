@@ -59,17 +59,19 @@ def command(plots: Path, as_json: bool) -> None:
 
 def show(trucks: list[Truck], found: list[Comparison]) -> None:
     """A line a truck, then the three methods side by side for the first."""
+    from rich.box import SIMPLE_HEAD
     from rich.table import Table
 
     from crossfall.truck.massprops import whole
     from crossfall.truck.ride import axle_loads
 
-    table = Table(title="Three invented trucks", title_justify="left")
-    for name in ("truck", "mass, g", "CG height, mm", "front, %"):
+    title = "Three invented trucks, and the tilt at which each goes over"
+    table = Table(title=title, title_justify="left", box=SIMPLE_HEAD, padding=0, show_edge=False)
+    for name in ("truck", "mass\ng", "CG\nmm up", "front\n%"):
         table.add_column(name, justify="left" if name == "truck" else "right")
-    for name in ("climb", "left side down", "descent", "right side down"):
-        table.add_column(f"{name}, °", justify="right")
-    table.add_column("weakest, and what comes first there")
+    for name in ("climb", "left\ndown", "descent", "right\ndown"):
+        table.add_column(name, justify="right", no_wrap=True)
+    table.add_column("at its weakest\nfirst it")
     for truck, one in zip(trucks, found, strict=True):
         body, loads = whole(truck), axle_loads(truck)
         worst = weakest(one)
@@ -79,12 +81,12 @@ def show(trucks: list[Truck], found: list[Comparison]) -> None:
             f"{body.cg[2] * 1e3:.0f}",
             f"{100 * loads[0] / loads.sum():.0f}",
             *(_window(a.window) for a in one.answers),
-            f"{worst.case}: {worst.outcome}",
+            "is a toss-up" if worst.outcome == "too close to call" else worst.outcome,
         )
     out = console()
     out.print()
     out.print(table)
-    out.print("Degrees of tilt at which each goes over (compliant answer).\n", style="dim")
+    out.print("Degrees, compliant answer; both ends where friction decides.\n", style="dim")
     for one in found:
         if one.truck == "bramble":
             out.print(tips_table(one))
@@ -95,7 +97,7 @@ def _window(window: Array) -> str:
     low, high = (degrees(v) for v in window)
     if not isfinite(low):
         return "-"
-    return f"{low:.1f}" if high - low < 0.05 else f"{low:.1f}-{high:.1f}"
+    return f"{low:.1f}" if high - low < 0.05 else f"{low:.1f}\N{EN DASH}{high:.1f}"
 
 
 def pose(found: Comparison, truck: Truck, folder: Path) -> list[Path]:

@@ -207,9 +207,10 @@ def show(found: Comparison) -> None:
     out.print()
     out.print(tips_table(found))
     out.print(
-        "Tip angles in degrees of table tilt. compliant: both friction closures, where they differ."
-        "\ntrial: ± half its 95 % interval. slide: grip low to high. file: ± one sigma from the"
-        " file's tolerances.",
+        "Degrees of table tilt; ± is about 95 %: of rigid (and as much of compliant) from the"
+        " file's tolerances, of the trial from the trial. compliant: from one friction closure to"
+        " the other where they differ. lifts: the first tyre leaves. slides: at lowest and highest"
+        " grip.",
         style="dim",
     )
     out.print()
@@ -222,25 +223,39 @@ def sentence_case(text: str) -> str:
 
 
 def tips_table(found: Comparison) -> Table:
-    """Heading by heading: three answers, first lift, slide range, outcome."""
+    """Heading by heading: three answers, first lift, slide range, outcome; fits 80 columns."""
+    from rich.box import SIMPLE_HEAD
     from rich.table import Table
 
-    table = Table(title=f"{found.truck} on {found.surface}", title_justify="left")
-    for name in ("heading", "rigid", "compliant", "trial", "file", "first lift", "slide"):
-        table.add_column(name, justify="left" if name == "heading" else "right")
-    table.add_column("outcome")
+    title = f"{found.truck} on {found.surface}"
+    table = Table(title=title, title_justify="left", box=SIMPLE_HEAD, padding=0, show_edge=False)
+    for name in ("heading", "rigid", "compliant", "trial", "lifts", "slides", "first it"):
+        left = name in ("heading", "first it")
+        table.add_column(name, justify="left" if left else "right", no_wrap=True)
     for a in found.answers:
         table.add_row(
-            f"{degrees(a.heading):.0f} {a.case}",
-            angle(a.rigid),
+            f"{degrees(a.heading):.0f} {short_case(a.case)}",
+            f"{angle(a.rigid)} ±{2 * degrees(a.spec_sd):.1f}",
             window(a),
             trial_text(a),
-            f"±{degrees(a.spec_sd):.1f}",
             angle(a.first_lift),
-            f"{degrees(a.slide[0]):.0f} to {degrees(a.slide[2]):.0f}",
-            a.outcome,
+            f"{degrees(a.slide[0]):.0f}\N{EN DASH}{degrees(a.slide[2]):.0f}",
+            "is a toss-up" if a.outcome == "too close to call" else a.outcome,
         )
     return table
+
+
+def short_case(case: str) -> str:
+    """The case in as few words as a table has room for."""
+    for long, short in (
+        ("side-hill, ", ""),
+        (" side down", " down"),
+        ("diagonal ", ""),
+        (", left down", ", left"),
+        (", right down", ", right"),
+    ):
+        case = case.replace(long, short)
+    return case
 
 
 def angle(value: float) -> str:
@@ -251,7 +266,7 @@ def angle(value: float) -> str:
 def window(a: HeadingAnswer) -> str:
     """One number where friction does not decide, else both ends."""
     low, high = a.window
-    return f"{degrees(low):.1f} to {degrees(high):.1f}" if a.friction_decides else angle(low)
+    return f"{degrees(low):.1f}\N{EN DASH}{degrees(high):.1f}" if a.friction_decides else angle(low)
 
 
 def trial_text(a: HeadingAnswer) -> str:
