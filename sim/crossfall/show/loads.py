@@ -23,6 +23,7 @@ from crossfall.show.style import (
     styled,
     title,
 )
+from crossfall.trials.fits import tangent_at
 from crossfall.trials.tilt import TiltTrial
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, WHEELS, Array, Truck
@@ -101,13 +102,14 @@ def lifting(trial: TiltTrial) -> list[int]:
 def fitted(trial: TiltTrial, truck: Truck, most: float) -> tuple[Array, Array]:
     """The fit at zero rate: rad and N of the lifting pair, for loads of 0 to `most` N.
 
-    tan(theta) = c0 + c1 l (+ c2 l^2), l the pair's load over W cos(theta).
+    The fitted curve of the slow table, `trials.fits.tangent_at`, moved by its lag so that the load
+    is gone at the fitted angle.
     """
     assert trial.fit is not None
     weight = whole(truck).mass * GRAVITY
     share = np.linspace(0.0, most / weight / math.cos(trial.tip), 80)
-    c0, c1, c2 = (*trial.fit.coefficients[:-1], 0.0)[:3]  # the last is the lag of a moving table
-    theta = np.arctan(c0 + c1 * share + c2 * share**2)
+    moving = np.arctan(tangent_at(share, *trial.fit.coefficients))
+    theta = moving - moving[0] + trial.fit.value
     return theta, share * weight * np.cos(theta)
 
 
