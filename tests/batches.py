@@ -6,6 +6,7 @@ python tests/batches.py STORE COUNT [--ms MS] [--workers N] [--diary FILE] [--cl
 from __future__ import annotations
 
 import argparse
+import platform
 import signal
 import sys
 from collections.abc import Iterator
@@ -41,7 +42,15 @@ def _batch(name: str, method: str, common: dict[str, Any], count: int) -> Batch:
         return ({"x": x, "seed": 1000 + x % 7} for x in range(count))
 
     where = f"trial_methods:{method}"
-    return make_batch(name, where, common, payloads, count, spec="s" * 64, versions={"test": "1"})
+    return make_batch(
+        name,
+        where,
+        common,
+        payloads,
+        count,
+        spec="s" * 64,
+        versions={"python": platform.python_version()},
+    )
 
 
 QUICK = Limits(trial=1.5, crashes=3, hangs=1, start=30.0)

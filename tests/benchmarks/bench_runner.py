@@ -20,12 +20,11 @@ ROOT = Path(__file__).resolve().parents[2]
 sys.path[:0] = [str(ROOT / "tests"), str(ROOT / "sim")]
 
 from batches import burning, working  # noqa: E402
-from shooting import shoot, start, times_begun  # noqa: E402
-
 from crossfall.study.export import export  # noqa: E402
 from crossfall.study.pool import child_environment  # noqa: E402
 from crossfall.study.runner import Progress, run  # noqa: E402
 from crossfall.study.task import find_method  # noqa: E402
+from shooting import shoot, start, times_begun  # noqa: E402
 
 TRIALS, ROUNDS = 2000, 60_000
 

@@ -139,7 +139,7 @@ def _collect(
     """What has arrived within a tick. A chunk the cluster lost is sent again, a trial at a time."""
     distributed: Any = importlib.import_module("distributed")
     began, arrived = time.monotonic(), []
-    with suppress(TimeoutError):
+    with suppress(TimeoutError), client.as_current():
         distributed.wait(list(sent), timeout=TICK, return_when="FIRST_COMPLETED")
     if client.status != "running" and time.monotonic() - began > TICK / 2:
         raise PoolError("the cluster's scheduler went away; what was delivered is kept")

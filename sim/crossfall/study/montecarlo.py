@@ -1,0 +1,352 @@
+"""How sure are we: tolerances, placement and grip carried through to the answer, with intervals.
+
+Every row of the parts list is off in mass and place by errors of its own (as in `truck.weight`:
+normal, all its pieces alike, mirrored pieces mirrored); grip is triangular between low and high.
+The answers are the tip angle, and the angle at which the truck goes, by tipping or by sliding,
+whichever comes first. Which input matters most is said by variance-based (Sobol') indices, by
+groups of inputs: Saltelli et al., Computer Physics Communications 181 (2010) 259-270.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from crossfall.statics import rigid
+from crossfall.study.methods import MOST_OFF
+from crossfall.truck.assemble import with_masses, with_shifts
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import Array, Grip, Truck
+
+SAMPLES = 1024  # of Monte Carlo and per group of the indices; a power of two
+GROUPS = 10  # inputs named one by one; the others count together
+RESAMPLES = 200  # of the bootstrap behind the intervals of the indices
+LEVEL = 0.95
+
+Method = Literal["closed form", "compliant"]
+Indices = NDArray[np.intp]
+
+
+@dataclass(frozen=True)
+class Spread:
+    """An answer with its uncertainty; rad. low, high: 95 % of trucks built to these tolerances.
+
+    The three errors say how well the samples pin down mean, low and high (95 %, half width).
+    """
+
+    mean: float
+    sd: float
+    low: float
+    high: float
+    mean_error: float
+    low_error: float
+    high_error: float
+
+
+@dataclass(frozen=True)
+class Influence:
+    """How much of an answer's variance one input explains, alone and with all it interacts with.
+
+    first, total: indices; their intervals are 95 % by bootstrap.
+    """
+
+    name: str
+    first: float
+    first_ci: tuple[float, float]
+    total: float
+    total_ci: tuple[float, float]
+
+
+@dataclass(frozen=True)
+class HeadingSpread:
+    """One heading (rad). goes: tips or slides, whichever first, or None without a grip.
+
+    tips_first: probability, with its 95 % interval (Wilson). by_tip, by_goes: the inputs that
+    matter, the strongest first.
+    """
+
+    heading: float
+    tip: Spread
+    goes: Spread | None
+    tips_first: float
+    tips_first_ci: tuple[float, float]
+    by_tip: tuple[Influence, ...]
+    by_goes: tuple[Influence, ...]
+
+
+@dataclass(frozen=True)
+class Errors:
+    """A truck's uncertain inputs. rows: (R,) part rows; sd: (R, 4) of mass (kg) and place (m).
+
+    names: what each row is called.
+    """
+
+    rows: Indices
+    sd: Array
+    names: tuple[str, ...]
+
+
+def spread(
+    truck: Truck,
+    headings: ArrayLike,
+    *,
+    surface: str | None = None,
+    method: Method = "closed form",
+    samples: int = SAMPLES,
+    seed: int = 0,
+) -> tuple[HeadingSpread, ...]:
+    """The spread of the answers on every heading (H,) rad, and which inputs are behind it.
+
+    samples: a power of two. surface: whose grip counts; the first if unsaid. ValueError where
+    samples is no power of two or no input is uncertain.
+    """
+    if samples < 16 or samples & (samples - 1):
+        raise ValueError(f"samples is {samples}; it must be a power of two from 16")
+    psi = np.atleast_1d(np.asarray(headings, np.float64))
+    grip = next((g for g in truck.grips if surface in (None, g.surface)), None)
+    errors = uncertain_inputs(truck)
+    answer = _answerer(truck, errors, psi, grip, method)
+    groups = input_groups(truck, errors, psi, grip)
+    if not groups:
+        raise ValueError("nothing is uncertain: no part has a tolerance and there is no grip")
+    names, members = [g[0] for g in groups], [g[1] for g in groups]
+    a, b = _draws(4 * len(errors.rows) + 1, samples, seed)
+    f_a, f_b = answer(a), answer(b)
+    swapped = []
+    for columns in members:
+        mixed = a.copy()
+        mixed[:, columns] = b[:, columns]
+        swapped.append(answer(mixed))
+    influences = sobol(names, f_a, f_b, np.array(swapped), samples, seed)
+    both = np.concatenate([f_a, f_b], axis=1)
+    h = len(psi)
+    return tuple(
+        _heading(psi[i], both[i], both[h + i], grip, influences[i], influences[h + i])
+        for i in range(h)
+    )
+
+
+def uncertain_inputs(truck: Truck) -> Errors:
+    """Rows with a tolerance, in file order."""
+    first = {p.row: p for p in reversed(truck.parts)}
+    pieces = {r: sum(p.row == r for p in truck.parts) for r in first}
+    rows = [r for r in sorted(first) if first[r].mass_sd or first[r].place_sd]
+    sd = np.array([[first[r].mass_sd, *(first[r].place_sd,) * 3] for r in rows]).reshape(-1, 4)
+    names = [first[r].label if pieces[r] == 1 else first[r].label.rsplit(" ", 1)[0] for r in rows]
+    return Errors(np.array(rows, np.intp), sd, tuple(names))
+
+
+def cg_samples(truck: Truck, errors: Errors, off: Array) -> tuple[Array, Array]:
+    """(n,) kg and (n, 3) m: mass and CG of the truck with rows off by (n, R, 4) kg and m.
+
+    Exact: a row's moment is the sum over its pieces of (m + dm)(p + dp), dp mirrored with them.
+    """
+    body = whole(truck)
+    count, place, side = (np.zeros((len(errors.rows), k)) for k in (1, 3, 3))
+    mass = np.zeros(len(errors.rows))
+    for i, row in enumerate(errors.rows):
+        for p in (p for p in truck.parts if p.row == row):
+            count[i] += 1
+            place[i] += p.body.cg
+            side[i] += (1.0, -1.0 if p.mirrored else 1.0, 1.0)
+            mass[i] = p.body.mass
+    dm, dp = off[:, :, 0], off[:, :, 1:]
+    total = body.mass + dm @ count[:, 0]
+    moment = body.mass * body.cg + dm @ place
+    moment = moment + np.einsum("nr,nrk,rk->nk", mass + dm, dp, side)
+    return total, moment / total[:, None]
+
+
+def input_groups(
+    truck: Truck, errors: Errors, headings: Array, grip: Grip | None
+) -> list[tuple[str, Indices]]:
+    """(name, columns) of the inputs worth naming, the rest as one, and grip last.
+
+    Ranked by the linear share of the tip angle's variance, over all headings.
+    """
+    mean_mass = whole(truck).mass
+    lever = np.zeros((len(errors.rows), 4))
+    for heading in headings:
+        gradient = rigid.cg_gradient(truck, float(heading))
+        for i, row in enumerate(errors.rows):
+            pieces = [p for p in truck.parts if p.row == row]
+            by_mass = sum(rigid.mass_derivative(truck, heading, p.body.cg) for p in pieces)
+            side = sum(np.array([1, -1 if p.mirrored else 1, 1]) for p in pieces)
+            by_place = pieces[0].body.mass / mean_mass * gradient * side
+            lever[i] += np.square(np.array([float(by_mass), *by_place]) * errors.sd[i])
+    shares = [
+        (lever[i, k].sum(), f"{name}, {what}", 4 * i + np.array(k, np.intp))
+        for i, name in enumerate(errors.names)
+        for what, k in (("mass", [0]), ("place", [1, 2, 3]))
+        if errors.sd[i, k].any()
+    ]
+    shares.sort(key=lambda s: -s[0])
+    groups: list[tuple[str, Indices]] = [(name, columns) for _, name, columns in shares[:GROUPS]]
+    if rest := [columns for _, _, columns in shares[GROUPS:]]:
+        groups.append((f"{len(rest)} others", np.concatenate(rest)))
+    if grip is not None and grip.high > grip.low:
+        groups.append((f"grip on {grip.surface}", np.array([4 * len(errors.rows)], np.intp)))
+    return groups
+
+
+def sobol(
+    names: Sequence[str], f_a: Array, f_b: Array, f_ab: Array, samples: int, seed: int
+) -> list[tuple[Influence, ...]]:
+    """Per answer (s), the influence of each group (d), strongest total first.
+
+    f_a, f_b: (s, n) answers of two sets of samples; f_ab: (d, s, n) with one group swapped.
+    Groups that an answer does not notice are left out.
+    """
+    from scipy.stats import sobol_indices
+
+    out: list[tuple[Influence, ...]] = []
+    for i in range(len(f_a)):
+        if np.ptp(np.concatenate([f_a[i], f_b[i]])) < 1e-12:
+            out.append(())
+            continue
+        live = [j for j in range(len(names)) if not np.array_equal(f_ab[j, i], f_a[i])]
+        if len(live) == 1:
+            out.append((Influence(names[live[0]], 1.0, (1.0, 1.0), 1.0, (1.0, 1.0)),))
+            continue
+        middle = f_a[i].mean()  # the estimator wants centred answers
+        one = {
+            "f_A": f_a[None, i] - middle,
+            "f_B": f_b[None, i] - middle,
+            "f_AB": f_ab[live, None, i] - middle,
+        }
+        found = sobol_indices(func=one, n=samples, rng=np.random.default_rng(seed))
+        sure = found.bootstrap(confidence_level=LEVEL, n_resamples=RESAMPLES)
+        first, total = sure.first_order.confidence_interval, sure.total_order.confidence_interval
+        lines = [
+            Influence(
+                name,
+                float(found.first_order[j]),
+                (float(first.low[j]), float(first.high[j])),
+                float(found.total_order[j]),
+                (float(total.low[j]), float(total.high[j])),
+            )
+            for j, name in enumerate(names[k] for k in live)
+        ]
+        out.append(tuple(sorted(lines, key=lambda line: -line.total)))
+    return out
+
+
+def describe(values: Array) -> Spread:
+    """Mean, sd and 95 % range of a sample (n,), and how well the sample pins them down."""
+    n = len(values)
+    ordered = np.sort(values)
+    tail = (1 - LEVEL) / 2
+    low, high = np.quantile(ordered, [tail, 1 - tail])
+    # A quantile lies between two order statistics with binomial probability; half their distance.
+    half = 1.96 * np.sqrt(n * tail * (1 - tail))
+
+    def error(centre: float) -> float:
+        at = np.clip([centre - half, centre + half], 0, n - 1)
+        return float(np.diff(np.interp(at, np.arange(n), ordered))[0] / 2)
+
+    sd = float(values.std(ddof=1))
+    return Spread(
+        float(values.mean()),
+        sd,
+        float(low),
+        float(high),
+        1.96 * sd / np.sqrt(n),
+        error(tail * n),
+        error((1 - tail) * n),
+    )
+
+
+def wilson(hits: int, n: int) -> tuple[float, float]:
+    """95 % interval of a probability seen hits times in n (Wilson, JASA 22 (1927) 209-212)."""
+    z = 1.959963984540054
+    share, scale = hits / n, 1 + z * z / n
+    middle = (share + z * z / (2 * n)) / scale
+    half = z / scale * np.sqrt(share * (1 - share) / n + z * z / (4 * n * n))
+    return max(0.0, float(middle - half)), min(1.0, float(middle + half))
+
+
+def _draws(inputs: int, samples: int, seed: int) -> tuple[Array, Array]:
+    """Two independent (n, inputs) sets in the unit cube, evenly filling it."""
+    from scipy.stats import qmc
+
+    unit = qmc.Sobol(2 * inputs, rng=np.random.default_rng(seed)).random(samples)
+    unit = np.clip(unit, 1e-12, 1 - 1e-12)
+    return unit[:, :inputs], unit[:, inputs:]
+
+
+def _answerer(
+    truck: Truck, errors: Errors, headings: Array, grip: Grip | None, method: Method
+) -> Callable[[Array], Array]:
+    """From unit samples (n, 4 R + 1) to (2 H, n): tip angles, then angles at which it goes."""
+    from scipy.special import ndtri
+
+    front, rear = (rigid.tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
+
+    def answer(unit: Array) -> Array:
+        normal = np.clip(ndtri(unit[:, :-1]), -MOST_OFF, MOST_OFF)
+        off = normal.reshape(len(unit), -1, 4) * errors.sd
+        if method == "compliant":
+            tip = _compliant(truck, errors, off, headings)
+        else:
+            x, y, z = cg_samples(truck, errors, off)[1].T
+            tip = rigid.tip_angles(front, rear, truck.front.x, truck.rear.x, x, y, z, headings).T
+        goes = tip if grip is None else np.minimum(tip, np.arctan(triangular(unit[:, -1], grip)))
+        return np.concatenate([tip, goes])
+
+    return answer
+
+
+def triangular(unit: Array, grip: Grip) -> Array:
+    """Friction coefficients of a triangular distribution at unit quantiles."""
+    low, top, high = grip.low, grip.likely, grip.high
+    if high <= low:
+        return np.full(len(unit), top)
+    split = (top - low) / (high - low)
+    rising = low + np.sqrt(unit * (high - low) * (top - low))
+    falling = high - np.sqrt((1 - unit) * (high - low) * (high - top))
+    return np.where(unit < split, rising, falling)
+
+
+def _compliant(truck: Truck, errors: Errors, off: Array, headings: Array) -> Array:
+    """(H, n) rad; a sample whose tip cannot be followed takes the mean of the others."""
+    from crossfall.statics.compliant import tips
+
+    builds = []
+    for one in off:
+        masses = {int(r): float(e[0]) for r, e in zip(errors.rows, one, strict=True)}
+        own = {p.row: p.body.mass for p in truck.parts}
+        heavier = with_masses(
+            truck, {r: max(own[r] + e, 0.1 * own[r]) for r, e in masses.items() if e}
+        )
+        shifts = {int(r): e[1:] for r, e in zip(errors.rows, one, strict=True)}
+        builds.append(with_shifts(heavier, shifts))
+    tip = tips(builds, headings).tip.T
+    filled: Array = np.where(np.isnan(tip), np.nanmean(tip, axis=1, keepdims=True), tip)
+    return filled
+
+
+def _heading(
+    heading: float,
+    tip: Array,
+    goes: Array,
+    grip: Grip | None,
+    by_tip: tuple[Influence, ...],
+    by_goes: tuple[Influence, ...],
+) -> HeadingSpread:
+    if grip is None:
+        nan = float("nan")
+        return HeadingSpread(float(heading), describe(tip), None, nan, (nan, nan), by_tip, ())
+    hits = int(np.sum(goes == tip))
+    return HeadingSpread(
+        float(heading),
+        describe(tip),
+        describe(goes),
+        hits / len(tip),
+        wilson(hits, len(tip)),
+        by_tip,
+        by_goes,
+    )
