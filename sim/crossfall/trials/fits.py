@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
 from crossfall.truck.model import Array
 
-LEAST = 16  # samples below which nothing is fitted
+LEAST = 12  # samples below which nothing is fitted
+ALLOWED_LAG = 0.03  # s that a truck on its dampers may be behind its table
 
 
 @dataclass(frozen=True)
@@ -42,102 +42,101 @@ class Approach:
     rate: Array
 
 
-def tangent_at(at: tuple[Array, Array], c0: float, c1: float, c2: float, lag: float) -> Array:
-    """tan(theta) from (l, rate): c0 + c1 l + c2 l^2 + lag * rate, with l = load / cos(theta).
+def tangent_at(load: Array, c0: float, c1: float, c2: float = 0.0) -> Array:
+    """tan(theta) = c0 + c1 l + c2 l^2, with l = load / cos(theta).
 
-    For a rigid truck tan(theta) is linear in l (moments about the tip line). With springs the
-    table angle is still a smooth function of the load along the path of equilibria, at a corner,
-    where the load runs out, and at a fold, where load against angle has a square root. A moving
-    table is ahead of its truck by what the dampers take, in proportion to its rate.
+    For a rigid truck it is linear in l (moments about the tip line). With springs the table angle
+    is still a smooth function of the load along the path of equilibria, at a corner, where the
+    load runs out, and at a fold, where load against angle has a square root.
     """
-    load, rate = at
-    return c0 + c1 * load + c2 * load**2 + lag * rate
+    return c0 + c1 * load + c2 * load**2
 
 
-def straight_tangent_at(at: tuple[Array, Array], c0: float, c1: float, lag: float) -> Array:
-    """`tangent_at` without curvature."""
-    return tangent_at(at, c0, c1, 0.0, lag)
+def fit_tangent(approach: Approach, curved: bool = False) -> Fit:
+    """Angle (rad) at which the load is gone, straight or curved, with its statistical interval.
 
-
-def critical_tangent(coefficients: Array) -> tuple[float, Array]:
-    """Greatest c0 + c1 l + c2 l^2 over l >= 0 near zero, and its gradient in all coefficients."""
-    c0, c1, c2 = (*coefficients[:-1], 0.0)[:3]
-    gradient = np.zeros(len(coefficients))
-    gradient[0] = 1.0
-    if c1 > 0.0 and c2 < 0.0:  # a fold before the load runs out
-        peak = -c1 / (2 * c2)
-        gradient[1:3] = peak, peak**2
-        return float(c0 + c1 * peak / 2), gradient
-    return float(c0), gradient
-
-
-def fit_critical_angle(approaches: Sequence[Approach]) -> Fit | None:
-    """Critical angle (rad) at zero rate, from approaches at one or more rates.
-
-    With a single rate its lag cannot be told apart and stays in. The interval joins the
-    statistical one with the spread between a straight and a curved model and between all samples
-    and the half with the least load, since what is missing in the model is more than scatter.
-    None where there is too little to fit, or it makes no sense: the load must fall as the table
-    rises, and be gone within a tenth of the tangent beyond the last sample.
+    Raises RuntimeError where the fit does not converge, as scipy.optimize.curve_fit does.
     """
-    theta = np.concatenate([a.theta for a in approaches])
-    load = np.concatenate([a.load for a in approaches]) / np.cos(theta)
-    rate = np.concatenate([a.rate for a in approaches])
-    if len(theta) < LEAST:
-        return None
-    middle = (rate.min() + rate.max()) / 2
-    few = min(np.sum(rate < middle), np.sum(rate > middle)) < LEAST // 4
-    if few or np.ptp(rate) < 0.2 * np.abs(rate).max():
-        rate = np.zeros_like(rate)
-    near = load <= np.median(load)
-    fits = [
-        _fit(model, theta[keep], load[keep], rate[keep])
-        for model, keep in (
-            (tangent_at, np.ones_like(near)),
-            (straight_tangent_at, near),
-            (straight_tangent_at, np.ones_like(near)),
-        )
-    ]
-    best, others = fits[1], (fits[0], fits[2])
-    beyond = math.tan(best.value) / math.tan(float(theta.max()))
-    if not (best.coefficients[1] < 0.0 and 0.99 < beyond < 1.1):
-        return None
-    statistical = best.high - best.value
-    spread = max(abs(best.value - other.value) for other in others)
-    half = math.hypot(statistical, spread)
-    return Fit(
-        best.value,
-        best.value - half,
-        best.value + half,
-        best.coefficients,
-        best.samples,
-        best.scatter,
-    )
-
-
-def _fit(model: object, theta: Array, load: Array, rate: Array) -> Fit:
     from scipy.optimize import curve_fit
     from scipy.stats import t as student
 
-    lagged = bool(np.ptp(rate) > 0.0)
-    count = (4 if model is tangent_at else 3) - (not lagged)
-
-    def values(at: tuple[Array, Array], *c: float) -> Array:
-        full = c if lagged else (*c, 0.0)
-        return np.asarray(model(at, *full))  # type: ignore[operator]
-
-    tangent = np.tan(theta)
+    count = 3 if curved else 2
+    load, tangent = approach.load / np.cos(approach.theta), np.tan(approach.theta)
     start = np.zeros(count)
     start[0] = tangent[-1]
-    best, covariance = curve_fit(values, (load, rate), tangent, p0=start)
-    residual = tangent - values((load, rate), *best)
-    freedom = max(1, len(theta) - count)
-    full = best if lagged else np.append(best, 0.0)
-    value, gradient = critical_tangent(full)
-    gradient = gradient[:count]
-    sd = math.sqrt(max(0.0, float(gradient @ covariance @ gradient)))
-    slope = 1.0 / (1.0 + value**2)
-    half = float(student.ppf(0.975, freedom)) * sd * slope
-    scatter = float(np.sqrt(np.sum(residual**2) / freedom)) * slope
-    angle = math.atan(value)
-    return Fit(angle, angle - half, angle + half, tuple(map(float, full)), len(theta), scatter)
+    best, covariance = curve_fit(tangent_at, load, tangent, p0=start)
+    residual = tangent - tangent_at(load, *best)
+    freedom = len(load) - count
+    slope = 1.0 / (1.0 + best[0] ** 2)
+    half = float(student.ppf(0.975, freedom) * np.sqrt(covariance[0, 0]) * slope)
+    scatter = float(np.sqrt(np.sum(residual**2) / freedom) * slope)
+    angle = math.atan(best[0])
+    return Fit(angle, angle - half, angle + half, tuple(map(float, best)), len(load), scatter)
+
+
+def fit_critical_angle(slow: Approach, brisk: Approach | None = None) -> Fit | None:
+    """Critical angle (rad) at zero rate, from approaches at two rates, or one.
+
+    The straight fit of the slow approach, less its lag: a moving table is ahead of its truck in
+    proportion to its rate, so two rates give the lag; with one it is only allowed for. The 95 %
+    interval joins the statistical ones with what straight and curved models, and all samples and
+    the half with the least load, disagree by: what a model lacks is more than scatter. It supposes
+    that the truck stands until the load is gone; one that loses its balance with load left tips
+    a little earlier. None where there is too little to fit or the load does not fall.
+    """
+    own = _straight(slow)
+    if own is None:
+        return None
+    fit, doubt = own
+    rate = float(np.median(slow.rate))
+    lag = correction = 0.0
+    other = _straight(brisk) if brisk is not None else None
+    if brisk is not None and other is not None and other[1] < 4 * ALLOWED_LAG * rate:
+        gain = rate / (float(np.median(brisk.rate)) - rate)
+        correction = gain * (other[0].value - fit.value)
+        lag = gain * math.hypot(other[1], doubt)
+    else:
+        lag = ALLOWED_LAG * rate
+    value = fit.value - correction
+    half = math.hypot(doubt, lag)
+    return Fit(value, value - half, value + half, fit.coefficients, fit.samples, fit.scatter)
+
+
+def _straight(approach: Approach) -> tuple[Fit, float] | None:
+    """Straight fit of an approach and the half-width that its interval deserves."""
+    if len(approach.theta) < LEAST:
+        return None
+    half = approach.load <= np.median(approach.load)
+    nearest = Approach(approach.theta[half], approach.load[half], approach.rate[half])
+    fit = fit_tangent(approach)
+    if fit.coefficients[1] >= 0.0:
+        return None
+    others = fit_tangent(nearest), fit_tangent(approach, curved=True)
+    spread = max(abs(fit.value - other.value) for other in others)
+    return fit, math.hypot(fit.high - fit.value, spread)
+
+
+def sliding_root(theta: Array, start: float, steepness: float) -> Array:
+    """Cube root of the way slid on a table tilted steadily past the angle `start`.
+
+    The surplus of slope force over friction grows as theta - start, so the speed grows as its
+    square and the way as its cube; zero before.
+    """
+    return steepness * np.maximum(theta - start, 0.0)
+
+
+def fit_onset(theta: Array, way: Array) -> Fit | None:
+    """Table angle (rad) at which sliding began, from the way slid (n,) m. None if too few."""
+    from scipy.optimize import curve_fit
+    from scipy.stats import t as student
+
+    if len(theta) < 4:
+        return None
+    root = np.cbrt(way)
+    steepness = (root[-1] - root[0]) / (theta[-1] - theta[0])
+    guess = (theta[0] - root[0] / steepness, steepness)
+    best, covariance = curve_fit(sliding_root, theta, root, p0=guess)
+    half = float(student.ppf(0.975, len(theta) - 2) * np.sqrt(covariance[0, 0]))
+    scatter = float(np.std(root - sliding_root(theta, *best), ddof=2) / abs(best[1]))
+    value = float(best[0])
+    return Fit(value, value - half, value + half, tuple(map(float, best)), len(theta), scatter)

@@ -15,9 +15,11 @@ from dataclasses import dataclass, field, replace
 from typing import Literal
 
 import numpy as np
+from scipy.ndimage import uniform_filter1d
 
 from crossfall.trials.fits import Approach, Fit, fit_critical_angle
 from crossfall.trials.record import Record, Stretch
+from crossfall.trials.slide import sliding_onset
 from crossfall.trials.table import OPPOSITE, PAIRS, Table, Tilting, set_grip, standing
 from crossfall.trials.world import Settings, engine_version
 from crossfall.truck.model import Array, Truck, frozen
@@ -63,6 +65,7 @@ class Pace:
 
 QUICK = Pace(
     approach=math.radians(80.0),
+    slow=math.radians(3.0),
     twice=False,
     settle=0.25,
     hold=0.35,
@@ -81,8 +84,8 @@ class TiltTrial:
     middle of event_bracket, between an angle at which it stands and one at which it does not.
     fit: the fitted critical angle with its interval. ramp: what the moving table showed, late by
     its rate. lift: (4,) angle at which each uphill wheel left the table for good, nan for the
-    wheels it tips over; first_lift: the least. slide: angle when sliding ended the trial, else
-    nan. over: the wheels it tipped over. seconds: CPU time it took.
+    wheels it tips over; first_lift: the least. slide: angle at which it began to slide, nan
+    unless sliding ended the trial. over: the wheels it tipped over. seconds: CPU time it took.
     """
 
     heading: float
@@ -170,7 +173,7 @@ def tilt_on(
     run = Tilting(table, heading)
     try:
         _start(run, near, pace)
-        began = len(run.samples)
+        began, start = len(run.samples), run.theta
         outcome = _tilt(run, pace, pace.brisk)
         brisk = run.samples.stretch(began)
         again = began
@@ -178,18 +181,13 @@ def tilt_on(
             run.back(run.last_kept(run.left[run.airborne or 0] - pace.last))
             again = len(run.samples)
             outcome = _tilt(run, pace, pace.slow)
+        record = run.samples.record()
         trial = TiltTrial(
-            heading,
-            outcome,
-            grip,
-            rail,
-            run.samples.record(),
-            table.rig.settings,
-            pace,
-            0.0,
-            engine_version(),
-            slide=run.theta if outcome == "slides" else math.nan,
+            heading, outcome, grip, rail, record, table.rig.settings, pace, 0.0, engine_version()
         )
+        if outcome == "slides":
+            onset = sliding_onset(record, start, table.truck)
+            trial = replace(trial, slide=run.theta if onset is None else onset.value)
         if outcome == "tips":
             trial = _tip(run, trial, brisk, again)
         return replace(trial, seconds=clock.process_time() - started)
@@ -211,7 +209,8 @@ def _start(run: Tilting, near: float | None, pace: Pace) -> None:
     while True:
         run.back(run.last_kept(start))
         run.hold(pace.settle)
-        if run.theta <= run.kept[0].theta or (run.airborne is None and not run.light(pace.light)):
+        sound = run.airborne is None and not run.light(pace.light) and not _slid(run, pace, 0.5)
+        if sound or run.theta <= run.kept[0].theta:
             return
         start = run.theta - pace.below
 
@@ -225,7 +224,14 @@ def _hurry(run: Tilting, pace: Pace) -> float:
         looked = run.step(run.theta + per_step)
         if looked and run.airborne is not None and run.falls(pace.fallen, pace.settle):
             return run.left[run.airborne]
+        if looked and _slid(run, pace):
+            break
     return run.theta
+
+
+def _slid(run: Tilting, pace: Pace, part: float = 1.0) -> bool:
+    """Whether the truck has slid away, or this part of it; half allows for rolling on held wheels."""
+    return run.slid > part * pace.slid * run.table.truck.front.tyre.radius
 
 
 def _tilt(run: Tilting, pace: Pace, rate: float) -> Outcome:
@@ -234,7 +240,6 @@ def _tilt(run: Tilting, pace: Pace, rate: float) -> Outcome:
     Moments are kept on the way.
     """
     per_second = run.table.steps_per_second
-    slid = pace.slid * run.table.truck.front.tyre.radius
     kept = -math.inf
     while run.theta < pace.limit:
         if run.theta - kept > pace.last / 3:
@@ -244,7 +249,7 @@ def _tilt(run: Tilting, pace: Pace, rate: float) -> Outcome:
             continue
         if run.airborne is not None and run.falls(pace.fallen, 1.5):
             return "tips"
-        if run.slid > slid:
+        if _slid(run, pace):
             return "slides"
     return "stands"
 
@@ -252,7 +257,7 @@ def _tilt(run: Tilting, pace: Pace, rate: float) -> Outcome:
 def _stands(run: Tilting, theta: float, pace: Pace) -> bool:
     """Whether the truck stands at `theta`, coming slowly from the last moment kept below it."""
     run.back(run.last_kept(theta))
-    run.move(theta, 2 * pace.slow)
+    run.move(theta, pace.slow)
     for _ in range(run.table.steps(pace.hold)):
         if run.step(theta) and run.airborne is not None and run.falls(pace.fallen, 1.0):
             return False
@@ -281,26 +286,28 @@ def _bracket(
 
 
 def _approach(stretch: Stretch, pair: tuple[int, int], weight: float, span: float) -> Approach:
-    """The part of a stretch to fit: the last `span` (rad) before the load is nearly gone.
+    """The part of a stretch to fit: its last `span` (rad) before the load is nearly gone.
 
-    It ends where the truck begins to run away, or a twelfth of the load is left, and begins after
-    the other wheel of the pair has lifted, unless that was at the very end.
+    Without what follows the first sign of running away (a lean that quickens), and without what
+    comes before the other wheel of the pair lifted, unless that was at the very end.
     """
     load = stretch.loads[:, list(pair)].sum(axis=1) / weight
-    theta, speed = stretch.theta, np.gradient(stretch.lean, stretch.time)
-    rate = np.gradient(theta, stretch.time)
-    usual = np.median(speed[theta > theta[-1] - 2 * span])
-    ends = np.flatnonzero((load < load[0] / 12) | (speed > 3 * usual + np.median(rate)))
-    end = int(ends[ends > len(theta) // 4][0]) if (ends > len(theta) // 4).any() else len(theta)
-    if end == 0:
-        return Approach(theta[:0], load[:0], rate[:0])
-    first = theta[end - 1] - span
+    end = int(np.flatnonzero(load > 0.0)[-1]) + 1
+    theta, load, lean = stretch.theta[:end], load[:end], stretch.lean[:end]
+    first = theta[-1] - span
     for wheel in pair:
-        lifted = theta[stretch.loads[:, wheel] > 0.0].max(initial=0.0)
-        if lifted < theta[end - 1] - span / 4:
+        lifted = theta[stretch.loads[:end, wheel] > 0.0].max(initial=0.0)
+        if lifted < theta[-1] - span / 3:
             first = max(first, lifted)
-    keep = slice(int(np.searchsorted(theta, first)), end)
-    return Approach(theta[keep], load[keep], rate[keep])
+    start = int(np.searchsorted(theta, first))
+    speed = np.gradient(uniform_filter1d(lean, 9), stretch.time[:end])[start:]
+    rate = np.gradient(theta, stretch.time[:end])[start:]
+    quick = speed > 3 * np.median(speed) + np.median(rate) / 2
+    calm = len(quick) - int(np.argmin(quick[::-1])) if not quick.all() else 0
+    keep = np.zeros(end, dtype=bool)
+    keep[start : start + calm] = load[start : start + calm] > load[start:].max() / 12
+    keep[start:] &= rate > 0.0  # not while the table waited for a truck that jumped
+    return Approach(theta[keep], load[keep], rate[keep[start:]])
 
 
 def _tip(run: Tilting, trial: TiltTrial, brisk: Stretch, began: int) -> TiltTrial:
@@ -309,9 +316,10 @@ def _tip(run: Tilting, trial: TiltTrial, brisk: Stretch, began: int) -> TiltTria
     pair, ramp, weight = PAIRS[off], run.left[off], run.table.weight / run.table.rig.scale.force
     lift = np.full(4, math.nan)
     lift[list(pair)] = [run.touched[w] for w in pair]
-    stretches = (brisk, run.samples.stretch(began)) if trial.pace.twice else (brisk,)
     span = 0.75 * trial.pace.last
-    fit = fit_critical_angle([_approach(s, pair, weight, span) for s in stretches])
+    first = _approach(brisk, pair, weight, span)
+    second = _approach(run.samples.stretch(began), pair, weight, span)
+    fit = fit_critical_angle(second, first if trial.pace.twice else None)
     high = run.theta
     low = run.last_kept(ramp - trial.pace.last).theta
     run.recorder = None
