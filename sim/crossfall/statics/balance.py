@@ -218,8 +218,8 @@ def _springs(builds: Builds, x: Array, on: Flags | None, load: Array, stiffness:
     spring = builds.preload + builds.spring_rate * travel
     above, below = travel - builds.bump, travel + builds.droop
     gaps = np.stack([spring, -above, below])
-    free = gaps >= 0 if on is None else on.reshape(gaps.shape)
-    push, bump, droop = free[0], free[1], free[2]
+    free = np.asarray(gaps >= 0 if on is None else on.reshape(gaps.shape))
+    push, bump, droop = free
     force = np.where(push, spring, 0) + builds.stop_rate * (
         np.where(bump, 0, above) + np.where(droop, 0, below)
     )
@@ -234,7 +234,8 @@ def _springs(builds: Builds, x: Array, on: Flags | None, load: Array, stiffness:
     stiffness[r, q] += sideways
     stiffness[r, r] += half * half * (k_left + k_right) + builds.anti_roll
     if builds.held.any():
-        gaps[:, builds.held.reshape(2, 2, -1).all(axis=1)[:, None].repeat(2, axis=1)] = 1.0
+        still = builds.held[::2] & builds.held[1::2]
+        gaps[:, still[:, None].repeat(2, axis=1)] = 1.0
     return gaps.reshape(12, -1)
 
 

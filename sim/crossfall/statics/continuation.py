@@ -30,10 +30,10 @@ class Settings:
     fine: below this the branches are free during a step. tolerance: last Newton correction, still
     applied and quadratically convergent, so that points are good to 1e-10 and better; also of the
     loads. noise: of the loads, times the largest stiffness. together: gaps within this of zero at
-    an event switch together: a symmetric truck lifts two wheels at once. closest: arc length within which a gap that switches back at once is taken
-    at its word. closest_slip: the same for a tyre that stops slipping, where the history makes it
-    harmless. iterations: Newton corrections before a step is shortened. rounds: of steps and
-    events. limit: nothing stands at 89 deg.
+    an event switch together: a symmetric truck lifts two wheels at once. closest: arc length
+    within which a gap that switches back at once is taken at its word. closest_slip: the same for
+    a tyre that stops slipping, where the history makes it harmless. iterations: Newton corrections
+    before a step is shortened. rounds: of steps and events. limit: nothing stands at 89 deg.
     """
 
     step: float = 0.1
@@ -171,7 +171,9 @@ class Track:
     state: (n + 1, B). on: (g, B) branches in use. tangent: (n + 1, B). step: (B,).
     opened, closed: (g, B) rad, table angle at which each gap first did, nan before. outcome: (B,).
     other: (n + 1, B) far end of the bracket where a fold was passed; at a corner, the unit
-    direction in which the lost path goes on.
+    direction in which the lost path goes on. switched: (g, B) gaps that switched at the last event.
+    trail: (who, state, on) of every point met, in
+    order, with the branches used after it; None where it is not wanted.
     """
 
     state: Array
@@ -182,9 +184,16 @@ class Track:
     closed: Array
     outcome: Ints
     other: Array
+    switched: Flags
+    trail: list[tuple[Ints, Array, Flags]] | None = None
+
+    def mark(self, who: Ints) -> None:
+        """Add the present points of the cases `who` to the trail."""
+        if self.trail is not None and len(who):
+            self.trail.append((who, self.state[:, who], self.on[:, who]))
 
 
-def start(cases: Cases) -> Track:
+def start(cases: Cases, trail: bool = False) -> Track:
     """Level, at ride height, everything in touch."""
     count, n, g = len(cases), cases.closure.freedoms, cases.gap_count()
     state = np.zeros((n + 1, count))
@@ -199,7 +208,10 @@ def start(cases: Cases) -> Track:
         nan.copy(),
         np.full(count, GOING),
         np.zeros_like(state),
+        np.zeros((g, count), dtype=bool),
+        [] if trail else None,
     )
+    track.mark(np.arange(count))
     _set_out(cases, track, np.arange(count), np.zeros(count, dtype=bool))
     return track
 
@@ -256,6 +268,7 @@ def _advance(cases: Cases, track: Track, live: Ints) -> None:
     calm &= ~passed
     who = live[calm]
     track.state[:, who], track.tangent[:, who] = new.state[:, calm], new.tangent[:, calm]
+    track.mark(who)
     _remember(cases, track, who)
     longer = np.where(new.effort[calm] <= 3, 1.6, np.where(new.effort[calm] >= 5, 0.6, 1.0))
     track.step[who] = np.minimum(track.step[who] * longer, SETTINGS.largest_step)
@@ -276,7 +289,7 @@ def _shorten(track: Track, who: Ints) -> None:
     """Shorten the step; a case that cannot take even the smallest has come to its end."""
     track.step[who] *= 0.35
     stuck = who[track.step[who] < SETTINGS.smallest_step]
-    track.outcome[stuck] = CORNER
+    track.outcome[stuck], track.switched[:, stuck] = CORNER, False
     track.other[:, stuck] = track.tangent[:, stuck]
 
 
@@ -305,6 +318,7 @@ def _creep(cases: Cases, track: Track, live: Ints) -> None:
     on = new.gaps[:, good] >= 0
     _note(track, who, track.on[:, who], on)
     track.on[:, who] = on
+    track.mark(who)
     track.step[who] *= 2.0
     _remember(cases, track, who)
 
@@ -342,9 +356,7 @@ def _meet_event(cases: Cases, track: Track, who: Ints, far: Array, far_gaps: Arr
         _shorten(track, who[~good])
 
         zero = np.abs(at.gaps) < close
-        zero[len(zero) - grips :] &= on[
-            len(zero) - grips :
-        ]  # one that slips is at its limit anyhow
+        zero[slipping] &= on[slipping]  # a tyre that slips is at its limit anyhow
         zero[first, np.arange(len(who))] = True
         early = good & (((at.gaps >= 0) != on) & ~zero).any(axis=0)
         ready = good & ~early
@@ -367,12 +379,14 @@ def _switch(cases: Cases, track: Track, who: Ints, state: Array, zero: Flags) ->
     _note(track, who, was, was ^ zero)
     _remember(cases, track, who)
     track.on[:, who] = was ^ zero
+    track.switched[:, who] = zero
     if cases.closure.grips:
         # A wheel that comes down sticks at first; one in the air does not.
         points = 2 * cases.builds.disc_mass.shape[1]
         touch = track.on[:points, who]
         stick = np.where(touch & ~was[:points], True, track.on[-points:, who])
         track.on[-points:, who] = touch & stick
+    track.mark(who)
     _set_out(cases, track, who, zero.sum(axis=0) > 1)
 
 
@@ -384,6 +398,7 @@ def resume(cases: Cases, track: Track, who: Ints, state: Array) -> None:
     on = cases.take(who).balance(state).gaps >= 0
     _note(track, who, track.on[:, who], on)
     track.on[:, who] = on
+    track.mark(who)
     track.step[who] = SETTINGS.step
     track.outcome[who] = GOING
     _set_out(cases, track, who, np.zeros(len(who), dtype=bool))
@@ -420,3 +435,4 @@ def polish_folds(cases: Cases, track: Track, among: Ints) -> None:
         if (np.abs(slope) < 1e-6).all():
             break
     track.state[:, who], track.other[:, who] = best, tangent
+    track.mark(who)
