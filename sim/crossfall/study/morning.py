@@ -10,21 +10,13 @@ from typing import Any
 import numpy as np
 
 from crossfall.study.export import FAILURE, LEADING
-from crossfall.study.scenario import Scenario
+from crossfall.study.scenario import WEIGHTS, Scenario
 from crossfall.study.sweep import PARQUET, STORE
 from crossfall.truck.model import Array
 from crossfall.truck.problems import InputError, Problem
 
 SURPRISES = 8
 MOST_HEADINGS = 16  # lines of the table by heading
-RESULTS = (  # columns that are answers; what stands before them was put in
-    "mass_g",
-    "cg_x_mm",
-    "cg_y_mm",
-    "cg_z_mm",
-    "front_share",
-)
-
 Columns = dict[str, Any]
 
 
@@ -120,7 +112,7 @@ def read_columns(folder: Path) -> Columns:
 def input_names(columns: Columns) -> list[str]:
     """Columns that were put in, in order."""
     names = [n for n in columns if n not in LEADING and n not in ("batch", "repeat", FAILURE)]
-    first = next((i for i, n in enumerate(names) if n in RESULTS), len(names))
+    first = next((i for i, n in enumerate(names) if n in WEIGHTS), len(names))
     return names[:first]
 
 

@@ -2,7 +2,7 @@
 
     name = "track against approach angle"
     truck = "bramble"                  # a demo truck, or a file beside this one
-    method = "closed form"             # closed form, compliant, tilt trial, slope trial
+    method = "closed form"             # closed form, compliant, tilt trial
     headings_deg = [0, 90, 180, 270]   # unless heading_deg is an axis
     repeats = 1                        # each point this often, with seeds of its own
     seed = 1
@@ -55,7 +55,8 @@ CONDITIONS: dict[str, tuple[float, float]] = {  # keys that are no value of a tr
     "slope_deg": (0.0, 89.0),
     "grip": (0.01, 5.0),
 }
-MethodName = Literal["closed form", "compliant", "tilt trial", "slope trial"]
+WEIGHTS = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm", "front_share")  # of every build
+MethodName = Literal["closed form", "compliant", "tilt trial"]
 Plain = bool | float | str
 
 
@@ -354,12 +355,19 @@ def _design_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
     if any(a.key == "heading_deg" for a in spec.axis) and "headings_deg" in spec.model_fields_set:
         what = "is given and heading_deg is varied"
         yield where.problem(("headings_deg",), what, "keep one of the two")
-    if spec.method == "slope trial" and not _varied(spec, "slope_deg"):
-        what = "is 'slope trial', but no slope is given"
-        yield where.problem(("method",), what, "give slope_deg under [fixed] or as an axis")
+    columns = [*(a.key for a in spec.axis), "heading_deg", *WEIGHTS]
+    for i, wanted in enumerate(spec.map):
+        for side in ("x", "y"):
+            name = getattr(wanted, side)
+            if name not in columns:
+                hint = suggestion(name, columns)
+                yield where.problem(("map", i, side), f"'{name}' is no column to draw over", hint)
+        if wanted.shows == "slope" and not _given(spec, "slope_deg"):
+            what = "is 'slope', but no slope is given"
+            yield where.problem(("map", i, "shows"), what, "vary slope_deg or fix it")
 
 
-def _varied(spec: ScenarioSpec, key: str) -> bool:
+def _given(spec: ScenarioSpec, key: str) -> bool:
     return key in spec.fixed or any(a.key == key for a in spec.axis)
 
 
