@@ -44,6 +44,9 @@ def touches(change: Change) -> Touches:
     """What a change lays hands on; "both." keys count for front and rear."""
     keys = {k.casefold() for k in flat(change.set)}
     edited = {m.part.casefold() for m in change.move}
+    if change.lengthen is not None:
+        named = (*change.lengthen.with_front, *change.lengthen.with_rear)
+        edited |= {name.casefold() for name in named}
     for key in (*keys, *(k.casefold() for k in flat(change.by))):
         if key.startswith("part."):
             edited.add(key.split(".")[1])
@@ -128,8 +131,8 @@ def apply(spec: TruckSpec, catalogue: Catalogue, chosen: Chosen) -> TruckSpec:
         for move in change.move:
             spec = edits.move_part(spec, move.part, [many * b for b in move.by_mm])
     for change, many in picked:
-        spec = _lengthened(_widened(spec, change, many), change, many)
-    return spec
+        spec = _widened(spec, change, many)
+    return _lengthened(spec, catalogue, chosen)
 
 
 def swapped(spec: TruckSpec, swap: Swap) -> TruckSpec:
@@ -184,25 +187,61 @@ def _widened(spec: TruckSpec, change: Change, many: int) -> TruckSpec:
     return spec
 
 
-def _lengthened(spec: TruckSpec, change: Change, many: int) -> TruckSpec:
-    """Axles apart; the origin stays midway between them, so the chassis shifts in truck axes."""
-    if change.lengthen is None:
-        return spec
-    out = change.lengthen
-    front, rear = out.front_mm * many, out.rear_mm * many
-    shift = (rear - front) / 2
-    spec = _changed_by(spec, "chassis.wheelbase_mm", front + rear)
-    for part in spec.part if shift else ():
-        for field in ("at_mm", "chassis_end_mm") if part.on == "chassis" else ("chassis_end_mm",):
-            if getattr(part, field) is not None:
-                spec = _changed_by(spec, f"part.{part.name}.{field}.x", shift)
-    if shift and spec.clearance is not None:
-        for point in ("nose_mm", "belly_mm", "tail_mm"):
-            spec = _changed_by(spec, f"clearance.{point}.0", shift)
-    for names, along in ((out.with_front, front), (out.with_rear, -rear)):
-        for name in names:
-            spec = edits.move_part(spec, name, (along, 0.0, 0.0))
-    return spec
+@dataclass(frozen=True)
+class Stretch:
+    """What lengthening does to places in truck axes, mm along x.
+
+    The origin stays midway between the axles, so the chassis shifts by `chassis`; parts in
+    `along` (by name, small letters) go with an axle on top of that. longer: of the wheelbase.
+    """
+
+    longer: float
+    chassis: float
+    along: Mapping[str, float]
+
+
+def stretch(catalogue: Catalogue, chosen: Chosen) -> Stretch:
+    """All chosen lengthenings together."""
+    longer = chassis = 0.0
+    along: dict[str, float] = {}
+    for i in sorted(chosen):
+        out = catalogue.changes[i].lengthen
+        if out is None:
+            continue
+        front, rear = out.front_mm * chosen[i], out.rear_mm * chosen[i]
+        longer, chassis = longer + front + rear, chassis + (rear - front) / 2
+        for names, by in ((out.with_front, front), (out.with_rear, -rear)):
+            for name in names:
+                along[name.casefold()] = along.get(name.casefold(), 0.0) + by
+    return Stretch(longer, chassis, along)
+
+
+def stretched(part: PartSpec, by: Stretch) -> PartSpec:
+    """A part's entry after lengthening; the very same one where nothing moves it."""
+    moved = by.along.get(part.name.casefold(), 0.0)
+    new = {}
+    for field in ("at_mm", "chassis_end_mm", "axle_end_mm"):
+        place = getattr(part, field)
+        on_chassis = field == "chassis_end_mm" or part.on == "chassis"
+        shift = moved + (by.chassis if on_chassis else 0.0)
+        if place is not None and shift:
+            new[field] = (place[0] + shift, *place[1:])
+    return part.model_copy(update=new) if new else part
+
+
+def _lengthened(spec: TruckSpec, catalogue: Catalogue, chosen: Chosen) -> TruckSpec:
+    by = stretch(catalogue, chosen)
+    for name in by.along:
+        edits.part_row(spec, name)
+    if by.longer:
+        spec = _changed_by(spec, "chassis.wheelbase_mm", by.longer)
+    if spec.clearance is not None and by.chassis:
+        points = {
+            name: (getattr(spec.clearance, name)[0] + by.chassis, getattr(spec.clearance, name)[1])
+            for name in ("nose_mm", "belly_mm", "tail_mm")
+        }
+        spec = spec.model_copy(update={"clearance": spec.clearance.model_copy(update=points)})
+    return edits.with_parts(spec, tuple(stretched(p, by) for p in spec.part))
 
 
 def check_fit(catalogue: Catalogue, loaded: Loaded) -> None:
