@@ -78,11 +78,15 @@ class Tree:
 
 
 def disc_names(wheel: int, axle: Axle) -> tuple[str, ...]:
-    """Link names of one wheel (0 front left to 3 rear right): itself, or its two discs."""
+    """Link names of one wheel (0 front left to 3 rear right): itself, or its two discs.
+
+    Outer first: of two rigid contacts that share a load the engine loads the first, and the outer
+    is the one a truck tips over.
+    """
     name = WHEELS[wheel].replace(" ", "_")
     if axle.tyre.contact_half_width == 0.0:
         return (name,)
-    return f"{name}_inner", f"{name}_outer"
+    return f"{name}_outer", f"{name}_inner"
 
 
 def multibody(truck: Truck, *, turning: bool = True) -> Tree:
@@ -135,7 +139,7 @@ def _wheels(truck: Truck, index: int, turning: bool) -> list[tuple[Link, Joint]]
         names = disc_names(wheel, axle)
         half = Body(body.mass / len(names), body.cg, frozen(body.inertia / len(names)))
         looks = _looks(truck, WHEELS[wheel]) or (_cylinder(tyre.radius, tyre.width, hub),)
-        for name, offset in zip(names, (-1.0, 1.0), strict=False):
+        for name, offset in zip(names, (1.0, -1.0), strict=False):
             at = hub.copy()
             if len(names) == 2:
                 at[1] += outward * offset * tyre.contact_half_width

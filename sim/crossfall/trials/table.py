@@ -22,6 +22,7 @@ from crossfall.truck.model import GRAVITY, Truck
 PAIRS = ((0, 2), (1, 3), (0, 1), (2, 3))  # left, right, front, rear: what leaves the table
 OPPOSITE = (1, 0, 3, 2)
 LOOK = 4  # steps between looks at loads and lean
+HOVER = math.radians(0.2)  # rad a truck on two wheels leans on before it is watched again
 OFF = 0.02  # s a pair must be off the table to count as off: longer than any chatter
 
 
@@ -115,6 +116,7 @@ class Tilting:
         self.touched = [0.0] * 4
         self.recorder: Recorder | None = Recorder(table.rig, table.truck)
         self._tick = 0
+        self._hovering = -math.inf
         self._off_looks = max(2, round(table.steps(OFF) / LOOK))
         self.level = self._moment(table.level)
         self.kept: list[Moment] = []
@@ -152,7 +154,8 @@ class Tilting:
     def falls(self, fallen: float, longest: float) -> bool:
         """Hold the table while a pair is off it: True once the chassis has leaned on by `fallen`.
 
-        A truck that comes back onto its wheels (its springs let it jump, say) has not tipped.
+        A truck that comes back onto its wheels (its springs let it jump, say) has not tipped, nor
+        has one that stands on two wide tyres: that one is only watched again when it leans on.
         """
         start = self.lean
         for _ in range(self.table.steps(longest)):
@@ -161,7 +164,8 @@ class Tilting:
                     return True
                 if self.airborne is None:
                     return False
-        return True
+        self._hovering = self.lean
+        return False
 
     # --- looking --------------------------------------------------------------------------
 
@@ -182,9 +186,15 @@ class Tilting:
 
     @property
     def airborne(self) -> int | None:
-        """Which of PAIRS has been off the table for OFF or longer, the longest off if several."""
+        """Which of PAIRS is off the table for OFF or longer, the longest if several.
+
+        None too while the truck is known to stand on the others.
+        """
         most = max(range(len(PAIRS)), key=lambda i: self.off[i])
-        return most if self.off[most] >= self._off_looks else None
+        if self.off[most] < self._off_looks:
+            self._hovering = -math.inf
+            return None
+        return most if self.lean > self._hovering + HOVER else None
 
     @property
     def samples(self) -> Recorder:
@@ -239,6 +249,7 @@ class Tilting:
         self.off, self.left = list(moment.off), list(moment.left)
         self.touched = list(moment.touched)
         self._tick = 0
+        self._hovering = -math.inf
         if self.recorder is not None:
             self.recorder.cut(moment.mark)
             for later in [m for m in self.kept if m.theta > moment.theta]:

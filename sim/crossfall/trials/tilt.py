@@ -230,7 +230,7 @@ def _hurry(run: Tilting, pace: Pace) -> float:
 
 
 def _slid(run: Tilting, pace: Pace, part: float = 1.0) -> bool:
-    """Whether the truck has slid away, or this part of it; half allows for rolling on held wheels."""
+    """Whether the truck has slid away, or this part of the way (held wheels roll a little)."""
     return run.slid > part * pace.slid * run.table.truck.front.tyre.radius
 
 
