@@ -101,5 +101,19 @@ def _window(window: Array) -> str:
 
 
 def pose(found: Comparison, truck: Truck, folder: Path) -> list[Path]:
-    """The truck on the table just before it goes over at its weakest heading."""
-    return []
+    """The truck on the table at the last angle its weakest trial stood at."""
+    import numpy as np
+
+    from crossfall.show.style import save
+    from crossfall.show.tiltpose import draw_tiltpose, recorded
+
+    worst = weakest(found)
+    trial = worst.trial
+    if trial is None or trial.outcome != "tips":
+        return []
+    row = int(np.searchsorted(trial.record.theta, trial.tip)) - 1
+    stance, loads = recorded(trial.record, row), trial.record.loads[row]
+    picture = draw_tiltpose(truck, worst.heading, trial.record.theta[row], stance, loads)
+    path = folder / f"{truck.name}-table.svg"
+    save(picture, path)
+    return [path]

@@ -137,7 +137,7 @@ def draw(found: Comparison, truck: Truck, folder: Path) -> list[Path]:
     folder.mkdir(parents=True, exist_ok=True)
     pictures = {
         "drawing": draw_truck(truck),
-        "tips": draw_polar(found, truck),
+        "tips": draw_polar(all_round(found, truck), truck),
         "budget": draw_budget(found),
     }
     worst = weakest(found)
@@ -149,6 +149,21 @@ def draw(found: Comparison, truck: Truck, folder: Path) -> list[Path]:
         save(picture, path)
         written.append(path)
     return written
+
+
+def all_round(found: Comparison, truck: Truck) -> Comparison:
+    """The comparison with the headings between filled in by statics alone, for the tip map."""
+    from dataclasses import replace
+
+    from crossfall.compare import compare
+
+    asked = {round(degrees(a.heading)) % 360 for a in found.answers}
+    missing = [radians(h) for h in range(0, 360, 15) if h not in asked]
+    if not missing:
+        return found
+    between = compare(truck, missing, found.surface, trial=False)
+    answers = sorted((*found.answers, *between.answers), key=lambda a: a.heading)
+    return replace(found, answers=tuple(answers))
 
 
 def answer(found: Comparison) -> dict[str, Any]:
