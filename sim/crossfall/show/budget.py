@@ -14,7 +14,7 @@ from crossfall.show.paper import haloed
 from crossfall.show.polar import best_angle
 from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, page, styled, text_size, title
 
-ROW, HEAD, FOOT = 23.0, 27.0, 17.0  # mm
+ROW, HEAD, FOOT = 24.5, 27.0, 17.0  # mm
 NAME, CHART, EDGE = 62.0, 118.0, 10.0  # widths in mm: names, stairs, right margin
 STAIRS = (
     ("tyres squash", LIGHT.tyre, ""),
@@ -70,7 +70,7 @@ def _ruler(axes: Axes, zero: float, k: float, span: tuple[float, float], height:
 
 def _flight(axes: Axes, answer: HeadingAnswer, zero: float, k: float, top: float) -> None:
     landings = zero + k * levels(answer)
-    high, drop = top - 2.0, (ROW - 8.0) / len(STAIRS)
+    high, drop = top - 2.0, (ROW - 9.5) / len(STAIRS)
     for i, (start, end) in enumerate(pairwise(landings)):
         _, colour, hatch = STAIRS[i]
         y = high - drop * (i + 1)
@@ -84,12 +84,21 @@ def _flight(axes: Axes, answer: HeadingAnswer, zero: float, k: float, top: float
         text = f"{gain:+.2f}".replace("-", "−")
         x = max(start, end) + 1.2
         haloed(axes, x, y + drop / 2, text, size=SMALL, ha="left")
+    if answer.friction_decides:
+        reach = zero + k * (np.asarray(answer.window) - answer.rigid)
+        _bracket(axes, (float(reach[0]), float(reach[1])), high - drop * len(STAIRS) - 2.8)
     _names(axes, answer, high)
     last = landings[-1]
     foot = high - drop * (len(landings) - 1)
     tip = np.array([(last, foot), (last - 1.2, foot - 2.0), (last + 1.2, foot - 2.0)])
     axes.add_artist(Polygon(tip, fc=LIGHT.trial, ec="none", zorder=4))
     axes.plot([6, NAME + CHART], [top - ROW + 1.5] * 2, color=LIGHT.grid, lw=0.5)
+
+
+def _bracket(axes: Axes, ends: tuple[float, float], y: float) -> None:
+    """The window over both friction closures, within which the trial should end."""
+    (line,) = axes.plot(ends, (y, y), "|-", ms=4, mew=1.2, lw=1.2, color=LIGHT.compliant, zorder=5)
+    line.set_gid("window")
 
 
 def _names(axes: Axes, answer: HeadingAnswer, high: float) -> None:
@@ -115,4 +124,6 @@ def _key(axes: Axes) -> None:
         box = Rectangle((x, 7.0), 5, 3.2, fc=colour, ec=LIGHT.ink, lw=0.5, hatch=hatch or None)
         axes.add_artist(box)
         axes.text(x + 6.5, 8.6, text, size=SMALL, va="center")
-        x += 11.0 + text_size(text, SMALL)[0]
+        x += 9.5 + text_size(text, SMALL)[0]
+    _bracket(axes, (x, x + 5), 8.6)
+    axes.text(x + 6.5, 8.6, "friction's window", size=SMALL, va="center")

@@ -219,7 +219,7 @@ def _numbers(answer: HeadingAnswer, stacked: bool) -> str:
     low, high = np.degrees(answer.window)
     compliant = f"{np.degrees(answer.compliant):.1f}°"
     if answer.friction_decides:
-        compliant = f"{low:.1f} to {high:.1f}°"
+        compliant = f"{low:.1f}" + ("\n" if stacked else " ") + f"to {high:.1f}°"
     elif not np.isfinite(answer.compliant):
         compliant = "none found"
     items = [f"rigid {np.degrees(answer.rigid):.1f}°", f"compliant {compliant}"]

@@ -96,6 +96,18 @@ def test_heading_without_any_tip_found_is_said_so(truck, eight):
     assert any("no tip found" in t for t, _ in texts(budget.draw_budget(comparison)))
 
 
+def test_map_is_legible_where_friction_decides_on_a_side_hill(truck, eight):
+    wide = tuple(
+        replace(a, friction_decides=True, window=a.compliant + np.array([0.0, 0.1]))
+        for a in eight.answers
+    )
+    made = polar.draw_polar(replace(eight, answers=wide), truck)
+    assert overlaps(made) == []
+    assert clipped(made) == []
+    margin = [b for t, b in texts(made) if "side down (" in t]
+    assert min(b[:, 0].min() for b in margin) > 2.0  # mm
+
+
 def test_line_is_drawn_only_where_headings_are_close():
     assert polar.joined(np.radians(np.arange(0, 360, 5)))
     assert polar.joined(np.radians(np.arange(350, -10, -10)))
@@ -118,6 +130,17 @@ def test_each_stair_is_as_wide_as_its_step(eight):
         said = np.array([a.budget.steps[i][1] for a in eight.answers])
         assert len(wide) == 8
         assert wide / said == pytest.approx(np.full(8, wide[0] / said[0]), rel=1e-6)
+
+
+def test_window_of_friction_is_drawn_to_the_scale_of_the_stairs(eight):
+    made = budget.draw_budget(eight)
+    lines = made.findobj(lambda a: a.get_gid() == "window")
+    wide = sorted(float(np.ptp(line.get_xdata())) for line in lines)
+    said = [float(np.ptp(a.window)) for a in eight.answers if a.friction_decides]
+    first = made.findobj(lambda a: a.get_gid() == "step 0")[0]
+    scale = abs(first.get_width() / eight.answers[0].budget.steps[0][1])
+    assert len(said) == 4
+    assert wide == pytest.approx(sorted([5.0, *(scale * w for w in said)]))  # 5 mm in the key
 
 
 def test_budget_is_legible_and_shows_the_weakest_of_many(eight, all_round):
