@@ -19,7 +19,7 @@ from crossfall.truck.ride import spring_preloads, tyre_loads
 
 Flags = NDArray[np.bool_]
 Ints = NDArray[np.int64]
-Index = Ints | Flags
+Index = Ints | Flags | slice
 
 
 @dataclass(frozen=True)

@@ -23,7 +23,7 @@ from crossfall.truck.model import Array, Truck
 ClosureName = Literal["uniform", "sticking"]
 REASONS = {FOLD: "fold", CORNER: "corner", STANDS: "stands", UNRESOLVED: "unresolved"}
 MOST_SNAPS = 20  # twelve stops, springs and wheels leave no room for more
-BLOCK = 256  # cases advanced together: large enough for numpy, small enough for the cache
+MOST = 4096  # cases advanced together; more would only take memory
 
 
 @dataclass(frozen=True)
@@ -122,8 +122,8 @@ def _pairs(builds: Builds, who: Ints, headings: Array, closure: ClosureName) -> 
 
 
 def _blocks(count: int) -> Iterator[slice]:
-    for begin in range(0, max(count, 1), BLOCK):
-        yield slice(begin, min(begin + BLOCK, count))
+    for begin in range(0, max(count, 1), MOST):
+        yield slice(begin, min(begin + MOST, count))
 
 
 def _result(cases: Cases, track: Track, snaps: Ints, first_snap: Array) -> CompliantTips:

@@ -10,6 +10,7 @@ determinant jumps through zero at an event. All cases of a batch advance togethe
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
@@ -51,6 +52,7 @@ class Settings:
 
 
 SETTINGS = Settings()
+BLOCK = 256
 
 
 @dataclass(frozen=True)
@@ -95,6 +97,17 @@ def solve(matrix: Array, *columns: Array) -> tuple[Array, ...]:
     return tuple(np.asarray(answer[..., i].T) for i in range(len(columns)))
 
 
+def in_blocks(work: Callable[[slice], tuple[Array, ...]], count: int) -> tuple[Array, ...]:
+    """Do the work on `BLOCK` cases at a time, which stay in the cache, and join what it gives."""
+    cuts = range(0, max(count, 1), BLOCK)
+    parts = [work(slice(cut, cut + BLOCK)) for cut in cuts]
+    return (
+        parts[0]
+        if len(parts) == 1
+        else tuple(np.concatenate(p, axis=-1) for p in zip(*parts, strict=True))
+    )
+
+
 @dataclass(frozen=True)
 class Corrected:
     """state: (n + 1, B). good: (B,) converged. effort: (B,) Newton corrections. gaps: (g, B).
@@ -121,35 +134,22 @@ def correct(
     The condition is normal . state = level (a plane across the path), or the gap numbered `gap`
     being zero. The tangent solves the linearised balance with normal . tangent > 0.
     """
-    m, count = state.shape
+    count = state.shape[1]
     out_state, tangent = state.copy(), np.zeros_like(state)
     gaps = np.zeros((cases.gap_count(), count))
     tolerance = SETTINGS.tolerance * (1.0 if gap is None else 1e-3)
+    noise = SETTINGS.noise * cases.stiffest()
     good, effort = np.zeros(count, dtype=bool), np.zeros(count, dtype=np.int64)
-    live = np.arange(count)
-    part, along = cases, normal
+    live, part = np.arange(count), cases
     for iteration in range(SETTINGS.iterations + 1):
         now = out_state[:, live]
-        at = part.balance(now, None if on is None else on[:, live])
-        matrix = np.empty((m, m, len(live)))
-        matrix[:-1, :-1], matrix[:-1, -1] = at.stiffness, -at.slope
-        if gap is None:
-            matrix[-1], miss = along, level[live] - (along * now).sum(axis=0)
-        else:
-            which = gap[live]
-            matrix[-1] = gap_slopes(part.builds, at, which)
-            miss = -at.gaps[which, np.arange(len(live))]
-        unit = np.zeros_like(now)
-        unit[-1] = 1.0
-        change, path = solve(matrix, np.concatenate([at.load, miss[None]]), unit)
+        rows = normal[:, live], level[live], None if gap is None else gap[live]
+        change, path, seen, residual = _newton(part, now, None if on is None else on[:, live], rows)
         size = np.abs(change).max(axis=0)
-        residual = np.maximum(np.abs(at.load).max(axis=0), np.abs(miss))
-        noise = SETTINGS.noise * part.stiffest()
-        done = (size < tolerance + noise) & (residual < SETTINGS.tolerance + noise)
+        done = (size < tolerance + noise[live]) & (residual < SETTINGS.tolerance + noise[live])
         there = live[done]
         good[there] = True
-        gaps[:, there] = at.gaps[:, done]
-        tangent[:, there] = path[:, done]
+        gaps[:, there], tangent[:, there] = seen[:, done], path[:, done]
         out_state[:, there] = now[:, done] + change[:, done]
         keep = ~done & (size < 1.0)
         if not keep.any() or iteration == SETTINGS.iterations:
@@ -157,11 +157,35 @@ def correct(
         live = live[keep]
         out_state[:, live] = now[:, keep] + change[:, keep]
         effort[live] += 1
-        if not keep.all():
-            part, along = part.take(keep), along[:, keep]
+        part = part if keep.all() else part.take(keep)
     tangent /= np.maximum(np.sqrt((tangent**2).sum(axis=0)), 1e-300)
     tangent *= np.where((tangent * normal).sum(axis=0) < 0, -1.0, 1.0)
     return Corrected(out_state, good, effort, gaps, tangent)
+
+
+def _newton(
+    cases: Cases, state: Array, on: Flags | None, rows: tuple[Array, Array, Ints | None]
+) -> tuple[Array, ...]:
+    """One correction: change (n + 1, B), tangent (n + 1, B), gaps (g, B), largest residual (B,)."""
+    normal, level, gap = rows
+
+    def work(cut: slice) -> tuple[Array, ...]:
+        now, part = state[:, cut], cases.take(cut)
+        at = part.balance(now, None if on is None else on[:, cut])
+        matrix = np.empty((len(now), *now.shape))
+        matrix[:-1, :-1], matrix[:-1, -1] = at.stiffness, -at.slope
+        if gap is None:
+            matrix[-1] = normal[:, cut]
+            miss = level[cut] - (normal[:, cut] * now).sum(axis=0)
+        else:
+            matrix[-1] = gap_slopes(part.builds, at, gap[cut])
+            miss = -at.gaps[gap[cut], np.arange(now.shape[1])]
+        unit = np.zeros_like(now)
+        unit[-1] = 1.0
+        change, path = solve(matrix, np.concatenate([at.load, miss[None]]), unit)
+        return change, path, at.gaps, np.maximum(np.abs(at.load).max(axis=0), np.abs(miss))
+
+    return in_blocks(work, len(cases))
 
 
 @dataclass

@@ -13,7 +13,7 @@ import numpy as np
 
 from crossfall.statics.balance import Balance
 from crossfall.statics.builds import Flags, Ints
-from crossfall.statics.continuation import Cases, solve
+from crossfall.statics.continuation import Cases, in_blocks, solve
 from crossfall.statics.kinematics import STICKING, gravity_direction
 from crossfall.truck.model import Array
 
@@ -72,29 +72,29 @@ def settle(cases: Cases, state: Array, direction: Array) -> tuple[Array, Flags]:
     move = direction[:-1] / np.maximum(np.sqrt((direction[:-1] ** 2).sum(axis=0)), 1e-12)
     out[:-1] += SETTLING.nudge * move
     out[-1] += SETTLING.beyond
-    now = cases.balance(out)
-    load, stiffness, gaps = now.load, now.stiffness, now.gaps
+    load, stiffness, gaps, _ = _look(cases, out)
     drag, reach = _drag(np.full(count, 0.1), move, stiffness), np.ones(count)
     live, part = np.arange(count), cases
     for _ in range(SETTLING.steps):
         move, length = _step(stiffness, drag, load, reach)
         trial = out[:, live]
         trial[:-1] += move
-        at = part.balance(trial)
-        work, after = (load * move).sum(axis=0), (at.load * move).sum(axis=0)
+        new_load, new_stiffness, new_gaps, out_by = _look(part, trial)
+        work, after = (load * move).sum(axis=0), (new_load * move).sum(axis=0)
         still = (length < SETTLING.still) & (drag < 1e-2)
         against = after < -0.5 * work
         good = ((work >= 0) & (~against | (reach < 1))) | still
         if still.any():
-            sign = np.linalg.slogdet(at.stiffness[:, :, still].transpose(2, 0, 1))[0]
+            sign = np.linalg.slogdet(new_stiffness[:, :, still].transpose(2, 0, 1))[0]
             stands[live[still]] = (sign > 0) & ~_swung(out, state, live[still])
-        keep = ~still & ~(good & (outside(part, at, trial[-1]) > SETTLING.fallen))
+        keep = ~still & ~(good & (out_by > SETTLING.fallen))
         out[:, live[good]] = trial[:, good]
-        cases.closure.remember(live[good], at, good)
-        met = _first_meeting(gaps, at.gaps)
+        if cases.closure.grips:
+            cases.closure.remember(live[good], part.balance(trial), good)
+        met = _first_meeting(gaps, new_gaps)
         cut = ~good & (work >= 0) & (met < 1)
-        load, gaps = np.where(good, at.load, load), np.where(good, at.gaps, gaps)
-        stiffness = np.where(good, at.stiffness, stiffness)
+        load, gaps = np.where(good, new_load, load), np.where(good, new_gaps, gaps)
+        stiffness = np.where(good, new_stiffness, stiffness)
         easier = np.where(reach < 1, 3.0 * drag, _drag(drag, move, stiffness))
         drag = np.where(good, easier, np.where(cut, drag, drag * 4.0))
         reach = np.where(cut, np.minimum(met + SETTLING.past / length, 1 - 1e-9), 1.0)
@@ -105,6 +105,17 @@ def settle(cases: Cases, state: Array, direction: Array) -> tuple[Array, Flags]:
             part = cases.take(live) if cases.closure.grips else part.take(keep)
             load, gaps, stiffness = load[:, keep], gaps[:, keep], stiffness[:, :, keep]
     return out, stands
+
+
+def _look(cases: Cases, state: Array) -> tuple[Array, ...]:
+    """Loads (n, B), stiffness (n, n, B), gaps (g, B) and how far `outside` (B,)."""
+
+    def work(cut: slice) -> tuple[Array, ...]:
+        part, now = cases.take(cut), state[:, cut]
+        at = part.balance(now)
+        return at.load, at.stiffness, at.gaps, outside(part, at, now[-1])
+
+    return in_blocks(work, len(cases))
 
 
 def _swung(out: Array, state: Array, who: Ints) -> Flags:
