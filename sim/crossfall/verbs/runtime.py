@@ -1,0 +1,156 @@
+"""`crossfall runtime TRUCK`: minutes on a pack, and minutes against degrees."""
+
+from __future__ import annotations
+
+from math import degrees
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
+from crossfall.verbs.whatif import by_direction, changes_option, load
+
+if TYPE_CHECKING:
+    from crossfall.truck.build import Loaded
+    from crossfall.tuning.battery import RunTime
+    from crossfall.tuning.changes import Catalogue
+    from crossfall.tuning.packs import Pack
+
+
+@click.command()
+@truck_argument
+@changes_option
+@click.option(
+    "--aim",
+    type=click.Choice(["side", "climb", "descent", "worst"]),
+    default="side",
+    show_default=True,
+    help="Which angle to set against the minutes.",
+)
+@click.option("--plots", type=click.Path(path_type=Path), metavar="DIR", help="Draw the front.")
+@json_option
+def command(truck: str, changes: Path | None, aim: Any, plots: Path | None, as_json: bool) -> None:
+    """How long does the pack last, and what do more minutes cost in degrees?
+
+    The mean current counts as proportional to the truck's mass. Every combination of changes to
+    the pack is tried; those marked are on the front: nothing else gives more of both.
+    """
+    from crossfall.truck.build import load_truck
+    from crossfall.tuning.changes import Catalogue, beside
+    from crossfall.tuning.packs import packs
+
+    path = beside(load_truck(truck).path)
+    if changes is None and not path.exists():
+        loaded = load_truck(truck)
+        for warning in loaded.warnings:
+            warn(str(warning))
+        from crossfall.truck.read import Source
+
+        catalogue = Catalogue((), "", Source(str(path), {}, {}))
+    else:
+        loaded, catalogue = load(truck, changes)
+    found = packs(loaded, catalogue)
+    if plots is not None:
+        _draw(loaded, catalogue, found, aim, plots)
+    if as_json:
+        emit("runtime", answer(loaded, catalogue, found, aim))
+    else:
+        _show(loaded, catalogue, found, aim)
+
+
+def answer(
+    loaded: Loaded, catalogue: Catalogue, found: tuple[Pack, ...], aim: Any
+) -> dict[str, Any]:
+    """The packs in tuner's units."""
+    from crossfall.tuning.directions import DIRECTIONS
+
+    now = next(p for p in found if not p.picks)
+    return {
+        "truck": loaded.truck.name,
+        "currency": catalogue.currency or loaded.spec.currency,
+        "aim": aim,
+        "now": _runs(now.runs),
+        "packs": [
+            {
+                "changes": [catalogue.changes[i].name for i, _ in p.picks],
+                "price": p.price,
+                **_runs(p.runs),
+                "angle_deg": by_direction(p.angle),
+                "angle_sd_deg": by_direction(p.sd),
+                "on_front": p.on_front[DIRECTIONS.index(aim)],
+            }
+            for p in found
+        ],
+    }
+
+
+def _runs(runs: RunTime) -> dict[str, Any]:
+    return {
+        "run_time_min": runs.minutes,
+        "run_time_sd_min": runs.sd / 60,
+        "energy_wh": runs.energy / 3600,
+        "current_a": runs.current,
+        "current_is": runs.how,
+    }
+
+
+def _name(catalogue: Catalogue, pack: Pack) -> str:
+    return ", ".join(catalogue.changes[i].name for i, _ in pack.picks) or "as it is"
+
+
+def _show(loaded: Loaded, catalogue: Catalogue, found: tuple[Pack, ...], aim: Any) -> None:
+    from rich.markup import escape
+    from rich.table import Table
+
+    from crossfall.tuning.directions import DIRECTIONS
+
+    out = console()
+    now = next(p for p in found if not p.picks).runs
+    how = "measured" if now.how == "measured" else "estimated from the mass, a guess"
+    out.print(
+        f"[bold]{escape(loaded.truck.name)}[/bold]: {now.minutes:.0f} ± {now.sd / 60:.0f} min, "
+        f"{now.energy / 3600:.1f} Wh usable at {now.current:.1f} A ({how})"
+    )
+    aimed = DIRECTIONS.index(aim)
+    table = Table(title=f"Minutes against degrees, {aim}", box=None, title_justify="left")
+    for name in ("", "pack"):
+        table.add_column(name)
+    for name in ("min", "degrees", "±", catalogue.currency or "money"):
+        table.add_column(name, justify="right")
+    for p in found:
+        table.add_row(
+            "•" if p.on_front[aimed] else "",
+            escape(_name(catalogue, p)),
+            f"{p.runs.minutes:.1f}",
+            f"{degrees(p.angle[aimed]):.2f}",
+            f"{degrees(p.sd[aimed]):.2f}",
+            f"{p.price:g}",
+        )
+    out.print(table)
+    out.print("•: on the front, nothing else gives more of both.")
+
+
+def _draw(
+    loaded: Loaded, catalogue: Catalogue, found: tuple[Pack, ...], aim: Any, folder: Path
+) -> None:
+    import numpy as np
+
+    from crossfall.show.front import Choices, draw_front
+    from crossfall.show.style import save
+    from crossfall.tuning.directions import DIRECTIONS
+
+    aimed = DIRECTIONS.index(aim)
+    longest = max(p.runs.minutes for p in found)
+    choices = Choices(
+        cost=np.array([longest - p.runs.minutes for p in found]),
+        gain=np.array([degrees(p.angle[aimed]) for p in found]),
+        sd=np.array([degrees(p.sd[aimed]) for p in found]),
+        names=tuple(_name(catalogue, p) for p in found),
+        cost_name=f"minutes given up, of {longest:.0f}",
+        gain_name=f"{aim}, degrees",
+        now=next(k for k, p in enumerate(found) if not p.picks),
+    )
+    folder.mkdir(parents=True, exist_ok=True)
+    picture = draw_front(choices, f"{loaded.truck.name}: minutes against degrees")
+    save(picture, folder / f"{loaded.truck.name}-runtime.svg")
