@@ -249,6 +249,23 @@ class World:
             physicsClientId=self._client,
         )
 
+    def tie(self, spin: int, other: int) -> None:
+        """Make two spin joints turn as one, like the two discs of a wheel."""
+        constraint = self._p.createConstraint(
+            self._body,
+            spin,
+            self._body,
+            other,
+            self._p.JOINT_GEAR,
+            [0.0, 1.0, 0.0],
+            [0.0, 0.0, 0.0],
+            [0.0, 0.0, 0.0],
+            physicsClientId=self._client,
+        )
+        self._p.changeConstraint(  # the engine's gear turns both ways round at +1
+            constraint, gearRatio=-1.0, maxForce=1e9, erp=0.2, physicsClientId=self._client
+        )
+
     def grip(self, wheel: int, friction: float) -> None:
         """Friction coefficient of one wheel's tyre (0 front left to 3 rear right)."""
         for link, owner in self.wheel_of.items():
