@@ -1,19 +1,22 @@
 """Closed-form sweeps: a million builds in a second or two.
 
 All that the closed form needs of a build is eight numbers: mass, the moments of mass, tip lines
-and axle lines. For nearly every key of a truck file these are affine in its value while the others
-stand still, so that they are known everywhere from the builds at the corners of the design. That
-is checked against real builds inside and, where it does not hold, every build is made instead.
+and axle lines. In nearly every key of a truck file these are affine, and smooth in the others
+(links grow with the wheelbase), so that they are known everywhere as polynomials through a few
+builds. That is checked against real builds in between and, where it does not hold, every build is
+made instead.
 """
 
 from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from numpy.polynomial.chebyshev import chebvander
 
 from crossfall.statics import rigid
 from crossfall.study.design import columns, points
@@ -28,7 +31,8 @@ from crossfall.truck.problems import InputError
 CHUNK = 1 << 16  # points worked on at once
 ALIKE = 1e-9  # relative agreement with real builds that the corners must give
 CHECKS = 7  # real builds it is checked against
-MOST_CORNERS = 1 << 10  # builds made to know the rest by
+NODES = (2, 4, 7, 11)  # builds along an axis tried in turn until they are enough
+MOST_NODES = 1000  # builds made to know the rest by
 SIZES = ("mass", "mx", "my", "mz", "half_front", "half_rear", "x_front", "x_rear")
 
 Table = dict[str, Any]
@@ -43,7 +47,7 @@ def sizes(truck: Truck) -> Array:
 
 def closed_form_table(scenario: Scenario) -> Iterator[Table]:
     """The scenario's table a chunk at a time: column -> array, in the order of its trials."""
-    known = corner_sizes(scenario)
+    known = known_sizes(scenario)
     for start in range(0, scenario.points, CHUNK):
         some = slice(start, min(start + CHUNK, scenario.points))
         if known is None:
@@ -54,56 +58,81 @@ def closed_form_table(scenario: Scenario) -> Iterator[Table]:
             yield _table(scenario, some, dict(zip(keys, values, strict=True)), known.at(values))
 
 
-class Corners:
-    """Sizes known from the corners of a box, affine in each direction."""
+@dataclass(frozen=True)
+class KnownSizes:
+    """Sizes over the box low to high (k,) as a tensor (m_1, ..., m_k, 8) of Chebyshev terms."""
 
-    def __init__(self, low: Array, high: Array, terms: list[tuple[tuple[int, ...], Array]]) -> None:
-        self.low, self.high, self.terms = low, high, terms
+    low: Array
+    high: Array
+    terms: Array
 
-    def at(self, values: list[Array]) -> Array:
+    def at(self, values: Sequence[Array]) -> Array:
         """(8, n) sizes at n points, one (n,) array an axis."""
         n = len(values[0]) if values else 1
-        found = np.zeros((len(SIZES), n))
-        unit = [(v - a) / (b - a) for v, a, b in zip(values, self.low, self.high, strict=True)]
-        for axes, coefficient in self.terms:
-            product = math.prod((unit[i] for i in axes), start=np.ones(n)) if axes else np.ones(n)
-            for row in np.flatnonzero(coefficient):
-                found[row] += coefficient[row] * product
-        return found
+        found = self.terms.reshape(1, -1)
+        for v, low, high, m in zip(values, self.low, self.high, self.terms.shape, strict=False):
+            basis = chebvander((2 * v - low - high) / (high - low), m - 1)
+            if len(found) == 1:
+                found = basis @ found.reshape(m, -1)
+            else:
+                found = np.einsum("nm,nmr->nr", basis, found.reshape(n, m, -1))
+        return np.ascontiguousarray(np.broadcast_to(found, (n, len(SIZES))).T)
 
 
-def corner_sizes(scenario: Scenario) -> Corners | None:
-    """Sizes over the whole design from its corners; None where that would not be right."""
+def known_sizes(scenario: Scenario) -> KnownSizes | None:
+    """Sizes over the whole design from a few builds; None where that would not be right."""
     if scenario.spec.tolerances or any(not _numbers(a.values) for a in scenario.axes):
         return None
     low = np.array([min(a.values) for a in scenario.axes], np.float64)
     high = np.array([max(a.values) for a in scenario.axes], np.float64)
     high = np.where(high > low, high, low + 1.0)
-    live = [i for i, a in enumerate(scenario.axes) if a.key not in CONDITIONS]
-    if 2 ** len(live) > MOST_CORNERS:
-        return None
-    terms: dict[tuple[int, ...], Array] = {}
     try:
-        for size in range(len(live) + 1):
-            for axes in itertools.combinations(live, size):
-                at = np.where(np.isin(np.arange(len(low)), axes), high, low)
-                # What this corner adds to all corners below it: the Moebius transform.
-                below = sum(
-                    (terms[s] for k in range(size) for s in itertools.combinations(axes, k)),
-                    start=np.zeros(len(SIZES)),
-                )
-                terms[axes] = sizes(_built(scenario, at)) - below
-        scale = np.max([np.abs(t) for t in terms.values()], axis=0)
-        kept = [(a, np.where(np.abs(t) > 1e-13 * scale, t, 0.0)) for a, t in terms.items()]
-        corners = Corners(low, high, [(a, t) for a, t in kept if np.any(t)])
+        counts = [_nodes_needed(scenario, low, high, i) for i in range(len(low))]
+        if None in counts or math.prod(c or 1 for c in counts) > MOST_NODES:
+            return None
+        known = _through(scenario, low, high, [c or 1 for c in counts])
         for unit in np.random.default_rng(0).random((CHECKS, len(low))):
-            at = low + unit * (high - low)
-            known = corners.at([np.array([v]) for v in at])[:, 0]
-            if not np.allclose(known, sizes(_built(scenario, at)), rtol=ALIKE, atol=ALIKE * 1e-3):
+            if not _alike(known, scenario, low + unit * (high - low)):
                 return None
     except InputError:
-        return None  # some corner is no truck: then each build has to be asked
-    return corners
+        return None  # some build is no truck: then each has to be asked
+    return known
+
+
+def _nodes_needed(scenario: Scenario, low: Array, high: Array, axis: int) -> int | None:
+    """How many builds along one axis pin the sizes down, the others in the middle."""
+    if scenario.axes[axis].key in CONDITIONS:
+        return 1
+    middle = (low + high) / 2
+    begin, end = (np.where(np.arange(len(low)) == axis, e, middle) for e in (low, high))
+    for count in NODES:
+        counts = [count if i == axis else 1 for i in range(len(low))]
+        known = _through(scenario, begin, end, counts)
+        between = (begin + f * (end - begin) for f in (0.13, 0.61))
+        if all(_alike(known, scenario, at) for at in between):
+            return count
+    return None
+
+
+def _through(scenario: Scenario, low: Array, high: Array, counts: Sequence[int]) -> KnownSizes:
+    """The polynomial through the builds at the Chebyshev nodes of the box."""
+    unit = [np.cos(np.pi * (np.arange(m) + 0.5) / m) for m in counts]
+    shape = (*counts, len(SIZES))
+    terms = np.empty(shape)
+    for index in np.ndindex(*counts):
+        u = np.array([nodes[i] for nodes, i in zip(unit, index, strict=True)])
+        terms[index] = sizes(_built(scenario, (low + high + u * (high - low)) / 2))
+    for axis, nodes in enumerate(unit):
+        inverse = np.linalg.inv(chebvander(nodes, len(nodes) - 1))
+        terms = np.moveaxis(np.tensordot(inverse, terms, axes=(1, axis)), 0, axis)
+    wide = np.where(high > low, high, low + 1.0)
+    return KnownSizes(low, wide, terms)
+
+
+def _alike(known: KnownSizes, scenario: Scenario, at: Array) -> bool:
+    got = known.at([np.array([v]) for v in at])[:, 0]
+    wanted = sizes(_built(scenario, at))
+    return bool(np.allclose(got, wanted, rtol=ALIKE, atol=ALIKE * 1e-3))
 
 
 def tip_table(size: Array, headings: Array) -> Array:

@@ -82,7 +82,10 @@ def export_columns(
             failed += 0 if chunk["cause"] is None else sum(c is not None for c in chunk["cause"])
             columns: dict[str, Any] = {"place": np.arange(place, place + lines)}
             place += lines
-            columns |= {n: pa.repeat(pa.scalar(v, pa.string()), lines) for n, v in head.items()}
+            same = pa.array(np.zeros(lines, np.int8))
+            columns |= {
+                n: pa.DictionaryArray.from_arrays(same, pa.array([v])) for n, v in head.items()
+            }
             columns |= {n: v for n, v in chunk.items() if n != FAILURE}
             cause = chunk["cause"]
             columns[FAILURE] = pa.array([None] * lines if cause is None else cause, pa.string())

@@ -1,0 +1,146 @@
+"""Closed-form sweeps: the quick way gives what the slow way gives."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+import pytest
+
+from crossfall.statics import rigid
+from crossfall.study.closedform import closed_form_table, known_sizes, sizes
+from crossfall.study.methods import closed_form
+from crossfall.study.scenario import Scenario, load_scenario
+from crossfall.study.sweep import batch_of, sweep
+from crossfall.truck.build import build
+from crossfall.truck.edits import set_values
+
+HEAD = 'name = "s"\ntruck = "thistle"\nmethod = "closed form"\nseed = 2\n'
+
+
+def scenario(folder: Path, text: str) -> Scenario:
+    path = folder / "s.toml"
+    path.write_text(HEAD + text)
+    return load_scenario(path)
+
+
+def axis(key: str, first: float, last: float, steps: int) -> str:
+    return f'[[axis]]\nkey = "{key}"\nfirst = {first}\nlast = {last}\nsteps = {steps}\n'
+
+
+def whole_table(asked: Scenario) -> dict[str, Any]:
+    chunks = list(closed_form_table(asked))
+    return {
+        name: np.concatenate([c[name] for c in chunks])
+        for name in chunks[0]
+        if chunks[0][name] is not None
+    }
+
+
+SMOOTH = {
+    "tracks and a part": axis("front.track_mm", 150, 200, 4)
+    + axis("rear.track_mm", 150, 190, 3)
+    + axis("part.battery pack.at_mm.z", 40, 90, 3),
+    "wheelbase and a mass": axis("chassis.wheelbase_mm", 280, 330, 5)
+    + axis("part.battery pack.mass_g", 100, 300, 4),
+    "raise and contact": axis("chassis.raise_mm", -5, 20, 4)
+    + axis("both.tyre.contact_half_width_mm", 0, 8, 3),
+}
+
+
+@pytest.mark.parametrize("text", SMOOTH.values(), ids=SMOOTH.keys())
+def test_a_few_builds_give_what_every_build_gives(tmp_path: Path, text: str) -> None:
+    asked = scenario(tmp_path, "headings_deg = [0, 35, 90, 180, 300]\n" + text)
+    assert known_sizes(asked) is not None
+    table = whole_table(asked)
+    expected = []
+    for payload in asked.payloads():
+        edits = {k: v for k, v in payload.items() if "." in k}
+        truck = build(set_values(asked.loaded.spec, edits), asked.loaded.folder)[0]
+        expected.append(rigid.tip_angle(truck, np.radians([payload["heading_deg"]]))[0])
+    np.testing.assert_allclose(table["tip_deg"], np.degrees(expected), rtol=1e-9)
+
+
+def test_the_table_is_in_the_order_of_the_trials_with_their_columns(tmp_path: Path) -> None:
+    text = axis("both.track_mm", 150, 200, 3) + axis("grip", 0.5, 1.2, 3)
+    asked = scenario(tmp_path, "headings_deg = [0, 90]\n[fixed]\nslope_deg = 35\n" + text)
+    table = whole_table(asked)
+    batch = None
+    common = {"spec": "", "fixed": dict(asked.spec.fixed), "surface": None, "tolerances": False}
+    slow = asked.spec.model_copy(update={"method": "compliant"})
+    batch = batch_of(Scenario(slow, asked.loaded, asked.axes, asked.design, asked.path))
+    common |= {**batch.common, **batch.local}
+    for i, payload in enumerate(asked.payloads()):
+        (row,) = closed_form(common, payload)
+        for name in ("both.track_mm", "grip", "heading_deg", "repeat", "seed"):
+            assert table[name][i] == payload[name]
+        for name in ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm", "front_share"):
+            assert table[name][i] == pytest.approx(row[name], rel=1e-9, abs=1e-9)
+        for name in ("tip_deg", "slide_deg", "tips_less_slides_deg"):
+            assert table[name][i] == pytest.approx(row[name], rel=1e-8, abs=1e-8)
+        assert table["first"][i] == row["first"]
+        assert table["on_slope"][i] == row["on_slope"]
+
+
+def test_a_swept_heading_is_taken_from_the_axis(tmp_path: Path) -> None:
+    asked = scenario(tmp_path, axis("heading_deg", 0, 350, 36) + axis("both.track_mm", 150, 180, 4))
+    table = whole_table(asked)
+    fixed = scenario(
+        tmp_path,
+        f"headings_deg = {[float(h) for h in range(0, 360, 10)]}\n"
+        + axis("both.track_mm", 150, 180, 4),
+    )
+    other = whole_table(fixed)
+    a = table["tip_deg"].reshape(36, 4)
+    b = other["tip_deg"].reshape(4, 36)
+    np.testing.assert_allclose(a, b.T, rtol=1e-12)
+
+
+def test_keys_that_are_not_smooth_are_built_one_by_one(tmp_path: Path) -> None:
+    text = '[[axis]]\nkey = "part.battery pack.turn_deg.x"\nfirst = -360\nlast = 360\nsteps = 4\n'
+    text += '[[axis]]\nkey = "part.battery pack.cg_mm.y"\nfirst = 0\nlast = 40\nsteps = 3\n'
+    asked = scenario(tmp_path, "headings_deg = [90]\n" + text)
+    assert known_sizes(asked) is None
+    table = whole_table(asked)
+    for i, payload in enumerate(asked.payloads()):
+        edits = {k: v for k, v in payload.items() if "." in k}
+        truck = build(set_values(asked.loaded.spec, edits), asked.loaded.folder)[0]
+        expected = np.degrees(rigid.tip_angle(truck, [np.pi / 2])[0])
+        assert table["tip_deg"][i] == pytest.approx(expected, rel=1e-12)
+
+
+def test_a_build_that_is_no_truck_is_a_line_with_its_cause(tmp_path: Path) -> None:
+    text = axis("part.battery pack.at_mm.x", -5000, 0, 3)
+    result = sweep(scenario(tmp_path, "headings_deg = [0, 90]\n" + text), tmp_path / "out")
+    assert result.lines == 6
+    assert 2 <= result.failed < 6
+    lines = (tmp_path / "out" / "table.csv").read_text().splitlines()
+    assert sum("InputError" in line for line in lines) == result.failed
+
+
+def test_tolerances_draw_the_same_errors_for_every_build(tmp_path: Path) -> None:
+    text = "headings_deg = [90]\nrepeats = 4\ntolerances = true\n"
+    table = whole_table(scenario(tmp_path, text + axis("both.track_mm", 150, 180, 2)))
+    mass = table["mass_g"].reshape(2, 4)
+    np.testing.assert_allclose(mass[0], mass[1], rtol=1e-12)
+    assert len(set(mass[0])) == 4
+
+
+def test_chunks_make_no_difference(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    text = axis("both.track_mm", 150, 180, 7) + axis("part.battery pack.at_mm.z", 40, 90, 5)
+    asked = scenario(tmp_path, text)
+    table = whole_table(asked)
+    monkeypatch.setattr("crossfall.study.closedform.CHUNK", 4)
+    small = whole_table(asked)
+    for name, column in table.items():
+        np.testing.assert_array_equal(column, small[name])
+
+
+def test_the_sizes_of_a_truck_give_its_tip_angle(tmp_path: Path) -> None:
+    truck = scenario(tmp_path, "").loaded.truck
+    mass, mx, my, mz, front, rear, x_front, x_rear = sizes(truck)
+    quarters = rigid.tip_angles(
+        front, rear, x_front, x_rear, mx / mass, my / mass, mz / mass, rigid.QUARTERS
+    )
+    np.testing.assert_allclose(quarters[0], rigid.tip_angle(truck, rigid.QUARTERS), rtol=1e-12)
