@@ -38,7 +38,7 @@ class Curves:
 
 @dataclass(frozen=True)
 class Window:
-    """Over WINDOW_HEADINGS, rad: both friction closures' tips, and the first lift."""
+    """Over `headings`, rad: both friction closures' tips, and the first lift."""
 
     headings: Array
     low: Array
@@ -119,17 +119,19 @@ def expected(known: Curves | None, heading_deg: float) -> float | None:
 
 
 def _budget(truck: Truck) -> Array:
-    from crossfall.statics import compliant
+    from crossfall.statics.budget import budget
 
-    found = compliant.tips(truck, np.radians(list(QUARTERS.values()))).tip
-    return np.column_stack([found, found, found])
+    found = budget(truck, np.radians(list(QUARTERS.values())))
+    return np.column_stack([found.tyres, found.extension, found.compliant])
 
 
 def window(truck: Truck) -> Window:
-    from crossfall.statics import compliant
+    """Both friction closures all round, on every third of HEADINGS; a second or two."""
+    from crossfall.statics import window as closures
 
-    found = compliant.tips(truck, HEADINGS)
-    return Window(HEADINGS, found.tip, found.tip, found.first_lift)
+    headings = HEADINGS[::3]
+    found = closures.window(truck, headings)
+    return Window(headings, found.low, found.high, found.uniform.first_lift)
 
 
 def _cases(

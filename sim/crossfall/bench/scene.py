@@ -34,7 +34,11 @@ def scene(truck: Truck) -> dict[str, Any]:
 
 def mm(metres: float | Array) -> Any:
     """Metres as mm, rounded to a thousandth, in plain numbers."""
-    return np.round(np.asarray(metres) * 1000, 3).tolist()
+    return _rounded(np.asarray(metres).tolist())
+
+
+def _rounded(value: Any) -> Any:
+    return [_rounded(v) for v in value] if isinstance(value, list) else round(value * 1000, 3)
 
 
 def _axle(axle: Axle) -> dict[str, Any]:
@@ -59,7 +63,7 @@ def _part(part: Part) -> dict[str, Any]:
         "mass_g": round(part.body.mass * 1000, 3),
         "cg_mm": mm(part.body.cg),
         "centre_mm": mm(part.centre),
-        "turn": np.round(part.turn, 6).ravel().tolist(),
+        "turn": [round(v, 6) for v in part.turn.ravel().tolist()],
         "shape": None if part.shape is None else _shape(part.shape),
     }
 

@@ -45,7 +45,7 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
         _get("/api/changes", lambda q: bench.changes()),
         _get("/api/bought", lambda q: bench.bought(_number(q, "revision", int))),
         _post("/api/fit", lambda b: bench.fit(_whole(b), _table(b, "chosen"))),
-        _post("/api/try", lambda b: bench.attempt(_whole(b), _list(b, "edits"))),
+        _post("/api/try", lambda b: bench.attempt(_whole(b), _list(b, "edits"), _yes(b, "full"))),
         _post("/api/edit", lambda b: bench.edit(_whole(b), _list(b, "edits"), _text(b, "what"))),
         _post("/api/undo", lambda b: bench.undo(_whole(b))),
         _post("/api/redo", lambda b: bench.redo(_whole(b))),

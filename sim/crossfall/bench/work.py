@@ -13,9 +13,9 @@ from crossfall.bench.desk import Conflict, Desk, Sheet
 from crossfall.bench.edits import MEASURES, on_spec, on_text, understood
 from crossfall.bench.fitting import Fitted
 from crossfall.bench.folder import inside, listing
-from crossfall.bench.path import path_at
 from crossfall.bench.reading import CARRIERS, Memory, Reader, measure, rows
 from crossfall.bench.scene import scene
+from crossfall.bench.stances import stances
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
 from crossfall.truck.problems import InputError, Problem
@@ -42,7 +42,7 @@ class Bench:
         self._fits: Memory[Fitted] = Memory(200)
         self._catalogues: Memory[Catalogue] = Memory(2)
         self._rankings: Memory[Ranking] = Memory(8)
-        self._paths: Memory[dict[str, Any]] = Memory(64)
+        self._stances: Memory[dict[str, Any]] = Memory(150)
         self._last: Curves | None = None
         self.trials = trying.Trials()
         # Long work is done one at a time, and not at all for a truck that has moved on meanwhile.
@@ -183,12 +183,12 @@ class Bench:
         }
 
     def path(self, heading_deg: float) -> dict[str, Any]:
-        """Pose by table angle on one heading, from level to the tip."""
+        """How it stands on one heading (the nearest 5 deg), from level to the tip."""
         sheet = self.desk.sheet
-        loaded = self._loaded(sheet)
-        heading = round(heading_deg) % 360
-        key = (sheet.history.text, heading)
-        return self._paths.find(key, lambda: path_at(loaded.truck, float(heading)))
+        text, heading = sheet.history.text, round(heading_deg / 5) * 5 % 360
+        truck = self._loaded(sheet).truck
+        curves = self._curves.get(text)
+        return self._stances.find((text, heading), lambda: stances(truck, float(heading), curves))
 
     def trial_state(self) -> dict[str, Any]:
         return {**self.trials.state(), "records": trying.records(self.folder)}
@@ -215,13 +215,17 @@ class Bench:
         }
         return self.trials.start(text, self.desk.sheet.source, revision, asked)
 
-    def attempt(self, revision: int, edits: list[Any]) -> dict[str, Any]:
-        """What edits would do, without putting them down."""
+    def attempt(self, revision: int, edits: list[Any], full: bool = False) -> dict[str, Any]:
+        """What edits would do, without putting them down; full: the springs' answer as well."""
         sheet = self.desk.sheet
         if revision != sheet.history.revision:
             raise Conflict("tab", "this truck was changed in another tab meanwhile")
         spec = self._loaded(sheet).spec
         truck, _ = build(on_spec(spec, understood(spec, edits)), sheet.source.resolve().parent)
+        if full:
+            with self._heavy:
+                known = answers.exact_curves(truck)
+            return {"scene": scene(truck), "answers": answers.quick(truck, known, True)}
         return {"scene": scene(truck), "answers": answers.quick(truck, self._last)}
 
     def edit(self, revision: int, edits: list[Any], what: str) -> dict[str, Any]:

@@ -45,8 +45,8 @@ export const api = {
   bench: () => ask<Bench>("/api/bench"),
   edit: (revision: number, edits: Edit[], what: string) =>
     tell<Bench>("/api/edit", { revision, edits, what }),
-  attempt: (revision: number, edits: Edit[]) =>
-    tell<{ answers: Answers; scene: Bench["scene"] }>("/api/try", { revision, edits }),
+  attempt: (revision: number, edits: Edit[], full = false) =>
+    tell<{ answers: Answers; scene: Bench["scene"] }>("/api/try", { revision, edits, full }),
   undo: (revision: number) => tell<Bench>("/api/undo", { revision }),
   redo: (revision: number) => tell<Bench>("/api/redo", { revision }),
   save: (revision: number, name: string | null, over: boolean) =>

@@ -2,12 +2,28 @@
 
 import { attempt, commit, revert } from "./edits";
 import { el, fixed, svg } from "./dom";
-import { extent, inDepth, kindOf, outline, pathData, PROJECT } from "./outline";
+import { extent, Outlines, PROJECT } from "./outline";
 import { DIRECTIONS, look, on, store, type Direction } from "./store";
 import type { Edit, Pair, Part, Row, Triple } from "./types";
 
 const MARGIN = 16;
-const GRID: Pair = [72, 40];
+const GRID: Pair = [60, 32];
+
+let painted = { light: "", helps: [0, 0, 0], hurts: [0, 0, 0] };
+
+/** The two colours of the map, read from the sheet's style once for day and once for night. */
+function paints(): typeof painted {
+  const light = document.documentElement.dataset["light"] ?? "";
+  if (painted.light !== light) {
+    const style = getComputedStyle(document.documentElement);
+    const read = (name: string): number[] => {
+      const hex = style.getPropertyValue(name).trim();
+      return [1, 3, 5].map((i) => parseInt(hex.slice(i, i + 2), 16));
+    };
+    painted = { light, helps: read("--helps"), hurts: read("--hurts") };
+  }
+  return painted;
+}
 
 /** Degrees per 10 g at a place; for all directions the least of the four. */
 export function gainAt(direction: Direction, p: Triple): number {
@@ -22,6 +38,8 @@ export class Drawing {
   readonly figure: HTMLElement;
   private readonly root: SVGSVGElement;
   private readonly field = svg("image", { preserveAspectRatio: "none" });
+  private readonly ground = svg("g");
+  private readonly parts: Outlines;
   private readonly truck = svg("g");
   private readonly grips = svg("g");
   private readonly canvas = document.createElement("canvas");
@@ -30,7 +48,8 @@ export class Drawing {
 
   constructor(private readonly face: "side" | "rear") {
     const name = face === "side" ? "Side view, nose to the right" : "Rear view";
-    this.root = svg("svg", { class: "view", role: "group", "aria-label": name }, this.field, this.truck, this.grips);
+    this.parts = new Outlines(face, 1, true);
+    this.root = svg("svg", { class: "view", role: "group", "aria-label": name }, this.field, this.ground, this.parts.root, this.truck, this.grips);
     this.figure = el("figure", {}, this.root, el("figcaption", {}, name));
     [this.canvas.width, this.canvas.height] = GRID;
     on("bench", () => (this.box = this.frame()));
@@ -65,11 +84,8 @@ export class Drawing {
         shapes.push(svg("rect", { class: "tyre", x: (s * axle.track_mm - axle.width_mm) / 2, y: -2 * axle.radius_mm, width: axle.width_mm, height: 2 * axle.radius_mm }));
       }
     }
-    for (const part of inDepth(scene.parts, this.face)) {
-      const d = pathData(outline(part, this.face));
-      const picked = part.row >= 0 && part.row === store.view.row;
-      if (d) shapes.push(svg("path", { d, class: `part ${kindOf(part.carrier)}${picked ? " picked" : ""}${part.row >= 0 ? " here" : ""}`, "data-row": part.row >= 0 ? part.row : undefined }, svg("title", {}, `${part.label}, ${fixed(part.mass_g)} g`)));
-    }
+    this.parts.draw(scene.parts, store.view.row);
+    this.ground.replaceChildren(...shapes.splice(0));
     for (const line of this.face === "side" ? [scene.wedge_mm[0]!, scene.wedge_mm[2]!] : [scene.wedge_mm[1]!, scene.wedge_mm[3]!]) {
       shapes.push(this.wedge(line));
     }
@@ -77,7 +93,8 @@ export class Drawing {
     shapes.push(svg("g", { transform: `translate(${cx} ${cy})` }, svg("circle", { r: 7, class: "cg-back" }),
       svg("path", { d: "M0 0V-7A7 7 0 0 1 7 0ZM0 0V7A7 7 0 0 1 -7 0Z", class: "cg-dark" }), svg("circle", { r: 7, class: "cg-ring" })));
     this.truck.replaceChildren(...shapes);
-    this.paintField();
+    // While a weight is dragged the map underneath stays: it moves little, and painting it is slow.
+    if (!store.trying) this.paintField();
     this.drawGrips();
   }
 
@@ -92,12 +109,7 @@ export class Drawing {
   private paintField(): void {
     const [l, t, r, b] = this.box;
     const [w, h] = GRID;
-    const style = getComputedStyle(document.documentElement);
-    const paint = (name: string): number[] => {
-      const hex = style.getPropertyValue(name).trim();
-      return [1, 3, 5].map((i) => parseInt(hex.slice(i, i + 2), 16));
-    };
-    const [helps, hurts] = [paint("--helps"), paint("--hurts")];
+    const { helps, hurts } = paints();
     const picture = new ImageData(w, h);
     const cg = store.scene.cg_mm;
     for (let j = 0; j < h; j++) for (let i = 0; i < w; i++) {

@@ -15,6 +15,7 @@ export const lags: number[] = [];
 /** Shows what edits would do without putting them down. One question at a time; the latest wins. */
 export function attempt(edits: Edit[]): void {
   waiting = edits;
+  clearTimeout(restTimer);
   if (trying === null) void nextTry();
 }
 
@@ -30,6 +31,8 @@ async function nextTry(): Promise<void> {
       showTry(found.scene, found.answers);
       lags.push(performance.now() - start);
       if (lags.length > 400) lags.shift();
+      clearTimeout(restTimer);
+      restTimer = window.setTimeout(() => void rested(edits, mine), 250);
     } catch (e) {
       if (mine.signal.aborted) return;
       if (e instanceof Refusal) say(e.sentences.slice(0, 3).join(" "), "wrong");
@@ -39,7 +42,21 @@ async function nextTry(): Promise<void> {
   trying = null;
 }
 
+let restTimer = 0;
+
+/** The hand holds still: what is tried is worked out in full. */
+async function rested(edits: Edit[], tried: AbortController): Promise<void> {
+  if (!store.trying || trying !== null || tried.signal.aborted || waiting !== null) return;
+  try {
+    const found = await api.attempt(store.bench.revision, edits, true);
+    if (store.trying && trying === null && waiting === null && !tried.signal.aborted) showTry(found.scene, found.answers);
+  } catch (e) {
+    if (!(e instanceof Refusal)) throw e;
+  }
+}
+
 function stopTrying(): void {
+  clearTimeout(restTimer);
   trying?.abort();
   trying = null;
   waiting = null;

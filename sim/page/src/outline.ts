@@ -1,5 +1,6 @@
 // Outlines of parts in plan, side and rear view, from the hull of their points.
 
+import { fixed, svg } from "./dom";
 import { placed, solid } from "./solids";
 import type { Pair, Part, Scene, Triple } from "./types";
 
@@ -12,7 +13,28 @@ export const PROJECT: Record<Face, (p: Triple) => Pair> = {
   rear: ([, y, z]) => [-y, -z], // seen from behind, left side on the left
 };
 
+const known = new Map<string, Pair[]>();
+
+/** What the outline of a part depends on, short. */
+export function lookOf(part: Part): string {
+  const s = part.shape;
+  if (!s) return "";
+  const size = s.vertices_mm ? `${s.vertices_mm.length} ${s.vertices_mm[0]} ${s.faces?.length}` : `${s.size_mm} ${s.middle_mm ?? ""}`;
+  return `${part.label}|${s.kind} ${size}|${part.centre_mm}|${part.turn}`;
+}
+
 export function outline(part: Part, face: Face): Pair[] {
+  const key = `${face}|${lookOf(part)}`;
+  let found = known.get(key);
+  if (!found) {
+    if (known.size > 4000) known.clear();
+    found = trace(part, face);
+    known.set(key, found);
+  }
+  return found;
+}
+
+function trace(part: Part, face: Face): Pair[] {
   if (!part.shape) return [];
   return hull(solid(part.shape).hull.map((p) => PROJECT[face](placed(p, part.turn, part.centre_mm))));
 }
@@ -65,4 +87,41 @@ export function extent(scene: Scene, face: Face): [number, number, number, numbe
   const xs = points.map((p) => p[0]);
   const ys = points.map((p) => p[1]);
   return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)];
+}
+
+/** Part outlines of one view as SVG paths, touched only where a part looks different than before. */
+export class Outlines {
+  readonly root = svg("g");
+  private order = "";
+  private drawn: { path: SVGPathElement; look: string; dress: string }[] = [];
+
+  constructor(private readonly face: Face, private readonly scale: number | (() => number) = 1, private readonly named = false) {}
+
+  draw(parts: Part[], picked: number | null): void {
+    const seen = inDepth(parts.filter((p) => p.shape), this.face);
+    const order = seen.map((p) => p.label).join("|");
+    if (order !== this.order) {
+      this.order = order;
+      this.drawn = seen.map(() => ({ path: svg("path"), look: "", dress: "" }));
+      this.root.replaceChildren(...this.drawn.map((d) => d.path));
+    }
+    const scale = typeof this.scale === "number" ? this.scale : this.scale();
+    seen.forEach((part, i) => this.one(this.drawn[i]!, part, picked, scale));
+  }
+
+  private one(drawn: { path: SVGPathElement; look: string; dress: string }, part: Part, picked: number | null, scale: number): void {
+    const look = `${lookOf(part)} ${scale}`;
+    if (look !== drawn.look) {
+      drawn.look = look;
+      drawn.path.setAttribute("d", pathData(outline(part, this.face).map(([x, y]) => [x * scale, y * scale])));
+    }
+    const here = part.row >= 0;
+    const dress = `part ${kindOf(part.carrier)}${here && part.row === picked ? " picked" : ""}${here ? " here" : ""}`;
+    const full = `${dress} ${part.row} ${this.named ? part.mass_g : ""}`;
+    if (full === drawn.dress) return;
+    drawn.dress = full;
+    drawn.path.setAttribute("class", dress);
+    if (here) drawn.path.setAttribute("data-row", String(part.row));
+    if (this.named) drawn.path.replaceChildren(svg("title", {}, `${part.label}, ${fixed(part.mass_g)} g`));
+  }
 }

@@ -4,7 +4,7 @@
 // rear tyres, over which a climb tips, are at the bottom.
 
 import { byId, fixed, say, svg } from "./dom";
-import { inDepth, kindOf, outline, pathData } from "./outline";
+import { Outlines, pathData } from "./outline";
 import { around, look, on, store } from "./store";
 import type { Pair, TrialFound } from "./types";
 
@@ -26,7 +26,9 @@ export class Polar {
   private readonly root: SVGSVGElement;
   private readonly back = svg("g");
   private readonly curves = svg("g");
-  private readonly plan = svg("g", { class: "polar-plan" });
+  private readonly parts = new Outlines("plan", () => this.scale());
+  private readonly marks = svg("g");
+  private readonly plan = svg("g", { class: "polar-plan" }, this.parts.root, this.marks);
   private readonly puck = svg("g", { class: "puck" });
   private high = 75;
 
@@ -59,7 +61,7 @@ export class Polar {
       const r = Math.hypot(point.x, point.y);
       // Downhill d = (-cos psi, sin psi) in (forward, left); forward is up, left is left.
       const heading = (deg(Math.atan2(-point.x, point.y)) + 360) % 360;
-      look({ heading: Math.round(heading) % 360, tilt: Math.max(0, Math.min(90, round(this.angleAt(r), 1))) });
+      look({ heading: (Math.round(heading / 5) * 5) % 360, tilt: Math.max(0, Math.min(90, round(this.angleAt(r), 1))) });
     };
     this.root.addEventListener("pointerdown", (e) => {
       held = true;
@@ -111,10 +113,11 @@ export class Polar {
   private draw(): void {
     const a = store.answers;
     if (!a) return;
+    const high = this.high;
     const top = Math.max(...a.rigid_deg, ...a.compliant_deg.map((v) => v ?? 0));
     // The scale only grows, and in tens, so that it does not breathe while a weight is dragged.
     this.high = Math.max(this.high, Math.min(95, Math.ceil((top + 2) / 10) * 10));
-    this.drawBack();
+    if (this.high !== high || !this.back.hasChildNodes()) this.drawBack();
     this.drawPlan();
     const compliant = this.curve(a.headings_deg, a.compliant_deg);
     const layers: SVGElement[] = [];
@@ -182,16 +185,16 @@ export class Polar {
     this.back.replaceChildren(...rings);
   }
 
+  private scale(): number {
+    return Math.min(0.42, (R_IN - 8) / (store.scene.wheelbase_mm / 2 + 60));
+  }
+
   private drawPlan(): void {
     const scene = store.scene;
     if (!scene) return;
-    const scale = Math.min(0.42, (R_IN - 8) / (scene.wheelbase_mm / 2 + 60));
+    const scale = this.scale();
+    this.parts.draw(scene.parts, store.view.row);
     const shapes: SVGElement[] = [];
-    for (const part of inDepth(scene.parts, "plan")) {
-      const d = pathData(outline(part, "plan").map(([x, y]) => [x * scale, y * scale]));
-      const picked = part.row >= 0 && part.row === store.view.row ? " picked" : "";
-      if (d) shapes.push(svg("path", { d, class: `part ${kindOf(part.carrier)}${picked}` }));
-    }
     const corners = [0, 1, 3, 2].map((i) => scene.tip_points_mm[i]!).map(([x, y]): Pair => [-y * scale, -x * scale]);
     shapes.push(svg("path", { d: pathData(corners), class: "tip-line" }));
     const [cx, cy] = [-scene.cg_mm[1] * scale, -scene.cg_mm[0] * scale];
@@ -199,7 +202,7 @@ export class Polar {
       svg("circle", { r: 5, class: "cg-back" }),
       svg("path", { d: "M0 0V-5A5 5 0 0 1 5 0ZM0 0V5A5 5 0 0 1 -5 0Z", class: "cg-dark" }),
       svg("circle", { r: 5, class: "cg-ring" })));
-    this.plan.replaceChildren(...shapes);
+    this.marks.replaceChildren(...shapes);
   }
 
   private drawPuck(): void {

@@ -18,6 +18,7 @@ import {
   WebGLRenderer,
 } from "three";
 import { byId, calm, el, fixed, svg } from "./dom";
+import { lookOf } from "./outline";
 import { placed, solid } from "./solids";
 import { look, on, store } from "./store";
 import type { Part, PathPoint, Triple } from "./types";
@@ -77,6 +78,8 @@ export class Stage {
   private falling = 0;
   private fallTimer = 0;
   private ink!: Ink;
+  private paint = 0;
+  private readonly built: string[] = [];
   private size = new Vector2(1, 1);
   /** Frames drawn since the page opened; replay reads it to say how it keeps up. */
   frames = 0;
@@ -176,6 +179,7 @@ export class Stage {
       over: read("--red"), load: read("--blue"),
     };
     this.world.background = this.ink.paper;
+    this.paint += 1;
     const paint: [string, Color][] = [["ink", this.ink.ink], ["faint", this.ink.faint], ["over", this.ink.over],
       ["load", this.ink.load], ["board", this.ink.board], ["tip", this.ink.over], ["column", this.ink.load]];
     for (const [name, colour] of paint) this.materials[name]!.color.copy(colour);
@@ -218,17 +222,23 @@ export class Stage {
   /** Makes the truck's meshes again, one a body, after an edit or a pick. */
   private build(): void {
     if (!store.scene) return;
-    for (const body of this.bodies) empty(body);
     empty(this.tipLines);
-    BODIES.forEach((carrier, i) => this.buildBody(carrier, this.bodies[i]!));
+    BODIES.forEach((carrier, i) => {
+      // A body whose parts look as before is left alone: a drag changes one of seven.
+      const parts = store.scene.parts.filter((p) => p.carrier === carrier && p.shape);
+      const look = `${this.paint}|${parts.map((p) => `${lookOf(p)} ${p.row === store.view.row}`).join("|")}`;
+      if (this.built[i] === look) return;
+      this.built[i] = look;
+      empty(this.bodies[i]!);
+      this.buildBody(parts, carrier, this.bodies[i]!);
+    });
     const points = store.scene.tip_points_mm;
     const order = [0, 1, 3, 2];
     order.forEach((a, k) => this.tipLines.add(this.strip(points[a]!, points[order[(k + 1) % 4]!]!)));
     this.draw();
   }
 
-  private buildBody(carrier: string, group: Group): void {
-    const parts = store.scene.parts.filter((p) => p.carrier === carrier && p.shape);
+  private buildBody(parts: Part[], carrier: string, group: Group): void {
     const triangles: number[] = [];
     const colours: number[] = [];
     const lines: number[] = [];

@@ -66,7 +66,7 @@ export class Tilt {
     if (this.playing) return;
     const { tilt, heading } = store.view;
     const path = store.path;
-    const fits = path !== null && Math.abs(path.heading_deg - heading) < 8 && !store.trying;
+    const fits = path !== null && Math.abs(path.heading_deg - heading) < 3 && !store.trying;
     const point = path && fits ? between(path.points, Math.min(tilt, path.tip_deg)) : null;
     const over = path !== null && fits && tilt > path.tip_deg ? path.over : null;
     this.stage.show({
