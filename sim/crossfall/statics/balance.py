@@ -26,8 +26,8 @@ class Closure(Protocol):
         """7, or 10 where motion in the table's plane counts."""
 
     @property
-    def grips(self) -> int:
-        """Gaps for slip per contact point: 1 with friction, 0 without."""
+    def remembers(self) -> bool:
+        """Whether the answer depends on the way there."""
 
     def take(self, index: Index) -> Closure:
         """The closure of the cases at `index`."""
@@ -45,9 +45,8 @@ class Closure(Protocol):
         gravity: Array,
         d_gravity: Array,
         touch: Flags | None,
-        stick: Flags | None,
     ) -> Contact:
-        """Contact forces; `touch` and `stick` (2, p, B) freeze the branch of each point."""
+        """Contact forces; `touch` (2, p, B) freezes the branch of each point."""
 
 
 @dataclass(frozen=True)
@@ -55,7 +54,7 @@ class Uniform:
     """Every contact force anti-parallel to gravity; table-plane motion and yaw do not matter."""
 
     freedoms: int = 7
-    grips: int = 0
+    remembers: bool = False
 
     def take(self, index: Index) -> Uniform:
         return self
@@ -73,7 +72,6 @@ class Uniform:
         gravity: Array,
         d_gravity: Array,
         touch: Flags | None,
-        stick: Flags | None,
     ) -> Contact:
         return uniform(builds, disc, gravity, d_gravity, touch)
 
@@ -84,8 +82,7 @@ class Balance:
 
     load: (n, B). stiffness: (n, n, B), minus d load / d x. slope: (n, B), d load / d theta.
     gaps: (g, B), positive where a contact presses (2 p), a spring pushes (4), the bump stop is
-    free (4), the droop stop is free (4), with friction a contact sticks (2 p). cg: (3, B) of the
-    whole truck, table axes.
+    free (4), the droop stop is free (4). cg: (3, B) of the whole truck, table axes.
     """
 
     load: Array
@@ -103,34 +100,23 @@ def balance(
 ) -> Balance:
     """Loads and stiffness at x (n, B), theta (B,), with the contacts and stops of `on` (g, B).
 
-    `on` freezes which branch of every unilateral law is used, so the result is smooth in x;
-    without it the gaps decide.
+    `on` freezes which branch of every unilateral law is used (but whether a tyre slips is free), so that
+    the result is smooth in x; without it the gaps decide.
     """
     points = builds.disc_mass.shape[1]
     gravity, d_gravity = gravity_direction(heading, theta)
     pose = place(builds, x)
     disc = discs(builds, pose)
-    touch, springs, stick = _branches(on, points, closure.grips)
-    contact = closure.contact(builds, disc, gravity, d_gravity, touch, stick)
+    touch = None if on is None else on[: 2 * points].reshape(2, points, -1)
+    contact = closure.contact(builds, disc, gravity, d_gravity, touch)
 
     cg, wrench, slopes = _wrenches(builds, pose, disc, contact, gravity, d_gravity)
     load, stiffness, slope = _freedoms(pose.twists, wrench, slopes)
+    springs = None if on is None else on[2 * points :]
     gaps = _springs(builds, x, springs, load, stiffness)
-    flat = contact.load.reshape(2 * points, -1), gaps, contact.grip.reshape(-1, len(theta))
-    gaps = np.concatenate(flat)
+    gaps = np.concatenate([contact.load.reshape(2 * points, -1), gaps])
     _constrain(builds, x, load, stiffness, slope)
     return Balance(load, stiffness, slope, gaps, cg, pose, disc, contact)
-
-
-def _branches(
-    on: Flags | None, points: int, grips: int
-) -> tuple[Flags | None, Flags | None, Flags | None]:
-    """Split (g, B) flags into contacts (2, p, B), springs (12, B) and stick (2, p, B)."""
-    if on is None:
-        return None, None, None
-    n = 2 * points
-    stick = on[n + 12 :].reshape(2, points, -1) if grips else None
-    return on[:n].reshape(2, points, -1), on[n : n + 12], stick
 
 
 def _wrenches(
@@ -264,13 +250,11 @@ def gap_slopes(builds: Builds, at: Balance, gap: Ints) -> Array:
     n, cases = len(at.load), np.arange(len(gap))
     points = builds.disc_mass.shape[1]
     out = np.zeros((n + 1, len(gap)))
-    first_grip = 2 * points + 12
-    touching = (gap < 2 * points) | (gap >= first_grip)
-    slopes = np.concatenate([at.contact.d_load[:, None], at.contact.d_grip], axis=1)
-    slopes = slopes.reshape(7, -1, len(gap))
-    which = np.where(gap >= first_grip, gap - 12, np.where(touching, gap, 0))
-    axle = which % (2 * points) // points
-    d_load = np.where(touching, slopes[:, which, cases], 0.0)
+    slopes = at.contact.d_load.reshape(7, 2 * points, -1)
+    touching = gap < 2 * points
+    point = np.where(touching, gap, 0)
+    axle = point // points
+    d_load = np.where(touching, slopes[:, point, cases], 0.0)
     by_freedom = np.einsum("ab,ajb->jb", d_load[:6], at.pose.twists[:, :, axle, cases])
     out[: n - 4] = by_freedom[:-2]
     out[n - 4 + 2 * axle, cases], out[n - 3 + 2 * axle, cases] = by_freedom[-2:]

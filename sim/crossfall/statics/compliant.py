@@ -22,6 +22,7 @@ from crossfall.truck.model import Array, Truck
 
 ClosureName = Literal["uniform", "sticking"]
 REASONS = {FOLD: "fold", CORNER: "corner", STANDS: "stands", UNRESOLVED: "unresolved"}
+STEP_ASIDE = 1e-3  # a movement (rad, or of the wheelbase) less than this is no snap
 MOST_SNAPS = 20  # twelve stops, springs and wheels leave no room for more
 MOST = 4096  # cases advanced together; more would only take memory
 
@@ -99,9 +100,10 @@ def lose(cases: Cases, track: Track) -> tuple[Ints, Array]:
         part, state = cases.take(fresh), track.state[:, fresh]
         new, stands = settle(part, state, track.other[:, fresh])
         cases.closure.put(fresh, part.closure)
+        moved = np.abs(new - state).max(axis=0)[stands] > STEP_ASIDE
         fresh, new = fresh[stands], new[:, stands]
-        snaps[fresh] += 1
-        first[fresh] = np.where(snaps[fresh] == 1, new[-1], first[fresh])
+        snaps[fresh] += moved
+        first[fresh] = np.where(moved & (snaps[fresh] == 1), new[-1], first[fresh])
         continuation.resume(cases, track, fresh, new)
         if not len(fresh):
             return snaps, first

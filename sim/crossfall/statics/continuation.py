@@ -31,10 +31,9 @@ class Settings:
     fine: below this the branches are free during a step. tolerance: last Newton correction, still
     applied and quadratically convergent, so that points are good to 1e-10 and better; also of the
     loads. noise: of the loads, times the largest stiffness. together: gaps within this of zero at
-    an event switch together: a symmetric truck lifts two wheels at once. closest: arc length
-    within which a gap that switches back at once is taken at its word. closest_slip: the same for
-    a tyre that stops slipping, where the history makes it harmless. iterations: Newton corrections
-    before a step is shortened. rounds: of steps and events. limit: nothing stands at 89 deg.
+    an event switch together: a symmetric truck lifts two wheels at once. iterations: Newton
+    corrections before a step is shortened. rounds: of steps and events. limit: nothing stands at
+    89 deg.
     """
 
     step: float = 0.1
@@ -44,8 +43,6 @@ class Settings:
     tolerance: float = 1e-6
     noise: float = 1e-14
     together: float = 1e-8
-    closest: float = 1e-3
-    closest_slip: float = 0.02
     iterations: int = 7
     rounds: int = 400
     limit: float = float(np.radians(89.0))
@@ -74,8 +71,7 @@ class Cases:
         return balance(self.builds, self.heading, state[:-1], state[-1], on, self.closure)
 
     def gap_count(self) -> int:
-        points = 2 * int(self.builds.disc_mass.shape[1])
-        return points * (1 + self.closure.grips) + 12
+        return 2 * int(self.builds.disc_mass.shape[1]) + 12
 
     def stiffest(self) -> Array:
         """(B,) largest stiffness: what an error of position does to a load."""
@@ -196,8 +192,8 @@ class Track:
     opened, closed: (g, B) rad, table angle at which each gap first did, nan before. outcome: (B,).
     other: (n + 1, B) far end of the bracket where a fold was passed; at a corner, the unit
     direction in which the lost path goes on. switched: (g, B) gaps that switched at the last event.
-    trail: (who, state, on) of every point met, in
-    order, with the branches used after it; None where it is not wanted.
+    trail: (who, state, on) of every point met, in order, with the branches used after it; None
+    where it is not wanted.
     """
 
     state: Array
@@ -304,7 +300,7 @@ def _advance(cases: Cases, track: Track, live: Ints) -> None:
 
 
 def _remember(cases: Cases, track: Track, who: Ints) -> None:
-    if cases.closure.grips and len(who):
+    if cases.closure.remembers and len(who):
         at = cases.take(who).balance(track.state[:, who], track.on[:, who])
         cases.closure.remember(who, at, np.arange(len(who)))
 
@@ -356,11 +352,8 @@ def _note(track: Track, who: Ints, was: Flags, now: Flags) -> None:
 
 def _meet_event(cases: Cases, track: Track, who: Ints, far: Array, far_gaps: Array) -> None:
     """Find the first event between the track's state and `far`, and switch its branch there."""
-    points = 2 * cases.builds.disc_mass.shape[1]
     close = SETTINGS.together + SETTINGS.noise * cases.take(who).stiffest()
     near_gaps = cases.take(who).balance(track.state[:, who], track.on[:, who]).gaps
-    grips = points * cases.closure.grips
-    slipping = np.arange(len(far_gaps)) >= len(far_gaps) - grips
     for _ in range(6):
         on, near = track.on[:, who], track.state[:, who]
         violated = (far_gaps >= 0) != on
@@ -375,12 +368,10 @@ def _meet_event(cases: Cases, track: Track, who: Ints, far: Array, far_gaps: Arr
         place, span = (normal * (at.state - near)).sum(axis=0), track.step[who]
         good = at.good & (place > -1e-6) & (place < span + 1e-6)
         # A gap that has just switched and is back by the end: look closer for its second zero.
-        near_enough = np.where(slipping[:, None], SETTINGS.closest_slip, SETTINGS.closest)
-        good &= ~(back & (span > near_enough)).any(axis=0)
+        good &= ~back.any(axis=0)
         _shorten(track, who[~good])
 
         zero = np.abs(at.gaps) < close
-        zero[slipping] &= on[slipping]  # a tyre that slips is at its limit anyhow
         zero[first, np.arange(len(who))] = True
         early = good & (((at.gaps >= 0) != on) & ~zero).any(axis=0)
         ready = good & ~early
@@ -404,12 +395,6 @@ def _switch(cases: Cases, track: Track, who: Ints, state: Array, zero: Flags) ->
     _remember(cases, track, who)
     track.on[:, who] = was ^ zero
     track.switched[:, who] = zero
-    if cases.closure.grips:
-        # A wheel that comes down sticks at first; one in the air does not.
-        points = 2 * cases.builds.disc_mass.shape[1]
-        touch = track.on[:points, who]
-        stick = np.where(touch & ~was[:points], True, track.on[-points:, who])
-        track.on[-points:, who] = touch & stick
     track.mark(who)
     _set_out(cases, track, who, zero.sum(axis=0) > 1)
 

@@ -26,8 +26,8 @@ class Settling:
     that there is nothing to fall back to. stride: largest movement in one step. fallen: how far
     the weight has passed outside all four wheels when the truck is over; some 10 deg of body
     roll, from which none comes back. past: how far a cut step passes a meeting. still: movement
-    left when it has settled. swing: a truck that slides or turns further than this on the way has
-    not stood its ground. steps: a limit never met in practice.
+    left when it has settled. swing: a truck that turns further than this on the way has not stood
+    its ground. steps: a limit never met in practice.
     """
 
     nudge: float = 0.02
@@ -89,7 +89,7 @@ def settle(cases: Cases, state: Array, direction: Array) -> tuple[Array, Flags]:
             stands[live[still]] = (sign > 0) & ~_swung(out, state, live[still])
         keep = ~still & ~(good & (out_by > SETTLING.fallen))
         out[:, live[good]] = trial[:, good]
-        if cases.closure.grips:
+        if cases.closure.remembers:
             cases.closure.remember(live[good], part.balance(trial), good)
         met = _first_meeting(gaps, new_gaps)
         cut = ~good & (work >= 0) & (met < 1)
@@ -100,9 +100,9 @@ def settle(cases: Cases, state: Array, direction: Array) -> tuple[Array, Flags]:
         reach = np.where(cut, np.minimum(met + SETTLING.past / length, 1 - 1e-9), 1.0)
         if not keep.any():
             break
-        if not keep.all() or cases.closure.grips:
+        if not keep.all() or cases.closure.remembers:
             live, drag, reach = live[keep], drag[keep], reach[keep]
-            part = cases.take(live) if cases.closure.grips else part.take(keep)
+            part = cases.take(live) if cases.closure.remembers else part.take(keep)
             load, gaps, stiffness = load[:, keep], gaps[:, keep], stiffness[:, :, keep]
     return out, stands
 
@@ -119,11 +119,10 @@ def _look(cases: Cases, state: Array) -> tuple[Array, ...]:
 
 
 def _swung(out: Array, state: Array, who: Ints) -> Flags:
-    """Whether a truck with table-plane freedoms has slid or turned to another heading."""
+    """Whether a truck free to yaw has turned to another heading."""
     if len(state) <= len(STICKING):
         return np.zeros(len(who), dtype=bool)
-    moved = np.abs(out[[0, 1, 3]][:, who] - state[[0, 1, 3]][:, who])
-    return np.asarray(moved.max(axis=0) > SETTLING.swing)
+    return np.asarray(np.abs(out[3, who] - state[3, who]) > SETTLING.swing)
 
 
 def _step(stiffness: Array, drag: Array, load: Array, reach: Array) -> tuple[Array, Array]:

@@ -19,6 +19,7 @@ from crossfall.statics.tyres import Contact, Discs, discs, hanging, uprightness
 from crossfall.truck.model import Array
 
 FRICTION = 5.0  # holds to 78 deg, so that trucks tip; light wheels may still slip
+SLACK = 1e-8  # of the truck's weight, see below
 RATIO = 100.0  # tangential over vertical tyre stiffness
 
 
@@ -38,7 +39,7 @@ class Sticking:
     ahead: Array
     pull: Array
     freedoms: int = 10
-    grips: int = 1
+    remembers: bool = True
 
     def take(self, index: Index) -> Sticking:
         arrays = {f.name: getattr(self, f.name) for f in fields(self)[:6]}
@@ -62,7 +63,6 @@ class Sticking:
         gravity: Array,
         d_gravity: Array,
         touch: Flags | None,
-        stick: Flags | None,
     ) -> Contact:
         """Pull T = T_0 - k_T s while it sticks, with s the slip since last seen; else mu N T / |T|.
 
@@ -87,9 +87,7 @@ class Sticking:
         d_load = (d_load - trial[0] * d_a[0] - trial[1] * d_a[1] - load * d_a[2]) / up
         mu = self.friction
         touch = lift >= 0 if touch is None else touch
-        grip = np.where(touch, mu * load - size, -1.0)
-        d_grip = np.where(touch, mu * d_load - d_size, 0.0)
-        stick = grip >= 0 if stick is None else stick
+        stick = mu * load - size > SLACK  # one that has slipped is at its limit, and counted so
 
         slope = np.maximum(up + mu * (way[0] * a[0] + way[1] * a[1]), 0.1)
         d_way = (d_trial - way[:, None] * d_size) / size
@@ -107,7 +105,7 @@ class Sticking:
         travel, d_travel = hanging(builds, disc, touch, upright, d_upright)
         none = np.zeros_like(lift), np.zeros_like(d_lift)
         forces = force * touch, d_force * touch
-        return Contact(lift, d_lift, travel, d_travel, *none, grip[None], d_grip[:, None], *forces)
+        return Contact(lift, d_lift, travel, d_travel, *none, *forces)
 
     def _trial(self, builds: Builds, disc: Discs) -> tuple[Array, Array]:
         """Pull if it sticks, (2, 2, p, B), and derivatives (2, 7, 2, p, B)."""

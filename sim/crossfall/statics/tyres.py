@@ -86,8 +86,7 @@ class Contact:
     """What the table does to the tyres.
 
     load: (2, p, B), the contact's load if it touched (negative: it does not); d_load (7, ...).
-    grip: (k, 2, p, B), what is left before it slips (negative: it slips); d_grip (7, k, ...); k is
-    1 for a closure with friction, else 0. travel: (2, p, B) of the wheel along axle z, d_travel
+    travel: (2, p, B) of the wheel along axle z, d_travel
     (7, ...). The force on the tyre: held (2, p, B), the part straight up against gravity, d_held
     (7, ...); force (3, 2, p, B), any other, d_force (3, 7, 2, p, B), or None.
     """
@@ -98,8 +97,6 @@ class Contact:
     d_travel: Array
     held: Array
     d_held: Array
-    grip: Array
-    d_grip: Array
     force: Array | None = None
     d_force: Array | None = None
 
@@ -138,5 +135,4 @@ def uniform(
     d_load = (builds.tyre_rate * discs.d_squash - spring * d_upright) / upright
     touch = load >= 0 if touch is None else touch
     travel, d_travel = hanging(builds, discs, touch, upright, d_upright)
-    grip, d_grip = np.empty((0, *load.shape)), np.empty((7, 0, *load.shape))
-    return Contact(load, d_load, travel, d_travel, load * touch, d_load * touch, grip, d_grip)
+    return Contact(load, d_load, travel, d_travel, load * touch, d_load * touch)
