@@ -123,7 +123,7 @@ class Bench:
         return loads
 
     def lean(self) -> float:
-        w, x, y, z = self.data.qpos[3:7]
+        x, y = self.data.qpos[4:6]
         return math.acos(min(1.0, 1 - 2 * (x * x + y * y)))
 
     def move(self, target: float, rate: float) -> bool:

@@ -17,8 +17,8 @@ ALLOWED_LAG = 0.03  # s that a truck on its dampers may be behind its table
 class Fit:
     """A fitted value with its 95 % interval (low, high).
 
-    coefficients: of the model named where it was fitted. samples: used. scatter: standard
-    deviation of the residuals, in the units of value.
+    coefficients: of `tangent_at` or `sliding_root`. samples: used. scatter: standard deviation of
+    the residuals, in the units of value.
     """
 
     value: float
@@ -52,26 +52,36 @@ def tangent_at(load: Array, c0: float, c1: float, c2: float = 0.0) -> Array:
     return c0 + c1 * load + c2 * load**2
 
 
+def load_at(tangent: Array, critical: float, slope: float, bend: float = 0.0) -> Array:
+    """The same as load from tan(theta): slope (u_c - u) + bend (u_c - u)^2, gone at u_c."""
+    gap = critical - tangent
+    return slope * gap + bend * gap**2
+
+
 def fit_tangent(approach: Approach, curved: bool = False) -> Fit:
     """Angle (rad) at which the load is gone, straight or curved, with its statistical interval.
 
-    Raises RuntimeError where the fit does not converge, as scipy.optimize.curve_fit does.
+    Fits `load_at`, since the table's angle is known and the load is what scatters; coefficients
+    are those of the straight `tangent_at`. Raises RuntimeError where it does not converge, as
+    scipy.optimize.curve_fit does.
     """
     from scipy.optimize import curve_fit
     from scipy.stats import t as student
 
-    count = 3 if curved else 2
     load, tangent = approach.load / np.cos(approach.theta), np.tan(approach.theta)
-    start = np.zeros(count)
-    start[0] = tangent[-1]
-    best, covariance = curve_fit(tangent_at, load, tangent, p0=start)
-    residual = tangent - tangent_at(load, *best)
-    freedom = len(load) - count
-    slope = 1.0 / (1.0 + best[0] ** 2)
-    half = float(student.ppf(0.975, freedom) * np.sqrt(covariance[0, 0]) * slope)
-    scatter = float(np.sqrt(np.sum(residual**2) / freedom) * slope)
+    slope, start = np.polyfit(tangent, load, 1)
+    if slope == 0.0:
+        slope = -1e-9
+    guess = (-start / slope, -slope, 0.0)[: 3 if curved else 2]
+    best, covariance = curve_fit(load_at, tangent, load, p0=guess)
+    residual = load - load_at(tangent, *best)
+    freedom = len(load) - len(guess)
+    per_tangent = 1.0 / (1.0 + best[0] ** 2)
+    half = float(student.ppf(0.975, freedom) * np.sqrt(covariance[0, 0]) * per_tangent)
+    scatter = float(np.sqrt(np.sum(residual**2) / freedom) / abs(best[1]) * per_tangent)
     angle = math.atan(best[0])
-    return Fit(angle, angle - half, angle + half, tuple(map(float, best)), len(load), scatter)
+    straight = (float(best[0]), float(-1.0 / best[1]))
+    return Fit(angle, angle - half, angle + half, straight, len(load), scatter)
 
 
 def fit_critical_angle(slow: Approach, brisk: Approach | None = None) -> Fit | None:
@@ -91,8 +101,9 @@ def fit_critical_angle(slow: Approach, brisk: Approach | None = None) -> Fit | N
     rate = float(np.median(slow.rate))
     lag = correction = 0.0
     other = _straight(brisk) if brisk is not None else None
-    if brisk is not None and other is not None and other[1] < 4 * ALLOWED_LAG * rate:
-        gain = rate / (float(np.median(brisk.rate)) - rate)
+    apart = 0.0 if brisk is None or other is None else float(np.median(brisk.rate)) - rate
+    if other is not None and apart > rate / 2 and other[1] < 4 * ALLOWED_LAG * rate:
+        gain = rate / apart
         correction = gain * (other[0].value - fit.value)
         lag = gain * math.hypot(other[1], doubt)
     else:

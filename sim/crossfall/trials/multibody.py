@@ -12,6 +12,7 @@ A point on an axis is not moved by turning about it, so the statics is that of t
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 import numpy as np
@@ -97,14 +98,18 @@ def multibody(truck: Truck, *, turning: bool = True) -> Tree:
     stiffness and locked suspension become fixed joints. Raises InputError where a link would have
     no mass or an inertia no solid can have.
     """
+    bodies = [Link("chassis", truck.chassis)]
+    for end, axle in zip(ENDS, truck.axles, strict=True):
+        left, right = axle.wheels
+        bodies.append(Link(f"{end} axle", axle.body))
+        bodies += [Link(f"{end} left wheel", left), Link(f"{end} right wheel", right)]
+    _refuse(truck.name, bodies)
     pairs = [
         pair for index in (0, 1) for pair in (*_axle(truck, index), *_wheels(truck, index, turning))
     ]
     chassis = Link("chassis", truck.chassis, _looks(truck, "chassis"), _hull(truck))
     links = (chassis, *(link for link, _ in pairs))
-    problems = [p for link in links for p in _problems(truck.name, link)]
-    if problems:
-        raise InputError(problems)
+    _refuse(truck.name, links)
     return Tree(links, tuple(joint for _, joint in pairs))
 
 
@@ -186,6 +191,12 @@ def _share(body: Body, point: Array, radius: float) -> tuple[Body, Body]:
         - steiner(left, cg - body.cg)
     )
     return share, Body(left, frozen(cg), frozen(inertia))
+
+
+def _refuse(name: str, links: Iterable[Link]) -> None:
+    problems = [p for link in links for p in _problems(name, link)]
+    if problems:
+        raise InputError(problems)
 
 
 def _problems(name: str, link: Link) -> list[Problem]:

@@ -41,7 +41,8 @@ class Pace:
     light: a start is too late where a wheel bears less than this fraction of its level load.
     hold: s a held angle is watched; longer holds move the tip by less than 0.01 deg.
     bracket: rad, width to which holding narrows the tip.
-    floor: rad, uncertainty that is always there (step, solver iterations, contact margin).
+    floor: rad, uncertainty that is always there: step, solver, contact margin, and where a trial
+    started; trials that differ in these alone agree this well.
     limit: rad, where a trial that has not tipped ends.
     fallen: rad of lean added with a pair of wheels off the table that counts as a fall.
     slid: of a tyre radius, sliding that ends a trial.
@@ -57,7 +58,7 @@ class Pace:
     light: float = 0.03
     hold: float = 0.8
     bracket: float = math.radians(0.04)
-    floor: float = math.radians(0.01)
+    floor: float = math.radians(0.03)
     limit: float = math.radians(85.0)
     fallen: float = math.radians(4.0)
     slid: float = 0.5
@@ -80,7 +81,8 @@ class TiltTrial:
     """One trial; angles in rad, real size and time.
 
     tip: critical angle at zero rate (the event), nan unless it tips. tip_ci: (low, high), about
-    95 %: the bracket, the disagreement of event and fit, and the engine's own floor. event:
+    95 %: the bracket and the floor of Pace, and as far as the fit's interval where that lies
+    outside (a truck that loses its balance with load left tips before its load is gone). event:
     middle of event_bracket, between an angle at which it stands and one at which it does not.
     fit: the fitted critical angle with its interval. ramp: what the moving table showed, late by
     its rate. lift: (4,) angle at which each uphill wheel left the table for good, nan for the
@@ -325,12 +327,14 @@ def _tip(run: Tilting, trial: TiltTrial, brisk: Stretch, began: int) -> TiltTria
     run.recorder = None
     low, high = _bracket(run, ramp if fit is None else fit.value, low, high, trial.pace)
     event = (low + high) / 2
-    apart = 0.0 if fit is None else abs(fit.value - event)
-    half = math.hypot((high - low) / 2, apart, trial.pace.floor)
+    half = math.hypot((high - low) / 2, trial.pace.floor)
+    interval = event - half, event + half
+    if fit is not None:  # where they disagree, reach to the nearer end of the fit's interval
+        interval = min(interval[0], fit.high), max(interval[1], fit.low)
     return replace(
         trial,
         tip=event,
-        tip_ci=(event - half, event + half),
+        tip_ci=interval,
         event=event,
         event_bracket=(low, high),
         fit=fit,

@@ -1,0 +1,106 @@
+"""The fits on synthetic data of known truth."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+import pytest
+
+from crossfall.trials.fits import Approach, fit_critical_angle, fit_onset, fit_tangent
+
+CRITICAL = math.radians(43.0)
+RATES = math.radians(2.0), math.radians(6.0)
+
+
+def approach(rng, rate, noise, *, lag=0.0, count=80, truth=CRITICAL):
+    """A pair's load running out in proportion to the tangent, the truck behind its table by lag."""
+    theta = np.linspace(truth - math.radians(1.5), truth - math.radians(0.1), count)
+    load = (math.tan(truth) - np.tan(theta - lag * rate)) / 1.2
+    measured = (load + rng.normal(0.0, noise, count)) * np.cos(theta)
+    return Approach(theta, measured, np.full(count, rate))
+
+
+def test_exact_data_give_the_exact_angle():
+    fit = fit_tangent(approach(np.random.default_rng(0), RATES[0], 0.0))
+    assert fit.value == pytest.approx(CRITICAL, abs=1e-9)
+    assert fit.scatter < 1e-9
+
+
+def test_two_rates_take_the_lag_out():
+    rng = np.random.default_rng(0)
+    slow, brisk = (approach(rng, r, 0.0, lag=0.02) for r in RATES)
+    fit = fit_critical_angle(slow, brisk)
+    assert fit.value == pytest.approx(CRITICAL, abs=math.radians(0.001))
+    alone = fit_critical_angle(slow)
+    assert alone.value == pytest.approx(CRITICAL + 0.02 * RATES[0], abs=math.radians(0.001))
+    assert alone.low < CRITICAL < alone.high
+
+
+def test_the_statistical_interval_covers_as_often_as_it_says():
+    rng, hits, n = np.random.default_rng(7), 0, 1000
+    for _ in range(n):
+        fit = fit_tangent(approach(rng, RATES[0], 0.0005))
+        hits += fit.low < CRITICAL < fit.high
+    assert 0.93 < hits / n < 0.97
+
+
+def test_the_whole_interval_covers_at_least_as_often():
+    rng, hits, n = np.random.default_rng(8), 0, 300
+    for _ in range(n):
+        slow, brisk = (
+            approach(rng, r, 0.0005, lag=0.02, count=c)
+            for r, c in zip(RATES, (80, 27), strict=True)
+        )
+        fit = fit_critical_angle(slow, brisk)
+        hits += fit.low < CRITICAL < fit.high
+    assert hits / n >= 0.95
+
+
+def test_a_curved_path_widens_the_interval():
+    rng = np.random.default_rng(3)
+    straight = fit_critical_angle(approach(rng, RATES[0], 1e-5))
+    theta = np.linspace(CRITICAL - math.radians(1.5), CRITICAL, 80)
+    load = np.sqrt(np.maximum(0.0, CRITICAL - theta)) * 0.1 + 0.2 * (CRITICAL - theta)
+    bent = fit_critical_angle(Approach(theta, load, np.full(80, RATES[0])))
+    assert bent.high - bent.low > 2 * (straight.high - straight.low)
+
+
+def test_too_little_or_rising_load_gives_nothing():
+    rng = np.random.default_rng(0)
+    assert fit_critical_angle(approach(rng, RATES[0], 0.0, count=5)) is None
+    rising = approach(rng, RATES[0], 0.0)
+    assert fit_critical_angle(Approach(rising.theta, rising.load[::-1], rising.rate)) is None
+
+
+def slide(rng, noise, mu, rate=RATES[0]):
+    """Way of a block on a table tilted steadily, by integrating its motion."""
+    start, dt = math.atan(mu), 1e-4
+    t = np.arange(0, 0.6, dt)
+    theta = start + rate * t
+    pull = 9.81 * (np.sin(theta) - mu * np.cos(theta))
+    way = np.cumsum(np.cumsum(pull) * dt) * dt
+    keep = way > 2e-4
+    way = way[keep][::200]
+    return theta[keep][::200], way + rng.normal(0, noise, len(way))
+
+
+@pytest.mark.parametrize("mu", [0.3, 0.6, 1.0])
+def test_the_onset_of_sliding_is_found(mu):
+    fit = fit_onset(*slide(np.random.default_rng(2), 0.0, mu))
+    assert fit.value == pytest.approx(math.atan(mu), abs=math.radians(0.02))
+
+
+def test_onset_interval_covers():
+    # Noise on the cube root, where the fit is straight, so that the interval has a meaning.
+    rng, hits, n = np.random.default_rng(5), 0, 1000
+    theta = np.linspace(0.41, 0.43, 25)
+    for _ in range(n):
+        root = 2.0 * (theta - 0.4) + rng.normal(0, 2e-4, len(theta))
+        fit = fit_onset(theta, root**3)
+        hits += fit.low < 0.4 < fit.high
+    assert 0.93 < hits / n < 0.97
+
+
+def test_too_few_points_of_sliding():
+    assert fit_onset(np.array([0.1, 0.2]), np.array([0.0, 0.1])) is None
