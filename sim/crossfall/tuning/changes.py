@@ -116,9 +116,13 @@ class ChangeFile(Strict):
     truck: Name
     note: Text = ""
     currency: Annotated[str, Field(max_length=8)] = ""
-    change: Annotated[
-        tuple[Change, ...], Field(strict=False, min_length=1, max_length=MOST_CHANGES)
-    ]
+    change: Annotated[tuple[Change, ...], Field(strict=False, max_length=MOST_CHANGES)]
+
+    @model_validator(mode="after")
+    def _has_some(self) -> ChangeFile:
+        if not self.change:
+            raise mistake("change", "is empty", "give at least one [[change]]")
+        return self
 
 
 @dataclass(frozen=True)

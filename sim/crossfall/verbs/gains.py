@@ -20,9 +20,11 @@ PER_10MM = degrees(1.0) / 100  # from rad/m
 PANELS = (
     ("climb", "side", (0,), (0,)),
     ("descent", "side", (4,), (2,)),
+    ("climb and descent at once", "side", (0, 4), (0, 2)),
+    ("all four at once", "side", (0, 2, 4, 6), (0, 2)),
     ("left side down", "rear", (2,), (1,)),
     ("right side down", "rear", (6,), (3,)),
-    ("all four at once", "side", (0, 2, 4, 6), (0, 2)),
+    ("both sides at once", "rear", (2, 6), (1, 3)),
     ("all four at once", "rear", (0, 2, 4, 6), (1, 3)),
 )
 

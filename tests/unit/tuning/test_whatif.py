@@ -1,0 +1,303 @@
+"""One change at a time: gains, side effects, words, ties, run time and limits."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from math import degrees, hypot, pi, radians, tan
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from crossfall.statics import rigid
+from crossfall.statics.compliant import tips
+from crossfall.truck.build import Loaded, build, load_truck
+from crossfall.truck.edits import set_values
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import Truck
+from crossfall.truck.problems import InputError
+from crossfall.tuning.apply import apply
+from crossfall.tuning.battery import CELL, run_time
+from crossfall.tuning.changes import Catalogue, beside, read_changes
+from crossfall.tuning.directions import DIRECTIONS, ROUND, difference_sd, doubt
+from crossfall.tuning.effects import effects, turning_circle
+from crossfall.tuning.limits import breaches, read_limits
+from crossfall.tuning.packs import packs
+from crossfall.tuning.whatif import Outcome, Ranking, what_if
+from support import make_truck
+
+SIDE, CLIMB, DESCENT, WORST = range(4)
+
+
+@pytest.fixture(scope="module")
+def bramble() -> Loaded:
+    return load_truck("bramble")
+
+
+@pytest.fixture(scope="module")
+def catalogue(bramble: Loaded) -> Catalogue:
+    return read_changes(beside(bramble.path))
+
+
+@pytest.fixture(scope="module")
+def ranking(bramble: Loaded, catalogue: Catalogue) -> Ranking:
+    return what_if(bramble, catalogue, "side")
+
+
+def of(ranking: Ranking, catalogue: Catalogue, name: str) -> Outcome:
+    i = catalogue.position(name)
+    return next(o for o in ranking.outcomes if o.change == i)
+
+
+# Gains
+
+
+@pytest.mark.parametrize("name", ["clear roof", "droop limits", "front rings", "front strips"])
+def test_gain_is_that_of_the_two_trucks(
+    bramble: Loaded, catalogue: Catalogue, ranking: Ranking, name: str
+) -> None:
+    """Each truck by itself, on top of what the change requires."""
+    outcome = of(ranking, catalogue, name)
+    first = dict.fromkeys(outcome.on_top_of, 1)
+    pair = [first, first | {outcome.change: outcome.many}]
+    before, after = (
+        tips(build(apply(bramble.spec, catalogue, c), bramble.folder)[0], ROUND).tip for c in pair
+    )
+    for d, members in enumerate(((2, 6), (0,), (4,), range(8))):
+        gain = after[list(members)].min() - before[list(members)].min()
+        assert outcome.gain[d] == pytest.approx(gain, abs=1e-9)
+    grams = abs(outcome.side.mass) * 10
+    if grams > 0.1:
+        np.testing.assert_allclose(outcome.per_100g * grams, outcome.gain)
+    if outcome.price:
+        np.testing.assert_allclose(outcome.per_money * outcome.price, outcome.gain)
+    else:
+        assert np.isnan(outcome.per_money).all()
+
+
+def test_every_change_is_ranked_once_and_in_order(catalogue: Catalogue, ranking: Ranking) -> None:
+    assert ranking.impossible == ()
+    assert sorted(o.change for o in ranking.outcomes) == list(range(len(catalogue.changes)))
+    gains = [o.gain[SIDE] for o in ranking.outcomes]
+    assert gains == sorted(gains, reverse=True)
+    places = [o.place for o in ranking.outcomes]
+    assert places == sorted(places)
+    assert places[0] == 1
+
+
+def test_closer_than_the_uncertainty_is_a_tie(bramble: Loaded, tmp_path: Path) -> None:
+    """Two changes alike but for a hair tie; one that is surely better does not."""
+    path = tmp_path / "c.toml"
+    text = 'format = 1\ntruck = "bramble"\n'
+    for name, mass in (("a", 60.0), ("b", 60.3), ("c", 20.0)):
+        part = f"name = 'lump {name}', on = 'rear axle', mass_g = {mass}, at_mm = [0, 0, 0]"
+        part += ", mass_tol_g = 3"
+        text += f"[[change]]\nname = '{name}'\nlabel = '{name}'\nadd = [{{ {part} }}]\n"
+    path.write_text(text, encoding="utf-8")
+    found = what_if(bramble, read_changes(path), "side")
+    assert [(o.change, o.place) for o in found.outcomes] == [(1, 1), (0, 1), (2, 3)]
+    exact = path.read_text(encoding="utf-8").replace("mass_tol_g = 3", "mass_tol_g = 0")
+    path.write_text(exact.replace("at_mm", "place_tol_mm = 0, at_mm"), encoding="utf-8")
+    assert [o.place for o in what_if(bramble, read_changes(path), "side").outcomes] == [1, 2, 3]
+
+
+def test_shared_errors_cancel_in_a_difference(bramble: Loaded) -> None:
+    """A change is known far better than the truck it is made to."""
+    truck = bramble.truck
+    own = doubt(truck, pi / 2)
+    assert difference_sd(own, own) == 0.0
+    alone = difference_sd(own, {})
+    lighter = replace(truck, parts=truck.parts[1:])
+    assert 0 < difference_sd(own, doubt(lighter, pi / 2)) < alone
+
+
+def test_doubt_is_that_of_drawn_trucks(bramble: Loaded) -> None:
+    """Standard deviation of the rigid angle over trucks drawn within their tolerances."""
+    from crossfall.truck.assemble import with_masses, with_shifts
+
+    truck = bramble.truck
+    rng = np.random.default_rng(11)
+    rows = {p.row: p for p in truck.parts}
+    drawn = []
+    for _ in range(400):
+        masses = {r: p.body.mass + p.mass_sd * rng.normal() for r, p in rows.items()}
+        shifts = {r: p.place_sd * rng.normal(size=3) for r, p in rows.items()}
+        other = with_shifts(with_masses(truck, masses), shifts)
+        drawn.append(rigid.tip_angle(other, np.array([pi / 2]))[0])
+    # 400 draws: the deviation itself is known to 1 / sqrt(800), 3.5 %
+    assert np.std(drawn) == pytest.approx(difference_sd(doubt(truck, pi / 2), {}), rel=0.12)
+
+
+def test_words_name_what_is_won_and_lost(catalogue: Catalogue, ranking: Ranking) -> None:
+    words = of(ranking, catalogue, "brass front cover").words
+    assert words.startswith("helps the climb +")
+    assert "costs the descent -" in words
+    assert of(ranking, catalogue, "clear roof").words == ""
+
+
+def test_aim_decides_the_order(bramble: Loaded, catalogue: Catalogue, ranking: Ranking) -> None:
+    climb = what_if(bramble, catalogue, "climb")
+    gains = [o.gain[CLIMB] for o in climb.outcomes]
+    assert gains == sorted(gains, reverse=True)
+    assert climb.outcomes[0].change != ranking.outcomes[0].change
+
+
+def test_a_change_that_leaves_no_truck_standing_is_told(bramble: Loaded, tmp_path: Path) -> None:
+    path = tmp_path / "c.toml"
+    path.write_text(
+        'format = 1\ntruck = "bramble"\n[[change]]\nname = "a"\nlabel = "a"\n'
+        'set = { "both.suspension.spring_n_per_mm" = 0.01 }\n',
+        encoding="utf-8",
+    )
+    found = what_if(bramble, read_changes(path), "side")
+    assert found.outcomes == ()
+    assert "spring cannot hold" in found.impossible[0][1]
+
+
+# Side effects
+
+
+def test_side_effects_of_heavier_wheels(catalogue: Catalogue, ranking: Ranking) -> None:
+    side = of(ranking, catalogue, "front rings").side
+    assert side.mass == pytest.approx(0.116, abs=1e-9)
+    assert side.unsprung == pytest.approx(side.mass)
+    assert side.sprung == pytest.approx(0.0, abs=1e-12)
+    ring = 0.116 * (0.0245**2 + 0.021**2) / 2  # m (r_o^2 + r_i^2) / 2
+    assert side.spin_inertia == pytest.approx(ring, rel=1e-9)
+    assert side.rotating_mass == pytest.approx(ring / 0.057**2, rel=1e-9)
+    assert side.steer_inertia > 0
+    assert side.front_share > 0
+    assert side.cg_height < 0
+    assert side.run_time < 0
+
+
+def test_side_effects_of_geometry(catalogue: Catalogue, ranking: Ranking) -> None:
+    assert of(ranking, catalogue, "deep offset").side.width == pytest.approx(0.010)
+    assert of(ranking, catalogue, "deep offset").side.turning_circle > 0
+    long = of(ranking, catalogue, "long rear").side
+    assert long.wheelbase == pytest.approx(0.007)
+    assert long.breakover < 0
+    assert long.turning_circle > 0
+    low = of(ranking, catalogue, "low ride").side
+    assert low.approach < 0
+    assert low.breakover < 0
+    assert of(ranking, catalogue, "droop limits").side.mass == 0.0
+
+
+def test_turning_circle_by_hand() -> None:
+    truck = replace(make_truck(), steering_lock=radians(40))
+    inside = truck.wheelbase / tan(radians(40))
+    outer = hypot(truck.wheelbase, inside + 0.085) + 0.021
+    assert turning_circle(truck) == pytest.approx(2 * outer)
+    assert np.isnan(turning_circle(make_truck()))
+
+
+def test_effects_of_a_truck_without_optional_sections(bramble: Loaded) -> None:
+    bare = bramble.spec.model_copy(update={"clearance": None, "battery": None})
+    truck, _ = build(bare, bramble.folder)
+    found = effects(truck, bare)
+    assert np.isnan([found.approach, found.breakover, found.departure, found.run_time]).all()
+    assert found.mass == whole(truck).mass
+
+
+# Run time
+
+
+def test_run_time_by_hand(bramble: Loaded) -> None:
+    """3300 mAh, 80 % usable, 6.5 A at 3300 g: 24.4 min there, less in proportion to the mass."""
+    runs = run_time(bramble.truck, bramble.spec)
+    assert runs is not None
+    at_measured_mass = 3.3 * 0.8 / 6.5 * 60
+    assert runs.how == "measured"
+    assert runs.minutes == pytest.approx(at_measured_mass * 3.3 / whole(bramble.truck).mass)
+    assert runs.energy == pytest.approx(3.3 * 3600 * 3 * CELL * 0.8)
+
+
+def test_run_time_falls_with_mass_and_capacity(bramble: Loaded) -> None:
+    def minutes(values: dict[str, float | int]) -> float:
+        spec = set_values(bramble.spec, values)
+        runs = run_time(build(spec, bramble.folder)[0], spec, bramble.spec.battery)
+        assert runs is not None
+        return runs.minutes
+
+    now = minutes({})
+    assert minutes({"battery.capacity_mah": 1650.0}) == pytest.approx(now / 2)
+    assert minutes({"battery.cells": 2}) == pytest.approx(now * 2 / 3)  # the power stays
+    assert minutes({"part.cab.mass_g": 500.0}) < now
+
+
+def test_estimated_draw_says_so(bramble: Loaded) -> None:
+    spec = set_values(bramble.spec, {"battery.draw_a": None})
+    runs = run_time(bramble.truck, spec)
+    assert runs is not None
+    assert runs.how == "estimated"
+    known = run_time(bramble.truck, bramble.spec)
+    assert known is not None
+    assert runs.sd / runs.seconds > known.sd / known.seconds
+
+
+def test_front_of_minutes_against_degrees(bramble: Loaded, catalogue: Catalogue) -> None:
+    found = packs(bramble, catalogue)
+    side = DIRECTIONS.index("side")
+    assert len(found) == 9
+    front = [p for p in found if p.on_front[side]]
+    for p in found:
+        beaten = any(
+            q.runs.seconds >= p.runs.seconds
+            and q.angle[side] >= p.angle[side]
+            and (q.runs.seconds, q.angle[side]) != (p.runs.seconds, p.angle[side])
+            for q in found
+        )
+        assert p.on_front[side] == (not beaten)
+    minutes, stood = zip(*((p.runs.minutes, degrees(p.angle[side])) for p in front), strict=True)
+    assert list(minutes) == sorted(minutes, reverse=True)
+    assert list(stood) == sorted(stood)
+    assert len(front) >= 2
+
+
+# Class limits
+
+
+def limits_text(body: str) -> str:
+    return f'format = 1\nname = "made up"\n{body}\n'
+
+
+def test_limits_that_hold_and_that_do_not(bramble: Loaded, tmp_path: Path) -> None:
+    path = tmp_path / "class.toml"
+
+    def broken(body: str) -> list[str]:
+        path.write_text(limits_text(body), encoding="utf-8")
+        return [b.sentence for b in breaches(read_limits(path), bramble.truck, bramble.spec)]
+
+    assert broken("most_width_mm = 218\nleast_wheelbase_mm = 313\nmost_wheelbase_mm = 313") == []
+    assert broken("details = ['Winch', 'roof rack']\nmost_tyre_diameter_mm = 114") == []
+    assert broken("most_width_mm = 217.9") == ["the width is 218.0 mm, at most 217.9 are allowed"]
+    assert broken("least_mass_g = 3700") == ["the mass is 3690.0 g, at least 3700 are asked"]
+    assert broken("most_tyre_diameter_mm = 110") == [
+        "the tyre diameter is 114.0 mm, at most 110 are allowed"
+    ]
+    assert broken("details = ['snorkel', 'winch']") == ["the detail 'snorkel' is missing"]
+    assert broken("least_details = 90") == ["there are 14 scale details, at least 90 are asked"]
+    assert len(broken("most_mass_g = 3000\nmost_wheelbase_mm = 300\nleast_details = 90")) == 3
+
+
+def test_mistakes_in_a_limits_file(tmp_path: Path) -> None:
+    path = tmp_path / "class.toml"
+    body = "most_wdith_mm = 200\nleast_mass_g = -3\nleast_wheelbase_mm = 310"
+    path.write_text(limits_text(body), encoding="utf-8")
+    with pytest.raises(InputError) as caught:
+        read_limits(path)
+    found = [str(p).split("class.toml:")[1] for p in caught.value.problems]
+    assert found[0] == "3: most_wdith_mm: is not a known key; did you mean 'most_width_mm'?"
+    assert found[1].startswith("4: least_mass_g: is -3")
+    path.write_text(limits_text("least_mass_g = 3\nmost_mass_g = 2"), encoding="utf-8")
+    with pytest.raises(InputError, match="at most most_mass_g, 2"):
+        read_limits(path)
+
+
+def test_no_demo_part_stands_under_the_ground(bramble: Loaded, catalogue: Catalogue) -> None:
+    """Everything the demo file adds or moves is somewhere a truck has room for it."""
+    for i, change in enumerate(catalogue.changes):
+        truck: Truck = build(apply(bramble.spec, catalogue, {i: change.most}), bramble.folder)[0]
+        low = min(p.body.cg[2] for p in truck.parts)
+        assert low > 0.02
