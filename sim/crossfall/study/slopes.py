@@ -1,0 +1,199 @@
+"""The slope a truck can just be driven across, by trials, beside the static answer.
+
+Every trial has a seed of its own, which draws what a driver cannot choose: the ground, where the
+stone lies under the tyres' start, and the grip within its range. The critical slope is where half
+of the trials fail (see `critical`). What the static answer has above it is the dynamic allowance:
+the degrees a driver must keep in hand.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from dataclasses import dataclass, field, replace
+from typing import Literal
+
+import numpy as np
+
+from crossfall.study.critical import CriticalSlope, find_critical, fit_logistic
+from crossfall.trials.drive import Drive
+from crossfall.trials.ground import Plane, Rough, Stone
+from crossfall.trials.slope import SlopeTrial, cross_slope
+from crossfall.truck.model import Grip, Truck
+
+STRAY = 0.06  # m, the most a stone lies farther ahead: about where on the tread it is met
+BELOW = {Plane: math.radians(3.0), Stone: math.radians(25.0), Rough: math.radians(20.0)}
+ABOVE = math.radians(3.0)
+STEEPEST = math.radians(85.0)
+
+
+@dataclass(frozen=True)
+class Crossing:
+    """What is tried: heading rad, speed m/s. grip: a coefficient for every trial, a range to draw
+    from, or None for enough never to slide. seed: of all trials together.
+    """
+
+    heading: float = math.pi / 2
+    speed: float = 0.15
+    distance: float | None = None
+    ground: Plane | Stone | Rough = field(default_factory=Plane)
+    drive: Drive = field(default_factory=Drive)
+    grip: Grip | float | None = None
+    seed: int = 0
+
+
+@dataclass(frozen=True)
+class SlopeStudy:
+    """A critical slope by trials and its static answer; rad.
+
+    outcomes: of every trial, in the order of critical.angles. window: static tip, low and high
+    over both friction closures. slide: static slide angle at the likely grip, nan without one.
+    static: the lower of slide and the low end of the window, and which: first. allowance: static
+    less critical.fit.angle, and allowance_ci: (low, high). seconds: CPU time of the trials.
+    """
+
+    crossing: Crossing
+    critical: CriticalSlope
+    outcomes: tuple[str, ...]
+    window: tuple[float, float]
+    slide: float
+    static: float
+    first: Literal["tips", "slides"]
+    allowance: float
+    allowance_ci: tuple[float, float]
+    seconds: float = field(compare=False, default=0.0)
+
+
+def critical_slope(
+    truck: Truck,
+    crossing: Crossing,
+    *,
+    half_width: float = math.radians(0.5),
+    most: int = 40,
+    watch: Callable[[int, float, str], None] = lambda number, angle, outcome: None,
+) -> SlopeStudy:
+    """Find the critical slope of a crossing to +-half_width (rad), in at most `most` trials.
+
+    The static answer says where to look first; where all trials there end alike the search goes
+    on outside, and nothing but outcomes enters the fit. Where nothing is drawn the edge is sharp
+    and is bisected, and the interval is what is left between. watch: told of every trial.
+    """
+    window, slide = static_answer(truck, crossing)
+    first: Literal["tips", "slides"] = "slides" if slide < window[0] else "tips"
+    static = slide if first == "slides" else window[0]
+    outcomes: list[str] = []
+    seconds = [0.0]
+
+    def fails(angle: float, number: int) -> bool:
+        trial = one_trial(truck, crossing, angle, len(outcomes))
+        outcomes.append(trial.outcome)
+        seconds[0] += trial.seconds
+        watch(len(outcomes), angle, trial.outcome)
+        return trial.outcome != "crossed"
+
+    search = find_critical if varies(crossing) else bisect
+    low = max(0.0, static - BELOW[type(crossing.ground)])
+    high = min(STEEPEST, static + ABOVE)
+    found = search(fails, low, high, half_width=half_width, most=most)
+    outside = (0.0, low) if found.failed.all() else (high, STEEPEST)
+    if (found.failed.all() or not found.failed.any()) and outside[0] < outside[1]:
+        del outcomes[:]
+        found = search(fails, *outside, half_width=half_width, most=most)
+    fit = found.fit
+    return SlopeStudy(
+        crossing,
+        found,
+        tuple(outcomes),
+        window,
+        slide,
+        static,
+        first,
+        static - fit.angle,
+        (static - fit.high, static - fit.low),
+        seconds[0],
+    )
+
+
+def varies(crossing: Crossing) -> bool:
+    """Whether two trials at one angle can end differently."""
+    return not isinstance(crossing.ground, Plane) or isinstance(crossing.grip, Grip)
+
+
+def bisect(
+    fails: Callable[[float, int], bool], low: float, high: float, *, half_width: float, most: int
+) -> CriticalSlope:
+    """Where holds turn into failures between low and high, to +-half_width, for a sharp edge."""
+    angles: list[float] = []
+    failed: list[bool] = []
+    ends = [-math.inf, math.inf]
+    while len(angles) < most and not ends[1] - ends[0] <= 2 * half_width:
+        angle = (max(ends[0], low) + min(ends[1], high)) / 2
+        if angle - low < half_width or high - angle < half_width:
+            angle = low if angle - low < half_width else high
+        if angle in angles:
+            break
+        angles.append(angle)
+        failed.append(bool(fails(angle, len(failed))))
+        ends[1 if failed[-1] else 0] = angle
+    fit = fit_logistic(angles, failed)
+    sharp = replace(fit, low=ends[0], high=ends[1])
+    return CriticalSlope(sharp, np.array(angles), np.array(failed), math.isfinite(sum(ends)))
+
+
+def one_trial(truck: Truck, crossing: Crossing, angle: float, number: int) -> SlopeTrial:
+    """Trial `number` of a crossing, on a slope of `angle` (rad)."""
+    ground, grip = drawn(crossing, number)
+    return cross_slope(
+        truck,
+        angle,
+        heading=crossing.heading,
+        speed=crossing.speed,
+        distance=crossing.distance,
+        ground=ground,
+        drive=crossing.drive,
+        grip=grip,
+    )
+
+
+def drawn(crossing: Crossing, number: int) -> tuple[Plane | Stone | Rough, float | None]:
+    """The ground and grip of trial `number`: triangular within a range of grips."""
+    rng = np.random.default_rng([crossing.seed, number])
+    grip, ground = crossing.grip, crossing.ground
+    share = rng.random()
+    stray = rng.uniform(0.0, STRAY)
+    if isinstance(ground, Rough):
+        ground = replace(ground, seed=int(rng.integers(2**31)))
+    elif isinstance(ground, Stone):
+        ground = replace(ground, stray=ground.stray + stray)
+    if isinstance(grip, Grip):
+        return ground, triangular(share, grip)
+    return ground, grip
+
+
+def triangular(share: float, grip: Grip) -> float:
+    """The coefficient below which `share` of a triangular distribution over the range lies."""
+    width = grip.high - grip.low
+    if width <= 0:
+        return grip.likely
+    bend = (grip.likely - grip.low) / width
+    if share < bend:
+        return grip.low + math.sqrt(share * bend) * width
+    return grip.high - math.sqrt((1 - share) * (1 - bend)) * width
+
+
+def static_answer(truck: Truck, crossing: Crossing) -> tuple[tuple[float, float], float]:
+    """(Tip window, slide angle) in rad of the truck standing there with every wheel held."""
+    from crossfall.statics.compliant import tips
+
+    ends = [
+        float(tips(truck, np.array([crossing.heading]), closure).tip[0])
+        for closure in ("uniform", "sticking")
+    ]
+    grip = crossing.grip.likely if isinstance(crossing.grip, Grip) else crossing.grip
+    slide = math.nan if grip is None else math.atan(grip)
+    known = [e for e in ends if math.isfinite(e)]
+    if not known:  # unresolved: the rigid answer is still a place to start from
+        from crossfall.statics.rigid import tip_angle
+
+        known = [float(tip_angle(truck, [crossing.heading])[0])]
+    return (min(known), max(known)), slide

@@ -1,0 +1,243 @@
+"""A truck under way in a world: how far it has come, how it leans, what its wheels carry."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import dataclass
+
+import numpy as np
+
+from crossfall.trials.drive import Drive, Driveline
+from crossfall.trials.ground import Ground, lay
+from crossfall.trials.margin import effective_gravity, force_angle
+from crossfall.trials.multibody import disc_names
+from crossfall.trials.record import Record, contact_slip
+from crossfall.trials.rig import Rig, gravity_on_table
+from crossfall.trials.world import Settings
+from crossfall.truck.model import GRAVITY, Array, Truck, frozen
+
+LOOK = 8  # steps between looks at loads and poses
+PAIRS = ((0, 2), (1, 3), (0, 1), (2, 3))  # left, right, front, rear: what leaves the ground
+SCRAPE = 0.4  # friction coefficient of a chassis dragging on the ground; common practice, no source
+LEVEL_SETTLE = 0.1  # s on the level before the slope comes
+
+
+@dataclass(frozen=True)
+class Journey:
+    """What a drive showed, n samples; real size.
+
+    record: poses, loads and slip as of any trial; its slip takes the ground as a plane. travelled,
+    sideways: (n,) m, the middle of the four wheels from where it started, along the truck's first
+    heading and to its left. rolled: (n,) m, the driven wheels' turning times their radius, mean.
+    margin: (n,) rad, see `margin`. torque: (n, 4) N m of each wheel's drive.
+    """
+
+    record: Record
+    travelled: Array
+    sideways: Array
+    rolled: Array
+    margin: Array
+    torque: Array
+
+
+Pose = tuple[tuple[float, ...], tuple[float, ...]]
+
+
+@dataclass(frozen=True)
+class _Look:
+    """One sample: real s, m, N, N m; but cg and poses in world lengths."""
+
+    time: float
+    way: tuple[float, float, float]
+    loads: list[float]
+    torque: tuple[float, ...]
+    cg: tuple[float, float, float]
+    chassis: Pose
+    joints: list[float]
+    inner: list[Pose]
+    outer: list[Pose]
+
+
+class Going:
+    """One drive while it is going on. Real seconds, metres, radians.
+
+    travelled, sideways, rolled, fell_back: m, at the last look; fell_back is how far it has come
+    back from the farthest point. lean: rad, of the chassis from the ground's normal. loads: (4,) N.
+    """
+
+    def __init__(self, rig: Rig, truck: Truck, drive: Drive) -> None:
+        self.rig, self.truck = rig, truck
+        self.driveline = Driveline(rig, truck, drive)
+        self.gravity = (0.0, 0.0, -GRAVITY)
+        self.theta = self.time = self.lean = 0.0
+        self.travelled = self.sideways = self.rolled = self.farthest = 0.0
+        self.loads: list[float] = [0.0] * 4
+        self.hull: list[tuple[float, ...]] = []  # where the chassis presses on the ground, real m
+        world = rig.world
+        self._joints = [world.joints[name] for name in world.moving]
+        names = [disc_names(w, truck.axles[w // 2]) for w in range(4)]
+        self._inner = [world.link[n[0]] for n in names]
+        self._outer = [world.link[n[-1]] for n in names]
+        self._seen: list[_Look] = []
+        self._tick = 0
+        self._began: tuple[float, float, float] | None = None
+        self._per_second = rig.scale.time / rig.dt
+
+    # --- moving ---------------------------------------------------------------------------
+
+    def step(self) -> bool:
+        """One step; True when it was also looked at."""
+        self.driveline.step()
+        self.rig.step(self.gravity)
+        self.time += 1 / self._per_second
+        self._tick += 1
+        if self._tick % LOOK:
+            return False
+        self._look()
+        return True
+
+    def steps(self, seconds: float) -> int:
+        return max(1, round(seconds * self._per_second))
+
+    def settle(self, heading: float, theta: float, rate: float, hold: float) -> None:
+        """Held by the brake, from the level to a slope of theta at `rate` (rad/s) on average.
+
+        The slope comes in ever more gently, so that the truck does not lean past its rest.
+        """
+        for _ in range(self.steps(LEVEL_SETTLE)):
+            self.rig.step(self.gravity)
+        n = self.steps(abs(theta) / rate)
+        for i in range(1, n + 1):
+            self.theta = theta * (1 - (1 - i / n) ** 3)
+            self.gravity = gravity_on_table(heading, self.theta)
+            self.rig.step(self.gravity)
+        for _ in range(self.steps(hold)):
+            self.rig.step(self.gravity)
+        self._look()
+
+    # --- looking --------------------------------------------------------------------------
+
+    def _look(self) -> None:
+        world, scale = self.rig.world, self.rig.scale
+        self.loads = [load / scale.force for load in world.loads()]
+        self.lean = math.acos(max(-1.0, min(1.0, world.uprightness())))
+        inner = world.links(self._inner)
+        x, y = (sum(at[i] for at, _ in inner) / 4 / scale.length for i in (0, 1))
+        rolled = self.driveline.rolled()
+        wheels = self.driveline.wheels or (0, 1, 2, 3)
+        turned = sum(rolled[w] for w in wheels) / len(wheels)
+        if self._began is None:
+            self._began = (x, y, turned)
+        self.travelled, self.sideways = x - self._began[0], y - self._began[1]
+        self.rolled = turned - self._began[2]
+        self.farthest = max(self.farthest, self.travelled)
+        self.hull = [tuple(v / scale.length for v in at) for at, _ in world.hull_contacts()]
+        self._seen.append(
+            _Look(
+                self.time,
+                (self.travelled, self.sideways, self.rolled),
+                self.loads,
+                self.driveline.torques,
+                world.mass_centre(),
+                world.chassis(),
+                [state[0] for state in world.joint_states(self._joints)],
+                inner,
+                world.links(self._outer),
+            )
+        )
+
+    @property
+    def fell_back(self) -> float:
+        return self.farthest - self.travelled
+
+    @property
+    def airborne(self) -> bool:
+        """Whether both wheels of a side or an axle are off the ground."""
+        return any(self.loads[a] <= 0.0 and self.loads[b] <= 0.0 for a, b in PAIRS)
+
+    def in_truck(self, place: Sequence[float]) -> Array:
+        """(3,) m, a place on the ground seen in the truck's own axes as the chassis stands."""
+        scale = self.rig.scale.length
+        pose = self.rig.world.chassis_poses([self.rig.world.chassis()])[0]
+        turn = rotations(pose[None, 3:])[0]
+        return np.asarray(turn.T @ (np.asarray(place) - pose[:3] / scale))
+
+    def journey(self) -> Journey:
+        """Everything seen so far."""
+        length, seen = self.rig.scale.length, self._seen
+        way = frozen([look.way for look in seen])
+        cg = frozen([look.cg for look in seen]) / length
+        record = self._record()
+        pull = effective_gravity(record.time, cg, frozen(self.gravity))
+        margin = force_angle(cg, pull, self._contacts() / length)
+        torque = frozen([look.torque for look in seen])
+        return Journey(record, way[:, 0], way[:, 1], way[:, 2], margin, torque)
+
+    def _record(self) -> Record:
+        world, length, seen = self.rig.world, self.rig.scale.length, self._seen
+        chassis = np.array(world.chassis_poses([look.chassis for look in seen]))
+        chassis[:, :3] /= length
+        joints = np.array([look.joints for look in seen])
+        straight = np.array(["heave" in n or "tyre" in n for n in world.moving], dtype=bool)
+        joints[:, straight] /= length
+        wheels = np.array([[(*at, *turn) for at, turn in look.inner] for look in seen])
+        wheels[:, :, :3] /= length
+        radii = np.array([a.tyre.radius for a in self.truck.axles for _ in (0, 1)])
+        return Record(
+            time=frozen([look.time for look in seen]),
+            theta=frozen(np.full(len(seen), self.theta)),
+            loads=frozen([look.loads for look in seen]),
+            chassis=frozen(chassis),
+            joints=frozen(joints),
+            joint_names=tuple(world.moving),
+            slip=frozen(contact_slip(wheels, radii)),
+        )
+
+    def _contacts(self) -> Array:
+        """(n, 4, 3) world m, lowest point of each tyre's outer edge."""
+        poses = np.array([[(*at, *turn) for at, turn in look.outer] for look in self._seen])
+        axle = rotations(poses[..., 3:])[..., :, 1]
+        down = -np.array([0.0, 0.0, 1.0]) + axle * axle[..., 2:3]
+        down /= np.linalg.norm(down, axis=-1, keepdims=True)
+        tyres = [self.truck.axles[w // 2].tyre for w in range(4)]
+        length = self.rig.scale.length
+        radius = np.array([t.radius for t in tyres]) * length
+        out = np.array([1, -1, 1, -1]) * [t.contact_half_width for t in tyres] * length
+        places: Array = poses[..., :3] + out[:, None] * axle + radius[:, None] * down
+        return places
+
+
+@contextmanager
+def under_way(
+    truck: Truck,
+    ground: Ground,
+    *,
+    heading: float,
+    reach: float,
+    drive: Drive,
+    grip: float | None,
+    settings: Settings,
+) -> Iterator[Going]:
+    """The truck held on its brakes on level ground; the world closes at the end.
+
+    Springs and dampers are the truck's own: here motion matters, so nothing is damped up.
+    """
+    with Rig(truck, settings, turning=True, settling=False) as rig:
+        lay(ground, rig, truck, heading, reach)
+        rig.world.hull_grip(SCRAPE)
+        for wheel in range(4):
+            rig.world.grip(wheel, settings.stick if grip is None else grip)
+        yield Going(rig, truck, drive)
+
+
+def rotations(quaternions: Array) -> Array:
+    """(..., 3, 3) rotation matrices of quaternions (..., 4) x, y, z, w."""
+    x, y, z, w = np.moveaxis(np.asarray(quaternions, dtype=np.float64), -1, 0)
+    rows = [
+        [1 - 2 * (y * y + z * z), 2 * (x * y - z * w), 2 * (x * z + y * w)],
+        [2 * (x * y + z * w), 1 - 2 * (x * x + z * z), 2 * (y * z - x * w)],
+        [2 * (x * z - y * w), 2 * (y * z + x * w), 1 - 2 * (x * x + y * y)],
+    ]
+    return np.stack([np.stack(row, axis=-1) for row in rows], axis=-2)
