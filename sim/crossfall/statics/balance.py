@@ -100,8 +100,8 @@ def balance(
 ) -> Balance:
     """Loads and stiffness at x (n, B), theta (B,), with the contacts and stops of `on` (g, B).
 
-    `on` freezes which branch of every unilateral law is used (but whether a tyre slips is free), so that
-    the result is smooth in x; without it the gaps decide.
+    `on` freezes which branch of every unilateral law is used, so that the result is smooth in x
+    (but whether a tyre slips is free); without it the gaps decide.
     """
     points = builds.disc_mass.shape[1]
     gravity, d_gravity = gravity_direction(heading, theta)

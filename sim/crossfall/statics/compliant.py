@@ -16,7 +16,8 @@ import numpy as np
 from crossfall.statics import continuation, sticking
 from crossfall.statics.balance import Closure, Uniform
 from crossfall.statics.builds import Builds, Ints, pack
-from crossfall.statics.continuation import CORNER, FOLD, STANDS, UNRESOLVED, Cases, Track
+from crossfall.statics.continuation import CORNER, FOLD, STANDS, UNRESOLVED, Track
+from crossfall.statics.newton import Cases
 from crossfall.statics.settling import settle
 from crossfall.truck.model import Array, Truck
 

@@ -23,7 +23,8 @@ from crossfall.statics import continuation
 from crossfall.statics.balance import Uniform, gap_slopes
 from crossfall.statics.builds import Builds, Flags, Ints, pack
 from crossfall.statics.compliant import lose
-from crossfall.statics.continuation import FOLD, Cases, Track, solve
+from crossfall.statics.continuation import FOLD, Track
+from crossfall.statics.newton import Cases, solve
 from crossfall.truck.model import Array, Axle, Body, Carrier, Truck, frozen
 
 CARRIERS: tuple[Carrier, ...] = get_args(Carrier)

@@ -13,7 +13,8 @@ from crossfall.statics import continuation
 from crossfall.statics.balance import Balance, Uniform
 from crossfall.statics.builds import Builds, Flags, Ints, pack
 from crossfall.statics.compliant import lose
-from crossfall.statics.continuation import Cases, Track
+from crossfall.statics.continuation import Track
+from crossfall.statics.newton import Cases, correct
 from crossfall.truck.model import Array, Truck
 
 
@@ -54,7 +55,7 @@ def path(truck: Truck, heading: float, thetas: Array) -> Path:
     cases = Cases(builds.take(many), np.full(len(thetas), heading), Uniform())
     normal = np.zeros_like(guess)
     normal[-1] = 1.0
-    at = continuation.correct(cases, guess, on, normal=normal, level=thetas)
+    at = correct(cases, guess, on, normal=normal, level=thetas)
     stands = at.good & (thetas <= tip)
     return _described(cases.builds, at.state, cases.balance(at.state, on), stands, tip)
 

@@ -10,13 +10,12 @@ determinant jumps through zero at an event. All cases of a batch advance togethe
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
 
-from crossfall.statics.balance import Balance, Closure, balance, gap_slopes
-from crossfall.statics.builds import Builds, Flags, Index, Ints
+from crossfall.statics.builds import Flags, Ints
+from crossfall.statics.newton import ACCURACY, Cases, correct, solve
 from crossfall.truck.model import Array
 
 GOING, FOLD, CORNER, STANDS, UNRESOLVED = range(5)
@@ -27,161 +26,24 @@ class Settings:
     """Numerical settings of the continuation; lengths over the wheelbase, angles in rad.
 
     step: first arc length, about 5 deg of tilt. largest_step: keeps a gap from opening and closing
-    unseen within one step. smallest_step: a case that gets no further than this is lost there.
-    fine: below this the branches are free during a step. tolerance: last Newton correction, still
-    applied and quadratically convergent, so that points are good to 1e-10 and better; also of the
-    loads. noise: of the loads, times the largest stiffness. together: gaps within this of zero at
-    an event switch together: a symmetric truck lifts two wheels at once. iterations: Newton
-    corrections before a step is shortened. rounds: of steps and events. limit: nothing stands at
-    89 deg.
+    unseen within one step. fine: below this the branches are free during a step. smallest_step: a
+    case that gets no further than this is lost there. together: gaps within this of zero at an
+    event switch together: a symmetric truck lifts two wheels at once. flat: theta component of the
+    tangent at which a fold is found, where theta is good to its square. rounds: of steps and
+    events. limit: nothing stands at 89 deg.
     """
 
     step: float = 0.1
     largest_step: float = 0.2
-    smallest_step: float = 1e-8
     fine: float = 5e-4
-    tolerance: float = 1e-6
-    noise: float = 1e-14
+    smallest_step: float = 1e-8
     together: float = 1e-8
-    iterations: int = 7
+    flat: float = 1e-6
     rounds: int = 400
     limit: float = float(np.radians(89.0))
 
 
 SETTINGS = Settings()
-BLOCK = 256
-
-
-@dataclass(frozen=True)
-class Cases:
-    """B builds, each on its own heading, (B,) rad."""
-
-    builds: Builds
-    heading: Array
-    closure: Closure
-
-    def __len__(self) -> int:
-        return len(self.heading)
-
-    def take(self, index: Index) -> Cases:
-        return Cases(self.builds.take(index), self.heading[index], self.closure.take(index))
-
-    def balance(self, state: Array, on: Flags | None = None) -> Balance:
-        """Balance at state (n + 1, B): unknowns and theta; see `balance.balance` for `on`."""
-        return balance(self.builds, self.heading, state[:-1], state[-1], on, self.closure)
-
-    def gap_count(self) -> int:
-        return 2 * int(self.builds.disc_mass.shape[1]) + 12
-
-    def stiffest(self) -> Array:
-        """(B,) largest stiffness: what an error of position does to a load."""
-        rates = np.maximum(self.builds.tyre_rate, self.builds.stop_rate)
-        return np.asarray(rates.max(axis=(0, 1)))
-
-
-def solve(matrix: Array, *columns: Array) -> tuple[Array, ...]:
-    """Solve (m, m, B) systems for several (m, B) right-hand sides.
-
-    An exactly singular one (a truck in the air) gets a hair of stiffness, and so a huge answer.
-    """
-    right = np.stack([c.T for c in columns], axis=-1)
-    matrices = np.ascontiguousarray(matrix.transpose(2, 0, 1))
-    try:
-        answer = np.linalg.solve(matrices, right)
-    except np.linalg.LinAlgError:
-        answer = np.linalg.solve(matrices + 1e-12 * np.eye(len(matrix)), right)
-    return tuple(np.asarray(answer[..., i].T) for i in range(len(columns)))
-
-
-def in_blocks(work: Callable[[slice], tuple[Array, ...]], count: int) -> tuple[Array, ...]:
-    """Do the work on `BLOCK` cases at a time, which stay in the cache, and join what it gives."""
-    cuts = range(0, max(count, 1), BLOCK)
-    parts = [work(slice(cut, cut + BLOCK)) for cut in cuts]
-    return (
-        parts[0]
-        if len(parts) == 1
-        else tuple(np.concatenate(p, axis=-1) for p in zip(*parts, strict=True))
-    )
-
-
-@dataclass(frozen=True)
-class Corrected:
-    """state: (n + 1, B). good: (B,) converged. effort: (B,) Newton corrections. gaps: (g, B).
-    tangent: (n + 1, B) unit, along the path, oriented like the constraint's normal."""
-
-    state: Array
-    good: Flags
-    effort: Ints
-    gaps: Array
-    tangent: Array
-
-
-def correct(
-    cases: Cases,
-    state: Array,
-    on: Flags | None,
-    *,
-    normal: Array,
-    level: Array,
-    gap: Ints | None = None,
-) -> Corrected:
-    """Newton's method on balance and one more condition per case.
-
-    The condition is normal . state = level (a plane across the path), or the gap numbered `gap`
-    being zero. The tangent solves the linearised balance with normal . tangent > 0.
-    """
-    count = state.shape[1]
-    out_state, tangent = state.copy(), np.zeros_like(state)
-    gaps = np.zeros((cases.gap_count(), count))
-    tolerance = SETTINGS.tolerance * (1.0 if gap is None else 1e-3)
-    noise = SETTINGS.noise * cases.stiffest()
-    good, effort = np.zeros(count, dtype=bool), np.zeros(count, dtype=np.int64)
-    live, part = np.arange(count), cases
-    for iteration in range(SETTINGS.iterations + 1):
-        now = out_state[:, live]
-        rows = normal[:, live], level[live], None if gap is None else gap[live]
-        change, path, seen, residual = _newton(part, now, None if on is None else on[:, live], rows)
-        size = np.abs(change).max(axis=0)
-        done = (size < tolerance + noise[live]) & (residual < SETTINGS.tolerance + noise[live])
-        there = live[done]
-        good[there] = True
-        gaps[:, there], tangent[:, there] = seen[:, done], path[:, done]
-        out_state[:, there] = now[:, done] + change[:, done]
-        keep = ~done & (size < 1.0)
-        if not keep.any() or iteration == SETTINGS.iterations:
-            break
-        live = live[keep]
-        out_state[:, live] = now[:, keep] + change[:, keep]
-        effort[live] += 1
-        part = part if keep.all() else part.take(keep)
-    tangent /= np.maximum(np.sqrt((tangent**2).sum(axis=0)), 1e-300)
-    tangent *= np.where((tangent * normal).sum(axis=0) < 0, -1.0, 1.0)
-    return Corrected(out_state, good, effort, gaps, tangent)
-
-
-def _newton(
-    cases: Cases, state: Array, on: Flags | None, rows: tuple[Array, Array, Ints | None]
-) -> tuple[Array, ...]:
-    """One correction: change (n + 1, B), tangent (n + 1, B), gaps (g, B), largest residual (B,)."""
-    normal, level, gap = rows
-
-    def work(cut: slice) -> tuple[Array, ...]:
-        now, part = state[:, cut], cases.take(cut)
-        at = part.balance(now, None if on is None else on[:, cut])
-        matrix = np.empty((len(now), *now.shape))
-        matrix[:-1, :-1], matrix[:-1, -1] = at.stiffness, -at.slope
-        if gap is None:
-            matrix[-1] = normal[:, cut]
-            miss = level[cut] - (normal[:, cut] * now).sum(axis=0)
-        else:
-            matrix[-1] = gap_slopes(part.builds, at, gap[cut])
-            miss = -at.gaps[gap[cut], np.arange(now.shape[1])]
-        unit = np.zeros_like(now)
-        unit[-1] = 1.0
-        change, path = solve(matrix, np.concatenate([at.load, miss[None]]), unit)
-        return change, path, at.gaps, np.maximum(np.abs(at.load).max(axis=0), np.abs(miss))
-
-    return in_blocks(work, len(cases))
 
 
 @dataclass
@@ -352,7 +214,7 @@ def _note(track: Track, who: Ints, was: Flags, now: Flags) -> None:
 
 def _meet_event(cases: Cases, track: Track, who: Ints, far: Array, far_gaps: Array) -> None:
     """Find the first event between the track's state and `far`, and switch its branch there."""
-    close = SETTINGS.together + SETTINGS.noise * cases.take(who).stiffest()
+    close = SETTINGS.together + ACCURACY.noise * cases.take(who).stiffest()
     near_gaps = cases.take(who).balance(track.state[:, who], track.on[:, who]).gaps
     for _ in range(6):
         on, near = track.on[:, who], track.state[:, who]
@@ -441,7 +303,7 @@ def polish_folds(cases: Cases, track: Track, among: Ints) -> None:
         up = slope > 0
         values = [np.where(up, slope, a * 0.5), np.where(up, b * 0.5, slope)]
         points = [np.where(up, best, points[0]), np.where(up, points[1], best)]
-        if (np.abs(slope) < 1e-6).all():
+        if (np.abs(slope) < SETTINGS.flat).all():
             break
     track.state[:, who], track.other[:, who] = best, tangent
     track.mark(who)

@@ -13,8 +13,8 @@ import numpy as np
 
 from crossfall.statics.balance import Balance
 from crossfall.statics.builds import Flags, Ints
-from crossfall.statics.continuation import Cases, in_blocks, solve
 from crossfall.statics.kinematics import STICKING, gravity_direction
+from crossfall.statics.newton import Cases, in_blocks, solve
 from crossfall.truck.model import Array
 
 
