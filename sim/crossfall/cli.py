@@ -30,6 +30,7 @@ VERBS = {
     "plan": "Which set of changes is the best for the money?",
     "bench": "Open the bench in the browser, for looking and dragging.",
     "sweep": "Try many builds; stopped or killed, it goes on where it was.",
+    "spread": "How sure is the angle, and which input's doubt matters most?",
     "status": "How far has a sweep got, and what failed?",
     "report": "The table and the summary page of a sweep.",
 }

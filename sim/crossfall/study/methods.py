@@ -28,8 +28,12 @@ from crossfall.truck.schema import TruckSpec
 
 if TYPE_CHECKING:
     from crossfall.statics.compliant import CompliantTips
+    from crossfall.trials.slope import SlopeTrial
 
 Row = dict[str, Any]
+FATES = {"crossed": "stands", "slid": "slides", "rolled over": "tips"}
+SHARP = math.radians(0.5)  # half width at which a search for a critical slope is content
+MOST = 40  # drives of one search
 MOST_OFF = 3.0  # standard uncertainties, beyond which an error counts as a blunder
 
 
@@ -43,6 +47,8 @@ def warm_up(common: Mapping[str, Any]) -> None:
         from crossfall.statics import compliant  # noqa: F401
     if common.get("method") == "tilt trial":
         from crossfall.trials import tilt  # noqa: F401
+    if common.get("method") in ("slope trial", "critical slope"):
+        from crossfall.trials import slope  # noqa: F401
 
 
 def closed_form(common: Mapping[str, Any], payload: Row) -> list[Row]:
@@ -109,6 +115,88 @@ def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
     ]
 
 
+def slope_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
+    """One drive across a slope: over a plane, a stone or rough ground."""
+    from crossfall.truck.model import GRAVITY, WHEELS
+
+    truck = truck_of(common, payload)
+    asked = conditions(common, payload)
+    trial = _cross(truck, asked, asked["slope"], int(payload["seed"]))
+    return [
+        {
+            **about(truck),
+            "outcome": trial.outcome,
+            "on_slope": FATES.get(trial.outcome, trial.outcome),
+            "least_load_g": 1000 * trial.least_load / GRAVITY,
+            "least_wheel": WHEELS[trial.least_wheel],
+            "least_margin_deg": _degrees(trial.least_margin),
+            "slid_mm": 1000 * trial.slid,
+        }
+    ]
+
+
+def critical_slope(common: Mapping[str, Any], payload: Row) -> list[Row]:
+    """The slope that half of the drives across do not survive, found by trials.
+
+    Rough ground is another one each time. Their difference from the static answer is the dynamic
+    allowance: what a driver has to keep in hand.
+    """
+    from crossfall.study.critical import find_critical
+
+    truck = truck_of(common, payload)
+    asked = conditions(common, payload)
+    seed = int(payload["seed"])
+    found, i = _compliant_tips(common, payload)
+    static = float(found.tip[i])
+    if math.isnan(static):
+        raise NoAnswer("the equilibrium could not be followed to a tip")
+    outcomes: list[str] = []
+
+    def fails(slope: float, number: int) -> bool:
+        outcomes.append(_cross(truck, asked, slope, seed + number).outcome)
+        return outcomes[-1] != "crossed"
+
+    searched = find_critical(
+        fails, 0.2 * static, min(1.15 * static, math.radians(85)), half_width=SHARP, most=MOST
+    )
+    fit = searched.fit
+    return [
+        {
+            **about(truck),
+            "tip_deg": math.degrees(fit.angle),
+            "tip_low_deg": math.degrees(fit.low),
+            "tip_high_deg": math.degrees(fit.high),
+            "spread_deg": math.degrees(fit.spread),
+            "drives": searched.trials,
+            "settled": searched.settled,
+            "rolled_over": outcomes.count("rolled over"),
+            "slid": outcomes.count("slid"),
+            "stuck": outcomes.count("stuck"),
+            "compliant_deg": math.degrees(static),
+            "dynamic_allowance_deg": math.degrees(static - fit.angle),
+        }
+    ]
+
+
+def _cross(truck: Truck, asked: Mapping[str, Any], slope: float, seed: int) -> SlopeTrial:
+    from crossfall.trials.ground import Ground, Plane, Rough, Stone
+    from crossfall.trials.slope import cross_slope
+
+    ground: Ground = Plane()
+    if asked["stone"]:
+        ground = Stone(asked["stone"])
+    elif asked["rough"]:
+        ground = Rough(asked["rough"], seed=seed)
+    return cross_slope(
+        truck,
+        slope,
+        heading=asked["heading"],
+        speed=asked["speed"],
+        ground=ground,
+        grip=asked["grip"],
+    )
+
+
 # What the methods share
 
 
@@ -118,7 +206,7 @@ def truck_of(common: Mapping[str, Any], payload: Row) -> Truck:
 
 
 def conditions(common: Mapping[str, Any], payload: Row) -> dict[str, Any]:
-    """heading (rad), slope (rad or None) and grip (or None) of this trial."""
+    """heading (rad), slope (rad or None), grip (or None), speed (m/s), stone and rough (m)."""
     chosen = {**common["fixed"], **payload}
     slope = chosen.get("slope_deg")
     grip = chosen.get("grip")
@@ -126,6 +214,9 @@ def conditions(common: Mapping[str, Any], payload: Row) -> dict[str, Any]:
         "heading": math.radians(chosen.get("heading_deg", 90.0)),
         "slope": None if slope is None else math.radians(slope),
         "grip": None if grip is None else float(grip),
+        "speed": chosen.get("speed_mm_per_s", 150.0) / 1000,
+        "stone": chosen.get("stone_mm", 0.0) / 1000,
+        "rough": chosen.get("rough_mm", 0.0) / 1000,
     }
 
 

@@ -2,7 +2,8 @@
 
     name = "track against approach angle"
     truck = "bramble"                  # a demo truck, or a file beside this one
-    method = "closed form"             # closed form, compliant, tilt trial
+    method = "closed form"             # closed form, compliant, tilt trial; or by driving across:
+                                       # slope trial (at slope_deg), critical slope (finds it)
     headings_deg = [0, 90, 180, 270]   # unless heading_deg is an axis
     repeats = 1                        # each point this often, with seeds of its own
     seed = 1
@@ -12,7 +13,8 @@
     "both.suspension.spring_n_per_mm" = 0.3
 
     [[axis]]
-    key = "both.track_mm"              # a dotted key, or heading_deg, slope_deg, grip
+    key = "both.track_mm"              # a dotted key, or heading_deg, slope_deg, grip, and for
+                                       # driving speed_mm_per_s, stone_mm, rough_mm
     first = 160
     last = 200
     steps = 21                         # or values = [160, 180, 200]
@@ -54,9 +56,13 @@ CONDITIONS: dict[str, tuple[float, float]] = {  # keys that are no value of a tr
     "heading_deg": (-360.0, 360.0),
     "slope_deg": (0.0, 89.0),
     "grip": (0.01, 5.0),
+    "speed_mm_per_s": (1.0, 5000.0),
+    "stone_mm": (0.0, 100.0),
+    "rough_mm": (0.0, 30.0),
 }
+DRIVING = ("speed_mm_per_s", "stone_mm", "rough_mm")  # conditions of trials that drive
 WEIGHTS = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm", "front_share")  # of every build
-MethodName = Literal["closed form", "compliant", "tilt trial"]
+MethodName = Literal["closed form", "compliant", "tilt trial", "slope trial", "critical slope"]
 Plain = bool | float | str
 
 
@@ -355,6 +361,10 @@ def _design_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
     if any(a.key == "heading_deg" for a in spec.axis) and "headings_deg" in spec.model_fields_set:
         what = "is given and heading_deg is varied"
         yield where.problem(("headings_deg",), what, "keep one of the two")
+    if spec.method == "slope trial" and not _given(spec, "slope_deg"):
+        what = "is 'slope trial', but no slope is given"
+        yield where.problem(("method",), what, "vary slope_deg or fix it")
+    yield from _driving_mistakes(spec, where)
     columns = [*(a.key for a in spec.axis), "heading_deg", *WEIGHTS]
     for i, wanted in enumerate(spec.map):
         for side in ("x", "y"):
@@ -365,6 +375,19 @@ def _design_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
         if wanted.shows == "slope" and not _given(spec, "slope_deg"):
             what = "is 'slope', but no slope is given"
             yield where.problem(("map", i, "shows"), what, "vary slope_deg or fix it")
+
+
+def _driving_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
+    places: list[tuple[str, Key]] = [(k, ("fixed", k)) for k in spec.fixed]
+    places += [(a.key, ("axis", i, "key")) for i, a in enumerate(spec.axis)]
+    drives = spec.method in ("slope trial", "critical slope")
+    for key, place in places:
+        if key in DRIVING and not drives:
+            what = f"'{key}' is for a truck that drives"
+            yield where.problem(place, what, "use it with slope trial or critical slope")
+        if key == "slope_deg" and spec.method in ("tilt trial", "critical slope"):
+            what = f"'slope_deg' has no use in a {spec.method}"
+            yield where.problem(place, what, "it finds the slope itself")
 
 
 def _given(spec: ScenarioSpec, key: str) -> bool:

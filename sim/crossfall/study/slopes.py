@@ -170,6 +170,11 @@ def drawn(crossing: Crossing, number: int) -> tuple[Plane | Stone | Rough, float
     return ground, grip
 
 
+def likely(grip: Grip | float | None) -> float | None:
+    """The coefficient, or the likely one of a range."""
+    return grip.likely if isinstance(grip, Grip) else grip
+
+
 def triangular(share: float, grip: Grip) -> float:
     """The coefficient below which `share` of a triangular distribution over the range lies."""
     width = grip.high - grip.low
@@ -189,7 +194,7 @@ def static_answer(truck: Truck, crossing: Crossing) -> tuple[tuple[float, float]
         float(tips(truck, np.array([crossing.heading]), closure).tip[0])
         for closure in ("uniform", "sticking")
     ]
-    grip = crossing.grip.likely if isinstance(crossing.grip, Grip) else crossing.grip
+    grip = likely(crossing.grip)
     slide = math.nan if grip is None else math.atan(grip)
     known = [e for e in ends if math.isfinite(e)]
     if not known:  # unresolved: the rigid answer is still a place to start from

@@ -22,6 +22,8 @@ from crossfall.truck.digest import digest as truck_digest
 METHODS = {
     "compliant": "crossfall.study.methods:compliant",
     "tilt trial": "crossfall.study.methods:tilt_trial",
+    "slope trial": "crossfall.study.methods:slope_trial",
+    "critical slope": "crossfall.study.methods:critical_slope",
 }
 MOST_CSV = 500_000  # lines; longer tables are written as Parquet only
 STORE, PARQUET, CSV = "trials.db", "table.parquet", "table.csv"
