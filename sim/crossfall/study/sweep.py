@@ -16,7 +16,7 @@ from crossfall.study.runner import Progress, run
 from crossfall.study.scenario import Scenario
 from crossfall.study.store import full_disk, is_full
 from crossfall.study.task import Batch, canonical, digest, make_batch
-from crossfall.study.versions import installed
+from crossfall.study.versions import versions_of
 from crossfall.truck.digest import digest as truck_digest
 
 METHODS = {
@@ -84,7 +84,7 @@ def batch_of(scenario: Scenario) -> Batch:
         scenario.payloads,
         scenario.total,
         spec=str(common["truck"]),
-        versions=installed(),
+        versions=versions_of(spec.method),
         local={"folder": str(loaded.folder)},
         together=1 if scenario.heading_varies else len(scenario.headings),
     )
@@ -146,7 +146,7 @@ def _closed_form(scenario: Scenario, folder: Path) -> SweepResult:
         "scenario": scenario.spec.name,
         "spec": truck_digest(scenario.loaded.truck),
         "method": "closed form",
-        "versions": canonical(installed()),
+        "versions": canonical(versions_of("closed form")),
         "batch": digest(json.loads(scenario.spec.model_dump_json())),
     }
     files = [folder / PARQUET] + ([folder / CSV] if scenario.total <= MOST_CSV else [])

@@ -8,42 +8,51 @@ from functools import cache
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 
-PHYSICS = ("truck", "statics", "trials", "study/methods.py")
-LIBRARIES = ("numpy", "scipy", "pybullet")
+_STATICS = ("code of truck", "code of statics", "code of methods", "python", "numpy", "scipy")
+_TRIALS = (*_STATICS, "code of trials", "pybullet")
+_CODE = {
+    "code of truck": "truck",
+    "code of statics": "statics",
+    "code of trials": "trials",
+    "code of methods": "study/methods.py",
+}
 
 
-@cache
-def code_digest() -> str:
-    """The first 12 digits of the SHA-256 of the code that trials run.
-
-    The release number alone would call trials of last week's code and today's the same.
-    """
-    root, total = Path(__file__).parent.parent, hashlib.sha256()
-    for place in PHYSICS:
-        path = root / place
-        for file in [path] if path.suffix else sorted(path.rglob("*.py")):
-            total.update(file.relative_to(root).as_posix().encode() + b"\0")
-            total.update(file.read_bytes() + b"\0")
-    return total.hexdigest()[:12]
-
-
-def installed() -> dict[str, str]:
-    """Name -> version of everything that can change a row."""
-    found = {"python": platform.python_version(), "code": code_digest()}
-    for name in ("crossfall", *LIBRARIES):
-        try:
-            found[name] = version(name)
-        except PackageNotFoundError:
-            found[name] = "source" if name == "crossfall" else "absent"
-    return found
+def versions_of(method: str) -> dict[str, str]:
+    """Name -> version of everything that can change a row of a scenario's method."""
+    names = _STATICS if method in ("closed form", "compliant") else _TRIALS
+    return {"crossfall": _installed("crossfall"), **{name: _installed(name) for name in names}}
 
 
 def disagreement(wanted: dict[str, str]) -> str:
     """ "" where this machine would give the same rows, else what differs, in one sentence."""
-    here = installed()
     differing = [
-        f"{name} {here.get(name, 'absent')} instead of {value}"
+        f"{name} {_installed(name)} instead of {value}"
         for name, value in wanted.items()
-        if here.get(name) != value
+        if _installed(name) != value
     ]
     return f"a worker has {', '.join(differing)}" if differing else ""
+
+
+@cache
+def _installed(name: str) -> str:
+    if name in _CODE:
+        return _code_digest(Path(__file__).parent.parent / _CODE[name])
+    if name == "python":
+        return platform.python_version()
+    try:
+        return version(name)
+    except PackageNotFoundError:
+        return "absent"
+
+
+def _code_digest(place: Path) -> str:
+    """The first 12 digits of the SHA-256 of a file, or of the sources in a folder.
+
+    The release number alone would call last week's trials and today's the same.
+    """
+    total = hashlib.sha256()
+    for file in [place] if place.suffix else sorted(place.rglob("*.py")):
+        total.update(file.relative_to(place.parent).as_posix().encode() + b"\0")
+        total.update(file.read_bytes() + b"\0")
+    return total.hexdigest()[:12]
