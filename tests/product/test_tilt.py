@@ -61,12 +61,15 @@ def test_the_budget_adds_up_from_the_rigid_answer_to_the_trial(
         assert total == pytest.approx(heading["trial_deg"], abs=1e-9)
 
 
-def test_the_trial_interval_holds_both_of_its_answers(tilted: tuple[dict, Path]) -> None:
+def test_the_trial_interval_holds_its_event_and_meets_its_fit(tilted: tuple[dict, Path]) -> None:
     for heading in tilted[0]["headings"]:
         low, high = heading["trial_ci_deg"]
         assert low <= heading["trial_deg"] <= high
         assert low <= heading["trial_event_deg"] <= high
-        assert low - 1e-9 <= heading["trial_fit_deg"] <= high + 1e-9
+        fit_low, fit_high = heading["trial_fit_ci_deg"]
+        assert fit_low <= heading["trial_fit_deg"] <= fit_high
+        assert fit_low <= high + 1e-9
+        assert fit_high >= low - 1e-9
 
 
 def test_pictures_and_the_record_are_written_and_listed(tilted: tuple[dict, Path]) -> None:
