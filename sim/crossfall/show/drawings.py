@@ -26,6 +26,7 @@ from crossfall.show.paper import (
 from crossfall.show.silhouette import PLAN, REAR, SIDE, Solid, View, outline, solids
 from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, page, styled, title
 from crossfall.statics.rigid import QUARTERS, tip_angle, tip_points, wedge_lines
+from crossfall.truck.clearance import touching_slope
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Axle, Part, Truck
 
@@ -232,7 +233,7 @@ def clearances(axes: Axes, place: Placement, truck: Truck, box: Extent) -> None:
         angle = ramp(axle, point, sign)
         wheel_first = angle >= np.pi / 2
         if wheel_first:  # even a wall meets the tyre before it meets the body
-            angle, point = np.pi / 2, (axle.x + sign * axle.tyre.radius, 1.5 * axle.tyre.radius)
+            point = (axle.x + sign * axle.tyre.radius, 1.5 * axle.tyre.radius)
         start = touch(axle, angle, sign)
         end = np.array(point) + 0.012 * np.array([sign * np.cos(angle), np.sin(angle)])
         _clear_line(axes, place, start, end)
@@ -255,15 +256,9 @@ def _clear_line(axes: Axes, place: Placement, start: Array, end: Array) -> None:
 
 
 def ramp(axle: Axle, point: tuple[float, float], sign: float) -> float:
-    """rad, slope of the line through a point (x, z) m that touches the tyre from below.
-
-    sign: 1 where the point lies ahead of the axle, -1 behind. The line at slope a passes the
-    wheel centre at the radius r: d sin(a - phi) = r, with d and phi the polar place of the point
-    about the wheel centre.
-    """
-    r = axle.tyre.radius
-    dx, dz = sign * (point[0] - axle.x), point[1] - r
-    return float(np.arctan2(dz, dx) + np.arcsin(min(r / np.hypot(dx, dz), 1.0)))
+    """rad, slope of the line under a tyre and a point (x, z) m, ahead (sign 1) or behind (-1)."""
+    radius = axle.tyre.radius
+    return touching_slope(sign * (point[0] - axle.x), point[1] - radius, radius)
 
 
 def touch(axle: Axle, angle: float, sign: float) -> Array:

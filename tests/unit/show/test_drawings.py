@@ -15,6 +15,7 @@ from crossfall.show.paper import Placement, spread
 from crossfall.show.silhouette import SIDE
 from crossfall.show.style import MM_PER_INCH, SMALL, render
 from crossfall.truck.build import load_truck
+from crossfall.truck.clearance import clearance_angles
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck
 
@@ -104,6 +105,16 @@ def test_clearance_lines_touch_the_tyre_and_pass_the_point(truck):
         assert (start - hub) @ along == pytest.approx(0.0, abs=1e-12)
         off = np.array(point) - start
         assert off[0] * along[1] - off[1] * along[0] == pytest.approx(0.0, abs=1e-12)
+
+
+def test_clearance_angles_written_are_the_weigh_ins(sheet, shown):
+    words = " ".join(t for t, _ in texts(sheet))
+    angles = clearance_angles(shown)
+    for name in ("approach", "departure", "breakover"):
+        slope = np.degrees(getattr(angles, name))
+        free = name != "breakover" and slope >= 90
+        joint = " " if name == "breakover" else "\n"
+        assert f"{name}{joint}{'over 90°' if free else f'{slope:.0f}°'}" in words
 
 
 def test_point_on_the_ground_at_the_wheel_allows_no_slope(truck):
