@@ -1,4 +1,4 @@
-"""Changes as switches, on a page of the bench."""
+"""Changes, plan, scales, board and maps, each on its page of the notebook."""
 
 from __future__ import annotations
 
@@ -6,13 +6,19 @@ import re
 import shutil
 import tomllib
 from collections.abc import Iterator
+from math import sqrt
+from pathlib import Path
+from urllib.parse import quote
 
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from browsing import Bench, Watched, afresh, browser, looking, running, shop
+from browsing import Bench, Watched, afresh, ask, browser, looking, running, shop
 from crossfall.truck.build import load_truck
 from crossfall.truck.demos import demo_folder
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import GRAVITY, Truck
+from crossfall.truck.ride import axle_loads, tyre_loads
 from crossfall.tuning.apply import apply, built
 from crossfall.tuning.changes import read_changes
 
@@ -113,3 +119,117 @@ def test_a_truck_without_a_change_file_is_told_how(page: Page) -> None:
     page.locator("#truck").select_option("thistle.toml")
     page.get_by_role("tab", name="Changes").click()
     expect(page.locator("#changes")).to_contain_text(re.compile("There is no thistle.changes.toml"))
+
+
+def test_fitted_changes_are_still_switches_after_a_killed_server(
+    chromium: Browser, tmp_path: Path
+) -> None:
+    folder = shop(tmp_path / "shop", "bramble")
+    shutil.copy(demo_folder() / "bramble.changes.toml", folder)
+    with running(folder, "bramble.toml") as first, looking(chromium, first) as seen:
+        seen.page.get_by_role("tab", name="Changes").click()
+        seen.page.locator('[data-change="light body"]').get_by_role("switch").check()
+        expect(seen.page.locator("#change-total")).to_contain_text("1 fitted")
+    with running(folder, "bramble.toml") as second, looking(chromium, second) as seen:
+        seen.page.get_by_role("tab", name="Changes").click()
+        switch = seen.page.locator('[data-change="light body"]').get_by_role("switch")
+        expect(switch).to_be_checked()
+        switch.uncheck()
+        expect(seen.page.locator("#state")).to_have_text("saved")
+        assert seen.complaints == []
+
+
+def test_the_planner_proposes_a_set_that_can_be_fitted(page: Page) -> None:
+    page.get_by_role("tab", name="Plan").click()
+    page.get_by_label("At most, money").fill("60")
+    page.locator("#plan-go").click()
+    expect(page.locator("#plan-answer h3").first).to_contain_text("Best: ", timeout=LONG)
+    assert page.locator(".front-point").count() > 3
+    page.locator("#fit-best").click()
+    expect(page.locator("#state")).to_have_text("changed, not saved yet")
+    page.get_by_role("tab", name="Changes").click()
+    spent = page.locator("#change-total b").first
+    expect(spent).to_contain_text("EUR")
+    assert 0 < float(spent.inner_text().split()[0]) <= 60
+
+
+def test_scale_readings_find_mass_and_height(page: Page, bench: Bench) -> None:
+    page.get_by_role("tab", name="Scales").click()
+    truck = load_truck(bench.folder / "bramble.toml").truck
+    front, rear = (load / GRAVITY * 1000 for load in axle_loads(truck))
+    corners = tyre_loads(truck) / GRAVITY * 1000
+    shown = (front, rear, corners[0] + corners[2], raised_rear(truck, 0.090))
+    for i, load in enumerate(shown, start=1):
+        field = page.get_by_label(f"Reading {i}: scale shows")
+        field.fill(f"{load:.0f}, {load:.0f}")
+        field.press("Tab")
+    page.locator("#weigh-go").click()
+    cells = page.locator("#weighed tbody tr")
+    expect(cells).to_have_count(4, timeout=LONG)
+    found = [float(t.replace("−", "-")) for t in page.locator("#weighed td b").all_inner_texts()]
+    body = whole(truck)
+    assert found[0] == pytest.approx(body.mass * 1000, abs=3)
+    assert found[3] == pytest.approx(body.cg[2] * 1000, abs=2)
+    page.locator("#weigh-keep").click()
+    expect(page.locator("#say")).to_contain_text("kept beside the truck", timeout=LONG)
+    assert (bench.folder / "bramble.weighin.toml").is_file()
+    page.get_by_label("Reading 1: scale shows").fill("")
+    page.get_by_label("Reading 1: scale shows").press("Tab")
+    page.get_by_label("Reading 2: scale shows").fill("abc")
+    page.get_by_label("Reading 2: scale shows").press("Tab")
+    page.locator("#weigh-go").click()
+    expect(page.locator("#weigh-answer .wrong")).to_contain_text("load_g", timeout=LONG)
+
+
+def raised_rear(truck: Truck, block: float) -> float:
+    """g on the rear axle with the front wheels on a block, the suspension held.
+
+    Moments about the front contact, x = L cos(a) along the ground, wheels of radius r alike:
+    R L cos(a) = W ((x_f - x) cos(a) + (z - r) sin(a)), sin(a) = block / L.
+    """
+    body, length = whole(truck), truck.wheelbase
+    sine = block / length
+    lever = truck.front.x - body.cg[0]
+    lever += (body.cg[2] - truck.front.tyre.radius) * sine / sqrt(1 - sine**2)
+    return float(body.mass * 1000 * lever / length)
+
+
+def test_a_board_reading_is_noted_and_judged(page: Page, bench: Bench) -> None:
+    page.get_by_role("tab", name="Board").click()
+    field = page.get_by_label("Measured angle, climb")
+    expect(field).to_be_visible(timeout=LONG)
+    field.fill("20")
+    page.get_by_role("button", name="Note climb").click()
+    expect(page.locator("#board")).to_contain_text("20.0° does not", timeout=LONG)
+    expect(page.locator("#board")).to_contain_text("do not agree")
+    assert "heading_deg = 0" in (bench.folder / "bramble.board.toml").read_text()
+
+
+def test_a_point_of_a_finished_sweep_becomes_the_truck(page: Page, bench: Bench) -> None:
+    lines = ["part.motor.at_mm.z,part.motor.at_mm.x,heading_deg,tip_deg"]
+    lines += [
+        f"{z},{x},{h},{50 - z / 10 + x / 50 + h / 90}"
+        for z in (100, 110, 120)
+        for x in (0, 20, 40)
+        for h in (0, 90)
+    ]
+    (bench.folder / "out").mkdir(exist_ok=True)
+    (bench.folder / "out" / "table.csv").write_text("\n".join(lines) + "\n")
+    page.get_by_role("tab", name="Maps").click()
+    page.locator("#sweep-choice").select_option("out/table.csv")
+    page.locator("#sweep-open").click()
+    points = page.locator("#map .map-point")
+    expect(points).to_have_count(9)
+    points.nth(5).click()
+    expect(page.locator("#state")).to_have_text("changed, not saved yet")
+    page.get_by_role("tab", name="Weights").click()
+    motor = page.locator('#parts tr:has(input[aria-label="Name of motor"])')
+    expect(motor.get_by_label("Place ahead")).to_have_value("40")
+    expect(motor.get_by_label("Height")).to_have_value("110")
+
+
+def test_no_table_outside_the_folder_is_read(bench: Bench) -> None:
+    (bench.folder.parent / "secret.csv").write_text("a,b\n1,2\n")
+    for name in ("../secret.csv", "/etc/passwd", "out/../../secret.csv", "a/../../secret"):
+        answer = ask(bench, "/api/sweep?name=" + quote(name, safe=""))
+        assert answer["refused"] == 422

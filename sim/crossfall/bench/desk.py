@@ -6,7 +6,7 @@ import threading
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from pathlib import Path
-from typing import IO
+from typing import IO, Any
 
 from crossfall.bench import journal
 from crossfall.bench.steps import History, changed, redone, undone
@@ -50,7 +50,8 @@ class Desk:
     """One truck file being worked on; every method may be called from any thread.
 
     check(text, path) must raise InputError where the text is no truck, and is asked before any
-    edit is accepted. keeper: where journals are kept, by default the user's state folder.
+    edit is accepted. keeper: where journals are kept, by default the user's state folder. memo:
+    what else to remember of a text, in JSON's own types; `recalled` is what an earlier run left.
     """
 
     def __init__(
@@ -60,8 +61,10 @@ class Desk:
         *,
         writable: bool = True,
         keeper: Path | None = None,
+        memo: Callable[[str], Any] = lambda text: None,
     ) -> None:
-        self._check, self._keeper = check, keeper
+        self._check, self._keeper, self._memo = check, keeper, memo
+        self.recalled: Any = None
         self._mutex = threading.RLock()
         self._held: IO[str] | None = None
         self._open(source, writable)
@@ -79,6 +82,7 @@ class Desk:
         entry = journal.read(self._journal)
         if entry is not None and entry.history.text != text:
             history, recovered, base = entry.history, True, entry.base
+            self.recalled = entry.memo
         path = source if writable else None
         self._sheet = Sheet(source, path, base, text, history, recovered)
 
@@ -181,7 +185,10 @@ class Desk:
 
     def _put(self, sheet: Sheet) -> Sheet:
         if sheet.unsaved:
-            journal.write(self._journal, journal.Entry(sheet.base, sheet.history))
+            journal.write(
+                self._journal,
+                journal.Entry(sheet.base, sheet.history, self._memo(sheet.history.text)),
+            )
         else:
             self._journal.unlink(missing_ok=True)
         self._sheet = sheet

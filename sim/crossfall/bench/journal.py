@@ -13,7 +13,7 @@ import json
 import os
 from dataclasses import dataclass
 from pathlib import Path
-from typing import IO
+from typing import IO, Any
 
 from crossfall.bench.steps import History, Step
 from crossfall.truck.files import write_atomically
@@ -23,10 +23,12 @@ FORMAT = 1
 
 @dataclass(frozen=True)
 class Entry:
-    """A journal as read back. base: digest of the file the work began from."""
+    """A journal as read back. base: digest of the file the work began from. memo: anything more
+    to remember about the text, in JSON's own types."""
 
     base: str
     history: History
+    memo: Any = None
 
 
 def digest(text: str) -> str:
@@ -62,7 +64,7 @@ def write(path: Path, entry: Entry) -> None:
     h = entry.history
     sides = {name: [vars(s) for s in getattr(h, name)] for name in ("back", "ahead")}
     history = {"text": h.text, "revision": h.revision, **sides}
-    content = {"format": FORMAT, "base": entry.base, "history": history}
+    content = {"format": FORMAT, "base": entry.base, "history": history, "memo": entry.memo}
     write_atomically(path, json.dumps(content, separators=(",", ":")))
 
 
@@ -77,6 +79,7 @@ def read(path: Path) -> Entry | None:
             tuple(Step(s["first"], tuple(s["was"]), tuple(s["now"]), s["what"]) for s in h[side])
             for side in ("back", "ahead")
         )
-        return Entry(str(content["base"]), History(str(h["text"]), int(h["revision"]), back, ahead))
+        history = History(str(h["text"]), int(h["revision"]), back, ahead)
+        return Entry(str(content["base"]), history, content.get("memo"))
     except (OSError, ValueError, KeyError, TypeError):
         return None

@@ -7,7 +7,7 @@ from pathlib import Path
 from threading import Lock
 from typing import Any
 
-from crossfall.bench import answers, fitting, trying
+from crossfall.bench import answers, deciding, fitting, sweeps, trying
 from crossfall.bench.answers import Curves, Window
 from crossfall.bench.desk import Conflict, Desk, Sheet
 from crossfall.bench.edits import MEASURES, on_spec, on_text, understood
@@ -16,6 +16,7 @@ from crossfall.bench.folder import inside, listing
 from crossfall.bench.reading import CARRIERS, Memory, Reader, measure, rows
 from crossfall.bench.scene import scene
 from crossfall.bench.stances import stances
+from crossfall.truck import document
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
 from crossfall.truck.problems import InputError, Problem
@@ -53,7 +54,18 @@ class Bench:
         writable = source.resolve().parent == self.folder
         text = source.read_bytes().decode("utf-8-sig")
         self.reader.load(text, source)
-        return Desk(source, self.reader.load, writable=writable, keeper=self.keeper)
+        desk = Desk(
+            source, self.reader.load, writable=writable, keeper=self.keeper, memo=self._remembered
+        )
+        if isinstance(desk.recalled, dict):
+            fit = Fitted(desk.recalled["base"], tuple((i, n) for i, n in desk.recalled["chosen"]))
+            self._fits.find(desk.sheet.history.text, lambda: fit)
+        return desk
+
+    def _remembered(self, text: str) -> dict[str, Any] | None:
+        """For the journal: which changes are fitted, and on what."""
+        fit = self._fits.get(text)
+        return None if fit is None else {"base": fit.base, "chosen": fit.chosen}
 
     # What the page shows
 
@@ -148,9 +160,64 @@ class Bench:
         began = self.reader.load(base, self.desk.sheet.source)
         after = fitting.fitted_text(base, began, catalogue, chosen) if chosen else base
         names = ", ".join(catalogue.changes[i].name for i in chosen) or "no changes"
-        self.desk.edit(revision, lambda _: after, f"fitted {names}"[:MAX_WORDS])
-        if chosen:
+        if chosen:  # known before the edit, so that the journal has it
             self._fits.find(after, lambda: Fitted(base, tuple(chosen.items())))
+        self.desk.edit(revision, lambda _: after, f"fitted {names}"[:MAX_WORDS])
+        return self.state()
+
+    def planned(self, revision: int, asked: dict[str, Any]) -> dict[str, Any]:
+        """The best set of changes for the truck the choice began from; a few seconds."""
+        with self._heavy:
+            loaded, text = self._at(revision)
+            catalogue = self._catalogue(loaded)
+            if catalogue is None:
+                raise InputError(Problem("plan", "there is no change file beside this truck"))
+            fit = self._fits.get(text)
+            base = text if fit is None else fit.base
+            return deciding.planned(self.reader.load(base, loaded.path), catalogue, asked)
+
+    def weighed(self, text: str, keep: bool) -> dict[str, Any]:
+        """Mass and CG out of scale readings; keep: also write them beside the truck."""
+        sheet = self.desk.sheet
+        path = self.folder / f"{sheet.source.stem}.weighin.toml"
+        found = deciding.weighed(text[:200_000], self._loaded(sheet).truck, path)
+        if keep:
+            deciding.keep_readings(text, path)
+        return {**found, "file": path.name}
+
+    def readings(self) -> dict[str, Any]:
+        """The readings file beside the truck, if there is one."""
+        path = self.folder / f"{self.desk.sheet.source.stem}.weighin.toml"
+        return {"file": path.name, "text": path.read_text("utf-8") if path.is_file() else ""}
+
+    def board(self, asked: dict[str, Any] | None = None) -> dict[str, Any]:
+        """The tilt-board card; with `asked` a reading is put into the board file first."""
+        sheet = self.desk.sheet
+        truck = self._loaded(sheet).truck
+        path = self.folder / f"{sheet.source.stem}.board.toml"
+        if asked is not None:
+            deciding.note_reading(truck, path, asked)
+        grips = {g.surface: g for g in truck.grips}
+        return deciding.board_card(truck, path, grips.get("tilt board", answers.grip_of(truck)))
+
+    def sweeps(self) -> dict[str, Any]:
+        return {"tables": sweeps.found(self.folder)}
+
+    def sweep(self, name: str) -> dict[str, Any]:
+        return sweeps.table(self.folder, name)
+
+    def place(self, revision: int, values: dict[str, Any]) -> dict[str, Any]:
+        """A point of a sweep as the truck on the table: values by dotted key, as one edit."""
+
+        def change(text: str) -> str:
+            for key, value in list(values.items())[:20]:
+                if type(value) is not float and type(value) is not int:
+                    raise InputError(Problem("sweep", f"{key[:60]} is no number"))
+                whole = float(value).is_integer()
+                text = document.set_value(text, key, int(value) if whole else float(value))
+            return text
+
+        self.desk.edit(revision, change, "a point of the sweep")
         return self.state()
 
     def trucks(self) -> list[str]:

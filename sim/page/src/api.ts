@@ -1,6 +1,6 @@
 // Talking to the server: one JSON question, one JSON answer, refusals as sentences.
 
-import type { Answers, Bench, Bought, Candidates, Edit, Path, TrialState, Window } from "./types";
+import type { Answers, Bench, BoardCard, Bought, Candidates, Edit, Path, Planned, SweepTable, TrialState, Weighed, Window } from "./types";
 
 export class Refusal extends Error {
   constructor(
@@ -57,6 +57,12 @@ export const api = {
   changes: () => ask<Candidates>("/api/changes"),
   bought: (revision: number) => ask<Bought>(`/api/bought?revision=${revision}`),
   fit: (revision: number, chosen: Record<string, number>) => tell<Bench>("/api/fit", { revision, chosen }),
+  plan: (revision: number, asked: Record<string, unknown>) => tell<Planned>("/api/plan", { revision, asked }),
+  weigh: (text: string, keep: boolean) => tell<Weighed>("/api/weigh", { text, keep }),
+  board: (asked?: Record<string, unknown>) => (asked ? tell<BoardCard>("/api/board", { asked }) : ask<BoardCard>("/api/board")),
+  sweeps: () => ask<{ tables: string[] }>("/api/sweeps"),
+  sweep: (name: string) => ask<SweepTable>(`/api/sweep?name=${encodeURIComponent(name)}`),
+  place: (revision: number, values: Record<string, number>) => tell<Bench>("/api/place", { revision, values }),
   trial: () => ask<TrialState>("/api/trial"),
   runTrial: (revision: number, headings: number[], slides: boolean) =>
     tell<TrialState>("/api/trial", { revision, headings, slides }),

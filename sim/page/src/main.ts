@@ -6,7 +6,10 @@ import { changesPage } from "./changes";
 import { byId, say } from "./dom";
 import { lags, settleLater } from "./edits";
 import { makeHeader } from "./header";
+import { mapsPage } from "./maps";
+import { planPage } from "./plan";
 import { makePolar } from "./polar";
+import { boardPage, scalesPage } from "./scales";
 import { makeStage } from "./stage";
 import { Replay } from "./replay";
 import { look, store, takeBench } from "./store";
@@ -28,6 +31,10 @@ async function start(): Promise<void> {
   makeTabs([
     { id: "weights", name: "Weights", make: weightsPage },
     { id: "changes", name: "Changes", make: changesPage },
+    { id: "plan", name: "Plan", make: planPage },
+    { id: "scales", name: "Scales", make: scalesPage },
+    { id: "board", name: "Board", make: boardPage },
+    { id: "maps", name: "Maps", make: mapsPage },
   ]);
   settleLater();
   takeBench(bench);

@@ -473,7 +473,7 @@ function shade(triangles: number[], colours: number[], colour: Color): void {
     b.fromArray(triangles, i + 3).sub(a);
     c.fromArray(triangles, i + 6).sub(a);
     const facing = b.cross(c).normalize();
-    const light = 0.82 + 0.2 * facing.dot(SUN) + 0.12 * facing.z;
+    const light = 0.88 + 0.2 * facing.dot(SUN) + 0.12 * facing.z;
     const [r, g, blue] = [colour.r, colour.g, colour.b].map((v) => Math.min(1, v * light ** 1.3)) as [number, number, number];
     for (let k = 0; k < 3; k++) colours.push(r, g, blue);
   }

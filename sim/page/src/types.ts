@@ -216,3 +216,45 @@ export interface Bought {
   changes: Record<string, Buys>;
   impossible: Record<string, string>;
 }
+
+export interface PlannedSet {
+  chosen: Record<string, number>;
+  labels: string[];
+  price: number;
+  deg: number;
+  sd_deg: number;
+  added_g: number;
+  tied: boolean;
+}
+
+export interface Planned {
+  now: PlannedSet;
+  best: PlannedSet | null;
+  runners: PlannedSet[];
+  front: PlannedSet[];
+  scored: number;
+  proven: boolean;
+}
+
+export interface Weighed {
+  file: string;
+  found: { what: string; unit: string; value: number | null; low: number | null; high: number | null }[];
+  doubts: string[];
+  warnings: string[];
+  next: string[];
+}
+
+export interface BoardCard {
+  file: string;
+  card: { heading_deg: number; name: string; low_deg: number; high_deg: number; deg: number; u_deg: number }[];
+  readings: { heading_deg: number; measured_deg: number; predicted_deg: number | null; agrees: boolean }[];
+  causes: string[];
+  agrees: boolean | null;
+}
+
+export interface SweepTable {
+  name: string;
+  columns: Record<string, (number | string | null)[]>;
+  rows: number;
+  cut: boolean;
+}
