@@ -122,7 +122,7 @@ def fit(
     """
     values = np.array([k.value for k in known])
     start = values.copy()
-    moving, sizes, weights, told = _weights(data, kinds, known)
+    moving, sizes, weights, told = weights_of(data, kinds, known)
     readings = np.array([d.value for d in data])
     inverse = rows = np.empty((0, 0))
     for _ in range(ROUNDS):
@@ -162,7 +162,7 @@ def foreseen(
     model: Model, at: Array, data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Known]
 ) -> Array:
     """(P, P) covariance a fit would have if it came out at `at`, whatever the readings show."""
-    moving, sizes, weights, told = _weights(data, kinds, known)
+    moving, sizes, weights, told = weights_of(data, kinds, known)
     rows = design(model, at, sizes, weights, told)[:, moving]
     inverse = np.linalg.pinv(rows * sizes[moving], rcond=1e-13) * sizes[moving, None]
     effects = np.zeros((len(known), len(rows)))
@@ -170,7 +170,7 @@ def foreseen(
     return effects @ effects.T
 
 
-def _weights(
+def weights_of(
     data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Known]
 ) -> tuple[NDArray[np.bool_], Array, Array, Array]:
     """Which parameters move, their sizes, and 1/sd of the readings and of what was known."""

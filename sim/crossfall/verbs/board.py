@@ -1,0 +1,281 @@
+"""`crossfall board TRUCK`: measured tip angles beside predicted ones, kept in a small file."""
+
+from __future__ import annotations
+
+from math import degrees, isfinite, radians
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
+
+if TYPE_CHECKING:
+    from crossfall.truck.build import Loaded
+    from crossfall.truck.model import Truck
+    from crossfall.tuning.board import BoardResult, Verdict
+    from crossfall.tuning.board_height import BoardFit
+    from crossfall.tuning.weighin import Estimate
+
+FOUR = (90.0, 270.0, 0.0, 180.0)
+
+
+@click.command()
+@truck_argument
+@click.option(
+    "--heading",
+    type=float,
+    metavar="DEG",
+    help="Which way it tipped: 0 climb, 90 left side down, 180 descent, 270 right side down.",
+)
+@click.option(
+    "--angle",
+    "angles",
+    type=click.FloatRange(0, 90, min_open=True, max_open=True),
+    multiple=True,
+    metavar="DEG",
+    help="A measured angle; once for each repeat.",
+)
+@click.option("--locked", is_flag=True, help="The suspension was held still.")
+@click.option("--rail", is_flag=True, help="A thin strip kept the downhill tyres from sliding.")
+@click.option("--slid", is_flag=True, help="It slid at this angle and did not tip.")
+@click.option(
+    "--file",
+    "path",
+    type=click.Path(path_type=Path, dir_okay=False),
+    metavar="FILE",
+    help="The board file; TRUCK.board.toml beside the truck if not given.",
+)
+@click.option(
+    "--surface",
+    metavar="NAME",
+    help="Which [grip] the board has; 'tilt board' or the first if not given.",
+)
+@json_option
+def command(
+    truck: str,
+    heading: float | None,
+    angles: tuple[float, ...],
+    locked: bool,
+    rail: bool,
+    slid: bool,
+    path: Path | None,
+    surface: str | None,
+    as_json: bool,
+) -> int:
+    """Do prediction and board agree, and if not, what is most likely wrong?
+
+    With --heading and --angle the reading is added to the board file first. Without either, all
+    that is in the file is compared; with no file yet, the predictions are shown to try for.
+    """
+    from crossfall.truck.build import load_truck
+    from crossfall.tuning.board_file import add_reading, beside, read_board
+
+    if (heading is None) != (not angles):
+        raise click.UsageError("--heading and --angle go together")
+    loaded = load_truck(truck)
+    for warning in loaded.warnings:
+        warn(str(warning))
+    file = path or beside(loaded.path)
+    if heading is not None:
+        if not isfinite(heading):
+            raise click.BadParameter(f"{heading} is no heading; a number of degrees, as 90")
+        add_reading(
+            file, loaded.truck.name, heading % 360, angles, locked=locked, rail=rail, slid=slid
+        )
+    board = read_board(file) if file.exists() else None
+    if board is None or not board.readings:
+        return _predictions(loaded, file, as_json)
+    return _compare(loaded, board, surface, as_json)
+
+
+def _compare(loaded: Loaded, board: Any, surface: str | None, as_json: bool) -> int:
+    from crossfall.tuning.board import check_board
+    from crossfall.tuning.board_height import infer
+
+    found = check_board(loaded.truck, board, _grip(loaded.truck, surface))
+    fitted = infer(loaded.truck, board) if board.tips else None
+    said = dict.fromkeys((*found.warnings, *(fitted.warnings if fitted else ())))
+    for text in said:
+        warn(text)
+    if as_json:
+        emit("board", answer(loaded, board.file, found, fitted, list(said)))
+    else:
+        show(loaded, board.file, found, fitted)
+    return 0 if found.agrees else 1
+
+
+def _grip(truck: Truck, surface: str | None) -> Any:
+    """The board's own grip where the file has one, else its first, or none at all."""
+    from crossfall.compare import choose_grip
+
+    if not truck.grips and surface is None:
+        return None
+    names = [g.surface for g in truck.grips]
+    usual = "tilt board" if "tilt board" in names else None
+    return choose_grip(truck, surface or usual)
+
+
+def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:
+    """Nothing measured yet: what to expect, suspension free and locked."""
+    from crossfall.tuning.board_predict import predict
+
+    psi = [radians(h) for h in FOUR]
+    free = predict(loaded.truck, psi, [False] * 4)
+    held = predict(loaded.truck, psi, [True] * 4)
+    rows = [
+        {
+            "heading_deg": h,
+            "predicted_deg": degrees(free.angle[i]),
+            "low_95_deg": degrees(free.angle[i] - 2 * free.u[i]),
+            "high_95_deg": degrees(free.angle[i] + 2 * free.u[i]),
+            "locked_deg": degrees(held.angle[i]),
+            "locked_low_95_deg": degrees(held.angle[i] - 2 * held.u[i]),
+            "locked_high_95_deg": degrees(held.angle[i] + 2 * held.u[i]),
+        }
+        for i, h in enumerate(FOUR)
+    ]
+    if as_json:
+        emit("board", {"truck": loaded.truck.name, "file": str(file), "predictions": rows})
+        return 0
+    from rich.table import Table
+
+    from crossfall.compare import case_name
+
+    out = console()
+    table = Table(box=None, title="What the board should show, degrees", title_justify="left")
+    for name in ("heading", "", "suspension free", "suspension locked"):
+        table.add_column(name, justify="left" if not name else "right")
+    for row in rows:
+        table.add_row(
+            f"{row['heading_deg']:g}",
+            case_name(radians(row["heading_deg"])),
+            f"{row['low_95_deg']:.1f} to {row['high_95_deg']:.1f}",
+            f"{row['locked_low_95_deg']:.1f} to {row['locked_high_95_deg']:.1f}",
+        )
+    out.print(table)
+    out.print("Nothing measured yet. Tip it, then say so, as in")
+    out.print(f"  crossfall board {loaded.truck.name} --heading 90 --angle 41.2 --angle 41.5")
+    return 0
+
+
+def answer(
+    loaded: Loaded, file: str, found: BoardResult, fitted: BoardFit | None, warnings: list[str]
+) -> dict[str, Any]:
+    """Everything in degrees and mm."""
+    return {
+        "truck": loaded.truck.name,
+        "file": file,
+        "agrees": found.agrees,
+        "headings": [_row(v) for v in found.verdicts],
+        "likely_wrong": [
+            {"cause": c.name, "words": c.words, "explained": c.explained} for c in found.causes
+        ],
+        "from_the_board": None
+        if fitted is None
+        else {
+            "cg_height_mm": _estimate(fitted.height),
+            "contact_half_width_mm": _estimate(fitted.contact),
+            "closed_form_half_width_mm": _estimate(fitted.closed_form),
+            "correlation": fitted.correlation,
+            "doubts": [
+                {"reading": d.label, "line": d.line, "off_deg": degrees(d.off), "sd": d.by}
+                for d in fitted.doubts
+            ],
+        },
+        "warnings": warnings,
+    }
+
+
+def _row(v: Verdict) -> dict[str, Any]:
+    from crossfall.compare import case_name
+
+    return {
+        "heading_deg": degrees(v.reading.heading),
+        "case": case_name(v.reading.heading),
+        "slid": v.reading.slid,
+        "locked": v.reading.locked,
+        "rail": v.reading.rail,
+        "repeats": len(v.reading.angles),
+        "measured_deg": degrees(v.measured),
+        "measured_u_deg": degrees(v.u),
+        "predicted_deg": degrees(v.predicted),
+        "predicted_u_deg": degrees(v.predicted_u),
+        "predicted_window_deg": [degrees(v.low), degrees(v.high)],
+        "rigid_deg": degrees(v.rigid),
+        "en_number": v.number,
+        "agrees": v.agrees,
+    }
+
+
+def _estimate(e: Estimate) -> dict[str, float]:
+    return {
+        "value": e.value * 1e3,
+        "u": e.u * 1e3,
+        "low_95": e.low * 1e3,
+        "high_95": e.high * 1e3,
+        "degrees_of_freedom": e.dof,
+    }
+
+
+def show(loaded: Loaded, file: str, found: BoardResult, fitted: BoardFit | None) -> None:
+    from rich.markup import escape
+    from rich.table import Table
+
+    from crossfall.compare import case_name
+
+    out = console()
+    table = Table(box=None, title=f"{loaded.truck.name} on the board", title_justify="left")
+    table.add_column("")
+    for name in ("measured", "predicted", "apart", "allowed"):
+        table.add_column(name, justify="right")
+    table.add_column("")
+    for v in found.verdicts:
+        gap = degrees(v.measured - v.predicted)
+        allowed = abs(gap / v.number) if v.number else float("inf")
+        what = case_name(v.reading.heading) + (", slid" if v.reading.slid else "")
+        table.add_row(
+            what + (", locked" if v.reading.locked else ""),
+            f"{degrees(v.measured):.1f}°",
+            f"{degrees(v.predicted):.1f}°",
+            f"{gap:+.1f}°".replace("-", "−"),
+            f"± {allowed:.1f}°",
+            "agrees" if v.agrees else "does not agree",
+        )
+    out.print(table)
+    if found.agrees:
+        out.print("Prediction and board agree within their uncertainties.")
+    elif found.causes:
+        out.print("Most likely " + escape(found.causes[0].words) + ".")
+        for c in found.causes[1:]:
+            out.print("It may also be that " + escape(c.words) + ".")
+    else:
+        out.print(
+            "No single cause explains the pattern. Check that the truck stood square on the board, "
+            "that the headings are the right way round, and repeat the odd one out."
+        )
+    if fitted is not None:
+        _show_fit(fitted)
+    out.print(f"Kept in {escape(file)}")
+
+
+def _show_fit(fitted: BoardFit) -> None:
+    out = console()
+    h, w = fitted.height, fitted.contact
+    text = f"The angles alone put the CG {h.value * 1e3:.1f} mm up (95 %: {h.low * 1e3:.1f} to "
+    text += f"{h.high * 1e3:.1f})"
+    if w.measured:
+        text += f" and the contact half-width at {w.value * 1e3:.1f} mm "
+        text += f"({w.low * 1e3:.1f} to {w.high * 1e3:.1f})"
+    out.print(text + ".")
+    c = fitted.closed_form
+    if c.measured:
+        out.print(
+            f"With a half-width of {c.value * 1e3:.1f} mm the closed form alone would give the "
+            "side angles; what tyres and springs cost is in it."
+        )
+    for d in fitted.doubts:
+        out.print(
+            f"Not to be believed: {d.label}, {degrees(abs(d.off)):.1f}° "
+            f"{'more' if d.off > 0 else 'less'} than the rest allow ({abs(d.by):.1f} sd)."
+        )
