@@ -9,8 +9,11 @@ tyre of the axle down and lifts the other. It is put on the roll joint, which do
 axle that is fixed to the chassis feels nothing of it.
 
 A locked axle turns both wheels at one speed, whatever torque each needs. An open one gives both
-the same torque, such that the mean of their speeds is the one asked for. The rotor's own inertia
-is left out: no truck file knows it.
+the same torque, such that the mean of their speeds is the one asked for.
+
+Left out: the rotor's own inertia, which no truck file knows; and that a locked drive hands a
+lifted wheel's torque to the others. Each driven wheel takes at most its share of the limit, so a
+truck at its limit with wheels in the air pushes less than a real one, and they run ahead.
 """
 
 from __future__ import annotations

@@ -30,7 +30,7 @@ class Journey:
 
     record: poses, loads and slip as of any trial; its slip takes the ground as a plane. travelled,
     sideways: (n,) m, the middle of the four wheels from where it started, along the truck's first
-    heading and to its left. rolled: (n,) m, the driven wheels' turning times their radius, mean.
+    heading and to its left. rolled: (n,) m, see `Going`.
     margin: (n,) rad, see `margin`. torque: (n, 4) N m of each wheel's drive.
     """
 
@@ -63,8 +63,10 @@ class _Look:
 class Going:
     """One drive while it is going on. Real seconds, metres, radians.
 
-    travelled, sideways, rolled, fell_back: m, at the last look; fell_back is how far it has come
-    back from the farthest point. lean: rad, of the chassis from the ground's normal. loads: (4,) N.
+    travelled, sideways, rolled, fell_back: m, at the last look; rolled is the turning of the driven
+    wheels times their radius, weighted by what they carry, and fastest that of the quickest of
+    them; fell_back is how far it has come back from the farthest point. lean: rad, of the chassis
+    from the ground's normal. loads: (4,) N. hull: where the chassis itself presses, (3,) m each.
     """
 
     def __init__(self, rig: Rig, truck: Truck, drive: Drive) -> None:
@@ -72,9 +74,9 @@ class Going:
         self.driveline = Driveline(rig, truck, drive)
         self.gravity = (0.0, 0.0, -GRAVITY)
         self.theta = self.time = self.lean = 0.0
-        self.travelled = self.sideways = self.rolled = self.farthest = 0.0
+        self.travelled = self.sideways = self.farthest = self.rolled = self.fastest = 0.0
         self.loads: list[float] = [0.0] * 4
-        self.hull: list[tuple[float, ...]] = []  # where the chassis presses on the ground, real m
+        self.hull: list[tuple[float, ...]] = []
         world = rig.world
         self._joints = [world.joints[name] for name in world.moving]
         names = [disc_names(w, truck.axles[w // 2]) for w in range(4)]
@@ -82,7 +84,8 @@ class Going:
         self._outer = [world.link[n[-1]] for n in names]
         self._seen: list[_Look] = []
         self._tick = 0
-        self._began: tuple[float, float, float] | None = None
+        self._began: tuple[float, float] | None = None
+        self._turned: list[float] = []
         self._per_second = rig.scale.time / rig.dt
 
     # --- moving ---------------------------------------------------------------------------
@@ -125,14 +128,11 @@ class Going:
         self.lean = math.acos(max(-1.0, min(1.0, world.uprightness())))
         inner = world.links(self._inner)
         x, y = (sum(at[i] for at, _ in inner) / 4 / scale.length for i in (0, 1))
-        rolled = self.driveline.rolled()
-        wheels = self.driveline.wheels or (0, 1, 2, 3)
-        turned = sum(rolled[w] for w in wheels) / len(wheels)
         if self._began is None:
-            self._began = (x, y, turned)
+            self._began = (x, y)
         self.travelled, self.sideways = x - self._began[0], y - self._began[1]
-        self.rolled = turned - self._began[2]
         self.farthest = max(self.farthest, self.travelled)
+        self._roll()
         self.hull = [tuple(v / scale.length for v in at) for at, _ in world.hull_contacts()]
         self._seen.append(
             _Look(
@@ -147,6 +147,24 @@ class Going:
                 world.links(self._outer),
             )
         )
+
+    def _roll(self) -> None:
+        """How far the driven wheels have turned since the last look, by the loads they carry."""
+        up, rolled = self._nose_up(), self.driveline.rolled()
+        # The joints count from the axle, which pitches with the chassis.
+        turned = [r - self.truck.axles[w // 2].tyre.radius * up for w, r in enumerate(rolled)]
+        wheels = self.driveline.wheels or (0, 1, 2, 3)
+        load = sum(self.loads[w] for w in wheels)
+        if self._turned and load > 0:
+            steps = [(t - was) for t, was in zip(turned, self._turned, strict=True)]
+            self.rolled += sum(self.loads[w] * steps[w] for w in wheels) / load
+            self.fastest += max(steps[w] for w in wheels)
+        self._turned = turned
+
+    def _nose_up(self) -> float:
+        """rad, pitch of the chassis against the ground."""
+        pose = self.rig.world.chassis_poses([self.rig.world.chassis()])[0]
+        return math.asin(max(-1.0, min(1.0, float(rotations(pose[3:])[2, 0]))))
 
     @property
     def fell_back(self) -> float:

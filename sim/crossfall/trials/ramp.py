@@ -137,7 +137,7 @@ def _enter(
         if going.travelled > mark + GETTING_ON * speed * STUCK:
             since, mark = going.time, going.travelled
         if going.time - since > STUCK + manner.ease:
-            turning = going.rolled - going.travelled > manner.slide
+            turning = going.fastest - going.travelled > manner.slide
             hung: tuple[Entry, ...] = ("nose hangs", "belly hangs", "tail hangs")
             outcome = hung[dragging] if points else ("spins" if turning else "stalls")
             break

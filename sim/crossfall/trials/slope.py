@@ -232,7 +232,7 @@ def _climb(going: Going, commands: Sequence[Command], heading: float, manner: Ma
         return "loops over"
     asked = sum(c.seconds * c.speed for c in commands)
     if going.travelled < asked / 2:
-        return "stalls"
+        return "spins" if going.fastest - going.travelled > manner.slide else "stalls"
     return "climbs" if uphill else "descends"
 
 

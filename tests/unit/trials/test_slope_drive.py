@@ -39,6 +39,14 @@ def test_it_goes_as_fast_as_asked_and_as_far_as_its_wheels_turn(
     assert abs(going.sideways) < 1e-3
 
 
+def test_tyres_roll_as_round_as_they_are() -> None:
+    """A wheel with corners (the engine's usual 32 sides) would shake its load by a tenth."""
+    truck = make_truck(contact_half_width=0.006)
+    _, seen = driven(truck, Drive(), Command(0.0, 0.3, ease=0.2), 0.9)
+    loads = seen.record.loads[seen.record.time > 0.6]
+    assert (loads.std(axis=0) < 0.03 * loads.mean(axis=0)).all()
+
+
 def test_brakes_stop_it() -> None:
     truck = make_truck()
     with under_way(

@@ -1,0 +1,347 @@
+"""`crossfall slope TRUCK`: driving across, up, down and onto a slope, by trials."""
+
+from __future__ import annotations
+
+from math import cos, degrees, isfinite, radians
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
+
+if TYPE_CHECKING:
+    from crossfall.study.slopes import Crossing, SlopeStudy
+    from crossfall.trials.drive import Drive
+    from crossfall.trials.ramp import RampTrial
+    from crossfall.trials.slope import SlopeTrial
+    from crossfall.truck.model import Grip, Truck
+
+WHEELS = ("front left", "front right", "rear left", "rear right")
+PASSED = ("crossed", "climbs", "descends", "up")
+
+
+def number(low: float, high: float) -> Any:
+    return click.FloatRange(low, high)
+
+
+@click.command()
+@truck_argument
+@click.option("--slope", type=number(0, 85), metavar="DEG", help="One trial on this slope.")
+@click.option("--heading", type=float, metavar="DEG", help="As for tilt; 90 drives across.")
+@click.option("--speed", type=number(10, 3000), default=150, show_default=True, metavar="MM/S")
+@click.option("--stone", type=number(1, 80), metavar="MM", help="A stone under the uphill wheels.")
+@click.option("--rough", type=number(0.1, 30), metavar="MM", help="Rough ground, rms height.")
+@click.option(
+    "--drive",
+    "programme",
+    type=click.Choice(["start", "stop", "throttle step", "brake step"]),
+    help="Up or down the slope, with this programme; heading 0 if not given.",
+)
+@click.option("--ramp", type=number(1, 85), metavar="DEG", help="From the level onto a ramp.")
+@click.option("--oblique", type=number(-60, 60), default=0.0, metavar="DEG", help="Onto it askew.")
+@click.option("--surface", metavar="NAME", help="Which [grip] of the file; its first if not given.")
+@click.option("--grip", type=number(0.01, 5), metavar="MU", help="One coefficient instead.")
+@click.option(
+    "--open",
+    "opened",
+    type=click.Choice(["front", "rear", "both"]),
+    help="Axles with an open differential; locked if not given.",
+)
+@click.option(
+    "--shaft-ratio",
+    type=number(0.1, 200),
+    metavar="N",
+    help="Shaft turns per wheel turn; all of the final drive if not given.",
+)
+@click.option("--within", type=number(0.05, 5), default=0.5, show_default=True, metavar="DEG")
+@click.option("--trials", type=click.IntRange(8, 500), default=40, show_default=True, metavar="N")
+@click.option("--seed", type=click.IntRange(0), default=0, metavar="N")
+@click.option(
+    "--record",
+    type=click.Path(path_type=Path, dir_okay=False),
+    metavar="FILE",
+    help="Keep a single trial, sample by sample (.npz).",
+)
+@json_option
+def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int:
+    """What happens on a slope: crossed, slid, rolled over?
+
+    With --slope one trial, with --ramp one entry; otherwise the critical slope is searched by
+    trials and held against the static answer, which leaves the degrees to keep in hand. The exit
+    status of a single trial is 1 where the truck does not get through.
+    """
+    from crossfall.truck.build import load_truck
+
+    check(asked, record)
+    loaded = load_truck(truck)
+    for warning in loaded.warnings:
+        warn(str(warning))
+    if asked["slope"] is None and asked["ramp"] is None:
+        study = search(loaded.truck, asked, quiet=as_json)
+        if as_json:
+            emit("slope", {"truck": loaded.truck.name, **study_answer(study)})
+        else:
+            show_study(loaded.truck, study)
+        return 0 if study.critical.settled else 1
+    trial = single(loaded.truck, asked)
+    if record is not None:
+        trial.journey.record.save(record)
+    if as_json:
+        emit("slope", {"truck": loaded.truck.name, **trial_answer(trial)})
+    else:
+        show_trial(loaded.truck, trial)
+    return 0 if trial.outcome in PASSED else 1
+
+
+def check(asked: dict[str, Any], record: Path | None) -> None:
+    """Options that contradict each other. Raises click.UsageError."""
+    heading = asked["heading"]
+    if heading is not None and not isfinite(heading):
+        raise click.UsageError(f"heading {heading} is no heading; a number of degrees, as 90")
+    both = {
+        "--stone and --rough": asked["stone"] and asked["rough"],
+        "--ramp and --slope": asked["ramp"] and asked["slope"] is not None,
+        "--ramp and --drive": asked["ramp"] and asked["programme"],
+        "--ramp and --stone or --rough": asked["ramp"] and (asked["stone"] or asked["rough"]),
+        "--ramp and --heading": asked["ramp"] and heading is not None,
+        "--surface and --grip": asked["surface"] and asked["grip"],
+    }
+    for names, clash in both.items():
+        if clash:
+            raise click.UsageError(f"{names} do not go together")
+    if asked["programme"] and asked["slope"] is None:
+        raise click.UsageError("--drive needs --slope: how steep is it?")
+    if record is not None and asked["slope"] is None and asked["ramp"] is None:
+        raise click.UsageError("--record keeps a single trial; give --slope or --ramp")
+
+
+def driveline(asked: dict[str, Any]) -> Drive:
+    from crossfall.trials.drive import Drive
+
+    opened = asked["opened"]
+    locked = (opened not in ("front", "both"), opened not in ("rear", "both"))
+    return Drive(locked=locked, shaft_ratio=asked["shaft_ratio"])
+
+
+def grips(truck: Truck, asked: dict[str, Any]) -> Grip | float:
+    """The coefficient given, or the range of the surface. Raises InputError."""
+    from crossfall.compare import choose_grip
+
+    return asked["grip"] or choose_grip(truck, asked["surface"])
+
+
+def crossing(truck: Truck, asked: dict[str, Any]) -> Crossing:
+    from crossfall.study.slopes import Crossing
+    from crossfall.trials.ground import Plane, Rough, Stone
+
+    ground: Plane | Stone | Rough = Plane()
+    if asked["stone"]:
+        ground = Stone(asked["stone"] / 1000)
+    elif asked["rough"]:
+        ground = Rough(asked["rough"] / 1000)
+    heading = asked["heading"]
+    if heading is None:
+        heading = 0.0 if asked["programme"] else 90.0
+    return Crossing(
+        heading=radians(heading % 360.0),
+        speed=asked["speed"] / 1000,
+        ground=ground,
+        drive=driveline(asked),
+        grip=grips(truck, asked),
+        seed=asked["seed"],
+    )
+
+
+def single(truck: Truck, asked: dict[str, Any]) -> SlopeTrial | RampTrial:
+    """One trial at the likely grip, on ground number 0 of the seed."""
+    from crossfall.study.slopes import drawn, likely
+    from crossfall.trials.ramp import ramp_entry
+    from crossfall.trials.slope import climb_slope, cross_slope, programmes
+
+    drive, grip = driveline(asked), likely(grips(truck, asked))
+    if asked["ramp"]:
+        angle, oblique = radians(asked["ramp"]), radians(asked["oblique"])
+        return ramp_entry(
+            truck, angle, oblique=oblique, speed=asked["speed"] / 1000, drive=drive, grip=grip
+        )
+    wanted = crossing(truck, asked)
+    ground, slope = drawn(wanted, 0)[0], radians(asked["slope"])
+    if asked["programme"]:
+        commands = programmes(asked["speed"] / 1000, drive)[asked["programme"]]
+        return climb_slope(
+            truck, slope, commands, heading=wanted.heading, ground=ground, drive=drive, grip=grip
+        )
+    return cross_slope(
+        truck,
+        slope,
+        heading=wanted.heading,
+        speed=wanted.speed,
+        ground=ground,
+        drive=drive,
+        grip=grip,
+    )
+
+
+def search(truck: Truck, asked: dict[str, Any], *, quiet: bool) -> SlopeStudy:
+    import sys
+
+    from crossfall.study.slopes import critical_slope
+
+    loud = not quiet and sys.stderr.isatty()
+
+    def watch(count: int, angle: float, outcome: str) -> None:
+        if loud:
+            click.echo(f"\rtrial {count}: {degrees(angle):.1f}° {outcome:<12}", nl=False, err=True)
+
+    found = critical_slope(
+        truck,
+        crossing(truck, asked),
+        half_width=radians(asked["within"]),
+        most=asked["trials"],
+        watch=watch,
+    )
+    if loud:
+        click.echo("\r" + " " * 40 + "\r", nl=False, err=True)
+    return found
+
+
+# Answers
+
+
+def ground_answer(ground: Any) -> dict[str, Any]:
+    """Kind and size of a ground, in mm and deg."""
+    sizes = {
+        "height": ("height_mm", 1000.0),
+        "stray": ("stray_mm", 1000.0),
+        "rms": ("rms_mm", 1000.0),
+        "length": ("length_mm", 1000.0),
+        "rise": ("rise_mm", 1000.0),
+        "angle": ("angle_deg", degrees(1)),
+        "oblique": ("oblique_deg", degrees(1)),
+    }
+    own = {sizes[k][0]: v * sizes[k][1] for k, v in vars(ground).items() if k in sizes}
+    return {"kind": type(ground).__name__.lower(), **own}
+
+
+def grams(force: float) -> float:
+    """What a kitchen scale would show for a force in N."""
+    from crossfall.truck.model import GRAVITY
+
+    return 1000 * force / GRAVITY
+
+
+def trial_answer(trial: SlopeTrial | RampTrial) -> dict[str, Any]:
+    from crossfall.trials.ramp import POINTS, RampTrial
+
+    shared = {
+        "outcome": trial.outcome,
+        "grip": trial.grip,
+        "least_load_g": grams(trial.least_load),
+        "least_margin_deg": degrees(trial.least_margin),
+        "travelled_mm": 1000 * trial.travelled,
+        "cpu_s": trial.seconds,
+        "engine": trial.engine,
+    }
+    if isinstance(trial, RampTrial):
+        touched = {
+            f"{name}_touched_at_mm": 1000 * at
+            for name, at in zip(POINTS, trial.touched, strict=True)
+        }
+        needed = {"needed_mm": 1000 * trial.needed}
+        return {"trial": "ramp", "ground": ground_answer(trial.ramp), **shared, **needed, **touched}
+    return {
+        "trial": "slope",
+        "heading_deg": round(degrees(trial.heading), 9),
+        "slope_deg": round(degrees(trial.slope), 9),
+        "ground": ground_answer(trial.ground),
+        **shared,
+        "least_wheel": WHEELS[trial.least_wheel],
+        "slid_mm": 1000 * trial.slid,
+        "spun_mm": 1000 * trial.spun,
+    }
+
+
+def study_answer(study: SlopeStudy) -> dict[str, Any]:
+    fit, asked = study.critical.fit, study.crossing
+    return {
+        "trial": "critical slope",
+        "heading_deg": round(degrees(asked.heading), 9),
+        "speed_mm_per_s": 1000 * asked.speed,
+        "ground": ground_answer(asked.ground),
+        "critical_deg": degrees(fit.angle),
+        "critical_ci_deg": [degrees(fit.low), degrees(fit.high)],
+        "spread_deg": degrees(fit.spread),
+        "settled": study.critical.settled,
+        "trials": study.critical.trials,
+        "outcomes": [
+            {"slope_deg": degrees(angle), "outcome": outcome}
+            for angle, outcome in zip(study.critical.angles, study.outcomes, strict=True)
+        ],
+        "compliant_window_deg": [degrees(v) for v in study.window],
+        "slide_deg": degrees(study.slide),
+        "static_deg": degrees(study.static),
+        "static_first": study.first,
+        "allowance_deg": degrees(study.allowance),
+        "allowance_ci_deg": [degrees(v) for v in study.allowance_ci],
+        "cpu_s": study.seconds,
+    }
+
+
+def show_trial(truck: Truck, trial: SlopeTrial | RampTrial) -> None:
+    from rich.table import Table
+
+    from crossfall.trials.ramp import POINTS, RampTrial
+
+    table = Table(show_header=False, title=f"{truck.name}: {trial.outcome}", title_justify="left")
+    table.add_column()
+    table.add_column(justify="right")
+    if isinstance(trial, RampTrial):
+        table.add_row("ramp", f"{degrees(trial.ramp.angle):.1f}°")
+        table.add_row("came", f"{1000 * trial.travelled:.0f} of {1000 * trial.needed:.0f} mm")
+        for name, at in zip(POINTS, trial.touched, strict=True):
+            table.add_row(f"{name} touched", f"at {1000 * at:.0f} mm" if isfinite(at) else "never")
+        table.add_row("least load on a wheel", f"{grams(trial.least_load):.0f} g")
+    else:
+        table.add_row("slope", f"{degrees(trial.slope):.1f}°")
+        table.add_row("heading", f"{degrees(trial.heading):.0f}° {way(trial.heading)}")
+        table.add_row("came", f"{1000 * trial.travelled:.0f} mm")
+        table.add_row("off its line", f"{1000 * trial.slid:.0f} mm")
+        least = f"{grams(trial.least_load):.0f} g, {WHEELS[trial.least_wheel]}"
+        table.add_row("least load on a wheel", least)
+    table.add_row("least margin to tipping", f"{degrees(trial.least_margin):.1f}°")
+    console().print(table)
+
+
+def way(heading: float) -> str:
+    up = cos(heading)
+    return "up" if up > 0.7 else "down" if up < -0.7 else "across"
+
+
+def show_study(truck: Truck, study: SlopeStudy) -> None:
+    from crossfall.study.slopes import varies
+
+    fit, out = study.critical.fit, console()
+    low, high = (f"{degrees(v):.1f}°" if isfinite(v) else "open" for v in (fit.low, fit.high))
+    count = f"{study.critical.trials} trials"
+    if varies(study.crossing):
+        half = f"half of the trials fail at {degrees(fit.angle):.1f}°"
+        out.print(f"{truck.name}: {half} (95 % interval {low} to {high}; {count}).")
+    else:
+        out.print(f"{truck.name}: gets across at {low}, fails at {high} ({count}).")
+    counts = {o: study.outcomes.count(o) for o in dict.fromkeys(study.outcomes)}
+    out.print("Outcomes: " + ", ".join(f"{n} {o}" for o, n in counts.items()) + ".")
+    ends = [degrees(v) for v in study.window]
+    out.print(
+        f"Standing there it {study.first} at {degrees(study.static):.1f}° "
+        f"(tips at {ends[0]:.1f}° to {ends[1]:.1f}°"
+        + (f", slides at {degrees(study.slide):.1f}°)." if isfinite(study.slide) else ").")
+    )
+    hand = degrees(study.allowance)
+    out.print(
+        f"Keep {hand:.1f}° in hand when driving."
+        if hand > 0
+        else "Driving like this costs nothing against standing."
+    )
+    if not study.critical.settled:
+        out.print("The interval is wider than asked for; allow more trials.")

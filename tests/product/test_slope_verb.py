@@ -1,0 +1,78 @@
+"""`crossfall slope` from the outside."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner, Result
+
+from crossfall.cli import crossfall
+from crossfall.trials.record import load_record
+
+
+def run(*words: str) -> Result:
+    return CliRunner().invoke(crossfall, ["slope", *words], standalone_mode=False)
+
+
+def test_a_gentle_slope_is_crossed_and_recorded(tmp_path: Path) -> None:
+    kept = tmp_path / "drive.npz"
+    result = run("thistle", "--slope", "15", "--speed", "400", "--record", str(kept), "--json")
+    answer = json.loads(result.output)
+    assert result.return_value == 0
+    assert answer["schema"] == 1
+    assert answer["outcome"] == "crossed"
+    assert answer["heading_deg"] == 90
+    assert answer["slope_deg"] == 15
+    assert answer["travelled_mm"] > 600
+    assert answer["least_load_g"] > 0
+    record = load_record(kept)
+    assert record.loads.min() * 1000 / 9.80665 == pytest.approx(answer["least_load_g"])
+
+
+def test_a_slope_too_steep_is_a_no() -> None:
+    result = run("burdock", "--slope", "48", "--grip", "2", "--json")
+    assert result.return_value == 1
+    assert json.loads(result.output)["outcome"] == "rolled over"
+
+
+def test_a_ramp_tells_which_point_touched() -> None:
+    result = run("bramble", "--ramp", "65", "--speed", "300", "--json")
+    answer = json.loads(result.output)
+    assert answer["ground"]["kind"] == "ramp"
+    assert answer["ground"]["angle_deg"] == pytest.approx(65)
+    assert answer["belly_touched_at_mm"] > 0  # breakover is 55 deg
+    assert answer["nose_touched_at_mm"] is None  # approach is 70 deg
+
+
+def test_the_critical_slope_is_found_and_held_against_standing() -> None:
+    result = run("thistle", "--grip", "2", "--speed", "300", "--within", "1", "--json")
+    answer = json.loads(result.output)
+    low, high = answer["critical_ci_deg"]
+    assert low <= answer["critical_deg"] <= high
+    assert answer["trials"] == len(answer["outcomes"])
+    assert answer["static_deg"] - answer["critical_deg"] == pytest.approx(answer["allowance_deg"])
+
+
+def test_the_table_reads_like_an_answer() -> None:
+    text = run("thistle", "--slope", "10", "--drive", "stop", "--speed", "300").output
+    assert "climbs" in text
+    assert "least margin to tipping" in text
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (["--slope", "20", "--ramp", "30"], "--ramp and --slope do not go together"),
+        (["--stone", "10", "--rough", "3"], "--stone and --rough do not go together"),
+        (["--drive", "start"], "--drive needs --slope"),
+        (["--record", "x.npz"], "--record keeps a single trial"),
+        (["--slope", "20", "--heading", "nan"], "no heading"),
+        (["--slope", "99"], "99"),
+    ],
+)
+def test_what_does_not_fit_is_refused(words: list[str], said: str) -> None:
+    result = run("thistle", *words)
+    assert result.exception is not None
+    assert said in getattr(result.exception, "message", str(result.exception))

@@ -1,0 +1,85 @@
+"""The critical slope of a crossing: what is drawn, how it is searched, what it is held against."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+import pytest
+
+from crossfall.study.slopes import Crossing, bisect, critical_slope, drawn, triangular, varies
+from crossfall.trials.ground import Plane, Rough, Stone
+from crossfall.truck.model import Grip
+from support import make_truck
+
+ROCK = Grip("rock", 0.6, 0.9, 1.0)
+
+
+def test_grips_are_drawn_from_the_triangle() -> None:
+    shares = (np.arange(20_000) + 0.5) / 20_000
+    grips = np.array([triangular(float(s), ROCK) for s in shares])
+    assert grips.min() >= 0.6
+    assert grips.max() <= 1.0
+    assert grips.mean() == pytest.approx((0.6 + 0.9 + 1.0) / 3, abs=1e-4)  # mean of a triangle
+    below = (0.9 - 0.6) / (1.0 - 0.6)
+    assert triangular(below, ROCK) == pytest.approx(0.9)
+    assert triangular(0.3, Grip("board", 0.8, 0.8, 0.8)) == 0.8
+
+
+def test_a_number_and_a_seed_fix_the_ground_and_the_grip() -> None:
+    crossing = Crossing(ground=Rough(0.004), grip=ROCK, seed=5)
+    assert drawn(crossing, 3) == drawn(crossing, 3)
+    assert drawn(crossing, 3) != drawn(crossing, 4)
+    assert drawn(crossing, 3) != drawn(Crossing(ground=Rough(0.004), grip=ROCK, seed=6), 3)
+    stone, grip = drawn(Crossing(ground=Stone(0.02), grip=0.7), 0)
+    assert isinstance(stone, Stone)
+    assert stone.height == 0.02
+    assert stone.stray > 0
+    assert grip == 0.7
+
+
+def test_only_what_is_drawn_makes_outcomes_vary() -> None:
+    assert not varies(Crossing(ground=Plane(), grip=0.8))
+    assert varies(Crossing(ground=Plane(), grip=ROCK))
+    assert varies(Crossing(ground=Rough(0.002)))
+
+
+@pytest.mark.parametrize("edge", [0.1001, 0.37, 0.4999])
+def test_a_sharp_edge_is_bisected(edge: float) -> None:
+    found = bisect(lambda angle, _: angle > edge, 0.1, 0.5, half_width=0.002, most=40)
+    assert found.settled
+    assert found.fit.low <= edge <= found.fit.high
+    assert found.fit.high - found.fit.low <= 0.004 + 1e-12
+    assert found.trials <= 9
+
+
+@pytest.mark.parametrize("fails", [True, False])
+def test_an_edge_outside_is_said_to_be_open(fails: bool) -> None:
+    found = bisect(lambda *_: fails, 0.1, 0.5, half_width=0.002, most=40)
+    assert not found.settled
+    assert found.failed.all() == fails
+    assert math.isinf(found.fit.low if fails else found.fit.high)
+
+
+def test_on_a_plane_little_is_lost_against_standing() -> None:
+    angles = []
+    study = critical_slope(
+        make_truck(),
+        Crossing(speed=0.05, distance=0.05),
+        half_width=math.radians(0.2),
+        watch=lambda number, angle, outcome: angles.append(angle),
+    )
+    assert study.critical.settled
+    assert study.first == "tips"
+    assert abs(study.allowance) < math.radians(0.5)
+    assert angles == list(study.critical.angles)
+    assert [o != "crossed" for o in study.outcomes] == list(study.critical.failed)
+
+
+def test_where_grip_ends_first_the_slide_is_what_counts() -> None:
+    crossing = Crossing(speed=0.05, distance=0.05, grip=0.4)
+    study = critical_slope(make_truck(), crossing, half_width=math.radians(0.3))
+    assert study.first == "slides"
+    assert set(study.outcomes) == {"crossed", "slid"}
+    assert study.static == pytest.approx(math.atan(0.4))
+    assert abs(study.allowance) < math.radians(1.0)
