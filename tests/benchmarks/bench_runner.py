@@ -10,10 +10,12 @@ from __future__ import annotations
 
 import os
 import resource
+import sqlite3
 import subprocess
 import sys
 import tempfile
 import time
+from contextlib import closing
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -76,6 +78,12 @@ def cpu() -> float:
     )
 
 
+def at_work(store: Path) -> float:
+    """s that trials took on the workers' clocks: unlike a speed-up, other load does not blur it."""
+    with closing(sqlite3.connect(store)) as db:
+        return float(db.execute("SELECT total(took) FROM trial").fetchone()[0])
+
+
 def overhead() -> None:
     """The runner against bare loops in as many processes, and its speed-up against the probe."""
     probes = [spin_speed_up()]
@@ -88,11 +96,13 @@ def overhead() -> None:
         before, began = cpu(), time.perf_counter()
         run(working(TRIALS, ROUNDS), Path(folder) / "trials.db", workers=2)
         took, used = time.perf_counter() - began, cpu() - before
+        busy = at_work(Path(folder) / "trials.db") / (2 * took)
     two = (two + bare(2)) / 2
     probes.append(spin_speed_up())
     probe = sum(probes) / len(probes)
     print(f"bare trials: {1000 * one / TRIALS:.1f} ms each; two loops {two:.2f} s")
     print(f"runner, 2 workers, all included: {took:.2f} s, overhead {100 * (took / two - 1):.2f} %")
+    print(f"workers at a trial {100 * busy:.1f} % of the time, start and end included")
     print(f"processor: bare {bare_cpu:.2f} s, runner {used:.2f} s: {used / bare_cpu - 1:+.2%}")
     print(f"speed-up {one / took:.3f}; spin probes {[round(p, 3) for p in probes]}")
     print(f"speed-up reached: {100 * one / took / probe:.1f} % of the probe")

@@ -185,17 +185,23 @@ def _by_heading(columns: Columns, wanted: MapSpec) -> list[tuple[str, Any]]:
     ]
 
 
+UNITS = {  # ends of column names, and how they are said
+    "_n_per_mm": ", N/mm",
+    "_mm_per_s": ", mm/s",
+    "_deg": ", degrees",
+    "_mm": ", mm",
+    "_g": ", g",
+}
+
+
 def plain_name(column: str) -> str:
     """A column as a reader would say it: both.track_mm is 'both track, mm'."""
-    units = {"mm": "mm", "deg": "degrees", "g": "g", "per": ""}
-    words = column.replace("n_per_mm", "n").replace(".at_mm.", " at ").replace(".", " ")
-    head, _, unit = words.rpartition("_")
-    if "n_per_mm" in column:
-        return f"{head.replace('_', ' ')}, N/mm"
-    if head and units.get(unit):
-        return f"{head.replace('_', ' ')}, {units[unit]}"
-    spoken = words.replace("_", " ")
-    return f"{spoken}, mm" if " at " in spoken else spoken
+    place = column.replace(".at_mm.", " at ")
+    unit = ", mm" if place != column else ""
+    for end, said in UNITS.items():
+        if not unit and place.endswith(end):
+            place, unit = place.removesuffix(end), said
+    return place.replace(".", " ").replace("_", " ") + unit
 
 
 def _inline(svg: bytes) -> str:
