@@ -80,14 +80,22 @@ class Model:
 
     def stability(self, headings: Array, thetas: Array) -> tuple[Array, Array]:
         """(k, n) and (k,): inequality (1) for thetas (H,) on headings (H,), and that it stands."""
-        facing = rigid.downhill(headings) @ self.normals.T
-        lever = np.sum(self.normals * self.corners, axis=1)
-        h, e = np.nonzero(facing > 1e-12)
-        level = np.arange(4)
-        edge = np.concatenate([e, level])
-        up = np.concatenate([np.tan(thetas[h]) * facing[h, e], np.zeros(4)])
-        weights = np.stack([lever[edge], *(-self.normals[edge].T), -up], axis=1) * GRAM
+        h, e = self.facing(headings)
+        tilt = (rigid.downhill(headings) @ self.normals.T)[h, e]
+        edge = np.concatenate([e, np.arange(4)])
+        up = np.concatenate([np.tan(thetas[h]) * tilt, np.zeros(4)])
+        weights = np.column_stack([self.frame()[edge], -up]) * GRAM
         return weights @ self.columns, weights @ self.sums
+
+    def facing(self, headings: Array) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
+        """Which edges face downhill on which headings: (k,) indices of headings and of edges."""
+        h, e = np.nonzero(rigid.downhill(headings) @ self.normals.T > 1e-12)
+        return h, e
+
+    def frame(self) -> Array:
+        """(4, 3) the weights of M, M_x and M_y in (1), by edge."""
+        lever = np.sum(self.normals * self.corners, axis=1)
+        return np.column_stack([lever, -self.normals])
 
     def angles(self, chosen: Array, headings: Array) -> Array:
         """(K, H) rad, rigid tip angles of K sets (K, n)."""

@@ -32,7 +32,7 @@ from crossfall.tuning.menu import Menu, Picks, menu
 from crossfall.tuning.solver import Found, Search, best_angle, least_money, near_best
 from crossfall.tuning.whatif import fresh_parts
 
-BANDS = np.radians([0.02, 0.05, 0.1, 0.2, 0.4, 0.8, 1.5])  # how far below the best to look
+BANDS = np.radians([0.05, 0.15, 0.4, 1.0])  # how far below the best to look
 
 
 @dataclass(frozen=True)
@@ -42,8 +42,8 @@ class Settings:
     scored. steps: budgets tried for the front."""
 
     rounds: int = 12
-    scored: int = 80
-    most_tips: int = 400
+    scored: int = 50
+    most_tips: int = 240
     listed: int = 1200
     steps: int = 6
 
@@ -231,7 +231,8 @@ class _Planner:
 
     def _ask(self, search: Search) -> Found | None:
         if self.aim.target is not None:
-            return least_money(search, self.aim.target)
+            cheapest = min((self._price(s) for s in self._reaching()), default=1e9)
+            return least_money(replace(search, most_money=cheapest - 0.01), self.aim.target)
         return best_angle(search, self._floor(search))
 
     def _floor(self, search: Search) -> float:
@@ -307,7 +308,7 @@ class _Planner:
             search = replace(search, most_money=cheapest)
         reach, found = 0.0, list[Found]()
         for band in BANDS:
-            near, whole = near_best(search, top - band)
+            near, whole = near_best(search, top - band, 20 * most)
             found = near[:most]
             if not whole or len(near) > most:
                 break
@@ -345,12 +346,13 @@ class _Planner:
         ranked = self._ranked()
         if self.models and not listed and ranked:
             ceiling = max(self._price(s) for s in ranked[:10])
-            floor = 0.0
+            floor, promising = 0.0, list[tuple[Picks, float]]()
             for budget in np.linspace(0.0, ceiling, self.settings.steps + 1)[:-1]:
                 found = best_angle(replace(search, most_money=float(budget)), floor)
                 if found is not None:
-                    self._score([(self.picks(found), found.value)])
+                    promising.append((self.picks(found), found.value))
                     floor = found.value + np.radians(0.02)
+            self._score(promising)
         front: list[_Scored] = []
         allowed = (s for s in self.scored.values() if self._allowed(s))
         for s in sorted(allowed, key=lambda s: (round(self._price(s), 2), -s.value, len(s.picks))):

@@ -20,8 +20,9 @@ from dataclasses import dataclass, field
 import numpy as np
 from numpy.typing import NDArray
 
+from crossfall.statics import rigid
 from crossfall.truck.model import Array
-from crossfall.tuning.linear import Model
+from crossfall.tuning.linear import GRAM, Model
 
 Flags = NDArray[np.bool_]
 SLACK = 1e-6  # g m; less than a ten-thousandth of a degree on anything of the class
@@ -29,6 +30,7 @@ CENT = 0.01
 LEAST_STEP = 1e-10  # rad; a set that is no better than this is no better
 WIDE = 1e4  # g m; no truck of the class has that much slack
 POOL = 40  # multipliers kept
+LATEST = 16  # of them, those tried on all set-ups at once
 FRONTIER = 60_000  # partial sets kept while listing
 
 
@@ -47,7 +49,8 @@ class Search:
     """Models of all set-ups with the loss of each on every heading.
 
     headings: (H,) rad. losses: (setups, H) rad taken off the rigid angles. most_money: on top of
-    any budget in the models. pool: multipliers met so far, to prune with.
+    any budget in the models. pool: multipliers met so far, to prune with. groups: the models
+    stacked.
     """
 
     models: Sequence[Model]
@@ -55,6 +58,10 @@ class Search:
     losses: Array
     most_money: float = 1e9
     pool: Pool = field(default_factory=lambda: Pool())
+    groups: tuple[Group, ...] = ()
+
+    def __post_init__(self) -> None:
+        self.groups = self.groups or grouped(self.models, self.headings)
 
     def rows(self, k: int, angle: float) -> tuple[Array, Array, int]:
         """All rows of set-up k at an aim value: (r, n), (r,), and how many are stability."""
@@ -76,12 +83,86 @@ class Search:
 
     def survivors(self, angle: float) -> list[int]:
         """Set-ups that may hold a set of this aim value, the most promising first."""
-        promise = []
-        for k, model in enumerate(self.models):
-            if model.price <= self.most_money:
-                rows, least, tips = self.rows(k, angle)
-                promise.append((-self.pool.bound(rows, least, tips, model.starts), k))
-        return [k for bound, k in sorted(promise) if -bound >= -SLACK]
+        promise: list[tuple[float, int]] = []
+        for group in self.groups:
+            bounds = group.bounds(angle, self)
+            promise += zip(-bounds, group.members, strict=True)
+        affordable = (self.models[k].price <= self.most_money for _, k in promise)
+        kept = [p for p, there in zip(promise, affordable, strict=True) if there]
+        return [k for bound, k in sorted(kept) if -bound >= -SLACK]
+
+
+@dataclass(frozen=True)
+class Group:
+    """Models whose rows are alike, stacked: everything of (S, ...) for S set-ups.
+
+    facing: which (heading, edge) give stability rows, the same for all.
+    """
+
+    members: tuple[int, ...]
+    facing: tuple[NDArray[np.intp], NDArray[np.intp]]
+    tilt: Array  # (S, k) n.d of each stability row
+    frame: Array  # (S, k, 3) the weights of M, M_x, M_y in each of them
+    sums: Array  # (S, 4)
+    columns: Array  # (S, 4, n)
+    money: Array  # (S, 1, n)
+    price: Array  # (S,)
+    rows: Array  # (S, r, n)
+    least: Array  # (S, r)
+    starts: NDArray[np.intp]
+
+    def bounds(self, angle: float, search: Search) -> Array:
+        """(S,) upper bounds on the least slack, by the latest multipliers; inf without any."""
+        h, _ = self.facing
+        losses = search.losses[list(self.members)]
+        thetas = np.clip(angle + losses, 0.0, np.radians(89.0))
+        up = np.tan(thetas[:, h]) * self.tilt[:, : len(h)]
+        up = np.concatenate([up, np.zeros((len(up), 4))], axis=1)
+        weights = np.concatenate([self.frame, -up[..., None]], axis=2) * GRAM
+        rows = np.concatenate([weights @ self.columns, -self.money, self.rows], axis=1)
+        level = np.einsum("ska,sa->sk", weights, self.sums)
+        left = search.most_money - self.price[:, None]
+        least = np.concatenate([level, left, self.least], axis=1)
+        w = search.pool.fitting(least.shape[1], weights.shape[1])[-LATEST:]
+        if not len(w):
+            return np.full(len(self.members), np.inf)
+        value = least @ w.T
+        if len(self.starts):
+            gains = np.maximum.reduceat(w @ rows, self.starts, axis=2)
+            value = value + np.maximum(gains, 0.0).sum(axis=2)
+        found: Array = value.min(axis=1)
+        return found
+
+
+def grouped(models: Sequence[Model], headings: Array) -> tuple[Group, ...]:
+    """Models stacked by the shape of their rows."""
+    alike: dict[tuple[object, ...], list[int]] = {}
+    for k, model in enumerate(models):
+        facing = model.facing(headings)
+        key = (model.rows.shape, facing[0].tobytes(), facing[1].tobytes())
+        alike.setdefault(key, []).append(k)
+    groups = []
+    for members in alike.values():
+        own = [models[k] for k in members]
+        h, e = own[0].facing(headings)
+        edge = np.concatenate([e, np.arange(4)])
+        down = rigid.downhill(headings)
+        groups.append(
+            Group(
+                members=tuple(members),
+                facing=(h, e),
+                tilt=np.array([(down @ m.normals.T)[h, e] for m in own]),
+                frame=np.array([m.frame()[edge] for m in own]),
+                sums=np.array([m.sums for m in own]),
+                columns=np.array([m.columns for m in own]),
+                money=np.array([m.prices for m in own])[:, None],
+                price=np.array([m.price for m in own]),
+                rows=np.array([m.rows for m in own]),
+                least=np.array([m.least for m in own]),
+                starts=own[0].starts,
+            )
+        )
+    return tuple(groups)
 
 
 @dataclass
@@ -206,16 +287,15 @@ def _most_slack(search: Search, k: int, rows: Array, least: Array, tips: int) ->
 def least_money(search: Search, target: float) -> Found | None:
     """The cheapest set with an aim value of `target` (rad) or more; None where none reaches it."""
     found: Found | None = None
-    order = sorted(search.survivors(target), key=lambda k: (search.models[k].price, k))
-    for k in order:
+    for k in search.survivors(target):
         model = search.models[k]
-        if found is not None and model.price >= found.money - CENT / 2:
-            break
         rows, least, tips = search.rows(k, target)
-        if relaxed(search, k, rows, least, tips) < -SLACK:
-            continue
         if found is not None:  # only what is cheaper is of interest
             least[tips] = min(least[tips], found.money - model.price - CENT / 2)
+        if search.pool.bound(rows, least, tips, model.starts) < -SLACK:
+            continue
+        if relaxed(search, k, rows, least, tips) < -SLACK:
+            continue
         chosen = _problem(search, k, rows, least, model.prices, None)
         if chosen is None:
             continue
@@ -224,8 +304,10 @@ def least_money(search: Search, target: float) -> Found | None:
     return found
 
 
-def near_best(search: Search, floor: float) -> tuple[list[Found], bool]:
+def near_best(search: Search, floor: float, most: float = np.inf) -> tuple[list[Found], bool]:
     """Every set with an aim value of `floor` (rad) or more, and whether none was left out.
+
+    Stops looking once more than `most` are found.
 
     Sets grow cluster by cluster; a partial set is dropped as soon as no completion can keep to
     some row, or to a weighted sum of rows with the multipliers of the relaxation.
@@ -247,6 +329,9 @@ def near_best(search: Search, floor: float) -> tuple[list[Found], bool]:
                 Found(k, c, float(v), float(m))
                 for c, v, m in zip(chosen[keep], values[keep], money[keep], strict=True)
             ]
+        if len(found) > most:
+            complete = False
+            break
     return _without_helpers(search, found), complete
 
 
