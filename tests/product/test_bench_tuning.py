@@ -233,3 +233,10 @@ def test_no_table_outside_the_folder_is_read(bench: Bench) -> None:
     for name in ("../secret.csv", "/etc/passwd", "out/../../secret.csv", "a/../../secret"):
         answer = ask(bench, "/api/sweep?name=" + quote(name, safe=""))
         assert answer["refused"] == 422
+
+
+def test_the_set_up_sheet_is_downloaded(page: Page) -> None:
+    with page.expect_download(timeout=LONG) as download:
+        page.locator("#sheet").click()
+    assert download.value.suggested_filename == "set-up-sheet.pdf"
+    assert Path(download.value.path()).read_bytes().startswith(b"%PDF-")

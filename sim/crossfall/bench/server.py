@@ -46,6 +46,7 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
         _get("/api/bought", lambda q: bench.bought(_number(q, "revision", int))),
         _post("/api/fit", lambda b: bench.fit(_whole(b), _table(b, "chosen"))),
         _get("/api/readings", lambda q: bench.readings()),
+        _binary("/api/sheet", lambda q: bench.sheet(), "application/pdf", "set-up-sheet.pdf"),
         _get("/api/board", lambda q: bench.board()),
         _get("/api/sweeps", lambda q: bench.sweeps()),
         _get("/api/sweep", lambda q: bench.sweep(str(q.get("name", "")))),
@@ -77,10 +78,16 @@ def _get(path: str, answer: Callable[[Any], Any]) -> Route:
     return Route(path, endpoint, methods=["GET"])
 
 
-def _binary(path: str, answer: Callable[[Any], bytes]) -> Route:
+def _binary(
+    path: str,
+    answer: Callable[[Any], bytes],
+    kind: str = "application/octet-stream",
+    name: str = "poses",
+) -> Route:
     async def endpoint(request: Request) -> Response:
         content = await run_in_threadpool(answer, request.query_params)
-        return Response(content, media_type="application/octet-stream")
+        attached = {"content-disposition": f'attachment; filename="{name}"'}
+        return Response(content, media_type=kind, headers=attached)
 
     return Route(path, endpoint, methods=["GET"])
 

@@ -200,6 +200,18 @@ class Bench:
         grips = {g.surface: g for g in truck.grips}
         return deciding.board_card(truck, path, grips.get("tilt board", answers.grip_of(truck)))
 
+    def sheet(self) -> bytes:
+        """The set-up sheet as PDF, against the truck before its changes or as saved."""
+        from crossfall.show.sheet import pdf
+        from crossfall.show.sheet_facts import gather
+
+        sheet = self.desk.sheet
+        text = sheet.history.text
+        fit = self._fits.get(text)
+        base = fit.base if fit is not None else sheet.saved_text
+        before = None if base == text else self.reader.load(base, sheet.source)
+        return pdf(gather(self._loaded(sheet), before))
+
     def sweeps(self) -> dict[str, Any]:
         return {"tables": sweeps.found(self.folder)}
 

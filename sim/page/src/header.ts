@@ -10,7 +10,7 @@ export function makeHeader(repaint: () => void): void {
   byId("redo").addEventListener("click", redo);
   byId("save").addEventListener("click", () => void save());
   byId("save-as").addEventListener("click", saveAs);
-  byId("sheet").addEventListener("click", () => { location.href = "/api/sheet"; });
+  byId("sheet").addEventListener("click", () => void sheet());
   const truck = byId<HTMLSelectElement>("truck");
   truck.addEventListener("change", () => void open(truck.value));
   lights(repaint);
@@ -37,6 +37,16 @@ function draw(): void {
   redoButton.title = b.redo === null ? "Nothing to redo" : `Redo: ${b.redo}`;
   byId<HTMLButtonElement>("save").disabled = !b.unsaved && !b.needs_name;
   document.title = `${b.unsaved ? "• " : ""}${b.file.replace(/\.toml$/, "")} – crossfall bench`;
+}
+
+async function sheet(): Promise<void> {
+  say("Drawing the set-up sheet…");
+  const response = await fetch("/api/sheet");
+  if (!response.headers.get("content-type")?.includes("pdf")) return say("The sheet could not be drawn.", "wrong");
+  const link = el("a", { href: URL.createObjectURL(await response.blob()), download: "set-up-sheet.pdf" });
+  link.click();
+  URL.revokeObjectURL(link.href);
+  say("The set-up sheet is in your downloads.");
 }
 
 function undo(): void {
