@@ -1,0 +1,97 @@
+"""Numbers and text of a set-up sheet: rounded, signed, cut and wrapped to fit; and its tables."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+
+from crossfall.compare import HeadingAnswer
+from crossfall.show.style import BODY, SMALL, text_size
+
+ROW, TIGHT, PAD = 4.0, 3.7, 1.2  # mm, of a line of a table, and kept free beside its cells
+
+
+@dataclass(frozen=True)
+class Column:
+    """head: its title. width: mm. bold: the number one reads. write: boxes for a pencil."""
+
+    head: str
+    width: float
+    align: Literal["left", "right"] = "right"
+    bold: bool = False
+    write: bool = False
+
+
+@dataclass(frozen=True)
+class Table:
+    """title: above it. at: left and top, mm. rows: texts that fit. last_is_sum: set off by a line.
+
+    notes: lines in small print below. kind: names it in the page.
+    """
+
+    kind: str
+    title: str
+    at: tuple[float, float]
+    columns: tuple[Column, ...]
+    rows: tuple[tuple[str, ...], ...]
+    notes: tuple[str, ...] = ()
+    row: float = ROW
+    last_is_sum: bool = False
+
+    @property
+    def width(self) -> float:
+        return sum(c.width for c in self.columns)
+
+
+def degrees(value: float) -> str:
+    return f"{np.degrees(value):.1f}" if np.isfinite(value) else "none"
+
+
+def tip(answer: HeadingAnswer) -> str:
+    """One number where friction does not decide, else both ends of the window."""
+    low, high = answer.window
+    if not answer.friction_decides:
+        return degrees(answer.compliant)
+    return f"{degrees(low)} – {degrees(high)}" if np.isfinite(low) else "none"
+
+
+def gain(now: float, before: float, decimals: int) -> str:
+    """The difference of two numbers as they are printed, so that a reader's sum comes out."""
+    return signed(round(now, decimals) - round(before, decimals), decimals)
+
+
+def money(value: float) -> str:
+    """With its sign; whole amounts as such."""
+    return signed(value, 0 if abs(value - round(value)) < 0.005 else 2)
+
+
+def signed(value: float, decimals: int) -> str:
+    """With its sign, and no minus before a zero; nothing for what is not known."""
+    if not np.isfinite(value):
+        return ""
+    return f"{round(value, decimals) + 0.0:+.{decimals}f}".replace("-", "−")
+
+
+def plain(value: float, decimals: int) -> str:
+    return f"{round(value, decimals) + 0.0:.{decimals}f}".replace("-", "−")
+
+
+def fitted(text: str, width: float, size: float = BODY, weight: str = "normal") -> str:
+    """The text, shortened with dots to fit `width` mm."""
+    while text_size(text, size, weight)[0] > width and len(text) > 1:
+        text = text.rstrip("…")[:-1].rstrip() + "…"
+    return text
+
+
+def wrapped(text: str, width: float, size: float = SMALL) -> tuple[str, ...]:
+    """The text in lines of at most `width` mm."""
+    lines = [""]
+    for word in text.split():
+        longer = f"{lines[-1]} {word}".strip()
+        if text_size(longer, size)[0] <= width:
+            lines[-1] = longer
+        else:
+            lines.append(word)
+    return tuple(fitted(line, width, size) for line in lines)
