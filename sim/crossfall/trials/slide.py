@@ -83,8 +83,8 @@ def slide_trial(
 def sliding_onset(record: Record, start: float, truck: Truck) -> Fit | None:
     """Angle (rad) at which a truck began to slide that stood still at `start` (rad)."""
     slip = record.slip.mean(axis=1)
-    at = int(np.searchsorted(record.theta, start))
-    slip = slip - slip[min(at, len(slip) - 1)]
+    settled = int(np.searchsorted(record.theta, start + 1e-9)) - 1
+    slip = slip - slip[max(settled, 0)]
     far = GONE * truck.front.tyre.radius
     keep = (slip > SHARE * far) & (slip < 2 * far) & (record.theta > start)
     return fit_onset(record.theta[keep], slip[keep])

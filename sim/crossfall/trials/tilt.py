@@ -68,9 +68,9 @@ QUICK = Pace(
     approach=math.radians(80.0),
     slow=math.radians(3.0),
     twice=False,
-    settle=0.25,
+    settle=0.3,
     hold=0.35,
-    bracket=math.radians(0.15),
+    bracket=math.radians(0.1),
     fallen=math.radians(2.5),
 )
 """For thousands: the event within 0.1 deg, in a third of the time."""
@@ -85,8 +85,8 @@ class TiltTrial:
     outside (a truck that loses its balance with load left tips before its load is gone). event:
     middle of event_bracket, between an angle at which it stands and one at which it does not.
     fit: the fitted critical angle with its interval. ramp: what the moving table showed, late by
-    its rate. lift: (4,) angle at which each uphill wheel left the table for good, nan for the
-    wheels it tips over; first_lift: the least. slide: angle at which it began to slide, nan
+    its rate. lift: (4,) angle at which each uphill wheel left the table for good, as the moving
+    table showed it but not above the tip, nan for the wheels it tips over; first_lift: the least. slide: angle at which it began to slide, nan
     unless sliding ended the trial. over: the wheels it tipped over. seconds: CPU time it took.
     """
 
@@ -149,7 +149,9 @@ def tilt_trials(
 
     both_sides: each heading is followed by its mirror image. See `tilt_trial` for the rest.
     """
-    expected: Sequence[float | None] = near or [None] * len(headings)
+    expected: Sequence[float | None] = (
+        [None] * len(headings) if near is None else [float(n) for n in near]
+    )
     asked = list(zip(map(float, headings), expected, strict=True))
     if both_sides:
         asked = [pair for h, n in asked for pair in ((h, n), (-h % math.tau, n))]
@@ -339,7 +341,7 @@ def _tip(run: Tilting, trial: TiltTrial, brisk: Stretch, began: int) -> TiltTria
         event_bracket=(low, high),
         fit=fit,
         ramp=ramp,
-        lift=frozen(lift),
-        first_lift=float(np.nanmin(lift)),
+        lift=frozen(np.minimum(lift, event)),
+        first_lift=float(min(np.nanmin(lift), event)),
         over=PAIRS[OPPOSITE[off]],
     )

@@ -44,7 +44,8 @@ class Settings:
     iterations: of the contact solver; 10 are off by 0.15 deg, 50 and 200 agree.
     residual: at which the solver may stop early: loads move by 0.002 N of 10 against never, and
     it saves a third of the time.
-    stick: friction coefficient when nothing is said about grip; high enough never to slide.
+    stick: friction coefficient when nothing is said about grip: holds to 78 deg, so that trucks
+    tip (the engine takes at most 10).
     tyre_damping: ratio to critical of a tyre under its share of the truck; only settles it.
     least_damping: ratio to critical below which a quasi-static trial raises a corner's damping,
     so that it settles between two angles; at rest damping does nothing.

@@ -1,0 +1,77 @@
+"""How much faster a trial is than the straightforward script. Run as
+
+    python tests/benchmarks/bench_trial.py [HEADINGS]
+
+Both ways in one run, turn by turn, in CPU time, so that the machine's own speed cancels. Ours is
+the quick pace with a heading's share of opening the world and loading the truck; the script opens
+its own each time, as scripts do. The slow-rate limit is a careful trial with a fine bracket.
+"""
+
+from __future__ import annotations
+
+import math
+import sys
+import time
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+sys.path[:0] = [str(ROOT / "tests"), str(ROOT / "sim"), str(Path(__file__).parent)]
+
+from plain_script import plain_trial  # noqa: E402
+
+from crossfall.statics.compliant import tips  # noqa: E402
+from crossfall.trials.tilt import QUICK, Pace, tilt_trials  # noqa: E402
+from crossfall.truck.model import Array, Truck, frozen  # noqa: E402
+from support import make_truck  # noqa: E402
+
+FINE = replace(Pace(), bracket=math.radians(0.02), hold=1.6)
+
+
+@dataclass(frozen=True)
+class Timing:
+    """CPU seconds per heading of both ways, and how far ours and the script's angle are from
+    the slow-rate limit, (n,) rad."""
+
+    plain: float
+    ours: float
+    error: Array
+    plain_error: Array
+
+
+def measure(truck: Truck, headings: list[float], rounds: int = 1) -> Timing:
+    """Time both ways on the same truck and headings; predictions choose where ours starts."""
+    import pybullet
+
+    expected = tips(truck, frozen(headings)).tip
+    limit = [t.tip for t in tilt_trials(truck, headings, near=expected, pace=FINE)]
+    plain = ours = 0.0
+    for _ in range(rounds):
+        began = time.process_time()
+        fallen = [plain_trial(pybullet, truck, heading) for heading in headings]
+        middle = time.process_time()
+        trials = tilt_trials(truck, headings, near=expected, pace=QUICK)
+        plain += middle - began
+        ours += time.process_time() - middle
+    count = rounds * len(headings)
+    return Timing(
+        plain / count,
+        ours / count,
+        frozen([abs(t.tip - at) for t, at in zip(trials, limit, strict=True)]),
+        frozen([abs(f - at) for f, at in zip(fallen, limit, strict=True)]),
+    )
+
+
+def main() -> None:
+    count = int(sys.argv[1]) if len(sys.argv) > 1 else 8
+    headings = [math.tau * i / count for i in range(count)]
+    seen = measure(make_truck(), headings, rounds=3)
+    print(f"straightforward script  {seen.plain * 1e3:7.1f} ms a heading")
+    print(f"quick trial             {seen.ours * 1e3:7.1f} ms a heading")
+    print(f"ratio                   {seen.plain / seen.ours:7.1f}")
+    print(f"off the slow limit      {math.degrees(seen.error.max()):7.3f} deg at worst")
+    print(f"script off the limit    {math.degrees(seen.plain_error.max()):7.3f} deg at worst")
+
+
+if __name__ == "__main__":
+    main()

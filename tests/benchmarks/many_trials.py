@@ -1,0 +1,83 @@
+"""Memory over many trials: python tests/benchmarks/many_trials.py --worlds 10000
+
+Prints how much the process has grown from a tenth of the way to the end, for whole trials that
+each open and close a world, and for short tiltings with kept moments within one world.
+"""
+
+from __future__ import annotations
+
+import argparse
+import math
+import os
+import sys
+import time
+from collections.abc import Callable
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+sys.path[:0] = [str(ROOT / "sim"), str(ROOT / "tests")]
+
+from crossfall.trials.table import Tilting, standing  # noqa: E402
+from crossfall.trials.tilt import QUICK, tilt_trial  # noqa: E402
+from crossfall.trials.world import Settings  # noqa: E402
+from support import make_truck, with_suspension, with_tyres  # noqa: E402
+
+
+def resident() -> float:
+    """MB."""
+    pages = int(Path("/proc/self/statm").read_text().split()[1])
+    return pages * os.sysconf("SC_PAGE_SIZE") / 1e6
+
+
+def grown(count: int, once: Callable[[int], None], report: bool) -> float:
+    """MB from a tenth of the way to the end."""
+    start, began = 0.0, time.process_time()
+    for i in range(count):
+        once(i)
+        if i == count // 10:
+            start = resident()
+        if report and i % max(1, count // 20) == 0:
+            spent = time.process_time() - began
+            print(f"{i} trials, {resident():.1f} MB, {spent:.0f} s of CPU", file=sys.stderr)
+    return resident() - start
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser()
+    parser.add_argument("--worlds", type=int, default=0, help="whole trials, a world each")
+    parser.add_argument("--short", type=int, default=0, help="short tiltings in one world")
+    parser.add_argument("--report", action="store_true")
+    asked = parser.parse_args()
+    truck = make_truck()
+    rigid = with_suspension(with_tyres(truck, stiffness=math.inf), locked=True)
+    near = {i: math.radians(42.9) for i in (0, 1)}
+
+    def whole(i: int) -> None:
+        heading = math.pi / 2 * (1 + 2 * (i % 2))
+        tilt_trial(rigid if i % 2 else truck, heading, near=near[i % 2], pace=QUICK)
+
+    def short(i: int) -> None:
+        run = Tilting(table, math.pi / 2)
+        run.move(math.radians(10.0), math.radians(200.0), math.radians(3.0))
+        run.back(run.kept[0])
+        run.samples.record()
+        run.forget()
+
+    if asked.worlds:
+        print(f"worlds_grown_mb={grown(asked.worlds, whole, asked.report):.2f}")
+    if asked.short:
+        with standing(truck, Settings()) as table:
+            print(f"trials_grown_mb={grown(asked.short, short, asked.report):.2f}")
+    left = [name for name in os.listdir("/proc/self/fd") if _deleted(name)]
+    print(f"files_left={len(left)}")
+
+
+def _deleted(name: str) -> bool:
+    try:
+        return "crossfall-" in os.readlink(f"/proc/self/fd/{name}")
+    except OSError:
+        return False
+
+
+if __name__ == "__main__":
+    main()
