@@ -1,0 +1,159 @@
+"""The measuring guide: one page of drawn instructions, complete in itself."""
+
+from __future__ import annotations
+
+from importlib.resources import files
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from crossfall.show import guide_drawings as draw
+from crossfall.truck.files import write_atomically
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import Truck
+from crossfall.truck.problems import InputError, Problem
+from crossfall.tuning.weighin_formulas import height_per_load
+from crossfall.tuning.weighin_model import warp_stiffness
+
+MARK = "crossfall measuring guide"
+RAISE = 0.29  # of the wheelbase: 17 degrees, where a truck still stands well
+ANGLE = 36.0  # deg, of the board in the picture
+USUAL_MASS = 2.8  # kg, of the class, where no truck is named: common practice, no source
+USUAL_TYRE = 5000.0  # N/m
+
+SCALES = """\
+[truck]
+wheelbase_mm = {wheelbase}
+front_track_mm = {front_track}
+rear_track_mm = {rear_track}
+front_radius_mm = {front_radius}
+rear_radius_mm = {rear_radius}
+
+[scale]
+resolution_g = 1
+
+[suspension]
+locked = true
+
+[[reading]]
+at = "front"
+load_g = [{front}]
+
+[[reading]]
+at = "rear"
+load_g = [{rear}]
+
+# the same for "left" and "right"
+
+[[reading]]
+at = "rear"
+raised = "front"
+block_mm = {block}
+load_g = [{raised}]
+"""
+
+COMMANDS = """\
+crossfall weigh-in scales.toml
+
+crossfall board {name} --heading 90 \\
+    --angle 41.2 --angle 41.5 --angle 41.3
+
+crossfall reconcile {name} \\
+    --scales scales.toml \\
+    --board {stem}.board.toml
+"""
+
+
+def guide_page(truck: Truck | None = None, stem: str = "") -> str:
+    """The page as HTML, with a truck's own numbers where one is given.
+
+    stem: of its chassis file, for the commands.
+    """
+    from jinja2 import Environment
+
+    template = files("crossfall.show").joinpath("guide.html.j2").read_text(encoding="utf-8")
+    return Environment(autoescape=True).from_string(template).render(**_told(truck, stem))
+
+
+def write_guide(path: Path, truck: Truck | None = None, stem: str = "") -> None:
+    """Write the page; an older guide is replaced, anything else is left alone (InputError)."""
+    if path.exists():
+        start = path.read_bytes()[:2000] if path.is_file() else b""
+        if MARK.encode() not in start:
+            what = "is there already and is no measuring guide"
+            raise InputError(Problem(str(path), what, "name another with -o"))
+    write_atomically(path, guide_page(truck, stem))
+
+
+def _told(truck: Truck | None, stem: str) -> dict[str, Any]:
+    figure = draw.Figure() if truck is None else _figure(truck)
+    mass = USUAL_MASS if truck is None else whole(truck).mass
+    base = figure.wheelbase / 1e3
+    block = 5 * round(RAISE * figure.wheelbase / 5)
+    tyre = USUAL_TYRE if truck is None else truck.front.tyre.stiffness
+    return {
+        "mark": MARK,
+        "name": "" if truck is None else truck.name,
+        "half_load": f"{np.ceil(6 * mass) / 10:.1f}",
+        "block": block,
+        "board": 50 * int(np.ceil(1.35 * figure.wheelbase / 50)),
+        "per_mm": f"{1e-3 / height_per_load(mass, base, block / 1e3) * 1e3:.0f}",
+        "shim": f"{round(warp_stiffness(figure.track / 1e3, tyre), -1):.0f}",
+        "lengths": draw.lengths(figure),
+        "track": draw.track(figure),
+        "damper": draw.damper(),
+        "level": draw.level_weighing(figure),
+        "raised": draw.raised_weighing(figure, block),
+        "board_picture": draw.tilt_board(figure, ANGLE),
+        "headings": draw.headings(),
+        "predicted": [] if truck is None else _predicted(truck),
+        "scales": _scales(truck, figure, block),
+        "commands": COMMANDS.format(name=stem or "TRUCK", stem=stem or "TRUCK"),
+    }
+
+
+def _figure(truck: Truck) -> draw.Figure:
+    tracks, radii, widths = (
+        [getattr(a, "track", 0.0) for a in truck.axles],
+        [a.tyre.radius for a in truck.axles],
+        [a.tyre.width for a in truck.axles],
+    )
+    mean = [float(np.mean(v)) * 1e3 for v in (tracks, radii, widths)]
+    return draw.Figure(truck.wheelbase * 1e3, *mean)
+
+
+def _scales(truck: Truck | None, figure: draw.Figure, block: int) -> str:
+    """A readings file to fill in, with the truck's lengths and invented loads."""
+    if truck is None:
+        ends = [(figure.track, figure.radius)] * 2
+    else:
+        ends = [(a.track * 1e3, a.tyre.radius * 1e3) for a in truck.axles]
+    return SCALES.format(
+        wheelbase=f"{figure.wheelbase:g}",
+        front_track=f"{ends[0][0]:g}",
+        rear_track=f"{ends[1][0]:g}",
+        front_radius=f"{ends[0][1]:g}",
+        rear_radius=f"{ends[1][1]:g}",
+        block=block,
+        front="1342, 1345, 1341" if truck is None else "   ,    ,    ",
+        rear="1502, 1499, 1503" if truck is None else "   ,    ,    ",
+        raised="1613, 1611, 1616" if truck is None else "   ,    ,    ",
+    )
+
+
+def _predicted(truck: Truck) -> list[dict[str, str]]:
+    from crossfall.compare import case_name
+    from crossfall.tuning.board_predict import predict
+
+    psi = [float(v) for v in np.radians([90.0, 270.0, 0.0, 180.0])]
+    free, held = (predict(truck, psi, [locked] * 4) for locked in (False, True))
+
+    def window(p: Any, i: int) -> str:
+        low, high = np.degrees([p.angle[i] - 2 * p.u[i], p.angle[i] + 2 * p.u[i]])
+        return f"{low:.1f}° to {high:.1f}°"
+
+    return [
+        {"case": case_name(h), "free": window(free, i), "locked": window(held, i)}
+        for i, h in enumerate(psi)
+    ]
