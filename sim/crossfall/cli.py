@@ -22,6 +22,7 @@ VERBS = {
     "tilt": "When does it tip, which way, and does it slide first?",
     "slope": "Drive across, up, down or onto a slope: does it get through?",
     "urdf": "Write the truck as a standard multibody model.",
+    "guide": "How to measure a truck in ten minutes, as a page with pictures.",
     "weigh-in": "Mass and CG of the real truck from a kitchen scale and a block.",
     "board": "Measured tip angles against predicted ones; if they differ, why.",
     "reconcile": "A new chassis file that agrees with scale and board.",
