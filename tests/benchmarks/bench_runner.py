@@ -1,6 +1,6 @@
 """What the runner costs and what it survives, at full size. Run as
 
-    python tests/benchmarks/bench_runner.py [overhead] [kills] [memory] [disk] [cluster]
+    python tests/benchmarks/bench_runner.py [overhead] [machinery] [kills] [memory] [disk]
 
 Speeds are ratios against bare trials and a spin probe taken in the same run, so that the
 machine's own speed cancels; run it on an otherwise idle machine.
@@ -108,6 +108,17 @@ def overhead() -> None:
     print(f"speed-up reached: {100 * one / took / probe:.1f} % of the probe")
 
 
+def machinery() -> None:
+    """Processor time of everything but the trials: a batch of trials that do nothing."""
+    with tempfile.TemporaryDirectory() as folder:
+        before, own = cpu(), time.process_time()
+        run(working(TRIALS, 0), Path(folder) / "trials.db", workers=2)
+        all_in, own = cpu() - before, time.process_time() - own
+    each = 1000 * all_in / TRIALS
+    print(f"{TRIALS} empty trials: {all_in:.2f} s of processor, {own:.2f} s of it the runner's")
+    print(f"{each:.3f} ms a trial, start-up of the workers included: {each / 0.5:.2f} % of 50 ms")
+
+
 def kills() -> None:
     """50 random kill -9 of runner, worker or both during 2,000 trials."""
     count, ms = 2000, 25.0
@@ -173,7 +184,13 @@ def disk() -> None:
 
 def main() -> None:
     """Run what is named, or all."""
-    parts = {"overhead": overhead, "kills": kills, "memory": memory, "disk": disk}
+    parts = {
+        "overhead": overhead,
+        "machinery": machinery,
+        "kills": kills,
+        "memory": memory,
+        "disk": disk,
+    }
     assert find_method("trial_methods:work")
     for name in sys.argv[1:] or parts:
         print(f"--- {name}", flush=True)

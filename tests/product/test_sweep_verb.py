@@ -135,7 +135,7 @@ def test_failed_trials_are_shown_with_their_cause_and_stop_nothing(tmp_path: Pat
 
 
 def test_an_interrupted_sweep_leaves_with_three_and_goes_on(tmp_path: Path) -> None:
-    text = COMPLIANT.replace("values = [150, 165, 180]", "first = 150\nlast = 180\nsteps = 40")
+    text = COMPLIANT.replace("values = [150, 165, 180]", "first = 150\nlast = 180\nsteps = 16")
     (tmp_path / "s.toml").write_text(text)
     running = subprocess.Popen(
         [sys.executable, "-m", "crossfall.cli", "sweep", "s.toml", "--json"],
@@ -156,10 +156,10 @@ def test_an_interrupted_sweep_leaves_with_three_and_goes_on(tmp_path: Path) -> N
     assert running.returncode == 3
     part = json.loads(said)
     assert part["complete"] is False
-    assert 4 <= part["done"] < 160
+    assert 4 <= part["done"] < 64
     rest = json.loads(crossfall("sweep", "s.toml", "--json", folder=tmp_path).stdout)
     assert rest["complete"] is True
-    assert part["done"] <= rest["known_before"] < 160
+    assert part["done"] <= rest["known_before"] < 64
 
 
 def test_bad_scenarios_run_nothing(tmp_path: Path) -> None:

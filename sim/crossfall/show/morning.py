@@ -13,6 +13,7 @@ import numpy as np
 from matplotlib.colors import ListedColormap
 from matplotlib.figure import Figure
 from matplotlib.patches import Patch
+from matplotlib.ticker import MaxNLocator
 
 from crossfall.show.maps import WIDTH, MapPanel, draw_maps
 from crossfall.show.style import LIGHT, axes_at, figure, render, styled, title
@@ -22,7 +23,7 @@ from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Array
 
 PAGE = "morning.html"
-BINS = 12  # a side, where the points of a map stand on no grid
+BINS = 12  # a side at most, where the points of a map stand on no grid
 MOST_PANELS = 9
 FATES = ("stands", "slides", "tips")
 
@@ -55,8 +56,10 @@ def figures(morning: Morning) -> list[Figure]:
     drawn = []
     for wanted in morning.scenario.spec.map:
         drawn += draw_map(morning.columns, wanted)
-    if morning.surprises:
-        drawn.append(draw_agreement(morning.columns))
+    if "outside_window_deg" in morning.columns:
+        apart = numbers(morning.columns, "outside_window_deg")
+        if np.isfinite(apart).sum() > 1:
+            drawn.append(draw_agreement(morning.columns))
     return drawn
 
 
@@ -85,8 +88,10 @@ def _panels(columns: Columns, wanted: MapSpec) -> list[MapPanel]:
     panels = []
     for name, lines in _by_heading(columns, wanted)[:MOST_PANELS]:
         x, y, tip = gridded(columns, wanted, "tip_deg", lines)
-        if np.isfinite(tip).sum() < 4 or not float(np.nanmax(tip)) > float(np.nanmin(tip)):
+        if len(x) < 2 or len(y) < 2 or np.isfinite(tip).sum() < 4:
             continue
+        if not float(np.nanmax(tip)) > float(np.nanmin(tip)):
+            continue  # nothing to draw a contour of
         slide = None
         if "slide_deg" in columns and np.isfinite(numbers(columns, "slide_deg")[lines]).any():
             slide = np.radians(gridded(columns, wanted, "slide_deg", lines)[2])
@@ -126,20 +131,25 @@ def draw_fates(columns: Columns, wanted: MapSpec) -> list[Figure]:
 
 @styled
 def draw_agreement(columns: Columns) -> Figure:
-    """Trial against compliant answer, every trial a dot, and their difference below."""
-    statics, trial = numbers(columns, "compliant_deg"), numbers(columns, "tip_deg")
-    both = np.isfinite(statics) & np.isfinite(trial)
-    statics, trial = statics[both], trial[both]
+    """Every trial against the window of the compliant answer, and how far outside it lies."""
+    low, high, trial, apart = (
+        numbers(columns, name)
+        for name in ("compliant_low_deg", "compliant_high_deg", "tip_deg", "outside_window_deg")
+    )
+    both = np.isfinite(low) & np.isfinite(high) & np.isfinite(trial)
+    low, high, trial, apart = low[both], high[both], trial[both], apart[both]
     made = figure(WIDTH, 84.0)
     left = axes_at(made, 18.0, 14.0, 58.0, 52.0)
-    ends = [float(min(statics.min(), trial.min())) - 1, float(max(statics.max(), trial.max())) + 1]
+    ends = [float(min(low.min(), trial.min())) - 1, float(max(high.max(), trial.max())) + 1]
     left.plot(ends, ends, color=LIGHT.faint, lw=0.8)
-    left.plot(statics, trial, "o", ms=2, mfc=LIGHT.trial, mec="none", alpha=0.5)
-    left.set(xlim=ends, ylim=ends, xlabel="compliant answer, deg", ylabel="trial, deg")
+    left.hlines(trial, low, high, color=LIGHT.compliant, lw=0.8, alpha=0.6)
+    left.plot((low + high) / 2, trial, "o", ms=1.6, mfc=LIGHT.trial, mec="none")
+    left.set(xlim=ends, ylim=ends, xlabel="compliant answer, window, deg", ylabel="trial, deg")
     right = axes_at(made, 100.0, 14.0, WIDTH - 108.0, 52.0)
-    right.hist(trial - statics, bins=40, color=LIGHT.compliant)
-    right.set(xlabel="trial less compliant answer, deg", ylabel="trials")
-    title(made, "Do trial and statics agree?", "far-off dots are listed as surprises")
+    right.hist(apart, bins=41, color=LIGHT.compliant)
+    right.set(xlabel="trial outside the window by, deg", ylabel="trials")
+    right.yaxis.set_major_locator(MaxNLocator(integer=True))
+    title(made, "Do trial and statics agree?", "bars: between the two friction closures")
     return made
 
 
@@ -164,10 +174,11 @@ def gridded(
 def _steps(values: Array) -> tuple[Array, Any]:
     """The grid lines of values and where each stands; values all over are put into bins."""
     lines, index = np.unique(np.round(values, 9), return_inverse=True)
-    if len(lines) <= max(200, 2 * BINS) and len(lines) ** 2 <= 4 * len(values) + 4 * BINS:
+    if len(lines) <= 200 and len(lines) ** 2 <= 4 * len(values) + 4 * BINS:
         return lines, index
-    edges = np.linspace(values.min(), values.max(), BINS + 1)
-    index = np.clip(np.searchsorted(edges, values, side="right") - 1, 0, BINS - 1)
+    count = int(np.clip(np.sqrt(len(values) / 3), 2, BINS))  # three points a cell, on average
+    edges = np.linspace(values.min(), values.max(), count + 1)
+    index = np.clip(np.searchsorted(edges, values, side="right") - 1, 0, count - 1)
     return (edges[1:] + edges[:-1]) / 2, index
 
 
@@ -262,10 +273,11 @@ code { font-size: .85em; overflow-wrap: anywhere }
 
 {% if m.surprises %}
 <h2>Surprises</h2>
-<table><caption>Where trial and statics are furthest apart, degrees</caption>
-<tr><th>line</th><th>trial</th><th>statics</th><th>apart</th><th class="text">build</th></tr>
+<table><caption>Trials furthest outside what the two friction closures of statics allow,
+degrees</caption>
+<tr><th>line</th><th>trial</th><th>statics</th><th>outside by</th><th class="text">build</th></tr>
 {% for s in m.surprises %}
-<tr><td>{{ s.place }}</td><td>{{ s.trial|deg }}</td><td>{{ s.statics|deg }}</td>
+<tr><td>{{ s.place }}</td><td>{{ s.trial|deg }}</td><td>{{ s.low|deg }} to {{ s.high|deg }}</td>
 <td>{{ "%+.2f"|format(s.apart) }}</td><td class="text">{{ s.inputs }}</td></tr>
 {% endfor %}</table>
 {% endif %}

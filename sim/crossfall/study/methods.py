@@ -28,6 +28,7 @@ from crossfall.truck.schema import TruckSpec
 
 if TYPE_CHECKING:
     from crossfall.statics.compliant import CompliantTips
+    from crossfall.statics.window import Window
     from crossfall.trials.slope import SlopeTrial
 
 Row = dict[str, Any]
@@ -44,7 +45,7 @@ class NoAnswer(Exception):
 def warm_up(common: Mapping[str, Any]) -> None:
     """Import what the method needs before the first trial's clock starts."""
     if common.get("method") != "closed form":
-        from crossfall.statics import compliant  # noqa: F401
+        from crossfall.statics import window  # noqa: F401
     if common.get("method") == "tilt trial":
         from crossfall.trials import tilt  # noqa: F401
     if common.get("method") in ("slope trial", "critical slope"):
@@ -87,30 +88,35 @@ def compliant(common: Mapping[str, Any], payload: Row) -> list[Row]:
 
 
 def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
-    """One virtual trial on the table, and the compliant answer beside it."""
+    """One virtual trial on the table, and the compliant answers beside it.
+
+    outside_window_deg: how far the trial lies outside what the two friction closures allow.
+    """
     from crossfall.trials.tilt import tilt_trial as run_trial
 
     truck = truck_of(common, payload)
     asked = conditions(common, payload)
-    found, i = _compliant_tips(common, payload)
-    expected = float(found.tip[i])
+    headings, i = _stack(common, payload)
+    static = _window(_build_key(common, payload), headings)
+    expected, low, high = (float(v[i]) for v in (static.uniform.tip, static.low, static.high))
     near = None if math.isnan(expected) else expected
     trial = run_trial(truck, asked["heading"], near=near, grip=asked["grip"])
     if trial.outcome == "tips" and not math.isfinite(trial.tip):
         raise NoAnswer("the truck left the table in no orderly way")
-    low, high = trial.tip_ci
     return [
         {
             **about(truck),
             "outcome": trial.outcome,
             "tip_deg": _degrees(trial.tip),
-            "tip_low_deg": _degrees(low),
-            "tip_high_deg": _degrees(high),
+            "tip_low_deg": _degrees(trial.tip_ci[0]),
+            "tip_high_deg": _degrees(trial.tip_ci[1]),
             "first_lift_deg": _degrees(trial.first_lift),
             "slide_deg": _degrees(trial.slide),
-            "compliant_deg": _degrees(expected),
             "rigid_deg": math.degrees(float(rigid.tip_angle(truck, [asked["heading"]])[0])),
-            "trial_less_compliant_deg": _degrees(trial.tip - expected),
+            "compliant_deg": _degrees(expected),
+            "compliant_low_deg": _degrees(low),
+            "compliant_high_deg": _degrees(high),
+            "outside_window_deg": _degrees(trial.tip - float(np.clip(trial.tip, low, high))),
         }
     ]
 
@@ -304,15 +310,17 @@ def _built(
     return truck if seed is None else drawn(truck, seed)
 
 
-def _compliant_tips(common: Mapping[str, Any], payload: Row) -> tuple[CompliantTips, int]:
-    """The compliant answers of this trial's build, and which of them is on its heading.
-
-    All headings are solved at once, stacked, which costs little more than one.
-    """
-    chosen = {**common["fixed"], **payload}
-    heading = float(chosen.get("heading_deg", 90.0))
+def _stack(common: Mapping[str, Any], payload: Row) -> tuple[tuple[float, ...], int]:
+    """Headings (deg) to solve at once, which costs little more than one, and which is asked."""
+    heading = float({**common["fixed"], **payload}.get("heading_deg", 90.0))
     headings = tuple(float(h) for h in common["headings_deg"]) or (heading,)
-    return _stacked(_build_key(common, payload), headings), headings.index(heading)
+    return headings, headings.index(heading)
+
+
+def _compliant_tips(common: Mapping[str, Any], payload: Row) -> tuple[CompliantTips, int]:
+    """The compliant answers of this trial's build, and which of them is on its heading."""
+    headings, i = _stack(common, payload)
+    return _stacked(_build_key(common, payload), headings), i
 
 
 @lru_cache(maxsize=2)
@@ -320,3 +328,10 @@ def _stacked(key: Any, headings_deg: tuple[float, ...]) -> CompliantTips:
     from crossfall.statics.compliant import tips
 
     return tips(_built(*key), np.radians(headings_deg))
+
+
+@lru_cache(maxsize=2)
+def _window(key: Any, headings_deg: tuple[float, ...]) -> Window:
+    from crossfall.statics.window import window
+
+    return window(_built(*key), np.radians(headings_deg))

@@ -43,17 +43,17 @@ class HeadingLine:
 
 @dataclass(frozen=True)
 class Surprise:
-    """A trial that disagrees with statics; deg. place: its line in the table."""
+    """A trial that disagrees with statics; deg. place: its line in the table.
+
+    low, high: what the two friction closures of the compliant answer allow. apart: beyond them.
+    """
 
     place: int
     inputs: str
     trial: float
-    statics: float
-
-    @property
-    def apart(self) -> float:
-        """deg, trial less statics."""
-        return self.trial - self.statics
+    low: float
+    high: float
+    apart: float
 
 
 @dataclass(frozen=True)
@@ -156,20 +156,25 @@ def heading_lines(columns: Columns, good: Any) -> tuple[HeadingLine, ...]:
 
 
 def surprises(columns: Columns, good: Any) -> tuple[Surprise, ...]:
-    """Where trial and statics disagree most, the worst first."""
-    if "trial_less_compliant_deg" not in columns:
+    """Where a trial lies furthest outside what statics allows, the worst first."""
+    if "outside_window_deg" not in columns:
         return ()
-    apart = np.where(good, np.abs(numbers(columns, "trial_less_compliant_deg")), np.nan)
-    order = np.argsort(-np.where(np.isfinite(apart), apart, -1.0), kind="stable")[:SURPRISES]
+    apart = np.where(good, numbers(columns, "outside_window_deg"), np.nan)
+    order = np.argsort(-np.nan_to_num(np.abs(apart)), kind="stable")[:SURPRISES]
+    trial, low, high = (
+        numbers(columns, name) for name in ("tip_deg", "compliant_low_deg", "compliant_high_deg")
+    )
     return tuple(
         Surprise(
             int(columns["place"][i]),
             _inputs(columns, int(i)),
-            float(columns["tip_deg"][i]),
-            float(columns["compliant_deg"][i]),
+            float(trial[i]),
+            float(low[i]),
+            float(high[i]),
+            float(apart[i]),
         )
         for i in order
-        if np.isfinite(apart[i])
+        if abs(apart[i]) > 0
     )
 
 
