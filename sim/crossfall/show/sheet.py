@@ -1,0 +1,118 @@
+"""The set-up sheet to hand over: one A4 page, as HTML that prints to it or as PDF."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+
+from matplotlib.axes import Axes
+
+from crossfall.show import sheet_page as at
+from crossfall.show.sheet_facts import Facts
+from crossfall.show.sheet_text import PAD
+from crossfall.show.sheet_views import (
+    Frame,
+    draw_compass,
+    draw_plan,
+    draw_views,
+    scale_words,
+    view_key,
+)
+from crossfall.show.sheet_words import words
+from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, page, render, styled
+from crossfall.truck.files import write_atomically
+from crossfall.truck.problems import InputError, Problem
+
+KINDS = (".html", ".pdf")
+_TEMPLATE = Path(__file__).with_name("sheet.html.j2")
+
+
+@dataclass(frozen=True)
+class Picture:
+    """An inline drawing and its place on the page. label: for those who cannot see it."""
+
+    box: at.Box
+    label: str
+    svg: str
+
+
+def write_sheet(facts: Facts, path: str | Path) -> None:
+    """Write the sheet whole or not at all; the suffix says the format. Raises InputError."""
+    path = Path(path)
+    check_kind(path)
+    write_atomically(path, pdf(facts) if path.suffix.lower() == ".pdf" else html(facts))
+
+
+def check_kind(path: Path) -> None:
+    """Raises InputError where the sheet cannot be written in the file's format."""
+    if path.suffix.lower() not in KINDS:
+        what = f"'{path.suffix}' is no format of the sheet" if path.suffix else "has no suffix"
+        raise InputError(Problem(str(path), what, f"use {' or '.join(KINDS)}", "output"))
+
+
+def pdf(facts: Facts) -> bytes:
+    """One A4 page, its text as text; the same facts give the same bytes."""
+    return render(at.draw_sheet(facts), "pdf")
+
+
+def html(facts: Facts) -> str:
+    """One page of HTML that holds all it shows; the same facts give the same text."""
+    from jinja2 import Environment
+
+    scale = at.scale_of(facts)
+    environment = Environment(autoescape=True, trim_blocks=True, lstrip_blocks=True)
+    return environment.from_string(_TEMPLATE.read_text(encoding="utf-8")).render(
+        told=words(facts),
+        pictures=pictures(facts, scale),
+        scale=scale_words(scale),
+        views_top=at.VIEWS[1],
+        figures=at.FIGURES,
+        figure_size=at.FIGURE_SIZE,
+        edge=at.EDGE,
+        name=at.NAME,
+        unders=at.UNDERS,
+        title=at.TITLE,
+        heads=at.HEADS,
+        note=at.NOTE,
+        pad=PAD,
+        caution_top=at.CAUTION_TOP,
+        caution_step=at.CAUTION_STEP,
+        body=BODY,
+        heading=HEADING,
+        small=SMALL,
+        ink=LIGHT.ink,
+        soft=LIGHT.soft,
+        faint=LIGHT.faint,
+        grid=LIGHT.grid,
+    )
+
+
+def pictures(facts: Facts, scale: float) -> list[Picture]:
+    """The drawings, each by itself; side, rear and plan at 1:scale."""
+
+    def views(axes: Axes, frame: Frame) -> None:
+        draw_views(axes, at.lowered(frame), facts, scale)
+        view_key(axes, 0.0, frame.height - 1.5, facts.before is not None)
+
+    drawn = (
+        ("side", at.VIEWS, "Side and rear view to scale", views),
+        ("plan", at.PLAN, "Plan with the load under each tyre",
+         lambda a, f: draw_plan(a, f, facts, scale)),
+        ("ways", at.COMPASS, "Tip angle by direction", lambda a, f: draw_compass(a, f, facts)),
+    )  # fmt: skip
+    return [Picture(box, label, _svg(box, name, draw)) for name, box, label, draw in drawn]
+
+
+@styled
+def _svg(box: at.Box, name: str, draw: Callable[[Axes, Frame], None]) -> str:
+    """A drawing of the box's size as an element, its ids told apart from the other drawings'."""
+    made, axes = page(box[2], box[3])
+    made.set_facecolor("none")
+    draw(axes, Frame(0.0, 0.0, box[2], box[3]))
+    text = render(made, "svg").decode()
+    text = re.sub(r"<metadata>.*?</metadata>", "", text[text.index("<svg") :], flags=re.DOTALL)
+    text = re.sub(r'\bid="', f'id="{name}-', text)
+    text = re.sub(r'(xlink:href="|url\()#', rf"\1#{name}-", text)
+    return text.strip()

@@ -1,0 +1,294 @@
+"""The drawings on a set-up sheet: side, rear and plan to one scale, and the tips by direction.
+
+Each function draws into a frame of an axes whose data units are mm of paper.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from matplotlib.axes import Axes
+from matplotlib.patches import Circle, FancyBboxPatch, Polygon
+
+from crossfall.compare import Comparison
+from crossfall.show.drawings import SCALES, Extent, clearances, extent
+from crossfall.show.paper import (
+    Z_LINE,
+    Z_MARK,
+    Z_TEXT,
+    Placement,
+    centre_mark,
+    dimension,
+    ground,
+    haloed,
+    paint,
+)
+from crossfall.show.sheet_facts import Build, Facts
+from crossfall.show.silhouette import PLAN, REAR, SIDE, Solid, solids
+from crossfall.show.style import HEADING, LIGHT, SMALL, text_size
+from crossfall.statics.rigid import downhill, tip_points, wedge_lines
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import GRAVITY, Array, Truck
+
+DASH, DOTS = (0, (5, 2)), (0, (1.2, 1.6))
+LEFT, BETWEEN, RIGHT = 14.0, 20.0, 10.0  # mm for dimensions beside the views
+OVER, UNDER = 1.0, 14.0  # mm over and under them
+BESIDE = 8.0  # mm for the loads beside the plan
+RING = 10.0  # deg between the rings of the compass
+HEADED, NOTES = 6.5, 4.5  # mm over and under it
+
+
+@dataclass(frozen=True)
+class Frame:
+    """mm of paper: left, bottom, width, height."""
+
+    left: float
+    bottom: float
+    width: float
+    height: float
+
+
+def choose_scale(things: list[Solid], views: Frame, plan: Frame) -> float:
+    """The largest usual scale at which side and rear fit one frame and the plan the other."""
+    side, rear, top = (extent(things, v) for v in (SIDE, REAR, PLAN))
+    across = side.right - side.left + rear.right - rear.left
+    for scale in SCALES:
+        k = 1000 / scale
+        fits = (
+            k * across <= views.width - LEFT - BETWEEN - RIGHT,
+            k * max(side.high, rear.high) <= views.height - OVER - UNDER,
+            k * (top.right - top.left) <= plan.width - LEFT,
+            k * (top.high - top.low) <= plan.height - BESIDE,
+        )
+        if all(fits):
+            return scale
+    return SCALES[-1]
+
+
+def draw_views(axes: Axes, frame: Frame, facts: Facts, scale: float) -> None:
+    """Side and rear, with CG, tip lines, clearances and dimensions."""
+    truck, old = facts.now.truck, facts.before.truck if facts.before else None
+    things = solids(truck)
+    side, rear = extent(things, SIDE), extent(things, REAR)
+    k = 1000 / scale
+    level = frame.bottom + UNDER
+    wide = k * (side.right - side.left + rear.right - rear.left)
+    spare = max(0.0, frame.width - LEFT - BETWEEN - RIGHT - wide)
+    x_side = frame.left + LEFT - k * side.left + spare / 3
+    x_rear = x_side + k * side.right + BETWEEN + spare / 3 - k * rear.left
+    at_side = Placement(SIDE, (x_side, level), scale)
+    at_rear = Placement(REAR, (x_rear, level), scale)
+    for place, box in ((at_side, side), (at_rear, rear)):
+        paint(axes, place, things)
+        ground(axes, place.at(box.left, 0)[0] - 4, place.at(box.right, 0)[0] + 4, level)
+        _tip_lines(axes, place, truck, old)
+    clearances(axes, at_side, truck, side)
+    _side_sizes(axes, at_side, truck, old)
+    _rear_sizes(axes, at_rear, truck, old, rear)
+
+
+def _tip_lines(axes: Axes, place: Placement, truck: Truck, old: Truck | None) -> None:
+    """From the tip lines through the CG and a little beyond, the truck before in dots."""
+    for one, dash, colour, width in ((old, DOTS, LIGHT.faint, 0.9), (truck, DASH, LIGHT.ink, 0.9)):
+        if one is None:
+            continue
+        lines = wedge_lines(one)[[0, 2] if place.view is SIDE else [1, 3]]
+        if place.view is REAR:
+            lines = lines * [-1.0, 1.0]  # the page's right is the truck's right
+        for foot, top in lines:
+            x, y = place.flat(np.array([foot, top + 0.3 * (top - foot)])).T
+            axes.plot(x, y, color=colour, lw=width, ls=dash, zorder=Z_LINE)
+    _marks(axes, place, truck, old)
+
+
+def _marks(axes: Axes, place: Placement, truck: Truck, old: Truck | None) -> None:
+    """The CG; the one before as an open dotted ring."""
+    if old is not None:
+        x, y = place.of(whole(old).cg)[0]
+        ring = Circle((x, y), 1.9, fill=False, ec=LIGHT.ink, lw=0.8, ls=DOTS, zorder=Z_MARK)
+        axes.add_artist(ring)
+    centre_mark(axes, place.of(whole(truck).cg)[0], radius=1.9)
+
+
+def _side_sizes(axes: Axes, place: Placement, truck: Truck, old: Truck | None) -> None:
+    level = place.origin[1]
+    cg = whole(truck).cg
+    feet = [place.at(a.x, 0) for a in (truck.rear, truck.front)]
+    under = place.at(cg[0], 0)
+    behind, ahead = 1000 * (cg[0] - truck.rear.x), 1000 * (truck.front.x - cg[0])
+    dimension(axes, feet[0], under, level - 6.0, f"{behind:.1f}")
+    dimension(axes, under, feet[1], level - 6.0, f"{ahead:.1f}")
+    text = f"wheelbase {1000 * truck.wheelbase:.1f}"
+    if old is not None and f"{1000 * old.wheelbase:.1f}" != text.split()[1]:
+        text += f" (was {1000 * old.wheelbase:.1f})"
+    dimension(axes, feet[0], feet[1], level - 11.0, text)
+
+
+def _rear_sizes(axes: Axes, place: Placement, truck: Truck, old: Truck | None, box: Extent) -> None:
+    level = place.origin[1]
+    under = place.at(-float(whole(truck).cg[1]), 0)
+    lines = wedge_lines(truck)[[1, 3]] * [-1.0, 1.0]
+    for foot in (place.at(float(line[0, 0]), 0) for line in lines):
+        arm = abs(foot[0] - under[0]) * place.scale
+        dimension(axes, foot, under, level - 6.0, f"{arm:.1f}")
+    half = max(a.track for a in truck.axles) / 2
+    text = f"track {_tracks(truck)}"
+    if old is not None and _tracks(old) != _tracks(truck) and "/" not in _tracks(old) + text:
+        text += f" (was {_tracks(old)})"
+    dimension(axes, place.at(-half, 0), place.at(half, 0), level - 11.0, text)
+    top, x = place.at(box.right, box.high), place.at(box.right, 0)[0]
+    text = f"{1000 * box.high:.0f} high"
+    dimension(axes, (x + 2, level), top, x + 8.5, text, upright=True)
+    cg = whole(truck).cg
+    at = place.at(-float(cg[1]), float(cg[2]))
+    dimension(axes, (x + 2, level), at, x + 3.5, f"CG {1000 * cg[2]:.1f}", upright=True)
+
+
+def _tracks(truck: Truck) -> str:
+    """One number, or front / rear where they differ."""
+    front, rear = 1000 * truck.front.track, 1000 * truck.rear.track
+    return f"{front:.1f}" if abs(front - rear) < 0.05 else f"{front:.1f} / {rear:.1f}"
+
+
+def draw_plan(axes: Axes, frame: Frame, facts: Facts, scale: float) -> None:
+    """From above, nose to the right, with the load under each tyre."""
+    truck, old = facts.now.truck, facts.before.truck if facts.before else None
+    things = solids(truck)
+    box = extent(things, PLAN)
+    k = 1000 / scale
+    middle = frame.bottom + frame.height / 2
+    x = frame.left + LEFT - k * box.left
+    place = Placement(PLAN, (x, middle - k * (box.high + box.low) / 2), scale)
+    paint(axes, place, things)
+    corners = place.flat(tip_points(truck)[[0, 1, 3, 2]])
+    axes.add_artist(Polygon(corners, fill=False, ec=LIGHT.ink, lw=0.9, ls=DASH, zorder=Z_LINE))
+    _marks(axes, place, truck, old)
+    loads = corner_loads(facts)
+    for i, text in enumerate(loads):
+        axle = truck.axles[i // 2]
+        u = axle.x
+        side = 1.0 if i % 2 == 0 else -1.0
+        edge = place.at(u, side * (axle.track + axle.tyre.width) / 2)
+        y = edge[1] + side * 1.2
+        haloed(axes, edge[0], y, text, va="bottom" if side > 0 else "top", weight="bold")
+    wide = max(a.track + a.tyre.width for a in truck.axles) / 2
+    near, at = place.at(truck.rear.x, 0)[0], place.at(box.left, 0)[0] - 5.0
+    ends = (near, place.at(0, -wide)[1]), (near, place.at(0, wide)[1])
+    dimension(axes, *ends, at, f"tyres {2000 * wide:.0f}", upright=True)
+
+
+def corner_loads(facts: Facts) -> list[str]:
+    """What a scale under each tyre shows, front left first; with what it showed before."""
+    now = facts.now.weight.tyre_loads * 1e3 / GRAVITY
+    if facts.before is None:
+        return [f"{g:.0f} g" for g in now]
+    old = facts.before.weight.tyre_loads * 1e3 / GRAVITY
+    return [f"{g:.0f} g (was {o:.0f})" for g, o in zip(now, old, strict=True)]
+
+
+def draw_compass(axes: Axes, frame: Frame, facts: Facts) -> None:
+    """Tip angle by the side it falls to, nose up the page: the further out the better."""
+    x, y = frame.left + frame.width / 2, frame.bottom + NOTES + (frame.height - NOTES - HEADED) / 2
+    middle = np.array([x, y])
+    builds = [b for b in (facts.before, facts.now) if b is not None]
+    found = [a.window[1] for b in builds for a in b.tips.answers if np.isfinite(a.window[1])]
+    rings = np.arange(RING, np.degrees(max(found, default=1.0)) + RING, RING)
+    k = (frame.height - NOTES - HEADED) / 2 / rings[-1]
+    top = frame.bottom + frame.height
+    axes.text(frame.left, top - 3.2, "By direction, nose up", size=HEADING, weight="bold")
+    _compass_key(axes, frame, facts.before is not None)
+    for ring in rings:
+        heavy = ring % 20 == 0
+        colour = LIGHT.faint if heavy else LIGHT.grid
+        axes.add_artist(Circle((x, y), k * ring, fill=False, ec=colour, lw=0.5, zorder=1))
+    _little_truck(axes, middle, facts.now.truck, k)
+    if facts.before is not None:
+        loop = _loop(middle, facts.before.tips, k, "compliant")
+        axes.plot(*loop.T, color=LIGHT.ink, lw=0.9, ls=DOTS, zorder=Z_LINE)
+        axes.plot(*loop.T, "o", ms=2.6, mfc=LIGHT.paper, mec=LIGHT.ink, mew=0.7, zorder=Z_MARK)
+    _band(axes, middle, facts.now, k)
+    for ring in rings[(rings % 20 == 0) & (k * rings > 9)]:
+        u, v = k * ring * np.sin(0.39), k * ring * np.cos(0.39)
+        haloed(axes, x + u, y + v, f"{ring:.0f}°", size=SMALL, color=LIGHT.soft)
+
+
+def _compass_key(axes: Axes, frame: Frame, compared: bool) -> None:
+    x, y = frame.left + 1.5, frame.bottom + 1.2
+    axes.plot(x, y, "o", ms=3.2, color=LIGHT.compliant)
+    x = _named(axes, x + 2.0, y, "now" if compared else "low end of the window")
+    if compared:
+        axes.plot(x, y, "o", ms=2.6, mfc=LIGHT.paper, mec=LIGHT.ink, mew=0.7)
+        _named(axes, x + 2.0, y, "before")
+
+
+def _loop(middle: Array, tips: Comparison, k: float, what: str, end: int | None = None) -> Array:
+    """(n, 2) mm, closed, in order of heading; headings without a tip are left out."""
+    rows = []
+    for a in sorted(tips.answers, key=lambda a: a.heading):
+        value = getattr(a, what)
+        angle = float(np.degrees(value if end is None else value[end]))
+        if np.isfinite(angle):
+            down = downhill(np.array([a.heading]))[0]
+            rows.append(middle + k * angle * np.array([-down[1], down[0]]))
+    return np.array([*rows, *rows[:1]]).reshape(-1, 2)
+
+
+def _band(axes: Axes, middle: Array, build: Build, k: float) -> None:
+    """The window of the truck as it is, between its two closures."""
+    low, high = (_loop(middle, build.tips, k, "window", end) for end in (0, 1))
+    if not len(low):
+        return
+    ring = np.vstack([high, low[::-1]])
+    axes.add_artist(Polygon(ring, fc=LIGHT.compliant, alpha=0.30, ec="none", zorder=Z_LINE))
+    axes.plot(*low.T, color=LIGHT.compliant, lw=1.5, zorder=Z_LINE + 0.2, gid="now")
+    axes.plot(*low.T, "o", ms=3.2, color=LIGHT.compliant, zorder=Z_MARK + 0.1)
+
+
+def _little_truck(axes: Axes, middle: Array, truck: Truck, k: float) -> None:
+    """Four tyres, two axles and the way it looks, within the innermost rings."""
+    size = 15.0 * k / (0.5 * truck.wheelbase + truck.front.tyre.radius)  # mm per m
+    for axle in truck.axles:
+        y = middle[1] + size * axle.x
+        half, tread, radius = (
+            size * v for v in (axle.track / 2, axle.tyre.width, axle.tyre.radius)
+        )
+        axes.plot([middle[0] - half, middle[0] + half], [y, y], color=LIGHT.soft, lw=1.2)
+        for x in (middle[0] - half, middle[0] + half):
+            box = FancyBboxPatch(
+                (x - tread / 2, y - radius),
+                tread,
+                2 * radius,
+                boxstyle="round,pad=0,rounding_size=0.4",
+                fc=LIGHT.tyre,
+                ec="none",
+                zorder=2,
+            )
+            axes.add_artist(box)
+    tail, nose = (middle[1] + size * a.x for a in (truck.rear, truck.front))
+    arrow = {"arrowstyle": "-|>", "color": LIGHT.soft, "lw": 1.0, "shrinkA": 0, "shrinkB": 0}
+    axes.annotate("", (middle[0], nose + 2.0), (middle[0], tail), arrowprops=arrow, zorder=2)
+
+
+def scale_words(scale: float) -> str:
+    return f"drawn 1:{scale:g}, mm"
+
+
+def view_key(axes: Axes, left: float, y: float, compared: bool) -> None:
+    """What the lines and marks mean, in one line."""
+    centre_mark(axes, np.array([left + 2, y]), radius=1.5)
+    x = _named(axes, left + 4.5, y, "CG")
+    axes.plot([x, x + 6], [y, y], color=LIGHT.ink, lw=0.9, ls=DASH)
+    x = _named(axes, x + 7, y, "tip line; weight under it helps")
+    axes.plot([x, x + 6], [y, y], color=LIGHT.trial, lw=0.9, ls=(0, (1.5, 1.5)))
+    x = _named(axes, x + 7, y, "clearance")
+    if compared:
+        axes.plot([x, x + 6], [y, y], color=LIGHT.faint, lw=0.9, ls=DOTS)
+        axes.add_artist(Circle((x + 9, y), 1.5, fill=False, ec=LIGHT.ink, lw=0.8, ls=DOTS))
+        _named(axes, x + 11.5, y, "before")
+
+
+def _named(axes: Axes, x: float, y: float, text: str) -> float:
+    """The text, and where the next thing may stand."""
+    axes.text(x, y, text, size=SMALL, va="center", color=LIGHT.soft, zorder=Z_TEXT)
+    return x + text_size(text, SMALL)[0] + 4.0
