@@ -73,9 +73,9 @@ def test_intervals_cover_the_truth_in_a_thousand_weigh_ins() -> None:
     ids=["clumsy, two repeats", "four scales", "free suspension", "5 g steps"],
 )
 def test_intervals_cover_in_other_set_ups(blank: Session, placement: float) -> None:
-    """150 trials have a standard error of 1.8 %: nearly three of those either side of 95 %."""
-    covered, _ = coverage(blank, placement, 150)
-    assert all(0.90 <= c <= 1.0 for c in covered)
+    """100 trials have a standard error of 2.2 %: three of those below 95 %."""
+    covered, _ = coverage(blank, placement, 100)
+    assert all(0.885 <= c <= 1.0 for c in covered)
 
 
 def test_more_repeats_and_a_higher_block_narrow_the_height() -> None:
