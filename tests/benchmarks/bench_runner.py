@@ -1,6 +1,8 @@
 """What the runner costs and what it survives, at full size. Run as
 
-    python tests/benchmarks/bench_runner.py [overhead] [machinery] [kills] [memory] [disk]
+    python tests/benchmarks/bench_runner.py [PART ...]
+
+with PART one of overhead, machinery, kills, memory, disk, allocator; all if none is named.
 
 Speeds are ratios against bare trials and a spin probe taken in the same run, so that the
 machine's own speed cancels; run it on an otherwise idle machine.
@@ -182,15 +184,37 @@ def disk() -> None:
             subprocess.run(["umount", str(small)], check=True)
 
 
+TRIALS_OF_TRUCK = """
+import math, time
+from crossfall.trials.tilt import tilt_trial
+from crossfall.truck.build import load_truck
+truck = load_truck("bramble").truck
+tilt_trial(truck, math.pi / 2)
+b = time.process_time()
+for _ in range(4):
+    tilt_trial(truck, math.pi / 2)
+print((time.process_time() - b) / 4)
+"""
+
+
+def allocator() -> None:
+    """A tilt trial with the allocator setting that cluster launchers add, and without."""
+    program = [sys.executable, "-c", TRIALS_OF_TRUCK]
+    plain = child_environment()
+    times = {}
+    for name, env in (
+        ("without", plain),
+        ("with MALLOC_TRIM_THRESHOLD_=65536", {**plain, "MALLOC_TRIM_THRESHOLD_": "65536"}),
+    ):
+        done = subprocess.run(program, env=env, capture_output=True, text=True, check=True)
+        times[name] = float(done.stdout)
+        print(f"{name}: {1000 * times[name]:.0f} ms of processor a trial")
+
+
 def main() -> None:
     """Run what is named, or all."""
-    parts = {
-        "overhead": overhead,
-        "machinery": machinery,
-        "kills": kills,
-        "memory": memory,
-        "disk": disk,
-    }
+    every = (overhead, machinery, kills, memory, disk, allocator)
+    parts = {part.__name__: part for part in every}
     assert find_method("trial_methods:work")
     for name in sys.argv[1:] or parts:
         print(f"--- {name}", flush=True)

@@ -38,6 +38,12 @@ def command(
     """Try many builds: SCENARIO is a file, or the name of a shipped one.
 
     A trial once done is never done again: stopped, killed or cut off, the same command goes on.
+
+    \b
+    On a cluster, or one host by hand, in the environment crossfall is installed in:
+      dask scheduler --host 127.0.0.1 --port 8786
+      dask worker tcp://127.0.0.1:8786 --nworkers 2 --nthreads 1
+      crossfall sweep overnight --cluster tcp://127.0.0.1:8786
     """
     from crossfall.study.pool import PoolError
     from crossfall.study.scenario import load_scenario
