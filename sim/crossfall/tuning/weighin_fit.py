@@ -74,8 +74,8 @@ class Fit:
 
     values: (P,). covariance: (P, P). residuals: (D,) reading less model. normalised: (D,) the
     same over their own sd, nan where nothing else checks the reading. slips: (D,) how wrong a
-    reading would have to be to leave that residual (it pulls the fit its own way). chi_square and redundancy:
-    sum of squared normalised residuals of everything, and how many of them are free.
+    reading would have to be to leave that residual (it pulls the fit its own way). chi_square and
+    redundancy: sum of squared normalised residuals of everything, and how many of them are free.
     """
 
     values: Array
