@@ -29,12 +29,10 @@ from crossfall.truck.schema import TruckSpec
 if TYPE_CHECKING:
     from crossfall.statics.compliant import CompliantTips
     from crossfall.statics.window import Window
-    from crossfall.trials.slope import SlopeTrial
+    from crossfall.study.slopes import Crossing
 
 Row = dict[str, Any]
 FATES = {"crossed": "stands", "slid": "slides", "rolled over": "tips"}
-SHARP = math.radians(0.5)  # half width at which a search for a critical slope is content
-MOST = 40  # drives of one search
 MOST_OFF = 3.0  # standard uncertainties, beyond which an error counts as a blunder
 
 
@@ -49,7 +47,7 @@ def warm_up(common: Mapping[str, Any]) -> None:
     if common.get("method") == "tilt trial":
         from crossfall.trials import tilt  # noqa: F401
     if common.get("method") in ("slope trial", "critical slope"):
-        from crossfall.trials import slope  # noqa: F401
+        from crossfall.study import slopes  # noqa: F401
 
 
 def closed_form(common: Mapping[str, Any], payload: Row) -> list[Row]:
@@ -122,12 +120,13 @@ def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
 
 
 def slope_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
-    """One drive across a slope: over a plane, a stone or rough ground."""
+    """One drive across a slope: over a plane, a stone or rough ground, drawn by the seed."""
+    from crossfall.study.slopes import one_trial
     from crossfall.truck.model import GRAVITY, WHEELS
 
     truck = truck_of(common, payload)
     asked = conditions(common, payload)
-    trial = _cross(truck, asked, asked["slope"], int(payload["seed"]))
+    trial = one_trial(truck, _crossing(asked, payload), asked["slope"], 0)
     return [
         {
             **about(truck),
@@ -142,64 +141,46 @@ def slope_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
 
 
 def critical_slope(common: Mapping[str, Any], payload: Row) -> list[Row]:
-    """The slope that half of the drives across do not survive, found by trials.
-
-    Rough ground is another one each time. Their difference from the static answer is the dynamic
-    allowance: what a driver has to keep in hand.
-    """
-    from crossfall.study.critical import find_critical
+    """The slope that half of the drives across do not survive, found by trials."""
+    from crossfall.study.slopes import critical_slope as search
 
     truck = truck_of(common, payload)
-    asked = conditions(common, payload)
-    seed = int(payload["seed"])
-    found, i = _compliant_tips(common, payload)
-    static = float(found.tip[i])
-    if math.isnan(static):
-        raise NoAnswer("the equilibrium could not be followed to a tip")
-    outcomes: list[str] = []
-
-    def fails(slope: float, number: int) -> bool:
-        outcomes.append(_cross(truck, asked, slope, seed + number).outcome)
-        return outcomes[-1] != "crossed"
-
-    searched = find_critical(
-        fails, 0.2 * static, min(1.15 * static, math.radians(85)), half_width=SHARP, most=MOST
-    )
-    fit = searched.fit
+    study = search(truck, _crossing(conditions(common, payload), payload))
+    fit = study.critical.fit
     return [
         {
             **about(truck),
             "tip_deg": math.degrees(fit.angle),
-            "tip_low_deg": math.degrees(fit.low),
-            "tip_high_deg": math.degrees(fit.high),
-            "spread_deg": math.degrees(fit.spread),
-            "drives": searched.trials,
-            "settled": searched.settled,
-            "rolled_over": outcomes.count("rolled over"),
-            "slid": outcomes.count("slid"),
-            "stuck": outcomes.count("stuck"),
-            "compliant_deg": math.degrees(static),
-            "dynamic_allowance_deg": math.degrees(static - fit.angle),
+            "tip_low_deg": _degrees(fit.low),
+            "tip_high_deg": _degrees(fit.high),
+            "spread_deg": _degrees(fit.spread),
+            "drives": study.critical.trials,
+            "settled": study.critical.settled,
+            "rolled_over": study.outcomes.count("rolled over"),
+            "slid": study.outcomes.count("slid"),
+            "stuck": study.outcomes.count("stuck"),
+            "compliant_low_deg": math.degrees(study.window[0]),
+            "compliant_high_deg": math.degrees(study.window[1]),
+            "dynamic_allowance_deg": _degrees(study.allowance),
         }
     ]
 
 
-def _cross(truck: Truck, asked: Mapping[str, Any], slope: float, seed: int) -> SlopeTrial:
-    from crossfall.trials.ground import Ground, Plane, Rough, Stone
-    from crossfall.trials.slope import cross_slope
+def _crossing(asked: Mapping[str, Any], payload: Row) -> Crossing:
+    from crossfall.study.slopes import Crossing
+    from crossfall.trials.ground import Plane, Rough, Stone
 
-    ground: Ground = Plane()
+    ground: Plane | Stone | Rough = Plane()
     if asked["stone"]:
         ground = Stone(asked["stone"])
     elif asked["rough"]:
-        ground = Rough(asked["rough"], seed=seed)
-    return cross_slope(
-        truck,
-        slope,
+        ground = Rough(asked["rough"])
+    return Crossing(
         heading=asked["heading"],
         speed=asked["speed"],
         ground=ground,
         grip=asked["grip"],
+        seed=int(payload["seed"]),
     )
 
 
@@ -281,7 +262,7 @@ def _answer(tip: float, edge: str, grip: float | None, slope: float | None) -> R
 
 
 def _degrees(angle: float) -> float | None:
-    return None if math.isnan(angle) else math.degrees(angle)
+    return math.degrees(angle) if math.isfinite(angle) else None
 
 
 @lru_cache(maxsize=2)

@@ -10,6 +10,7 @@ import pytest
 
 from crossfall.statics import rigid
 from crossfall.study.closedform import closed_form_table, known_sizes, sizes
+from crossfall.study.design import points
 from crossfall.study.methods import closed_form
 from crossfall.study.scenario import Scenario, load_scenario
 from crossfall.study.sweep import batch_of, sweep
@@ -55,10 +56,10 @@ def test_a_few_builds_give_what_every_build_gives(tmp_path: Path, text: str) -> 
     assert known_sizes(asked) is not None
     table = whole_table(asked)
     expected = []
-    for payload in asked.payloads():
-        edits = {k: v for k, v in payload.items() if "." in k}
+    for point in points(asked.axes, asked.design, asked.spec.seed):
+        edits = dict(zip([a.key for a in asked.axes], point, strict=True))
         truck = build(set_values(asked.loaded.spec, edits), asked.loaded.folder)[0]
-        expected.append(rigid.tip_angle(truck, np.radians([payload["heading_deg"]]))[0])
+        expected.extend(rigid.tip_angle(truck, np.radians(asked.headings)))
     np.testing.assert_allclose(table["tip_deg"], np.degrees(expected), rtol=1e-9)
 
 
