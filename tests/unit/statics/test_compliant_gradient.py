@@ -1,0 +1,71 @@
+"""Exact derivatives of the compliant tip against the full answer worked out twice."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from crossfall.statics.compliant import tips
+from crossfall.statics.compliant_gradient import CARRIERS, added, tip_gradient
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import Carrier, Truck
+from support import make_truck
+
+HEADINGS = np.radians([0.0, 35.0, 90.0, 137.0, 180.0, 270.0])
+PLACES: tuple[tuple[Carrier, tuple[float, float, float]], ...] = (
+    ("chassis", (0.05, 0.02, 0.15)),
+    ("front axle", (0.16, -0.03, 0.05)),
+    ("rear left", (-0.15, 0.09, 0.06)),
+)
+TRUCKS = (
+    make_truck(chassis_cg=(-0.012, 0.004, 0.105), tracks=(0.172, 0.168), droop=0.008),
+    make_truck(contact_half_width=0.01, tyre_stiffness=2500.0, spring_rate=500.0, droop=0.006),
+)
+
+
+@pytest.mark.parametrize("truck", TRUCKS)
+def test_added_mass(truck: Truck) -> None:
+    mass, exact = 1e-4, tip_gradient(truck, HEADINGS)
+    changed = [added(truck, c, p, m) for c, p in PLACES for m in (mass, -mass)]
+    found = tips(changed, HEADINGS).tip
+    for i, (carrier, place) in enumerate(PLACES):
+        wanted = (found[2 * i] - found[2 * i + 1]) / (2 * mass)
+        by_hand = exact.per_mass(carrier, np.array(place))[:, 0]
+        np.testing.assert_allclose(by_hand, wanted, rtol=1e-4, atol=1e-6)
+
+
+def test_moved_mass() -> None:
+    truck, mass, step = TRUCKS[0], 0.05, 1e-4
+    at = np.array([0.02, 0.01, 0.13])
+    loaded = added(truck, "chassis", at, mass)
+    exact = tip_gradient(loaded, HEADINGS).per_move("chassis", mass)
+    shifts = step * np.concatenate([np.eye(3), -np.eye(3)])
+    found = tips([added(truck, "chassis", at + s, mass) for s in shifts], HEADINGS).tip
+    wanted = (found[:3] - found[3:]) / (2 * step)
+    np.testing.assert_allclose(exact, wanted.T, rtol=1e-3, atol=1e-5)
+
+
+def test_adding_and_its_coefficients() -> None:
+    truck = make_truck()
+    heavier = added(truck, "front right", (0.15, -0.08, 0.05), 0.02)
+    assert whole(heavier).mass == pytest.approx(whole(truck).mass + 0.02)
+    back = added(heavier, "front right", (0.15, -0.08, 0.05), -0.02)
+    np.testing.assert_allclose(whole(back).cg, whole(truck).cg, atol=1e-15)
+    found = tip_gradient(truck, HEADINGS)
+    assert found.coefficients.shape == (6, len(CARRIERS), 4)
+    places = np.random.default_rng(2).normal(size=(5, 3))
+    middle = found.per_mass("chassis", places.mean(axis=0))
+    np.testing.assert_allclose(
+        found.per_mass("chassis", places).mean(axis=1), middle[:, 0], rtol=1e-9
+    )
+
+
+def test_signs_a_tuner_knows() -> None:
+    """Common practice, no source: a gram low on the axle helps on a side slope, one on the roof
+    hurts; a gram on the front axle helps the climb and costs the descent."""
+    found = tip_gradient(make_truck(spring_rate=800.0, droop=0.008), np.radians([0.0, 90.0, 180.0]))
+    climb, side, descent = found.per_mass("front axle", np.array([0.157, 0.0, 0.04]))[:, 0]
+    assert climb > 0
+    assert side > 0
+    assert descent < 0
+    assert (found.per_mass("chassis", np.array([0.0, 0.0, 0.25])) < 0).all()
