@@ -10,10 +10,10 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from browsing import browser
 from click.testing import CliRunner
 from pypdf import PdfReader
 
+from browsing import browser
 from crossfall.cli import crossfall
 from crossfall.show.sheet import write_sheet
 from crossfall.show.sheet_facts import Facts, gather

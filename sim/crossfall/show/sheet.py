@@ -41,15 +41,18 @@ class Picture:
 def write_sheet(facts: Facts, path: str | Path) -> None:
     """Write the sheet whole or not at all; the suffix says the format. Raises InputError."""
     path = Path(path)
-    check_kind(path)
+    check_target(path)
     write_atomically(path, pdf(facts) if path.suffix.lower() == ".pdf" else html(facts))
 
 
-def check_kind(path: Path) -> None:
-    """Raises InputError where the sheet cannot be written in the file's format."""
+def check_target(path: Path) -> None:
+    """Raises InputError where the file's format is none of the sheet's, or its folder is missing:
+    before anything is worked out."""
     if path.suffix.lower() not in KINDS:
         what = f"'{path.suffix}' is no format of the sheet" if path.suffix else "has no suffix"
-        raise InputError(Problem(str(path), what, f"use {' or '.join(KINDS)}", "output"))
+        raise InputError(Problem(str(path), what, f"use {' or '.join(KINDS)}"))
+    if not path.parent.is_dir():
+        raise InputError(Problem(str(path), f"there is no folder '{path.parent}'", "make it first"))
 
 
 def pdf(facts: Facts) -> bytes:

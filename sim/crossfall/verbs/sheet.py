@@ -41,11 +41,11 @@ def command(
     Drawings to scale, weights, tips by direction, what was changed since OTHER and what it cost,
     a tilt-board card to prove it, and the cautions. With --json and no -o nothing is written.
     """
-    from crossfall.show.sheet import check_kind, write_sheet
+    from crossfall.show.sheet import check_target, write_sheet
     from crossfall.show.sheet_facts import gather
 
     if output is not None:
-        check_kind(output)
+        check_target(output)
     now = _load(truck)
     facts = gather(now, _load(before) if before is not None else None, surface, date)
     path = output or Path(f"{facts.now.truck.name.replace('/', '-')}-sheet.html")
