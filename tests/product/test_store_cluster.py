@@ -30,6 +30,17 @@ def free_port() -> int:
         return int(probe.getsockname()[1])
 
 
+def wait_for(port: int) -> None:
+    """Until something listens there: a start can take long on a busy machine."""
+    deadline = time.monotonic() + 90
+    while time.monotonic() < deadline:
+        with socket.socket() as probe:
+            if probe.connect_ex(("127.0.0.1", port)) == 0:
+                return
+        time.sleep(0.1)
+    raise AssertionError("the scheduler did not start")
+
+
 @contextmanager
 def process(*arguments: str, folder: Path) -> Iterator[subprocess.Popen[bytes]]:
     """A command of the engine, in a session of its own; ended with everything it started."""
@@ -55,6 +66,7 @@ def cluster(folder: Path, workers: int = 2) -> Iterator[tuple[str, list[subproce
     with ExitStack() as open_processes:
         scheduler = ["scheduler", "--host", "127.0.0.1", "--port", str(port), "--no-dashboard"]
         open_processes.enter_context(process(*scheduler, folder=folder))
+        wait_for(port)
         worker = ["worker", address, "--nthreads", "1", "--no-dashboard"]
         crew = [
             open_processes.enter_context(process(*worker, folder=folder)) for _ in range(workers)
