@@ -283,7 +283,7 @@ def _axles(longer: float, shift: float) -> str:
     """Which axle went where: the chassis shifts by (rear - front) / 2 of what they went."""
     front, rear = longer / 2 - shift, longer / 2 + shift
     if abs(front - rear) < LEAST_MM:
-        return f", {_figure(abs(front))} mm at each end"
+        return f", {_figure(abs(front))} mm each end"
     said = (("front", front, "forward", "back"), ("rear", rear, "back", "forward"))
     words = [
         f"{end} {_figure(abs(by))} mm {out if by > 0 else back}"

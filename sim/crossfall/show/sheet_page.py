@@ -70,9 +70,8 @@ def lowered(box: Frame) -> Frame:
 
 
 def _text(axes: Axes, x: float, top: float, text: str, size: float, **style: object) -> None:
-    """Text at mm from the upper left corner; nothing in it is markup."""
-    given = {"va": "baseline", "parse_math": False} | style
-    axes.text(x, A4[1] - top, text, size=size, **given)  # type: ignore[arg-type]
+    """Text at mm from the upper left corner, of the page to its base line."""
+    axes.text(x, A4[1] - top, text, size=size, **style)  # type: ignore[arg-type]
 
 
 def _head(axes: Axes, told: Words, scale: str) -> None:
@@ -151,4 +150,4 @@ def _cautions(axes: Axes, told: Words) -> None:
         _text(axes, x, CAUTION_TOP + 4.2, name, BODY, weight="bold")
         for j, line in enumerate(lines):
             _text(axes, x, CAUTION_TOP + 7.6 + NOTE * j, line, SMALL)
-    _text(axes, EDGE, A4[1] - EDGE, told.people, BODY, weight="bold")
+    _text(axes, EDGE, A4[1] - EDGE + 1.0, told.people, BODY, weight="bold")

@@ -135,6 +135,7 @@ _SETTINGS: dict[str, Any] = {
     "xtick.major.width": 0.6,
     "ytick.major.width": 0.6,
     "lines.linewidth": 1.2,
+    "text.parse_math": False,  # a name with a dollar in it is a name
     "hatch.linewidth": 0.4,
     "legend.frameon": False,
     "legend.fontsize": SMALL,

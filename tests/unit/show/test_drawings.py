@@ -80,6 +80,13 @@ def test_heaviest_names_count_copies_once(truck):
     assert len(words) == len(set(words)) == 10
 
 
+def test_a_name_is_never_taken_for_a_formula(truck):
+    made = drawings.draw_truck(replace(truck, name="50 $ \\frac{ crawler $"))
+    (said,) = [t for t in made.texts if "crawler" in t.get_text()]
+    assert not said.get_parse_math()
+    assert render(made, "svg")
+
+
 def test_truck_without_parts_or_clearance_is_drawn(bare):
     made = drawings.draw_truck(bare)
     assert overlaps(made) == []
