@@ -14,6 +14,8 @@ from pathlib import Path
 import pyarrow.parquet as pq
 import pytest
 
+from crossfall.study.store import status
+from crossfall.truck.problems import InputError
 from shooting import ROOT
 
 COMPLIANT = """
@@ -45,6 +47,14 @@ def crossfall(*arguments: str, folder: Path) -> subprocess.CompletedProcess[str]
         text=True,
         timeout=300,
     )
+
+
+def done_in(store: Path) -> int:
+    """Trials a running sweep has done, 0 before there is a store."""
+    try:
+        return status(store).done
+    except InputError:
+        return 0
 
 
 @pytest.fixture(scope="module")
@@ -145,12 +155,14 @@ def test_an_interrupted_sweep_leaves_with_three_and_goes_on(tmp_path: Path) -> N
         stderr=subprocess.PIPE,
         text=True,
     )
+    store = tmp_path / "crossfall-out/s/trials.db"
     deadline = time.monotonic() + 120
-    while time.monotonic() < deadline and running.poll() is None:
-        seen = crossfall("status", "s", "--json", folder=tmp_path)
-        if seen.returncode == 0 and json.loads(seen.stdout)["done"] >= 4:
-            assert json.loads(seen.stdout)["running"] is True
-            break
+    while done_in(store) < 4:
+        assert running.poll() is None, "it ended before it was interrupted"
+        assert time.monotonic() < deadline
+        time.sleep(0.05)
+    seen = json.loads(crossfall("status", "s", "--json", folder=tmp_path).stdout)
+    assert seen["running"] is True
     running.send_signal(signal.SIGINT)
     said, _ = running.communicate(timeout=60)
     assert running.returncode == 3

@@ -207,6 +207,8 @@ def reading(path: Path) -> Iterator[sqlite3.Connection]:
         raise InputError(Problem(str(path), "no results here yet", "run the sweep first"))
     with closing(sqlite3.connect(f"{path.resolve().as_uri()}?mode=ro", uri=True, timeout=30)) as db:
         try:
+            if not db.execute("SELECT 1 FROM sqlite_master").fetchone():
+                raise InputError(Problem(str(path), "no results here yet", "run the sweep first"))
             _check_format(db, path)
             yield db
         except sqlite3.DatabaseError as error:
