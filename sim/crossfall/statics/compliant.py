@@ -23,8 +23,9 @@ from crossfall.truck.model import Array, Truck
 
 ClosureName = Literal["uniform", "sticking"]
 REASONS = {FOLD: "fold", CORNER: "corner", STANDS: "stands", UNRESOLVED: "unresolved"}
-STEP_ASIDE = 1e-3  # a movement (rad, or of the wheelbase) less than this is no snap
-MOST_SNAPS = 20  # twelve stops, springs and wheels leave no room for more
+STEP_ASIDE = 0.005  # a movement (rad, or of the wheelbase) less than this is no snap
+BEYOND = 1e-5, 1e-3  # rad past a loss at which the truck is let go: at first, and at most
+MOST_LOSSES = 60  # a limit that stick and slip come near, snaps never
 MOST = 4096  # cases advanced together; more would only take memory
 
 
@@ -91,20 +92,25 @@ def make_closure(name: ClosureName, builds: Builds) -> Closure:
 
 
 def lose(cases: Cases, track: Track) -> tuple[Ints, Array]:
-    """Follow every case to its tip, through snaps; returns (B,) snaps and (B,) first snap."""
+    """Follow every case to its tip, through snaps; returns (B,) snaps and (B,) first snap.
+
+    A tyre may stick and slip in turn, many small losses one after the other: each is let go a
+    little further beyond, so that they are soon behind.
+    """
     snaps, first = np.zeros(len(cases), dtype=np.int64), np.full(len(cases), np.nan)
-    fresh = np.arange(len(cases))
-    for _ in range(MOST_SNAPS):
+    fresh, beyond = np.arange(len(cases)), np.full(len(cases), BEYOND[0])
+    for _ in range(MOST_LOSSES):
         continuation.follow(cases, track)
         continuation.polish_folds(cases, track, fresh)
         fresh = fresh[np.isin(track.outcome[fresh], (FOLD, CORNER))]
         part, state = cases.take(fresh), track.state[:, fresh]
-        new, stands = settle(part, state, track.other[:, fresh])
+        new, stands = settle(part, state, track.other[:, fresh], beyond[fresh])
         cases.closure.put(fresh, part.closure)
         moved = np.abs(new - state).max(axis=0)[stands] > STEP_ASIDE
         fresh, new = fresh[stands], new[:, stands]
         snaps[fresh] += moved
         first[fresh] = np.where(moved & (snaps[fresh] == 1), new[-1], first[fresh])
+        beyond[fresh] = np.where(moved, BEYOND[0], np.minimum(4.0 * beyond[fresh], BEYOND[1]))
         continuation.resume(cases, track, fresh, new)
         if not len(fresh):
             return snaps, first

@@ -22,16 +22,14 @@ from crossfall.truck.model import Array
 class Settling:
     """Numerical settings of the fall; lengths over the wheelbase, angles in rad.
 
-    nudge: first displacement in the direction of the loss. beyond: table angle past the loss, so
-    that there is nothing to fall back to. stride: largest movement in one step. fallen: how far
-    the weight has passed outside all four wheels when the truck is over; some 10 deg of body
-    roll, from which none comes back. past: how far a cut step passes a meeting. still: movement
-    left when it has settled. swing: a truck that turns further than this on the way has not stood
-    its ground. steps: a limit never met in practice.
+    nudge: first displacement in the direction of the loss. stride: largest movement in one step.
+    fallen: how far the weight has passed outside all four wheels when the truck is over; some
+    10 deg of body roll, from which none comes back. past: how far a cut step passes a meeting.
+    still: movement left when it has settled. swing: a truck that turns further than this on the
+    way has not stood its ground. steps: a limit never met in practice.
     """
 
     nudge: float = 0.02
-    beyond: float = 1e-5
     stride: float = 0.2
     fallen: float = 0.05
     past: float = 1e-5
@@ -57,8 +55,10 @@ def outside(cases: Cases, at: Balance, theta: Array) -> Array:
     return np.asarray(np.max(beyond, axis=0))
 
 
-def settle(cases: Cases, state: Array, direction: Array) -> tuple[Array, Flags]:
-    """Overdamped motion from state (n + 1, B), nudged along direction, theta just beyond.
+def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple[Array, Flags]:
+    """Overdamped motion from state (n + 1, B), nudged along direction, theta (B,) rad beyond.
+
+    A little beyond the loss there is nothing to fall back to.
 
     Implicit Euler steps (drag + K) dx = Q. The drag (inverse of the step length) is kept a little
     above the growth rate of the motion, -dx.K.dx / dx.dx, where it runs away, and is lowered where
@@ -71,7 +71,7 @@ def settle(cases: Cases, state: Array, direction: Array) -> tuple[Array, Flags]:
     out, stands = state.copy(), np.zeros(count, dtype=bool)
     move = direction[:-1] / np.maximum(np.sqrt((direction[:-1] ** 2).sum(axis=0)), 1e-12)
     out[:-1] += SETTLING.nudge * move
-    out[-1] += SETTLING.beyond
+    out[-1] += beyond
     load, stiffness, gaps, _ = _look(cases, out)
     drag, reach = _drag(np.full(count, 0.1), move, stiffness), np.ones(count)
     live, part = np.arange(count), cases
