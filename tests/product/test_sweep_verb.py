@@ -161,8 +161,7 @@ def test_an_interrupted_sweep_leaves_with_three_and_goes_on(tmp_path: Path) -> N
         assert running.poll() is None, "it ended before it was interrupted"
         assert time.monotonic() < deadline
         time.sleep(0.05)
-    seen = json.loads(crossfall("status", "s", "--json", folder=tmp_path).stdout)
-    assert seen["running"] is True
+    assert status(store).running
     running.send_signal(signal.SIGINT)
     said, _ = running.communicate(timeout=60)
     assert running.returncode == 3
