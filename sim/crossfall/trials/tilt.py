@@ -86,8 +86,9 @@ class TiltTrial:
     middle of event_bracket, between an angle at which it stands and one at which it does not.
     fit: the fitted critical angle with its interval. ramp: what the moving table showed, late by
     its rate. lift: (4,) angle at which each uphill wheel left the table for good, as the moving
-    table showed it but not above the tip, nan for the wheels it tips over; first_lift: the least. slide: angle at which it began to slide, nan
-    unless sliding ended the trial. over: the wheels it tipped over. seconds: CPU time it took.
+    table showed it but not above the tip, nan for the wheels it tips over; first_lift: the least.
+    slide: angle at which it began to slide, nan unless sliding ended the trial. over: the wheels
+    it tipped over. seconds: CPU time it took.
     """
 
     heading: float
