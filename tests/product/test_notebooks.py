@@ -56,8 +56,8 @@ CLAIMS = (
     Claim(SCALE, r"file alone was out by \*\*(.+?) mm", "1e3 * (truth[3] - found.before[3])", 0.06),
     Claim(SCALE, r"reconciled height is \*\*(.+?) mm", "1000 * found.after[3]", 0.1),
     Claim(SCALE, r"the truth, \*\*(.+?) mm", "1000 * truth[3]", 0.05),
-    Claim(SCALE, r"The file was \*\*(.+?)°", "off_before.mean()", 0.05),
-    Claim(SCALE, r"calibrated, \*\*(.+?)°", "off_after.mean()", 0.05),
+    Claim(SCALE, r"The file was \*\*(.+?)°", "off_before", 0.05),
+    Claim(SCALE, r"calibrated, \*\*(.+?)°", "off_after", 0.05),
 )  # fmt: skip
 
 TURNS = (
@@ -80,7 +80,7 @@ TURNS = (
     (SCALE, "nothing is left out", "not found.left_out"),
     (SCALE, "truth is in the bars", "all(abs(truth - found.after) <= 2 * found.after_sd)"),
     (SCALE, "and they are shorter", "all(found.after_sd < found.before_sd)"),
-    (SCALE, "calibration helps", "all(abs(off_after) < abs(off_before))"),
+    (SCALE, "calibration helps", "abs(off_after) < abs(off_before)"),
     (SCALE, "the board is inside", "loose.low[0] < sprung.tip < loose.high[0]"),
     (SCALE, "the scale hardly matters", "weighed.budget[0][0] == 'block height'"),
 )
