@@ -1,6 +1,6 @@
 """How much faster a trial is than the straightforward script. Run as
 
-    python tests/benchmarks/bench_trial.py [HEADINGS]
+    python tests/benchmarks/bench_trial.py [DEMO TRUCK]
 
 Both ways in one run, turn by turn, in CPU time, so that the machine's own speed cancels. Ours is
 the quick pace with a heading's share of opening the world and loading the truck; the script opens
@@ -22,6 +22,7 @@ from plain_script import plain_trial  # noqa: E402
 
 from crossfall.statics.compliant import tips  # noqa: E402
 from crossfall.trials.tilt import QUICK, Pace, tilt_trials  # noqa: E402
+from crossfall.truck.build import load_truck  # noqa: E402
 from crossfall.truck.model import Array, Truck, frozen  # noqa: E402
 from support import make_truck  # noqa: E402
 
@@ -63,9 +64,8 @@ def measure(truck: Truck, headings: list[float], rounds: int = 1) -> Timing:
 
 
 def main() -> None:
-    count = int(sys.argv[1]) if len(sys.argv) > 1 else 8
-    headings = [math.tau * i / count for i in range(count)]
-    seen = measure(make_truck(), headings, rounds=3)
+    truck = load_truck(sys.argv[1]).truck if len(sys.argv) > 1 else make_truck()
+    seen = measure(truck, [0.0, math.pi / 2, math.pi, 3 * math.pi / 2], rounds=3)
     print(f"straightforward script  {seen.plain * 1e3:7.1f} ms a heading")
     print(f"quick trial             {seen.ours * 1e3:7.1f} ms a heading")
     print(f"ratio                   {seen.plain / seen.ours:7.1f}")

@@ -1,7 +1,8 @@
 """The straightforward way to do a tilt trial, to measure ours against.
 
-Real size, 240 Hz, 1 degree a second from the level, a Python loop over the joints in every step,
-until the truck lies on its side. No prediction, no tricks, default solver.
+The exported file at real size, 240 Hz, 1 degree a second from the level, a Python loop over the
+joints in every step (springs, tyres, brakes), until the truck lies on its side. No prediction, no
+tricks, default solver.
 """
 
 from __future__ import annotations
@@ -29,7 +30,7 @@ def plain_trial(p: Any, truck: Truck, heading: float, steps_per_second: int = 24
     )
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder) / "truck.urdf"
-        path.write_text(urdf(truck, turning=False))
+        path.write_text(urdf(truck))
         flags = p.URDF_USE_INERTIA_FROM_FILE | p.URDF_USE_IMPLICIT_CYLINDER
         body = p.loadURDF(str(path), flags=flags, physicsClientId=client)
     joints = {}
@@ -74,11 +75,19 @@ def _push(
         moment = s.spring_spacing / 2 * (forces[0] - forces[1]) + s.anti_roll * r
         _torque(p, client, body, joints[f"{end}_roll"], -moment)
         for side, name in enumerate(("left", "right")):
-            tyre = joints[f"{end}_{name}_tyre"]
-            u, v = p.getJointState(body, tyre, physicsClientId=client)[:2]
+            mine = [n for n in joints if n.startswith(f"{end}_{name}")]
+            discs = [joints[n] for n in mine if n.endswith("tyre")]
             own = truck.axles[i].wheels[side].mass * GRAVITY
-            force = loads[2 * i + side] - own + truck.axles[i].tyre.stiffness * u + 8.0 * v
-            _torque(p, client, body, tyre, -force)
+            rest, rate = loads[2 * i + side] - own, truck.axles[i].tyre.stiffness
+            for joint in discs:
+                u, v = p.getJointState(body, joint, physicsClientId=client)[:2]
+                force = (rest + rate * u) / len(discs) + 8.0 * v
+                _torque(p, client, body, joint, -force)
+            for brake in [joints[n] for n in mine if n.endswith("spin")]:
+                p.setJointMotorControl2(
+                    body, brake, p.VELOCITY_CONTROL, targetVelocity=0.0, force=10.0,
+                    physicsClientId=client,
+                )  # fmt: skip
 
 
 def _torque(p: Any, client: int, body: int, joint: int, force: float) -> None:

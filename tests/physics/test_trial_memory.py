@@ -13,7 +13,7 @@ SCRIPT = Path(__file__).parents[1] / "benchmarks" / "many_trials.py"
 def test_memory_stays_flat():
     # Worlds opened and closed, and states kept and forgotten within one world.
     done = subprocess.run(
-        [sys.executable, str(SCRIPT), "--worlds", "60", "--short", "1500"],
+        [sys.executable, str(SCRIPT), "--worlds", "40", "--short", "1500"],
         capture_output=True,
         text=True,
         check=True,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from crossfall.trials.scale import Scale, similar
@@ -56,21 +57,19 @@ class Rig:
 
     def step(self, gravity: tuple[float, float, float]) -> None:
         """One step under gravity (3,) m/s^2 in table axes."""
-        world = self.world
-        world.gravity(*gravity)
-        if self._joints:
-            states = world.joint_states(self._joints)
-            forces: list[float] = []
-            at = 0
-            for i, law in enumerate(self._laws):
-                forces += axle_forces(i, law, states[at], states[at + 1], self.stops, self.dt)
-                at += 2
-            forces += [
-                -force - rate * state[0] - damping * state[1]
-                for (force, rate, damping), state in zip(self._tyre_laws, states[at:], strict=True)
-            ]
-            world.torques(self._joints, forces)
-        world.step()
+        self.world.advance(gravity, self._joints, self._push)
+
+    def _push(self, states: Sequence[tuple[float, ...]]) -> list[float]:
+        forces: list[float] = []
+        at = 0
+        for i, law in enumerate(self._laws):
+            forces += axle_forces(i, law, states[at], states[at + 1], self.stops, self.dt)
+            at += 2
+        for force, rate, damping in self._tyre_laws:
+            state = states[at]
+            forces.append(-force - rate * state[0] - damping * state[1])
+            at += 1
+        return forces
 
     def save(self) -> Snapshot:
         return Snapshot(self.world.save(), self.stops.copy())

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import cached_property
 
 from crossfall.trials.multibody import ENDS, disc_names
 from crossfall.trials.world import Settings
@@ -32,6 +33,11 @@ class CornerSprings:
     stop_rate: float
     stop_damping: float
     stop_time: float
+
+    @cached_property
+    def numbers(self) -> tuple[float, float, float, float, float]:
+        """Half spacing, rate, damping and the compressions at bump and droop, at hand."""
+        return self.half_spacing, self.rate, self.damping, self.bump, -self.droop
 
 
 @dataclass(frozen=True)
@@ -180,12 +186,12 @@ def axle_forces(
     """
     q, qv = heave[:2]
     r, rv = roll[:2]
-    half, rate, bump, droop = law.half_spacing, law.rate, law.bump, -law.droop
+    half, rate, damping, bump, droop = law.numbers
     left, right = q + half * r, q - half * r
     left_v, right_v = qv + half * rv, qv - half * rv
     a, b = law.preload[0] + rate * left, law.preload[1] + rate * right
-    a = (a if a > 0.0 else 0.0) + law.damping * left_v
-    b = (b if b > 0.0 else 0.0) + law.damping * right_v
+    a = (a if a > 0.0 else 0.0) + damping * left_v
+    b = (b if b > 0.0 else 0.0) + damping * right_v
     held = stops.held[index]
     if held[0] != 0.0 or left > bump or left < droop:
         a += stops.force(index, 0, law, left, left_v, dt)

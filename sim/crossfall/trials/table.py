@@ -14,7 +14,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.trials.record import Recorder
-from crossfall.trials.rig import Rig, Snapshot, gravity_on_table
+from crossfall.trials.rig import Rig, Snapshot
 from crossfall.trials.world import Settings
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
@@ -108,6 +108,7 @@ class Tilting:
 
     def __init__(self, table: Table, heading: float) -> None:
         self.table, self.heading, self._rig = table, heading, table.rig
+        self._downhill = -math.cos(heading), math.sin(heading)
         self._rig.restore(table.level)
         self.theta = self.time = self.lean = 0.0
         self.loads: list[float] = list(table.level_loads)
@@ -126,7 +127,9 @@ class Tilting:
     def step(self, theta: float) -> bool:
         """One step at table angle theta; True when it was also looked at."""
         self.theta = theta
-        self._rig.step(gravity_on_table(self.heading, theta))
+        along = GRAVITY * math.sin(theta)
+        ahead, left = self._downhill
+        self._rig.step((along * ahead, along * left, -GRAVITY * math.cos(theta)))
         self.time += self._rig.dt
         self._tick += 1
         if self._tick % LOOK:
@@ -137,13 +140,13 @@ class Tilting:
     def move(self, target: float, rate: float, keep: float = math.inf) -> None:
         """Tilt to target, starting and stopping gently, at `rate` (rad/s) on average.
 
-        keep: rad between moments kept on the way.
+        keep: rad between the few moments kept on the last of the way.
         """
         start = last = self.theta
         n = self.table.steps(abs(target - start) / rate)
         for i in range(1, n + 1):
             self.step(start + (target - start) * (1 - math.cos(math.pi * i / n)) / 2)
-            if self.theta - last > keep:
+            if self.theta - last > keep and target - self.theta < 4 * keep:
                 last = self.theta
                 self.keep()
 
@@ -151,15 +154,17 @@ class Tilting:
         for _ in range(self.table.steps(seconds)):
             self.step(self.theta)
 
-    def falls(self, fallen: float, longest: float) -> bool:
-        """Hold the table while a pair is off it: True once the chassis has leaned on by `fallen`.
+    def falls(self, fallen: float, longest: float, rate: float = 0.0) -> bool:
+        """Watch while a pair is off the table: True once the chassis has leaned on by `fallen`.
+
+        The table is held, or tilts on at `rate` (rad/s), for `longest` (s) at most.
 
         A truck that comes back onto its wheels (its springs let it jump, say) has not tipped, nor
         has one that stands on two wide tyres: that one is only watched again when it leans on.
         """
-        start = self.lean
+        start, per_step = self.lean, rate / self.table.steps_per_second
         for _ in range(self.table.steps(longest)):
-            if self.step(self.theta):
+            if self.step(self.theta + per_step):
                 if self.lean - start > fallen:
                     return True
                 if self.airborne is None:

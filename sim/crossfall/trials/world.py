@@ -10,7 +10,7 @@ import ctypes
 import os
 import sys
 import tempfile
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cache
@@ -219,6 +219,25 @@ class World:
     def step(self) -> None:
         self._p.stepSimulation(physicsClientId=self._client)
 
+    def advance(
+        self,
+        gravity: tuple[float, float, float],
+        joints: Sequence[int],
+        push: Callable[[Sequence[tuple[float, ...]]], Sequence[float]],
+    ) -> None:
+        """One step under gravity (m/s^2), with joint forces that `push` makes of the joint states.
+
+        The same as gravity, joint_states, torques and step, which a trial calls thousands of times.
+        """
+        p, client, body = self._p, self._client, self._body
+        p.setGravity(*gravity, physicsClientId=client)
+        if joints:
+            forces = push(p.getJointStates(body, joints, physicsClientId=client))
+            p.setJointMotorControlArray(
+                body, joints, p.TORQUE_CONTROL, forces=forces, physicsClientId=client
+            )
+        p.stepSimulation(physicsClientId=client)
+
     def save(self) -> int:
         """Keep the whole state in memory; costs as much as thirty steps."""
         return int(self._p.saveState(physicsClientId=self._client))
@@ -328,9 +347,9 @@ class World:
 
     def uprightness(self) -> float:
         """Cosine of the chassis' lean from the plane's normal."""
-        quaternion = self.chassis()[1]
-        turn = self._p.getMatrixFromQuaternion(quaternion)
-        return float(turn[6] * self._up[0] + turn[7] * self._up[1] + turn[8] * self._up[2])
+        x, y, z, w = self.chassis()[1]
+        a, b, c = self._up
+        return 2 * (x * z - y * w) * a + 2 * (y * z + x * w) * b + (1 - 2 * (x * x + y * y)) * c
 
     def chassis_poses(self, raw: Sequence[tuple[Sequence[float], Sequence[float]]]) -> Array:
         """(n, 7) pose of the truck axes on the chassis, x, y, z m and quaternion x, y, z, w."""
@@ -401,7 +420,7 @@ class World:
         info = self._p.getDynamicsInfo(self._body, -1, physicsClientId=self._client)
         inverse = self._p.invertTransform(info[3], info[4])
         self._base_inverse: tuple[Sequence[float], Sequence[float]] = inverse
-        self._up = _rotation(self._p, inverse[1])[:, 2]
+        self._up: list[float] = _rotation(self._p, inverse[1])[:, 2].tolist()
 
     def _still(self) -> None:
         """Off with default motors, dampings and rolling friction."""
