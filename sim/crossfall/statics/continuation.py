@@ -26,7 +26,7 @@ class Settings:
     """Numerical settings of the continuation; lengths over the wheelbase, angles in rad.
 
     step: first arc length, about 5 deg of tilt. largest_step: keeps a gap from opening and closing
-    unseen within one step. fine: below this the branches are free during a step. smallest_step: a
+    unseen within one step. with_history: the same where friction remembers the way. fine: below this the branches are free during a step. smallest_step: a
     case that gets no further than this is lost there. together: gaps within this of zero at an
     event switch together: a symmetric truck lifts two wheels at once. flat: theta component of the
     tangent at which a fold is found, where theta is good to its square. rounds: of steps and
@@ -35,6 +35,7 @@ class Settings:
 
     step: float = 0.1
     largest_step: float = 0.2
+    with_history: float = 0.02
     fine: float = 5e-4
     smallest_step: float = 1e-8
     together: float = 1e-8
@@ -85,7 +86,7 @@ def start(cases: Cases, trail: bool = False) -> Track:
         state,
         on,
         np.zeros_like(state),
-        np.full(count, SETTINGS.step),
+        np.full(count, min(SETTINGS.step, _largest(cases))),
         nan,
         nan.copy(),
         np.full(count, GOING),
@@ -146,6 +147,11 @@ def _advance(cases: Cases, track: Track, live: Ints) -> None:
 
     calm = ~bad & ~violated.any(axis=0)
     passed = calm & (new.tangent[-1] <= 0)
+    if cases.closure.remembers:  # tyres that begin to slip bend the path: look closer
+        coarse = passed & (track.step[live] > 4 * SETTINGS.fine)
+        _shorten(track, live[coarse])
+        calm &= ~coarse
+        passed &= ~coarse
     _fold(track, live[passed], new.state[:, passed])
     calm &= ~passed
     who = live[calm]
@@ -153,12 +159,16 @@ def _advance(cases: Cases, track: Track, live: Ints) -> None:
     track.mark(who)
     _remember(cases, track, who)
     longer = np.where(new.effort[calm] <= 3, 1.6, np.where(new.effort[calm] >= 5, 0.6, 1.0))
-    track.step[who] = np.minimum(track.step[who] * longer, SETTINGS.largest_step)
+    track.step[who] = np.minimum(track.step[who] * longer, _largest(cases))
     track.outcome[who[track.state[-1, who] > SETTINGS.limit]] = STANDS
 
     eventful = ~bad & violated.any(axis=0)
     if eventful.any():
         _meet_event(cases, track, live[eventful], new.state[:, eventful], new.gaps[:, eventful])
+
+
+def _largest(cases: Cases) -> float:
+    return SETTINGS.with_history if cases.closure.remembers else SETTINGS.largest_step
 
 
 def _remember(cases: Cases, track: Track, who: Ints) -> None:
@@ -270,7 +280,7 @@ def resume(cases: Cases, track: Track, who: Ints, state: Array) -> None:
     _note(track, who, track.on[:, who], on)
     track.on[:, who] = on
     track.mark(who)
-    track.step[who] = SETTINGS.step
+    track.step[who] = min(SETTINGS.step, _largest(cases))
     track.outcome[who] = GOING
     _set_out(cases, track, who, np.zeros(len(who), dtype=bool))
 
@@ -279,7 +289,8 @@ def polish_folds(cases: Cases, track: Track, among: Ints) -> None:
     """Move every case of `among` with a fold onto it: the point of the path where theta is largest.
 
     The tangent's theta component is brought to zero by regula falsi (Illinois) along the chord of
-    the bracket, on the smooth path of the frozen branches.
+    the bracket, on the smooth path of the frozen branches. Where that leads off the path, which a
+    tyre that begins to slip can do, the near end of the bracket is kept.
     """
     who = among[track.outcome[among] == FOLD]
     if not len(who):
@@ -289,7 +300,8 @@ def polish_folds(cases: Cases, track: Track, among: Ints) -> None:
     chord = far - near
     length = np.sqrt((chord**2).sum(axis=0))
     normal = chord / length
-    best, tangent = near, track.tangent[:, who]
+    start = track.tangent[:, who]
+    best, tangent = near, start
     at = correct(part, far, on, normal=normal, level=(normal * far).sum(axis=0))
     values = [track.tangent[-1, who], at.tangent[-1]]
     points = [near, far]
@@ -305,5 +317,7 @@ def polish_folds(cases: Cases, track: Track, among: Ints) -> None:
         points = [np.where(up, best, points[0]), np.where(up, points[1], best)]
         if (np.abs(slope) < SETTINGS.flat).all():
             break
-    track.state[:, who], track.other[:, who] = best, tangent
+    lost = ~at.good | (best[-1] < near[-1]) | (best[-1] > near[-1] + length)
+    track.state[:, who] = np.where(lost, near, best)
+    track.other[:, who] = np.where(lost, start, tangent)
     track.mark(who)

@@ -13,7 +13,7 @@ from crossfall.trials.rig import Rig
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Array, Truck, frozen
 
-DETAIL = 4  # looks between samples of poses: 30 a second, enough for a replay
+DETAIL = 3  # looks between samples of poses: 27 a second, enough for a replay
 
 
 @dataclass(frozen=True)

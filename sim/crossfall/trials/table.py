@@ -21,7 +21,7 @@ from crossfall.truck.model import GRAVITY, Truck
 
 PAIRS = ((0, 2), (1, 3), (0, 1), (2, 3))  # left, right, front, rear: what leaves the table
 OPPOSITE = (1, 0, 3, 2)
-LOOK = 4  # steps between looks at loads and lean
+LOOK = 6  # steps between looks at loads and lean
 HOVER = math.radians(0.2)  # rad a truck on two wheels leans on before it is watched again
 OFF = 0.02  # s a pair must be off the table to count as off: longer than any chatter
 
@@ -146,7 +146,7 @@ class Tilting:
         n = self.table.steps(abs(target - start) / rate)
         for i in range(1, n + 1):
             self.step(start + (target - start) * (1 - math.cos(math.pi * i / n)) / 2)
-            if self.theta - last > keep and target - self.theta < 4 * keep:
+            if self.theta - last > keep and target - self.theta < 2 * keep:
                 last = self.theta
                 self.keep()
 
