@@ -4,9 +4,7 @@
 
 Both ways in one run, turn by turn, in CPU time, so that the machine's own speed cancels. Ours is
 the quick pace with a heading's share of opening the world and loading the truck; the script opens
-its own each time, as scripts do. Both use fifty solver iterations, the script's default, enough
-where friction does not decide. The slow-rate limit is a careful trial with a fine bracket and the
-settings as they are.
+its own each time, as scripts do. The slow-rate limit is a careful trial with a fine bracket.
 """
 
 from __future__ import annotations
@@ -24,12 +22,10 @@ from plain_script import plain_trial  # noqa: E402
 
 from crossfall.statics.compliant import tips  # noqa: E402
 from crossfall.trials.tilt import QUICK, Pace, tilt_trials  # noqa: E402
-from crossfall.trials.world import Settings  # noqa: E402
 from crossfall.truck.build import load_truck  # noqa: E402
 from crossfall.truck.model import Array, Truck, frozen  # noqa: E402
 from support import make_truck  # noqa: E402
 
-FIFTY = Settings(iterations=50)
 FINE = replace(Pace(), bracket=math.radians(0.02), hold=1.6)
 
 
@@ -55,7 +51,7 @@ def measure(truck: Truck, headings: list[float], rounds: int = 1) -> Timing:
         began = time.process_time()
         fallen = [plain_trial(pybullet, truck, heading) for heading in headings]
         middle = time.process_time()
-        trials = tilt_trials(truck, headings, near=expected, pace=QUICK, settings=FIFTY)
+        trials = tilt_trials(truck, headings, near=expected, pace=QUICK)
         plain += middle - began
         ours += time.process_time() - middle
     count = rounds * len(headings)

@@ -26,7 +26,8 @@ class Settings:
     """Numerical settings of the continuation; lengths over the wheelbase, angles in rad.
 
     step: first arc length, about 5 deg of tilt. largest_step: keeps a gap from opening and closing
-    unseen within one step. with_history: the same where friction remembers the way. fine: below this the branches are free during a step. smallest_step: a
+    unseen within one step. with_history: the same where friction remembers the way.
+    fine: below this the branches are free during a step. smallest_step: a
     case that gets no further than this is lost there. together: gaps within this of zero at an
     event switch together: a symmetric truck lifts two wheels at once. flat: theta component of the
     tangent at which a fold is found, where theta is good to its square. rounds: of steps and

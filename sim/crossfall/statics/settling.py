@@ -39,6 +39,9 @@ class Settling:
 
 
 SETTLING = Settling()
+WITH_HISTORY = Settling(nudge=0.002, stride=0.005, steps=2000)
+"""Where friction remembers the way: a tyre that is taken off the table and set down again within
+one long stride has lost its hold, and the truck would slide away."""
 
 
 def outside(cases: Cases, at: Balance, theta: Array) -> Array:
@@ -67,27 +70,28 @@ def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple
     taken again with more drag. Returns the states and (B,) whether each stands again; the history
     in `cases` moves on.
     """
+    how = WITH_HISTORY if cases.closure.remembers else SETTLING
     count = len(cases)
     out, stands = state.copy(), np.zeros(count, dtype=bool)
     move = direction[:-1] / np.maximum(np.sqrt((direction[:-1] ** 2).sum(axis=0)), 1e-12)
-    out[:-1] += SETTLING.nudge * move
+    out[:-1] += how.nudge * move
     out[-1] += beyond
     load, stiffness, gaps, _ = _look(cases, out)
     drag, reach = _drag(np.full(count, 0.1), move, stiffness), np.ones(count)
     live, part = np.arange(count), cases
-    for _ in range(SETTLING.steps):
-        move, length = _step(stiffness, drag, load, reach)
+    for _ in range(how.steps):
+        move, length = _step(stiffness, drag, load, reach, how.stride)
         trial = out[:, live]
         trial[:-1] += move
         new_load, new_stiffness, new_gaps, out_by = _look(part, trial)
         work, after = (load * move).sum(axis=0), (new_load * move).sum(axis=0)
-        still = (length < SETTLING.still) & (drag < 1e-2)
+        still = (length < how.still) & (drag < 1e-2)
         against = after < -0.5 * work
         good = ((work >= 0) & (~against | (reach < 1))) | still
         if still.any():
             sign = np.linalg.slogdet(new_stiffness[:, :, still].transpose(2, 0, 1))[0]
             stands[live[still]] = (sign > 0) & ~_swung(out, state, live[still])
-        keep = ~still & ~(good & (out_by > SETTLING.fallen))
+        keep = ~still & ~(good & (out_by > how.fallen))
         out[:, live[good]] = trial[:, good]
         if cases.closure.remembers:
             cases.closure.remember(live[good], part.balance(trial), good)
@@ -97,7 +101,7 @@ def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple
         stiffness = np.where(good, new_stiffness, stiffness)
         easier = np.where(reach < 1, 3.0 * drag, _drag(drag, move, stiffness))
         drag = np.where(good, easier, np.where(cut, drag, drag * 4.0))
-        reach = np.where(cut, np.minimum(met + SETTLING.past / length, 1 - 1e-9), 1.0)
+        reach = np.where(cut, np.minimum(met + how.past / length, 1 - 1e-9), 1.0)
         if not keep.any():
             break
         if not keep.all() or cases.closure.remembers:
@@ -125,11 +129,13 @@ def _swung(out: Array, state: Array, who: Ints) -> Flags:
     return np.asarray(np.abs(out[3, who] - state[3, who]) > SETTLING.swing)
 
 
-def _step(stiffness: Array, drag: Array, load: Array, reach: Array) -> tuple[Array, Array]:
+def _step(
+    stiffness: Array, drag: Array, load: Array, reach: Array, stride: float
+) -> tuple[Array, Array]:
     """Implicit Euler movement (n, B), held to the largest stride, and its full length (B,)."""
     (move,) = solve(stiffness + drag * np.eye(len(load))[:, :, None], load)
     length = np.abs(move).max(axis=0)
-    return move * reach * np.minimum(1.0, SETTLING.stride / length.clip(SETTLING.stride)), length
+    return move * reach * np.minimum(1.0, stride / length.clip(stride)), length
 
 
 def _first_meeting(before: Array, after: Array) -> Array:

@@ -127,27 +127,35 @@ def _straight(approach: Approach) -> tuple[Fit, float] | None:
     return fit, math.hypot(fit.high - fit.value, spread)
 
 
-def sliding_root(theta: Array, start: float, steepness: float) -> Array:
-    """Cube root of the way slid on a table tilted steadily past the angle `start`.
+def way_slid(theta: Array, start: float, steepness: float, crept: float) -> Array:
+    """Way (m) on a table tilted steadily past the angle `start` at which sliding begins.
 
     The surplus of slope force over friction grows as theta - start, so the speed grows as its
-    square and the way as its cube; zero before.
+    square and the way as its cube; before, the truck has `crept` (m) and stands.
     """
-    return steepness * np.maximum(theta - start, 0.0)
+    gone = steepness * np.maximum(theta - start, 0.0)
+    return np.asarray(crept + gone**3)
 
 
 def fit_onset(theta: Array, way: Array) -> Fit | None:
-    """Table angle (rad) at which sliding began, from the way slid (n,) m. None if too few."""
+    """Table angle (rad) at which sliding began, from the way slid (n,) m.
+
+    None with too few samples, or where none is found.
+    """
     from scipy.optimize import curve_fit
     from scipy.stats import t as student
 
-    if len(theta) < 4:
+    if len(theta) < LEAST:
         return None
-    root = np.cbrt(way)
-    steepness = (root[-1] - root[0]) / (theta[-1] - theta[0])
-    guess = (theta[0] - root[0] / steepness, steepness)
-    best, covariance = curve_fit(sliding_root, theta, root, p0=guess)
-    half = float(student.ppf(0.975, len(theta) - 2) * np.sqrt(covariance[0, 0]))
-    scatter = float(np.std(root - sliding_root(theta, *best), ddof=2) / abs(best[1]))
+    middle = float(np.interp((way[0] + way[-1]) / 2, np.maximum.accumulate(way), theta))
+    guess = (middle, np.cbrt(way[-1] - way[0]) / max(theta[-1] - middle, 1e-6), way[0])
+    try:
+        best, covariance = curve_fit(way_slid, theta, way, p0=guess)
+    except RuntimeError:
+        return None
+    half = float(student.ppf(0.975, len(theta) - 3) * np.sqrt(covariance[0, 0]))
+    if not math.isfinite(half):
+        return None
+    scatter = float(np.std(way - way_slid(theta, *best), ddof=3))
     value = float(best[0])
     return Fit(value, value - half, value + half, tuple(map(float, best)), len(theta), scatter)

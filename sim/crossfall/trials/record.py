@@ -72,10 +72,13 @@ class Stretch:
 
 
 class Recorder:
-    """Gathers raw samples cheaply while a trial runs; `record` makes sense of them."""
+    """Gathers raw samples cheaply while a trial runs; `record` makes sense of them.
 
-    def __init__(self, rig: Rig, truck: Truck) -> None:
-        self._rig, self._truck = rig, truck
+    turned: rad, by which the truck was turned on the plane; the record turns it back.
+    """
+
+    def __init__(self, rig: Rig, truck: Truck, turned: float) -> None:
+        self._rig, self._truck, self._turned = rig, truck, turned
         world = rig.world
         self._joint_names = tuple(world.moving)
         self._joints = [world.joints[name] for name in self._joint_names]
@@ -130,6 +133,7 @@ class Recorder:
         loads = np.array([r[3] for r in rows]) / scale.force
         poses = np.array(self._rig.world.chassis_poses(self._chassis))
         poses[:, :3] /= scale.length
+        poses = _turned(poses, -self._turned)
         joints = np.array([[s[0] for s in row] for row in self._states])
         joints = joints.reshape(len(time), len(self._joints))
         sliding = np.array(["heave" in n or "tyre" in n for n in self._joint_names], dtype=bool)
@@ -146,6 +150,16 @@ class Recorder:
             self._joint_names,
             frozen(contact_slip(links, radii)),
         )
+
+
+def _turned(poses: Array, angle: float) -> Array:
+    """Poses (n, 7), x, y, z and quaternion, turned about z by an angle (rad)."""
+    x, y, z, qx, qy, qz, qw = poses.T
+    c, s = np.cos(angle), np.sin(angle)
+    ch, sh = np.cos(angle / 2), np.sin(angle / 2)
+    place = c * x - s * y, s * x + c * y, z
+    turn = ch * qx - sh * qy, ch * qy + sh * qx, ch * qz + sh * qw, ch * qw - sh * qz
+    return np.stack([*place, *turn], axis=1)
 
 
 def contact_slip(wheels: Array, radii: Array) -> Array:

@@ -1,7 +1,9 @@
 """A truck on the table: tilting, holding, going back, and seeing what leaves the table.
 
 The table's slow motion is played by turning gravity in the table's axes; a test shows that a
-table on a real joint gives the same.
+table on a real joint gives the same. Where tyres may slide, the truck is turned instead, so that
+the slope runs along x: the engine resolves friction along x and y, and along them its limit is
+exact.
 """
 
 from __future__ import annotations
@@ -22,6 +24,7 @@ from crossfall.truck.model import GRAVITY, Truck
 PAIRS = ((0, 2), (1, 3), (0, 1), (2, 3))  # left, right, front, rear: what leaves the table
 OPPOSITE = (1, 0, 3, 2)
 LOOK = 6  # steps between looks at loads and lean
+SQUARE = math.radians(10.0)  # from a climb, a descent or a side slope: less is no diagonal
 HOVER = math.radians(0.2)  # rad a truck on two wheels leans on before it is watched again
 OFF = 0.02  # s a pair must be off the table to count as off: longer than any chatter
 
@@ -62,10 +65,16 @@ def set_grip(table: Table, heading: float, grip: float | None, rail: bool) -> No
     rail: the wheels it would tip over cannot slide, as if they stood against a rail of no height,
     which takes force along the table only and so adds nothing against tipping.
     """
-    stick = table.rig.settings.stick
+    rig = table.rig
+    # The iterating solver is the closer one where friction does not decide, and the only one that
+    # can share out a truck that stands on rigid tyres.
+    aside = abs(math.remainder(heading, math.pi / 2))
+    directly = grip is None and bool(rig.tyres) and aside > SQUARE
+    rig.world.solve_directly(directly)
+    stick = rig.settings.stick / math.sqrt(2) if directly else rig.settings.stick
     held = downhill_pair(table.truck, heading) if rail else ()
     for wheel in range(4):
-        table.rig.world.grip(wheel, stick if grip is None or wheel in held else grip)
+        rig.world.grip(wheel, stick if grip is None or wheel in held else grip)
 
 
 def downhill_pair(truck: Truck, heading: float) -> tuple[int, int]:
@@ -102,24 +111,28 @@ class Moment:
 class Tilting:
     """One tilting of the table from the level, while it is going on; angles in rad.
 
+    turned: the truck is turned to the heading, not the slope; for trials in which it may slide.
     theta: the table's angle. loads: (4,) world N and lean: of the chassis, at the last look.
     left: angle when each of PAIRS last touched the table, touched: each wheel.
     """
 
-    def __init__(self, table: Table, heading: float) -> None:
+    def __init__(self, table: Table, heading: float, *, turned: bool = False) -> None:
         self.table, self.heading, self._rig = table, heading, table.rig
-        self._downhill = -math.cos(heading), math.sin(heading)
+        self._downhill = (-1.0, 0.0) if turned else (-math.cos(heading), math.sin(heading))
         self._rig.restore(table.level)
+        if turned:
+            self._rig.world.turn(heading)
         self.theta = self.time = self.lean = 0.0
         self.loads: list[float] = list(table.level_loads)
         self.off = [0] * len(PAIRS)
         self.left = [0.0] * len(PAIRS)
         self.touched = [0.0] * 4
-        self.recorder: Recorder | None = Recorder(table.rig, table.truck)
+        self.recorder: Recorder | None = Recorder(
+            table.rig, table.truck, heading if turned else 0.0
+        )
         self._tick = 0
         self._hovering = -math.inf
         self._off_looks = max(2, round(table.steps(OFF) / LOOK))
-        self.level = self._moment(table.level)
         self.kept: list[Moment] = []
 
     # --- moving ---------------------------------------------------------------------------

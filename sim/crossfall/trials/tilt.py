@@ -76,11 +76,7 @@ QUICK = Pace(
     bracket=math.radians(0.1),
     fallen=math.radians(2.0),
 )
-"""For thousands: half the time, and the event within about 0.1 deg of the careful one.
-
-Settings(iterations=50) saves another third where friction does not decide: climbs, descents and
-side slopes of trucks with like axles.
-"""
+"""For thousands: half the time, and the event within about 0.1 deg of the careful one."""
 
 
 @dataclass(frozen=True)
@@ -94,7 +90,8 @@ class TiltTrial:
     fit: the fitted critical angle with its interval. ramp: what the moving table showed, late by
     its rate. lift: (4,) angle at which each uphill wheel left the table for good, as the moving
     table showed it but not above the tip, nan for the wheels it tips over; first_lift: the least.
-    slide: angle at which it began to slide, nan unless sliding ended the trial. over: the wheels
+    slide, slide_ci: angle at
+    which it began to slide and its interval, nan unless sliding ended the trial. over: the wheels
     it tipped over. seconds: CPU time it took.
     """
 
@@ -116,6 +113,7 @@ class TiltTrial:
     first_lift: float = math.nan
     lift: Array = field(default_factory=lambda: frozen(np.full(4, math.nan)))
     slide: float = math.nan
+    slide_ci: tuple[float, float] = (math.nan, math.nan)
     over: tuple[int, int] | None = None
 
 
@@ -182,7 +180,7 @@ def tilt_on(
     """One trial on a table that may serve many; see `tilt_trial`."""
     started = clock.process_time()
     set_grip(table, heading, grip, rail)
-    run = Tilting(table, heading)
+    run = Tilting(table, heading, turned=grip is not None)
     try:
         _start(run, near, pace)
         began, start = len(run.samples), run.theta
@@ -198,8 +196,8 @@ def tilt_on(
             heading, outcome, grip, rail, record, table.rig.settings, pace, 0.0, engine_version()
         )
         if outcome == "slides":
-            onset = sliding_onset(record, start, table.truck)
-            trial = replace(trial, slide=run.theta if onset is None else onset.value)
+            onset = sliding_onset(run, record, start)
+            trial = replace(trial, slide=onset.value, slide_ci=onset.interval)
         if outcome == "tips":
             trial = _tip(run, trial, brisk, again)
         return replace(trial, seconds=clock.process_time() - started)
@@ -212,6 +210,7 @@ def _start(run: Tilting, near: float | None, pace: Pace) -> None:
 
     From an expected tip, or from one found by a hurried tilting until it falls.
     """
+    run.keep()
     if near is not None:
         run.move(max(near - pace.below, 0.0), pace.approach, pace.below)
         run.keep()

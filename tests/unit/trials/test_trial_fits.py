@@ -80,9 +80,10 @@ def slide(rng, noise, mu, rate=RATES[0]):
     theta = start + rate * t
     pull = 9.81 * (np.sin(theta) - mu * np.cos(theta))
     way = np.cumsum(np.cumsum(pull) * dt) * dt
-    keep = way > 2e-4
-    way = way[keep][::200]
-    return theta[keep][::200], way + rng.normal(0, noise, len(way))
+    still = start - rate * t[1:2000:100][::-1]
+    theta, way = theta[::200], 2e-3 + way[::200]  # it crept 2 mm before
+    theta, way = np.concatenate([still, theta]), np.concatenate([np.full(len(still), 2e-3), way])
+    return theta, way + rng.normal(0, noise, len(way))
 
 
 @pytest.mark.parametrize("mu", [0.3, 0.6, 1.0])
@@ -92,12 +93,11 @@ def test_the_onset_of_sliding_is_found(mu):
 
 
 def test_onset_interval_covers():
-    # Noise on the cube root, where the fit is straight, so that the interval has a meaning.
     rng, hits, n = np.random.default_rng(5), 0, 1000
-    theta = np.linspace(0.41, 0.43, 25)
+    theta = np.linspace(0.39, 0.43, 50)
+    way = 1e-3 + (8.0 * np.maximum(theta - 0.4, 0.0)) ** 3
     for _ in range(n):
-        root = 2.0 * (theta - 0.4) + rng.normal(0, 2e-4, len(theta))
-        fit = fit_onset(theta, root**3)
+        fit = fit_onset(theta, way + rng.normal(0, 1e-4, len(theta)))
         hits += fit.low < 0.4 < fit.high
     assert 0.93 < hits / n < 0.97
 
