@@ -13,6 +13,9 @@ import importlib
 import os
 import sys
 
+# Before numpy comes in: our matrices are small, and idle BLAS threads cost more than they do.
+os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+
 import click
 
 VERBS = {

@@ -54,6 +54,16 @@ def test_whatif_ranks_all_changes() -> None:
         assert change["gain_sd_deg"].keys() == {"side", "climb", "descent", "worst"}
 
 
+def test_whatif_says_which_changes_leave_the_class() -> None:
+    limits = ("--limits", LIMITS)
+    found = {c["change"]: c["breaks"] for c in answer("whatif", "bramble", *limits)["changes"]}
+    assert [b["limit"] for b in found["bare cab"]] == ["details"]
+    assert found["brass knuckles"] == []
+    assert "outside the class: the detail 'interior' is missing" in " ".join(
+        run("whatif", "bramble", *limits).split()
+    )
+
+
 def test_whatif_in_words() -> None:
     text = run("whatif", "bramble")
     assert "ranked by side" in text

@@ -26,6 +26,7 @@ from crossfall.tuning.directions import (
     doubt,
 )
 from crossfall.tuning.effects import Effects, effects
+from crossfall.tuning.limits import Breach, Limits, breaches
 
 LEAST_MASS = 3e-3  # kg; below it "per 100 g" means nothing
 WORTH_SAYING = np.radians(0.05)  # what no tuner would notice needs no words
@@ -43,7 +44,7 @@ class Outcome:
     uncertainty. per_100g: (4,) rad per 100 g added or taken away, nan without a change of mass.
     per_money: (4,) rad per unit of money, nan for a free change. before: of the truck with what
     is required. side: Effects, the difference. place: from 1, shared by ties. words: what a tuner
-    should know, or "".
+    should know, or "". breaches: limits of the class that the truck breaks with it.
     """
 
     change: int
@@ -58,6 +59,7 @@ class Outcome:
     side: Effects
     place: int
     words: str
+    breaches: tuple[Breach, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -78,8 +80,15 @@ class _Build:
     fresh: frozenset[str]
 
 
-def what_if(loaded: Loaded, catalogue: Catalogue, aim: Direction = "side") -> Ranking:
+def what_if(
+    loaded: Loaded,
+    catalogue: Catalogue,
+    aim: Direction = "side",
+    limits: Limits | None = None,
+) -> Ranking:
     """Every change of the catalogue at its full quantity, ranked by what it does for the aim.
+
+    limits: a class's, checked on every truck that comes out.
 
     All builds are answered in one batch, with the uniform friction closure. The catalogue must
     fit the truck (`apply.check_fit`). Raises InputError where the truck as it is cannot be built.
@@ -100,7 +109,7 @@ def what_if(loaded: Loaded, catalogue: Catalogue, aim: Direction = "side") -> Ra
     keys = {key: k for k, key in enumerate(builds)}
     found = angles([b.truck for b in builds.values()])
     weighed = _Weighed(builds, keys, found, loaded)
-    outcomes = [_outcome(catalogue, weighed, *pair) for pair in pairs]
+    outcomes = [_outcome(catalogue, weighed, *pair, limits) for pair in pairs]
     return Ranking(
         aim,
         found.by_direction[keys[nothing]],
@@ -175,8 +184,9 @@ def _outcome(
     i: int,
     before: Key,
     after: Key,
+    limits: Limits | None,
 ) -> Outcome:
-    change = catalogue.changes[i]
+    change, build = catalogue.changes[i], weighed.builds[after]
     gain = weighed.angle(after) - weighed.angle(before)
     sd = np.array(
         [difference_sd(weighed.doubt(after, d), weighed.doubt(before, d)) for d in range(4)]
@@ -197,6 +207,7 @@ def _outcome(
         side=side,
         place=0,
         words=_words(gain, np.maximum(SURE * sd + NUMERICAL, WORTH_SAYING)),
+        breaches=() if limits is None else breaches(limits, build.truck, build.spec),
     )
 
 

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from crossfall.verbs.common import console, emit, json_option, truck_argument
-from crossfall.verbs.whatif import changes_option, effect_keys, load, side_words
+from crossfall.verbs.whatif import changes_option, effect_keys, limits_option, load, side_words
 
 if TYPE_CHECKING:
     from crossfall.truck.build import Loaded
@@ -42,12 +42,7 @@ HEADINGS = {
 @click.option(
     "--front-share", type=(float, float), metavar="LOW HIGH", help="Percent on the front axle."
 )
-@click.option(
-    "--limits",
-    type=click.Path(path_type=Path, dir_okay=False),
-    metavar="FILE",
-    help="A class's limits to keep to.",
-)
+@limits_option
 @click.option("--plots", type=click.Path(path_type=Path), metavar="DIR", help="Draw the front.")
 @json_option
 def command(

@@ -42,6 +42,13 @@ changes_option = click.option(
     help="The change file; TRUCK.changes.toml beside the truck if not given.",
 )
 
+limits_option = click.option(
+    "--limits",
+    type=click.Path(path_type=Path, dir_okay=False),
+    metavar="FILE",
+    help="A class's limits to keep to.",
+)
+
 
 @click.command()
 @truck_argument
@@ -53,18 +60,20 @@ changes_option = click.option(
     show_default=True,
     help="Which angle to rank by; worst is the weakest of eight headings.",
 )
+@limits_option
 @json_option
-def command(truck: str, changes: Path | None, aim: Any, as_json: bool) -> None:
+def command(truck: str, changes: Path | None, aim: Any, limits: Path | None, as_json: bool) -> None:
     """What would each change do, one at a time: degrees, grams, money, side effects.
 
     Angles are compliant, with the least friction everywhere, so that differences are the
     changes' own. A change that requires another is shown on top of it. An equals sign marks a
     tie: closer than the uncertainty of masses and places can tell.
     """
+    from crossfall.tuning.limits import read_limits
     from crossfall.tuning.whatif import what_if
 
     loaded, catalogue = load(truck, changes)
-    found = what_if(loaded, catalogue, aim)
+    found = what_if(loaded, catalogue, aim, read_limits(limits) if limits else None)
     for i, reason in found.impossible:
         warn(f"'{catalogue.changes[i].name}' left out: {reason}")
     if as_json:
@@ -125,6 +134,10 @@ def _entry(catalogue: Catalogue, o: Outcome) -> dict[str, Any]:
         "gain_deg_per_money": by_direction(o.per_money),
         "side_effects": effect_keys(o.side),
         "words": o.words,
+        "breaks": [
+            {"limit": b.name, "value": b.value, "allowed": b.limit, "words": b.sentence}
+            for b in o.breaches
+        ],
     }
 
 
@@ -196,7 +209,8 @@ def _show(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> None:
         last = o.place
     out.print(table)
     for o in found.outcomes:
-        words = f"{o.words}; " if o.words else ""
+        broken = [f"outside the class: {b.sentence}" for b in o.breaches]
+        words = "".join(f"{w}; " for w in (o.words, *broken) if w)
         change = catalogue.changes[o.change]
         head = f"[bold]{escape(change.name)}[/bold] ({escape(change.label)})"
         out.print(f"{head}: {escape(words + side_words(o.side))}")
