@@ -3,7 +3,7 @@
 import { attempt, commit, revert } from "./edits";
 import { el, fixed, svg } from "./dom";
 import { extent, Outlines, PROJECT } from "./outline";
-import { DIRECTIONS, look, on, store, type Direction } from "./store";
+import { afterTheMap, DIRECTIONS, look, on, store, type Direction } from "./store";
 import type { Edit, Pair, Part, Row, Triple } from "./types";
 
 const MARGIN = 16;
@@ -53,7 +53,8 @@ export class Drawing {
     this.figure = el("figure", {}, this.root, el("figcaption", {}, name));
     [this.canvas.width, this.canvas.height] = GRID;
     on("bench", () => (this.box = this.frame()));
-    on(["shown", "pick"], () => this.draw());
+    on("shown", afterTheMap(() => this.draw(), 100));
+    on("pick", () => this.draw());
     on("view", () => this.paintField());
     this.box = this.frame();
     this.draw();

@@ -20,7 +20,7 @@ import {
 import { byId, calm, el, fixed, svg } from "./dom";
 import { lookOf } from "./outline";
 import { placed, solid } from "./solids";
-import { look, on, store } from "./store";
+import { afterTheMap, look, on, store } from "./store";
 import type { Part, PathPoint, Triple } from "./types";
 
 const HINGE = 250; // mm from the middle of the table to its hinge
@@ -120,7 +120,7 @@ export class Stage {
   }
 
   private listen(): void {
-    on("shown", () => this.build());
+    on("shown", afterTheMap(() => this.build(), 200));
     on("pick", () => this.build());
     let from: { x: number; y: number; far: boolean } | null = null;
     this.canvas.addEventListener("pointerdown", (e) => {

@@ -48,6 +48,23 @@ export function tellAll(...topics: Topic[]): void {
   for (const l of called) l();
 }
 
+/** While a hand drags, map and numbers come first: the rest is drawn once their frame is out, and
+ * not more often than every `pause` ms. Otherwise at once. */
+export function afterTheMap(draw: () => void, pause: number): () => void {
+  let timer = 0;
+  let last = 0;
+  const now = (): void => {
+    clearTimeout(timer);
+    timer = 0;
+    last = performance.now();
+    draw();
+  };
+  return () => {
+    if (!store.trying) return now();
+    if (timer === 0) timer = window.setTimeout(now, Math.max(20, last + pause - performance.now()));
+  };
+}
+
 export function takeBench(bench: Bench): void {
   store.bench = bench;
   store.scene = bench.scene;
