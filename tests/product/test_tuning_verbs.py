@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import json
+import subprocess
+import sys
 from pathlib import Path
 from typing import Any
 
@@ -143,3 +145,12 @@ def test_bad_input_is_one_line_a_mistake(
     assert "--heading" in line
     (line,) = refused(capsys, monkeypatch, "plan", "bramble", "--front-share", "60", "40")
     assert "the lower one first" in line
+
+
+def test_plan_prints_nothing_but_its_answer() -> None:
+    """In a process of its own: compiled solvers print past Python."""
+    call = [sys.executable, "-m", "crossfall.cli", "plan", "bramble", "--aim", "side"]
+    call += ["--budget", "120", "--json"]
+    done = subprocess.run(call, capture_output=True, text=True, check=True)
+    assert json.loads(done.stdout)["verb"] == "plan"
+    assert done.stderr == ""

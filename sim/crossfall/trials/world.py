@@ -6,9 +6,6 @@ truck it is given, so a trial that wants another length scale gives it a similar
 
 from __future__ import annotations
 
-import ctypes
-import os
-import sys
 import tempfile
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
@@ -23,6 +20,7 @@ import numpy as np
 from crossfall.trials.multibody import Link, disc_names, multibody
 from crossfall.trials.urdf import write
 from crossfall.truck.model import Array, Truck, frozen
+from crossfall.truck.quiet import silence
 
 ALIKE = 1e-9  # relative agreement asked of masses and inertias the engine reports
 
@@ -70,27 +68,9 @@ class Settings:
 @cache
 def _engine() -> Any:
     """pybullet, imported on first use with its build line kept off the output."""
-    with _silence():
+    with silence():
         import pybullet
     return pybullet
-
-
-@contextmanager
-def _silence() -> Iterator[None]:
-    """Keep off the output what the engine prints past Python."""
-    sys.stdout.flush()
-    sys.stderr.flush()
-    kept, sink = [os.dup(1), os.dup(2)], os.open(os.devnull, os.O_WRONLY)
-    try:
-        os.dup2(sink, 1)
-        os.dup2(sink, 2)
-        yield
-        ctypes.CDLL(None).fflush(None)
-    finally:
-        for number, old in enumerate(kept, start=1):
-            os.dup2(old, number)
-            os.close(old)
-        os.close(sink)
 
 
 def engine_version() -> str:
@@ -307,7 +287,7 @@ class World:
         p = self._p
         solver = p.CONSTRAINT_SOLVER_LCP_DANTZIG if directly else p.CONSTRAINT_SOLVER_LCP_SI
         if solver != self._solver:
-            with _silence():
+            with silence():
                 p.setPhysicsEngineParameter(
                     constraintSolverType=solver, physicsClientId=self._client
                 )

@@ -161,6 +161,9 @@ def _put(here: Any, path: Path, value: Any, file: str, key: str = "") -> Any:
     if isinstance(here, dict):
         others = {k: v for k, v in here.items() if k != step}
         return others if new is None else {**others, str(step): new}
+    if isinstance(here, TruckSpec) and rest and step not in ("grip", "materials"):
+        # Checked below, and a truck adds no rules of its own: a hundred parts are not asked again.
+        return here.model_copy(update={str(step): new})
     # Only what was given counts, so that leaving out a value still means its default.
     given = {k: getattr(here, k) for k in here.model_fields_set if k != step}
     if new is not None:

@@ -236,18 +236,19 @@ class Modeller:
 
     def _tally(self, parts: Iterable[PartSpec], spec: TruckSpec, energy: float) -> _Tally:
         sums, details = _NOTHING.copy(), dict[str, int]()
+        ends = (spec.front.track_mm, spec.front.tyre.radius_mm, spec.rear.track_mm)
+        lengths = (spec.rear.tyre.radius_mm, spec.chassis.wheelbase_mm, spec.chassis.raise_mm)
+        frame = (*ends, *lengths, id(spec.materials))
         for part in parts:
-            sums += self._row(part, spec)
+            sums += self._row(part, spec, frame)
             if part.detail:
                 tag = part.detail.casefold()
                 details[tag] = details.get(tag, 0) + 1
         return _Tally(sums, energy, details)
 
-    def _row(self, part: PartSpec, spec: TruckSpec) -> Array:
-        """(4,) mass and first moments of all pieces of a row."""
-        ends = (spec.front.track_mm, spec.front.tyre.radius_mm, spec.rear.track_mm)
-        frame = (*ends, spec.rear.tyre.radius_mm, spec.chassis.wheelbase_mm, spec.chassis.raise_mm)
-        key = (id(part), *frame, id(spec.materials))
+    def _row(self, part: PartSpec, spec: TruckSpec, frame: tuple[float, ...]) -> Array:
+        """(4,) mass and first moments of all pieces of a row; frame: what else they depend on."""
+        key = (id(part), *frame)
         if key not in self._moments:
             found = pieces(part, 0, setting(part, spec), self._mesh(part))
             mass = np.array([p.body.mass for p in found])

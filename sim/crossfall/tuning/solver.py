@@ -22,6 +22,7 @@ from numpy.typing import NDArray
 
 from crossfall.statics import rigid
 from crossfall.truck.model import Array
+from crossfall.truck.quiet import silence
 from crossfall.tuning.linear import GRAM, Model
 
 Flags = NDArray[np.bool_]
@@ -261,19 +262,20 @@ def _problem(
     each = np.zeros((len(starts), n + extra))
     each[np.repeat(np.arange(len(starts)), np.diff([*starts, n])), np.arange(n)] = 1.0
     asked = rows if share is None else np.hstack([rows, -share[:, None]])
-    answer = milp(
-        cost,
-        integrality=np.concatenate([np.ones(n), np.zeros(extra)]),
-        bounds=Bounds(
-            np.concatenate([np.zeros(n), np.full(extra, -WIDE)]),
-            np.concatenate([np.ones(n), np.full(extra, WIDE)]),
-        ),
-        constraints=[
-            LinearConstraint(asked, -least, np.inf),
-            LinearConstraint(each, -np.inf, 1.0),
-        ],
-        options={"mip_rel_gap": 0.0, "presolve": False},
-    )
+    with silence():  # the solver prints notes of its own
+        answer = milp(
+            cost,
+            integrality=np.concatenate([np.ones(n), np.zeros(extra)]),
+            bounds=Bounds(
+                np.concatenate([np.zeros(n), np.full(extra, -WIDE)]),
+                np.concatenate([np.ones(n), np.full(extra, WIDE)]),
+            ),
+            constraints=[
+                LinearConstraint(asked, -least, np.inf),
+                LinearConstraint(each, -np.inf, 1.0),
+            ],
+            options={"mip_rel_gap": 0.0, "presolve": False},
+        )
     return None if answer.x is None else np.asarray(np.round(answer.x[:n]))
 
 
