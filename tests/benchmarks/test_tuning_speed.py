@@ -1,4 +1,8 @@
-"""CPU time of the tuner's questions, with everything imported."""
+"""CPU time of the tuner's questions, with everything imported.
+
+The bars are for the machine they were set on; a piece of plain work in the same process says how
+much slower this one is just now.
+"""
 
 from __future__ import annotations
 
@@ -36,12 +40,25 @@ def cpu_seconds(work: Callable[[], object], times: int) -> float:
     return best
 
 
+def small_sums() -> None:
+    """Plain work of the same kind: short arrays and small objects."""
+    a = np.linspace(0.1, 1.0, 40)
+    for i in range(20_000):
+        found = {"x": float((np.sin(a) * a)[0]), "y": i}
+        a = a * (1 + 1e-9 * found["x"])
+
+
+def slowness() -> float:
+    """1 on the machine the bars were set on, more on a slower or busier one."""
+    return max(1.0, cpu_seconds(small_sums, 3) / 0.087)
+
+
 def test_25_changes_in_all_directions(bramble: Loaded, catalogue: Catalogue) -> None:
     """Eight headings, compliant, with uncertainties and side effects: under a second of CPU."""
     some = Catalogue(catalogue.changes[:25], catalogue.currency, catalogue.source)
     assert len(some.changes) == 25
     seconds = cpu_seconds(lambda: what_if(bramble, some, "side"), 3)
-    assert seconds < 1.0, f"{seconds:.2f} s"
+    assert seconds < 1.0 * slowness(), f"{seconds:.2f} s"
 
 
 def test_40_changes_planned(bramble: Loaded, catalogue: Catalogue) -> None:
@@ -49,4 +66,4 @@ def test_40_changes_planned(bramble: Loaded, catalogue: Catalogue) -> None:
     assert len(catalogue.changes) == 40
     aim = Aim("side", (np.pi / 2, 3 * np.pi / 2))
     seconds = cpu_seconds(lambda: plan(bramble, catalogue, aim, Bounds(budget=150.0)), 3)
-    assert seconds < 5.0, f"{seconds:.2f} s"
+    assert seconds < 5.0 * slowness(), f"{seconds:.2f} s"
