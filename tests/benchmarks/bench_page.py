@@ -102,17 +102,20 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--edits", type=int, default=0)
     edits = parser.parse_args().edits
-    with tempfile.TemporaryDirectory() as place, browser() as launched:
-        with running(shop(Path(place) / "shop", "bramble"), "bramble.toml") as bench:
-            print(f"first useful paint  {first_paint(launched, bench):.2f} s")
-            with looking(launched, bench) as seen:
-                seen.page.wait_for_timeout(8000)  # the exact curves are drawn first
-                took = np.array(lags(seen.page))
-                print(f"slider to tip map   {np.median(took):.0f} ms, p95 "
-                      f"{np.percentile(took, 95):.0f} ms over {len(took)} moves")
-                print("replay frames/s     ", [round(r) for r in replay_rate(seen.page)])
-                for i, server, tab in memory(seen.page, bench, edits) if edits else ():
-                    print(f"after {i:5d} edits   server {server:.0f} MB, tab {tab:.1f} MB")
+    with (
+        tempfile.TemporaryDirectory() as place,
+        browser() as launched,
+        running(shop(Path(place) / "shop", "bramble"), "bramble.toml") as bench,
+    ):
+        print(f"first useful paint  {first_paint(launched, bench):.2f} s")
+        with looking(launched, bench) as seen:
+            seen.page.wait_for_timeout(8000)  # the exact curves are drawn first
+            took = np.array(lags(seen.page))
+            middle, most = np.median(took), np.percentile(took, 95)
+            print(f"slider to tip map   {middle:.0f} ms, p95 {most:.0f} ms over {len(took)} moves")
+            print("replay frames/s     ", [round(r) for r in replay_rate(seen.page)])
+            for i, server, tab in memory(seen.page, bench, edits) if edits else ():
+                print(f"after {i:5d} edits   server {server:.0f} MB, tab {tab:.1f} MB")
 
 
 if __name__ == "__main__":

@@ -124,6 +124,26 @@ def test_the_puck_on_the_map_tilts_and_turns(page: Page) -> None:
     expect(page.locator("#tilt-value")).to_have_text("0.0°")
 
 
+def test_a_truck_is_saved_under_another_name(page: Page, bench: Bench) -> None:
+    text = (bench.folder / "bramble.toml").read_text()
+    mass = row(page, "winch").get_by_label("Mass of winch")
+    mass.fill("120")
+    mass.press("Enter")
+    expect(page.locator("#state")).to_have_text("changed, not saved yet")
+    page.locator("#save-as").click()
+    page.get_by_label("Name, in the opened folder").fill("../bramble-out")
+    page.get_by_role("button", name="Save", exact=True).last.click()
+    expect(page.locator("body")).to_contain_text("is not a usable file name")
+    page.locator("#save-as").click()
+    page.get_by_label("Name, in the opened folder").fill("bramble light")
+    page.get_by_role("button", name="Save", exact=True).last.click()
+    expect(page.locator("#truck")).to_have_value("bramble light.toml")
+    expect(page.locator("#state")).to_have_text("saved")
+    assert on_disk(bench, "winch", "bramble light.toml")["mass_g"] == 120
+    assert (bench.folder / "bramble.toml").read_text() == text, "the old file is as it was"
+    (bench.folder / "bramble light.toml").unlink()
+
+
 def test_edits_follow_through_undo_redo_and_save(page: Page, bench: Bench) -> None:
     before, text = number(page, "All up"), (bench.folder / "bramble.toml").read_text()
     mass = row(page, "winch").get_by_label("Mass of winch")

@@ -21,7 +21,9 @@ from crossfall.truck.model import GRAVITY, Truck
 from crossfall.truck.ride import axle_loads, tyre_loads
 from crossfall.tuning.apply import apply, built
 from crossfall.tuning.changes import read_changes
+from crossfall.tuning.limits import breaches, read_limits
 
+LIMITS = "scale-trail.limits.toml"
 LONG = 240_000  # ms, on a machine with other work to do
 
 
@@ -35,6 +37,7 @@ def chromium() -> Iterator[Browser]:
 def bench(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Bench]:
     folder = shop(tmp_path_factory.mktemp("bench") / "shop", "bramble")
     shutil.copy(demo_folder() / "bramble.changes.toml", folder)
+    shutil.copy(demo_folder() / LIMITS, folder)
     with running(folder, "bramble.toml") as started:
         yield started
 
@@ -151,6 +154,28 @@ def test_the_planner_proposes_a_set_that_can_be_fitted(page: Page) -> None:
     spent = page.locator("#change-total b").first
     expect(spent).to_contain_text("EUR")
     assert 0 < float(spent.inner_text().split()[0]) <= 60
+
+
+def test_the_planner_keeps_to_front_share_and_class(page: Page, bench: Bench) -> None:
+    page.get_by_role("tab", name="Plan").click()
+    page.get_by_label("At most, money").fill("60")
+    page.get_by_label("On the front axle at least, %").fill("60")
+    page.get_by_label("On the front axle at most, %").fill("50")
+    page.locator("#plan-go").click()
+    expect(page.locator("#plan-answer")).to_contain_text("a least below the most", timeout=LONG)
+    page.get_by_label("On the front axle at least, %").fill("48")
+    page.get_by_label("On the front axle at most, %").fill("56")
+    page.get_by_label("Within the limits of").select_option("scale-trail")
+    page.locator("#plan-go").click()
+    expect(page.locator("#plan-answer h3").first).to_contain_text("Best: ", timeout=LONG)
+    page.locator("#fit-best").click()
+    expect(page.locator("#state")).to_have_text("changed, not saved yet")
+    page.locator("#save").click()
+    expect(page.locator("#state")).to_have_text("saved")
+    done = load_truck(bench.folder / "bramble.toml")
+    loads = axle_loads(done.truck)
+    assert 0.48 <= loads[0] / loads.sum() <= 0.56
+    assert breaches(read_limits(demo_folder() / LIMITS), done.truck, done.spec) == ()
 
 
 def test_scale_readings_find_mass_and_height(page: Page, bench: Bench) -> None:

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from crossfall.bench.answers import finite
+from crossfall.bench.folder import listing
 from crossfall.truck.build import Loaded
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Grip, Truck
@@ -17,6 +18,7 @@ from crossfall.tuning.board import check_board
 from crossfall.tuning.board_file import add_reading, read_board
 from crossfall.tuning.board_predict import predict
 from crossfall.tuning.changes import Catalogue
+from crossfall.tuning.limits import Limits, read_limits
 from crossfall.tuning.linear import Bounds
 from crossfall.tuning.plan import Aim, Choice, plan
 from crossfall.tuning.weighin import weigh_in
@@ -33,7 +35,11 @@ BOARD = (90.0, 270.0, 0.0, 180.0)
 
 
 def planned(loaded: Loaded, catalogue: Catalogue, asked: Mapping[str, Any]) -> dict[str, Any]:
-    """The best set for what is asked: aim, and any of budget, added_g, run_min, reach_deg."""
+    """The best set for what is asked.
+
+    asked: aim, and any of budget, added_g, run_min, reach_deg, front_least, front_most (percent)
+    and limits (name of a limits file beside the truck's).
+    """
     headings = AIMS.get(str(asked.get("aim")))
     if headings is None:
         raise InputError(Problem("plan", "has no such aim", ", ".join(AIMS)))
@@ -51,6 +57,8 @@ def planned(loaded: Loaded, catalogue: Catalogue, asked: Mapping[str, Any]) -> d
         budget,
         None if added is None else added / 1e3,
         None if minutes is None else minutes * 60.0,
+        _front_share(asked),
+        _limits(loaded, asked),
     )
     found = plan(loaded, catalogue, aim, bounds)
     return {
@@ -61,6 +69,31 @@ def planned(loaded: Loaded, catalogue: Catalogue, asked: Mapping[str, Any]) -> d
         "scored": int(found.scored),
         "proven": bool(found.proven),
     }
+
+
+def limits_files(loaded: Loaded) -> tuple[str, ...]:
+    """Names of the limits files beside the truck's own."""
+    return listing(loaded.path.parent, ".limits.toml")
+
+
+def _front_share(asked: Mapping[str, Any]) -> tuple[float, float] | None:
+    low, high = (_number(asked, k) for k in ("front_least", "front_most"))
+    if low is None and high is None:
+        return None
+    share = (low or 0.0) / 100, (100.0 if high is None else high) / 100
+    if not 0 <= share[0] < share[1] <= 1:
+        allowed = "a least below the most, both of 0 to 100 percent"
+        raise InputError(Problem("plan", "that share of the front axle is impossible", allowed))
+    return share
+
+
+def _limits(loaded: Loaded, asked: Mapping[str, Any]) -> Limits | None:
+    name = asked.get("limits")
+    if not name:
+        return None
+    if name not in limits_files(loaded):
+        raise InputError(Problem("plan", f"there is no limits file '{str(name)[:80]}'"))
+    return read_limits(loaded.path.parent / str(name))
 
 
 def _choice(catalogue: Catalogue, choice: Choice) -> dict[str, Any]:

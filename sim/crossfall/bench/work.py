@@ -129,8 +129,9 @@ class Bench:
         loaded = self._loaded(self.desk.sheet)
         catalogue = self._catalogue(loaded)
         if catalogue is None:
-            return {"file": beside(loaded.path).name, "currency": "", "changes": []}
-        return fitting.listed(catalogue, loaded.spec.currency, beside(loaded.path))
+            return {"file": beside(loaded.path).name, "currency": "", "changes": [], "limits": []}
+        found = fitting.listed(catalogue, loaded.spec.currency, beside(loaded.path))
+        return {**found, "limits": list(deciding.limits_files(loaded))}
 
     def bought(self, revision: int) -> dict[str, Any]:
         """What each change buys on the truck the choice began from; about a second's work."""

@@ -7,7 +7,7 @@ import { store } from "./store";
 import type { Planned, PlannedSet } from "./types";
 
 const FIELDS: [string, string, string][] = [
-  ["budget", "At most, money", "100"], ["added_g", "At most heavier, g", ""], ["run_min", "Run time at least, min", ""], ["reach_deg", "Reach this angle, °", ""],
+  ["budget", "At most, money", "100"], ["added_g", "At most heavier, g", ""], ["run_min", "Run time at least, min", ""], ["front_least", "On the front axle at least, %", ""], ["front_most", "On the front axle at most, %", ""], ["reach_deg", "Reach this angle, °", ""],
 ];
 
 export function planPage(leaf: HTMLElement): void {
@@ -16,13 +16,16 @@ export function planPage(leaf: HTMLElement): void {
     const input = el("input", { id: `plan-${key}`, type: "number", step: "any", min: key === "added_g" ? undefined : 0, value: start });
     return [key, el("label", { for: `plan-${key}` }, words), input] as const;
   });
+  const limits = el("select", { id: "plan-limits" }, el("option", { value: "" }, "no class"));
+  void api.changes().then((found) => limits.append(...found.limits.map((name) => el("option", { value: name }, name.replace(".limits.toml", "")))));
   const answer = el("div", { id: "plan-answer", "aria-live": "polite" });
   const go = el("button", { type: "submit", class: "main", id: "plan-go" }, "Find the best set");
-  const form = el("form", { class: "plan-form" }, el("label", { for: "plan-aim" }, "Raise"), aim, ...inputs.flatMap(([, label, input]) => [label, input]), go);
+  const form = el("form", { class: "plan-form" }, el("label", { for: "plan-aim" }, "Raise"), aim, ...inputs.flatMap(([, label, input]) => [label, input]), el("label", { for: "plan-limits" }, "Within the limits of"), limits, go);
   form.addEventListener("submit", (e) => {
     e.preventDefault();
     const asked: Record<string, unknown> = { aim: aim.value };
     for (const [key, , input] of inputs) if (input.value !== "") asked[key] = Number(input.value);
+    if (limits.value) asked["limits"] = limits.value;
     go.disabled = true;
     put(answer, el("p", { class: "text soft" }, "Looking through every set that may go together…"));
     api.plan(store.bench.revision, asked).then((found) => show(answer, found), (err: unknown) => {

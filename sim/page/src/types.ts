@@ -198,6 +198,7 @@ export interface Candidates {
   file: string;
   currency: string;
   changes: Candidate[];
+  limits: string[];
 }
 
 export interface Buys {
