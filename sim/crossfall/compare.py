@@ -32,6 +32,10 @@ CASES = {
 }
 
 
+AGREED = np.radians(0.3)  # a trial this near the window agrees with it
+SNAPPED = np.radians(0.6)  # a trial this near a snap fell there
+
+
 def case_name(heading: float) -> str:
     """What a tuner calls a heading (rad): one of the four cases, or the diagonal between two."""
     degrees = round(float(np.degrees(heading)) % 360.0, 6)
@@ -80,7 +84,8 @@ class HeadingAnswer:
     friction closures. friction_decides: whether the window is too wide for one number. lift: (4,)
     table angle at which each wheel leaves the table, nan if not before the tip; first_lift their
     least. first_snap: where springs first went slack and the body snapped up but stood again, nan
-    if never. spec_sd: standard uncertainty from the file's tolerances. slide: (3,) low, likely,
+    if never; held_snap: the same where the tyres hold. spec_sd: standard uncertainty from the
+    file's tolerances. slide: (3,) low, likely,
     high. tips_first: probability, grip read as a triangular distribution. outcome: tips / slides
     / too close to call.
     """
@@ -101,6 +106,7 @@ class HeadingAnswer:
     budget: AngleBudget
     verdict: str
     first_snap: float = float("nan")
+    held_snap: float = float("nan")
     spec_sd: float = 0.0
 
 
@@ -156,6 +162,7 @@ def compare(
             lift=frozen(uniform.lift[i]),
             first_lift=float(uniform.first_lift[i]),
             first_snap=float(uniform.first_snap[i]),
+            held_snap=float(friction.sticking.first_snap[i]),
             trial=tried,
             spec_sd=float(spec_sd[i]),
             slide=frozen(slides[i]),
@@ -255,7 +262,31 @@ def verdict(answer: HeadingAnswer, grip: Grip) -> str:
         "slides": "so it slides first",
         "too close to call": f"too close to call ({100 * answer.tips_first:.0f} % tips first)",
     }[answer.outcome]
-    return f"{answer.case}: {tip}; {on}, {first}"
+    apart = disagreement(answer)
+    return f"{answer.case}: {tip}; {on}, {first}" + (f"; {apart}" if apart else "")
+
+
+def disagreement(answer: HeadingAnswer) -> str:
+    """Why the trial lies outside the window of the statics, in plain words; "" where it does not.
+
+    Statics lets a truck that snaps up on its springs come to rest; a real one has momentum, and
+    may be carried over.
+    """
+    trial, (low, high) = answer.trial, answer.window
+    if trial is None or trial.outcome != "tips" or not np.isfinite(low):
+        return ""
+    out = trial.tip - high if trial.tip > high else min(trial.tip - low, 0.0)
+    if abs(out) <= AGREED:
+        return ""
+    way = "above" if out > 0 else "below"
+    told = f"the trial goes over {abs(np.degrees(out)):.1f}° {way} that"
+    for snap in (answer.held_snap, answer.first_snap):
+        if out < 0 and abs(trial.tip - snap) <= SNAPPED:
+            return (
+                f"{told}, carried over by its own momentum where its body snaps up on the springs,"
+                f" at {np.degrees(snap):.1f}°"
+            )
+    return f"{told}, which nothing here explains: trust neither to better than the difference"
 
 
 def versions() -> tuple[tuple[str, str], ...]:

@@ -192,6 +192,7 @@ def _heading(a: HeadingAnswer) -> dict[str, Any]:
         "first_lift_deg": degrees(a.first_lift),
         "lift_deg": {name: degrees(v) for name, v in zip(WHEELS, a.lift, strict=True)},
         "first_snap_deg": degrees(a.first_snap),
+        "held_snap_deg": degrees(a.held_snap),
         "trial_outcome": t.outcome if t else None,
         "trial_deg": degrees(t.tip) if t else None,
         "trial_ci_deg": [degrees(v) for v in t.tip_ci] if t else None,
