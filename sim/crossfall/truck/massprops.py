@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
 import numpy as np
 
-from crossfall.truck.model import Array, Body, Truck, frozen
+from crossfall.truck.model import Array, Axle, Body, Truck, frozen
 
 _EYE = np.eye(3)
 
@@ -41,10 +41,21 @@ def combine(bodies: Iterable[Body]) -> Body:
 
 def whole(truck: Truck) -> Body:
     """The whole truck as one rigid body at ride height."""
-    return combine((truck.chassis, *(unsprung(truck, i) for i in (0, 1))))
+    return _kept(truck, "whole", lambda: combine((truck.chassis, *map(_axle, truck.axles))))
 
 
 def unsprung(truck: Truck, axle: int) -> Body:
     """One axle (0 front, 1 rear) with its wheels, as one rigid body."""
-    a = truck.axles[axle]
-    return combine((a.body, *a.wheels))
+    return _kept(truck, f"unsprung {axle}", lambda: _axle(truck.axles[axle]))
+
+
+def _axle(axle: Axle) -> Body:
+    return combine((axle.body, *axle.wheels))
+
+
+def _kept(truck: Truck, name: str, work: Callable[[], Body]) -> Body:
+    """What is asked for dozens of times and cannot change is kept with the (frozen) truck."""
+    kept: dict[str, Body] = vars(truck).setdefault("_kept", {})
+    if name not in kept:
+        kept[name] = work()
+    return kept[name]

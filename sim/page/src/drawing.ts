@@ -53,7 +53,7 @@ export class Drawing {
     this.figure = el("figure", {}, this.root, el("figcaption", {}, name));
     [this.canvas.width, this.canvas.height] = GRID;
     on("bench", () => (this.box = this.frame()));
-    on("shown", afterTheMap(() => this.draw(), 100));
+    on("shown", afterTheMap(() => this.draw(), () => (this.held ? 0 : 300)));
     on("pick", () => this.draw());
     on("view", () => this.paintField());
     this.box = this.frame();

@@ -120,7 +120,7 @@ export class Stage {
   }
 
   private listen(): void {
-    on("shown", afterTheMap(() => this.build(), 200));
+    on("shown", afterTheMap(() => this.build(), () => (this.slow ? 400 : 50)));
     on("pick", () => this.build());
     let from: { x: number; y: number; far: boolean } | null = null;
     this.canvas.addEventListener("pointerdown", (e) => {

@@ -49,8 +49,8 @@ export function tellAll(...topics: Topic[]): void {
 }
 
 /** While a hand drags, map and numbers come first: the rest is drawn once their frame is out, and
- * not more often than every `pause` ms. Otherwise at once. */
-export function afterTheMap(draw: () => void, pause: number): () => void {
+ * not more often than every `pause()` ms. Otherwise at once. */
+export function afterTheMap(draw: () => void, pause: () => number): () => void {
   let timer = 0;
   let last = 0;
   const now = (): void => {
@@ -61,7 +61,7 @@ export function afterTheMap(draw: () => void, pause: number): () => void {
   };
   return () => {
     if (!store.trying) return now();
-    if (timer === 0) timer = window.setTimeout(now, Math.max(20, last + pause - performance.now()));
+    if (timer === 0) timer = window.setTimeout(now, Math.max(20, last + pause() - performance.now()));
   };
 }
 
