@@ -323,6 +323,17 @@ def slide_range(
 # Tips or slides
 
 
+def triangular_quantile(unit: ArrayLike, grip: Grip) -> Array:
+    """Friction coefficients of a triangular distribution over a grip's range, at unit quantiles."""
+    share = np.asarray(unit, dtype=np.float64)
+    low, top, high = grip.low, grip.likely, grip.high
+    if high <= low:
+        return np.full(share.shape, top)
+    rising = low + np.sqrt(share * (high - low) * (top - low))
+    falling = high - np.sqrt((1 - share) * (high - low) * (high - top))
+    return np.where(share < (top - low) / (high - low), rising, falling)
+
+
 def triangular_cdf(value: ArrayLike, low: ArrayLike, likely: ArrayLike, high: ArrayLike) -> Array:
     """Probability that a triangular variable is below `value`; a point where low = high."""
     x, a, m, b = (np.asarray(v, dtype=np.float64) for v in (value, low, likely, high))

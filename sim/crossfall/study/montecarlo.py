@@ -17,6 +17,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from crossfall.statics import rigid
+from crossfall.statics.sliding import triangular_quantile
 from crossfall.study.methods import MOST_OFF
 from crossfall.truck.assemble import with_masses, with_shifts
 from crossfall.truck.massprops import whole
@@ -304,21 +305,14 @@ def _answerer(
         else:
             x, y, z = cg_samples(truck, errors, off)[1].T
             tip = rigid.tip_angles(front, rear, truck.front.x, truck.rear.x, x, y, z, headings).T
-        goes = tip if grip is None else np.minimum(tip, np.arctan(triangular(unit[:, -1], grip)))
+        goes = (
+            tip
+            if grip is None
+            else np.minimum(tip, np.arctan(triangular_quantile(unit[:, -1], grip)))
+        )
         return np.concatenate([tip, goes])
 
     return answer
-
-
-def triangular(unit: Array, grip: Grip) -> Array:
-    """Friction coefficients of a triangular distribution at unit quantiles."""
-    low, top, high = grip.low, grip.likely, grip.high
-    if high <= low:
-        return np.full(len(unit), top)
-    split = (top - low) / (high - low)
-    rising = low + np.sqrt(unit * (high - low) * (top - low))
-    falling = high - np.sqrt((1 - unit) * (high - low) * (high - top))
-    return np.where(unit < split, rising, falling)
 
 
 def _compliant(truck: Truck, errors: Errors, off: Array, headings: Array) -> Array:

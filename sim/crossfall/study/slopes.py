@@ -15,6 +15,7 @@ from typing import Literal
 
 import numpy as np
 
+from crossfall.statics.sliding import triangular_quantile
 from crossfall.study.critical import CriticalSlope, find_critical, fit_logistic
 from crossfall.trials.drive import Drive
 from crossfall.trials.ground import Plane, Rough, Stone
@@ -166,24 +167,13 @@ def drawn(crossing: Crossing, number: int) -> tuple[Plane | Stone | Rough, float
     elif isinstance(ground, Stone):
         ground = replace(ground, stray=ground.stray + stray)
     if isinstance(grip, Grip):
-        return ground, triangular(share, grip)
+        return ground, float(triangular_quantile(share, grip))
     return ground, grip
 
 
 def likely(grip: Grip | float | None) -> float | None:
     """The coefficient, or the likely one of a range."""
     return grip.likely if isinstance(grip, Grip) else grip
-
-
-def triangular(share: float, grip: Grip) -> float:
-    """The coefficient below which `share` of a triangular distribution over the range lies."""
-    width = grip.high - grip.low
-    if width <= 0:
-        return grip.likely
-    bend = (grip.likely - grip.low) / width
-    if share < bend:
-        return grip.low + math.sqrt(share * bend) * width
-    return grip.high - math.sqrt((1 - share) * (1 - bend)) * width
 
 
 def static_answer(truck: Truck, crossing: Crossing) -> tuple[tuple[float, float], float]:

@@ -7,7 +7,8 @@ import math
 import numpy as np
 import pytest
 
-from crossfall.study.slopes import Crossing, bisect, critical_slope, drawn, triangular, varies
+from crossfall.statics.sliding import triangular_quantile
+from crossfall.study.slopes import Crossing, bisect, critical_slope, drawn, varies
 from crossfall.trials.ground import Plane, Rough, Stone
 from crossfall.truck.model import Grip
 from support import make_truck
@@ -17,13 +18,13 @@ ROCK = Grip("rock", 0.6, 0.9, 1.0)
 
 def test_grips_are_drawn_from_the_triangle() -> None:
     shares = (np.arange(20_000) + 0.5) / 20_000
-    grips = np.array([triangular(float(s), ROCK) for s in shares])
+    grips = np.array([triangular_quantile(float(s), ROCK) for s in shares])
     assert grips.min() >= 0.6
     assert grips.max() <= 1.0
     assert grips.mean() == pytest.approx((0.6 + 0.9 + 1.0) / 3, abs=1e-4)  # mean of a triangle
     below = (0.9 - 0.6) / (1.0 - 0.6)
-    assert triangular(below, ROCK) == pytest.approx(0.9)
-    assert triangular(0.3, Grip("board", 0.8, 0.8, 0.8)) == 0.8
+    assert triangular_quantile(below, ROCK) == pytest.approx(0.9)
+    assert triangular_quantile(0.3, Grip("board", 0.8, 0.8, 0.8)) == 0.8
 
 
 def test_a_number_and_a_seed_fix_the_ground_and_the_grip() -> None:
