@@ -70,3 +70,17 @@ export const signed = (value: number, digits = 1): string => {
   const text = fixed(value, digits);
   return value > 0 && Number(value.toFixed(digits)) !== 0 ? `+${text}` : text;
 };
+
+let software: boolean | null = null;
+
+/** Whether the page is drawn without a graphics card, and so slowly. */
+export function drawnInSoftware(): boolean {
+  if (software === null) {
+    const probe = document.createElement("canvas").getContext("webgl2");
+    const about = probe?.getExtension("WEBGL_debug_renderer_info");
+    const name = about ? String(probe?.getParameter(about.UNMASKED_RENDERER_WEBGL)) : "";
+    probe?.getExtension("WEBGL_lose_context")?.loseContext();
+    software = /swiftshader|llvmpipe|software|basic render/i.test(name);
+  }
+  return software;
+}

@@ -1,7 +1,7 @@
 // Side and rear view to scale, with the map of where a gram helps underneath and weights to drag.
 
 import { attempt, commit, revert } from "./edits";
-import { el, fixed, svg } from "./dom";
+import { drawnInSoftware, el, fixed, svg } from "./dom";
 import { extent, Outlines, PROJECT } from "./outline";
 import { afterTheMap, DIRECTIONS, look, on, store, type Direction } from "./store";
 import type { Edit, Pair, Part, Row, Triple } from "./types";
@@ -53,7 +53,7 @@ export class Drawing {
     this.figure = el("figure", {}, this.root, el("figcaption", {}, name));
     [this.canvas.width, this.canvas.height] = GRID;
     on("bench", () => (this.box = this.frame()));
-    on("shown", afterTheMap(() => this.draw(), () => (this.held ? 0 : 300)));
+    on("shown", afterTheMap(() => this.draw(), () => (this.held ? 0 : drawnInSoftware() ? 2000 : 50)));
     on("pick", () => this.draw());
     on("view", () => this.paintField());
     this.box = this.frame();

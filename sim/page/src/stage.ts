@@ -17,7 +17,7 @@ import {
   Vector3,
   WebGLRenderer,
 } from "three";
-import { byId, calm, el, fixed, svg } from "./dom";
+import { byId, calm, drawnInSoftware, el, fixed, svg } from "./dom";
 import { lookOf } from "./outline";
 import { placed, solid } from "./solids";
 import { afterTheMap, look, on, store } from "./store";
@@ -120,7 +120,7 @@ export class Stage {
   }
 
   private listen(): void {
-    on("shown", afterTheMap(() => this.build(), () => (this.slow ? 400 : 50)));
+    on("shown", afterTheMap(() => this.build(), () => (this.slow ? 2000 : 50)));
     on("pick", () => this.build());
     let from: { x: number; y: number; far: boolean } | null = null;
     this.canvas.addEventListener("pointerdown", (e) => {
@@ -453,14 +453,6 @@ export function between(points: PathPoint[], theta: number): PathPoint | null {
     load_g: mix(a.load_g, b.load_g) as PathPoint["load_g"],
     cg_mm: mix(a.cg_mm, b.cg_mm) as Triple,
   };
-}
-
-function drawnInSoftware(): boolean {
-  const probe = document.createElement("canvas").getContext("webgl2");
-  const about = probe?.getExtension("WEBGL_debug_renderer_info");
-  const name = about ? String(probe?.getParameter(about.UNMASKED_RENDERER_WEBGL)) : "";
-  probe?.getExtension("WEBGL_lose_context")?.loseContext();
-  return /swiftshader|llvmpipe|software|basic render/i.test(name);
 }
 
 const SUN = new Vector3(0.25, 0.55, 0.85).normalize();

@@ -48,20 +48,22 @@ export function tellAll(...topics: Topic[]): void {
   for (const l of called) l();
 }
 
-/** While a hand drags, map and numbers come first: the rest is drawn once their frame is out, and
- * not more often than every `pause()` ms. Otherwise at once. */
+const REST = 150; // ms without a move after which the hand rests
+
+/** While a hand drags, map and numbers come first: the rest is drawn when the hand rests, and on
+ * the way every `pause()` ms. Otherwise at once. */
 export function afterTheMap(draw: () => void, pause: () => number): () => void {
   let timer = 0;
   let last = 0;
   const now = (): void => {
     clearTimeout(timer);
-    timer = 0;
     last = performance.now();
     draw();
   };
   return () => {
     if (!store.trying) return now();
-    if (timer === 0) timer = window.setTimeout(now, Math.max(20, last + pause() - performance.now()));
+    clearTimeout(timer);
+    timer = window.setTimeout(now, Math.max(20, Math.min(REST, last + pause() - performance.now())));
   };
 }
 
