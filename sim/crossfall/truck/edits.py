@@ -161,7 +161,7 @@ def _put(here: Any, path: Path, value: Any, file: str, key: str = "") -> Any:
     if isinstance(here, dict):
         others = {k: v for k, v in here.items() if k != step}
         return others if new is None else {**others, str(step): new}
-    if isinstance(here, TruckSpec) and rest and step not in ("grip", "materials"):
+    if isinstance(here, TruckSpec) and _inside_a_model(child, rest):
         # Checked below, and a truck adds no rules of its own: a hundred parts are not asked again.
         return here.model_copy(update={str(step): new})
     # Only what was given counts, so that leaving out a value still means its default.
@@ -169,6 +169,13 @@ def _put(here: Any, path: Path, value: Any, file: str, key: str = "") -> Any:
     if new is not None:
         given[str(step)] = new
     return _checked(type(here), given, key, file)
+
+
+def _inside_a_model(here: Any, path: Path) -> bool:
+    """Whether the value at `path` below `here` is part of a model, which has checked it."""
+    if not path:
+        return False
+    return isinstance(here, BaseModel) or _inside_a_model(_child(here, path[0]), path[1:])
 
 
 def _checked(model: type[Any], data: dict[str, Any], key: str, file: str) -> Any:
