@@ -16,7 +16,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.trials.record import Recorder
-from crossfall.trials.rig import Rig, Snapshot
+from crossfall.trials.rig import Rig, Snapshot, gravity_on_table
 from crossfall.trials.world import Settings
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
@@ -118,7 +118,7 @@ class Tilting:
 
     def __init__(self, table: Table, heading: float, *, turned: bool = False) -> None:
         self.table, self.heading, self._rig = table, heading, table.rig
-        self._downhill = (-1.0, 0.0) if turned else (-math.cos(heading), math.sin(heading))
+        self._uphill = 0.0 if turned else heading  # rad, of the truck as it was loaded
         self._rig.restore(table.level)
         if turned:
             self._rig.world.turn(heading)
@@ -140,9 +140,7 @@ class Tilting:
     def step(self, theta: float) -> bool:
         """One step at table angle theta; True when it was also looked at."""
         self.theta = theta
-        along = GRAVITY * math.sin(theta)
-        ahead, left = self._downhill
-        self._rig.step((along * ahead, along * left, -GRAVITY * math.cos(theta)))
+        self._rig.step(gravity_on_table(self._uphill, theta))
         self.time += self._rig.dt
         self._tick += 1
         if self._tick % LOOK:

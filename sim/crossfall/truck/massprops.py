@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 
 import numpy as np
 
-from crossfall.truck.model import Array, Axle, Body, Truck, frozen
+from crossfall.truck.model import Array, Body, Truck, frozen
 
 _EYE = np.eye(3)
 
@@ -41,16 +41,15 @@ def combine(bodies: Iterable[Body]) -> Body:
 
 def whole(truck: Truck) -> Body:
     """The whole truck as one rigid body at ride height."""
-    return _kept(truck, "whole", lambda: combine((truck.chassis, *map(_axle, truck.axles))))
+    return _kept(
+        truck, "whole", lambda: combine((truck.chassis, *(unsprung(truck, i) for i in (0, 1))))
+    )
 
 
 def unsprung(truck: Truck, axle: int) -> Body:
     """One axle (0 front, 1 rear) with its wheels, as one rigid body."""
-    return _kept(truck, f"unsprung {axle}", lambda: _axle(truck.axles[axle]))
-
-
-def _axle(axle: Axle) -> Body:
-    return combine((axle.body, *axle.wheels))
+    a = truck.axles[axle]
+    return _kept(truck, f"unsprung {axle}", lambda: combine((a.body, *a.wheels)))
 
 
 def _kept(truck: Truck, name: str, work: Callable[[], Body]) -> Body:

@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import TYPE_CHECKING, Any
 
 import click
 
 from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
+
+if TYPE_CHECKING:
+    from crossfall.tuning.limits import Breach
 
 
 @click.command()
@@ -24,14 +28,15 @@ def command(truck: str, limits: Path, as_json: bool) -> int:
     asked = read_limits(limits)
     found = breaches(asked, loaded.truck, loaded.spec)
     if as_json:
-        broken = [
-            {"limit": b.name, "value": b.value, "allowed": b.limit, "words": b.sentence}
-            for b in found
-        ]
         there = sorted(details(loaded.spec))
         emit(
             "limits",
-            {"truck": loaded.truck.name, "class": asked.name, "broken": broken, "details": there},
+            {
+                "truck": loaded.truck.name,
+                "class": asked.name,
+                "broken": told(found),
+                "details": there,
+            },
         )
     else:
         from rich.markup import escape
@@ -42,3 +47,10 @@ def command(truck: str, limits: Path, as_json: bool) -> int:
         for breach in found:
             out.print(f"  {escape(breach.sentence)}")
     return 1 if found else 0
+
+
+def told(found: tuple[Breach, ...]) -> list[dict[str, Any]]:
+    """Broken limits, each in the unit of its name."""
+    return [
+        {"limit": b.name, "value": b.value, "allowed": b.limit, "words": b.sentence} for b in found
+    ]

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
+from crossfall.verbs.limits import told
 
 if TYPE_CHECKING:
     from crossfall.truck.build import Loaded
@@ -134,10 +135,7 @@ def _entry(catalogue: Catalogue, o: Outcome) -> dict[str, Any]:
         "gain_deg_per_money": by_direction(o.per_money),
         "side_effects": effect_keys(o.side),
         "words": o.words,
-        "breaks": [
-            {"limit": b.name, "value": b.value, "allowed": b.limit, "words": b.sentence}
-            for b in o.breaches
-        ],
+        "breaks": told(o.breaches),
     }
 
 
