@@ -34,7 +34,7 @@ def wait_for(store: Path, trials: int) -> None:
 
 
 def test_random_kills_leave_the_same_table(tmp_path: Path) -> None:
-    count, ms, kills = 400, 15.0, 12
+    count, ms, kills = 900, 15.0, 12  # more than gets done between the kills
     store, calm = tmp_path / "shot" / "trials.db", tmp_path / "calm" / "trials.db"
     store.parent.mkdir()
     diary = store.parent / "diary"
