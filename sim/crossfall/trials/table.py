@@ -24,7 +24,7 @@ from crossfall.truck.model import GRAVITY, Truck
 PAIRS = ((0, 2), (1, 3), (0, 1), (2, 3))  # left, right, front, rear: what leaves the table
 OPPOSITE = (1, 0, 3, 2)
 LOOK = 6  # steps between looks at loads and lean
-SQUARE = math.radians(10.0)  # from a climb, a descent or a side slope: less is no diagonal
+STRAIGHT = math.radians(10.0)  # from a climb or a descent: less counts as one
 HOVER = math.radians(0.2)  # rad a truck on two wheels leans on before it is watched again
 OFF = 0.02  # s a pair must be off the table to count as off: longer than any chatter
 
@@ -66,10 +66,11 @@ def set_grip(table: Table, heading: float, grip: float | None, rail: bool) -> No
     which takes force along the table only and so adds nothing against tipping.
     """
     rig = table.rig
-    # The iterating solver is the closer one where friction does not decide, and the only one that
-    # can share out a truck that stands on rigid tyres.
-    aside = abs(math.remainder(heading, math.pi / 2))
-    directly = grip is None and bool(rig.tyres) and aside > SQUARE
+    # The iterating solver lets tyres creep that should hold. It is the closer one up and down all
+    # the same, where leaning axles drag no tyre sideways, and the only one that can share out a
+    # truck that stands on rigid tyres.
+    aside = abs(math.remainder(heading, math.pi)) > STRAIGHT
+    directly = grip is None and bool(rig.tyres) and aside
     rig.world.solve_directly(directly)
     stick = rig.settings.stick / math.sqrt(2) if directly else rig.settings.stick
     held = downhill_pair(table.truck, heading) if rail else ()
@@ -148,16 +149,18 @@ class Tilting:
         self._look()
         return True
 
-    def move(self, target: float, rate: float, keep: float = math.inf) -> None:
+    def move(
+        self, target: float, rate: float, *, keep: float = math.inf, least: float = 0.0
+    ) -> None:
         """Tilt to target, starting and stopping gently, at `rate` (rad/s) on average.
 
-        keep: rad between the few moments kept on the last of the way.
+        least: s it takes, however near the target. keep: rad between the moments kept on the last of the way.
         """
         start = last = self.theta
-        n = self.table.steps(abs(target - start) / rate)
+        n = self.table.steps(max(abs(target - start) / rate, least))
         for i in range(1, n + 1):
             self.step(start + (target - start) * (1 - math.cos(math.pi * i / n)) / 2)
-            if self.theta - last > keep and target - self.theta < 2 * keep:
+            if self.theta - last > keep and target - self.theta < 6 * keep:
                 last = self.theta
                 self.keep()
 

@@ -32,6 +32,7 @@ class Pace:
     """How a trial moves the table, in the real truck's time; each value says why.
 
     approach: rad/s on the way to the start; the truck only has to stay on its wheels.
+    early: rad/s of the first tilting while the expected tip is further away than `below`.
     brisk: rad/s of the first tilting to the tip, which finds about where it is.
     slow: rad/s of the second, that is recorded; fit and holding take out what rate remains.
     twice: whether there is a second; without it the first is recorded, and the fit keeps its lag.
@@ -40,6 +41,7 @@ class Pace:
     keep: rad between moments kept on the way, to come back to and hold.
     settle: s held at the start, several times the slowest motion of the truck on its springs.
     light: a start is too late where a wheel bears less than this fraction of its level load.
+    gently: s, shortest way from one held angle to the next, so that the truck is not jerked over.
     hold: s a held angle is watched; longer holds move the tip by less than 0.01 deg.
     bracket: rad, width to which holding narrows the tip.
     floor: rad, uncertainty that is always there: step, solver, contact margin, and where a trial
@@ -50,6 +52,7 @@ class Pace:
     """
 
     approach: float = math.radians(60.0)
+    early: float = math.radians(6.0)
     brisk: float = math.radians(6.0)
     slow: float = math.radians(2.0)
     twice: bool = True
@@ -58,6 +61,7 @@ class Pace:
     keep: float = math.radians(0.7)
     settle: float = 0.4
     light: float = 0.03
+    gently: float = 0.1
     hold: float = 0.8
     bracket: float = math.radians(0.04)
     floor: float = math.radians(0.03)
@@ -68,6 +72,7 @@ class Pace:
 
 QUICK = Pace(
     approach=math.radians(80.0),
+    early=math.radians(8.0),
     slow=math.radians(3.0),
     twice=False,
     keep=math.radians(1.0),
@@ -182,9 +187,9 @@ def tilt_on(
     set_grip(table, heading, grip, rail)
     run = Tilting(table, heading, turned=grip is not None)
     try:
-        _start(run, near, pace)
+        far = _start(run, near, pace) - pace.below
         began, start = len(run.samples), run.theta
-        outcome = _tilt(run, pace, pace.brisk)
+        outcome = _tilt(run, pace, pace.brisk, far)
         brisk = run.samples.stretch(began)
         again = began
         if outcome == "tips" and pace.twice:
@@ -205,14 +210,14 @@ def tilt_on(
         run.forget()
 
 
-def _start(run: Tilting, near: float | None, pace: Pace) -> None:
-    """To a start below the tip and below any lift, settled.
+def _start(run: Tilting, near: float | None, pace: Pace) -> float:
+    """To a start below the tip and below any lift, settled; returns the expected tip.
 
-    From an expected tip, or from one found by a hurried tilting until it falls.
+    Without one, it is found by a hurried tilting until it falls.
     """
     run.keep()
     if near is not None:
-        run.move(max(near - pace.below, 0.0), pace.approach, pace.below)
+        run.move(max(near - pace.below, 0.0), pace.approach, keep=pace.below)
         run.keep()
     else:
         near = _hurry(run, pace)
@@ -222,8 +227,8 @@ def _start(run: Tilting, near: float | None, pace: Pace) -> None:
         run.hold(pace.settle)
         sound = run.airborne is None and not run.light(pace.light) and not _slid(run, pace, 0.5)
         if sound or run.theta <= run.kept[0].theta:
-            return
-        start = run.theta - pace.below
+            return near
+        start = min(run.theta, *run.touched) - pace.below
 
 
 def _hurry(run: Tilting, pace: Pace) -> float:
@@ -245,14 +250,15 @@ def _slid(run: Tilting, pace: Pace, part: float = 1.0) -> bool:
     return run.slid > part * pace.slid * run.table.truck.front.tyre.radius
 
 
-def _tilt(run: Tilting, pace: Pace, rate: float) -> Outcome:
-    """Tilt on at `rate` until the truck goes over, slides away or stands at the limit.
+def _tilt(run: Tilting, pace: Pace, last: float, far: float = 0.0) -> Outcome:
+    """Tilt on until the truck goes over, slides away or stands at the limit.
 
-    Moments are kept on the way.
+    At pace.early until `far`, at `last` (rad/s) from there. Moments are kept on the way.
     """
     per_second = run.table.steps_per_second
     kept = -math.inf
     while run.theta < pace.limit:
+        rate = last if run.theta >= far else pace.early
         if run.theta - kept > pace.keep:
             kept = run.theta
             run.keep()
@@ -267,33 +273,42 @@ def _tilt(run: Tilting, pace: Pace, rate: float) -> Outcome:
 
 
 def _stands(run: Tilting, theta: float, pace: Pace) -> bool:
-    """Whether the truck stands at `theta`, coming slowly from the last moment kept below it."""
+    """Whether the truck stands at `theta`, coming slowly from the last moment kept below it.
+
+    If it does, that moment is kept: at rest, it is the best one to come from.
+    """
     run.back(run.last_kept(theta))
-    run.move(theta, pace.slow)
+    run.move(theta, pace.slow, least=pace.gently)
     for _ in range(run.table.steps(pace.hold)):
         if run.step(theta) and run.airborne is not None and run.falls(pace.fallen, 1.0):
             return False
+    run.keep()
     return True
 
 
 def _bracket(
     run: Tilting, guess: float, low: float, high: float, pace: Pace
 ) -> tuple[float, float]:
-    """Narrow low (it stands) and high (it goes over) to pace.bracket, first looking near guess."""
+    """Narrow low (it stands) and high (it goes over) to pace.bracket, first looking near guess.
+
+    A truck that comes off the moving table may go over early, and has to be found standing once:
+    only what it does from there on counts.
+    """
     width = reach = pace.bracket
-    test = min(max(guess - width / 2, low), high)
-    found_low = found_high = False
+    test = guess - width
+    while test > low and not _stands(run, test, pace):
+        reach *= 2
+        test -= reach
+    low, reach = max(test, low), width
+    test = low + width
     while high - low > 1.001 * width:
         if _stands(run, test, pace):
-            low, found_low = test, True
+            low = test
+            reach *= 2
+            test = min(low + reach, (low + high) / 2)
         else:
-            high, found_high = test, True
-        if found_low and found_high:
+            high, reach = test, width
             test = (low + high) / 2
-        else:
-            test = min(low + reach, (low + high) / 2) if found_low else max(high - reach, low)
-            test = test if found_low or test > low else (low + high) / 2
-        reach *= 2
     return low, high
 
 

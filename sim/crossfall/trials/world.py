@@ -39,10 +39,10 @@ class Settings:
     turn_per_step: rad of its fastest oscillation a truck may go through in a step, since springs
     are integrated explicitly; at 1.3 trucks that meet their stops already chatter.
     stop_turn: rad, the same for an axle on its stops, which sets how stiff they are.
-    iterations: of the contact solver; 10 are off by 0.15 deg, 50 and 200 agree. On diagonals a
-    direct solver is used: the iterating one leaves loaded tyres creeping, which is worth up to
-    0.9 deg there and lets single wheels lift 3 deg late, even with 100 iterations.
-    residual: at which the solver may stop early: loads move by 0.002 N of 10 against never, and
+    iterations: of the iterating contact solver; 10 are off by 0.15 deg, 50 and 200 agree. On side
+    slopes and diagonals a direct solver is used: the iterating one leaves loaded tyres creeping,
+    which is worth up to 0.9 deg where friction decides, and takes a third more time.
+    residual: at which it may stop early: loads move by 0.002 N of 10 against never, and
     it saves a third of the time.
     stick: friction coefficient when nothing is said about grip: holds to 74 deg, so that trucks
     tip. The direct solver's square lies inside the cone, with its corners on it.
