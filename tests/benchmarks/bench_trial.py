@@ -22,6 +22,7 @@ from plain_script import plain_trial  # noqa: E402
 
 from crossfall.statics.compliant import tips  # noqa: E402
 from crossfall.trials.tilt import QUICK, Pace, tilt_trials  # noqa: E402
+from crossfall.trials.world import QUICK_SETTINGS  # noqa: E402
 from crossfall.truck.build import load_truck  # noqa: E402
 from crossfall.truck.model import Array, Truck, frozen  # noqa: E402
 from support import make_truck  # noqa: E402
@@ -51,7 +52,7 @@ def measure(truck: Truck, headings: list[float], rounds: int = 1) -> Timing:
         began = time.process_time()
         fallen = [plain_trial(pybullet, truck, heading) for heading in headings]
         middle = time.process_time()
-        trials = tilt_trials(truck, headings, near=expected, pace=QUICK)
+        trials = tilt_trials(truck, headings, near=expected, pace=QUICK, settings=QUICK_SETTINGS)
         plain += middle - began
         ours += time.process_time() - middle
     count = rounds * len(headings)

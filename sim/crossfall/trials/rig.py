@@ -37,8 +37,7 @@ class Rig:
         self.world = World(
             big,
             step=self.dt,
-            iterations=settings.iterations,
-            residual=settings.residual,
+            settings=settings,
             turning=turning,
         )
         self._laws = corner_springs(big, settings, self.dt, self.scale.time, settling=settling)

@@ -66,13 +66,10 @@ def set_grip(table: Table, heading: float, grip: float | None, rail: bool) -> No
     which takes force along the table only and so adds nothing against tipping.
     """
     rig = table.rig
-    # The iterating solver lets tyres creep that should hold. It is the closer one up and down all
-    # the same, where leaning axles drag no tyre sideways, and the only one that can share out a
-    # truck that stands on rigid tyres.
+    # Up and down a truck's tyres do not creep, and the rims roll most: no anchors there.
     aside = abs(math.remainder(heading, math.pi)) > STRAIGHT
-    directly = grip is None and bool(rig.tyres) and aside
-    rig.world.solve_directly(directly)
-    stick = rig.settings.stick / math.sqrt(2) if directly else rig.settings.stick
+    rig.world.anchor(grip is None and bool(rig.tyres) and aside)
+    stick = rig.settings.stick
     held = downhill_pair(table.truck, heading) if rail else ()
     for wheel in range(4):
         rig.world.grip(wheel, stick if grip is None or wheel in held else grip)
@@ -154,7 +151,8 @@ class Tilting:
     ) -> None:
         """Tilt to target, starting and stopping gently, at `rate` (rad/s) on average.
 
-        least: s it takes, however near the target. keep: rad between the moments kept on the last of the way.
+        least: s it takes, however near the target. keep: rad between the moments kept on the last
+        of the way.
         """
         start = last = self.theta
         n = self.table.steps(max(abs(target - start) / rate, least))

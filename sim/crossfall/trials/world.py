@@ -39,13 +39,15 @@ class Settings:
     turn_per_step: rad of its fastest oscillation a truck may go through in a step, since springs
     are integrated explicitly; at 1.3 trucks that meet their stops already chatter.
     stop_turn: rad, the same for an axle on its stops, which sets how stiff they are.
-    iterations: of the iterating contact solver; 10 are off by 0.15 deg, 50 and 200 agree. On side
-    slopes and diagonals a direct solver is used: the iterating one leaves loaded tyres creeping,
-    which is worth up to 0.9 deg where friction decides, and takes a third more time.
-    residual: at which it may stop early: loads move by 0.002 N of 10 against never, and
+    iterations: of the contact solver; 10 are off by 0.15 deg, 30, 50 and 200 agree.
+    drawn_back: of the way an anchored tyre has crept, in a step.
+    renewal: of a disc's size: an anchored contact further off than this is sought anew. Until then
+    it stays at its place on the rim, which rolls up off the table as the axle pitches; at the
+    engine's own 0.02 that is worth up to 0.6 deg, but a step takes half the time.
+    residual: at which the solver may stop early: loads move by 0.002 N of 10 against never, and
     it saves a third of the time.
     stick: friction coefficient when nothing is said about grip: holds to 74 deg, so that trucks
-    tip. The direct solver's square lies inside the cone, with its corners on it.
+    tip.
     tyre_damping: ratio to critical of a tyre under its share of the truck; only settles it.
     least_damping: ratio to critical below which a quasi-static trial raises a corner's damping,
     so that it settles between two angles; at rest damping does nothing.
@@ -57,12 +59,18 @@ class Settings:
     step: float = 1 / 480
     turn_per_step: float = 0.9
     stop_turn: float = 0.5
-    iterations: int = 50
+    iterations: int = 30
+    drawn_back: float = 0.2
+    renewal: float = 5e-4
     residual: float = 1e-12
     stick: float = 5.0
     tyre_damping: float = 0.15
     least_damping: float = 0.3
     stop_time: float = 0.3
+
+
+QUICK_SETTINGS = Settings(renewal=0.02)
+"""For thousands: off by up to 0.1 deg on side slopes, but by up to 0.6 deg on diagonals."""
 
 
 @cache
@@ -94,15 +102,14 @@ class World:
         truck: Truck,
         *,
         step: float,
-        iterations: int = Settings.iterations,
-        residual: float = Settings.residual,
+        settings: Settings | None = None,
         turning: bool = False,
     ) -> None:
         tree = multibody(truck, turning=turning)
         self._p = _engine()
         self._client: int = self._p.connect(self._p.DIRECT)
         try:
-            self._set_up(step, iterations, residual)
+            self._set_up(step, settings or Settings())
             self._body = self._load(write(tree, truck.name, limits=False))
             self._name_everything(truck)
             self._check(tree.links)
@@ -111,7 +118,6 @@ class World:
             self.close()
             raise
         self.step_time = step
-        self._solver: int = self._p.CONSTRAINT_SOLVER_LCP_SI
         self._truck = truck
 
     def __enter__(self) -> World:
@@ -282,16 +288,15 @@ class World:
         place, turned = p.multiplyTransforms((0.0, 0.0, 0.0), about, *self.chassis())
         p.resetBasePositionAndOrientation(self._body, place, turned, physicsClientId=client)
 
-    def solve_directly(self, directly: bool) -> None:
-        """Contacts by a direct solver (with a square for friction's cone) or iterating."""
-        p = self._p
-        solver = p.CONSTRAINT_SOLVER_LCP_DANTZIG if directly else p.CONSTRAINT_SOLVER_LCP_SI
-        if solver != self._solver:
-            with silence():
-                p.setPhysicsEngineParameter(
-                    constraintSolverType=solver, physicsClientId=self._client
-                )
-            self._solver = solver
+    def anchor(self, held: bool) -> None:
+        """Whether tyres that stick are drawn back to where they first touched.
+
+        Friction stops them only nearly, and without it they creep.
+        """
+        for link in self.wheel_of:
+            self._p.changeDynamics(
+                self._body, link, frictionAnchor=int(held), physicsClientId=self._client
+            )
 
     def grip(self, wheel: int, friction: float) -> None:
         """Friction coefficient of one wheel's tyre (0 front left to 3 rear right)."""
@@ -369,13 +374,15 @@ class World:
 
     # --- setting up -----------------------------------------------------------------------
 
-    def _set_up(self, step: float, iterations: int, residual: float) -> None:
+    def _set_up(self, step: float, settings: Settings) -> None:
         self._p.setPhysicsEngineParameter(
             fixedTimeStep=step,
-            numSolverIterations=iterations,
-            solverResidualThreshold=residual,
+            numSolverIterations=settings.iterations,
+            solverResidualThreshold=settings.residual,
             numSubSteps=0,
             enableConeFriction=1,
+            frictionERP=settings.drawn_back,
+            contactBreakingThreshold=settings.renewal,
             enableFileCaching=0,  # otherwise a rewritten file at the same path is not read again
             deterministicOverlappingPairs=1,
             physicsClientId=self._client,
