@@ -120,6 +120,11 @@ class Comparison:
     answers: tuple[HeadingAnswer, ...]
     versions: tuple[tuple[str, str], ...]
 
+    @property
+    def weakest(self) -> HeadingAnswer:
+        """The heading with the least tip angle, by the lower end of the window."""
+        return min(self.answers, key=lambda a: (not np.isfinite(a.window[0]), a.window[0]))
+
 
 def compare(
     truck: Truck,

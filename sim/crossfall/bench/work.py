@@ -20,6 +20,7 @@ from crossfall.truck import document
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
 from crossfall.truck.problems import InputError, Problem
+from crossfall.tuning.board import board_grip
 from crossfall.tuning.changes import Catalogue, beside, read_changes
 from crossfall.tuning.whatif import Ranking
 
@@ -198,8 +199,7 @@ class Bench:
         path = self.folder / f"{sheet.source.stem}.board.toml"
         if asked is not None:
             deciding.note_reading(truck, path, asked)
-        grips = {g.surface: g for g in truck.grips}
-        return deciding.board_card(truck, path, grips.get("tilt board", answers.grip_of(truck)))
+        return deciding.board_card(truck, path, board_grip(truck))
 
     def sheet(self) -> bytes:
         """The set-up sheet as PDF, against the truck before its changes or as saved."""

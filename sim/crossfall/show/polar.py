@@ -70,7 +70,7 @@ def plumb(truck: Truck, headings: Array, angles: Array) -> Array:
     return np.column_stack([body.cg[:2] + reach, np.zeros(len(reach))])
 
 
-def weakest(comparison: Comparison) -> HeadingAnswer:
+def _least(comparison: Comparison) -> HeadingAnswer:
     """The heading with the least tip angle: by trial where there is one, else by statics."""
     return min(comparison.answers, key=best_angle)
 
@@ -175,7 +175,7 @@ def _answers(axes: Axes, place: Placement, truck: Truck, comparison: Comparison)
         gid="compliant",
     )
     _trials(axes, place, truck, comparison)
-    worst = weakest(comparison)
+    worst = _least(comparison)
     spoke = place.of(plumb(truck, np.full(2, worst.heading), np.array([0.0, best_angle(worst)])))
     axes.plot(*spoke.T, color=LIGHT.ink, lw=0.9, zorder=Z_LINE)
     axes.plot(*spoke[1], "o", ms=8, mfc="none", mec=LIGHT.ink, mew=1.1, zorder=Z_MARK)
@@ -229,7 +229,7 @@ def _numbers(answer: HeadingAnswer, stacked: bool) -> str:
 
 
 def _weakest_words(comparison: Comparison) -> str:
-    worst = weakest(comparison)
+    worst = _least(comparison)
     angle, heading = np.degrees(best_angle(worst)), np.degrees(worst.heading) % 360
     return f"weakest at heading {heading:.0f}: {angle:.1f}°, {worst.case}"
 

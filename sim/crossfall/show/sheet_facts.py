@@ -6,18 +6,18 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crossfall.compare import Comparison, HeadingAnswer, choose_grip, compare
+from crossfall.compare import Comparison, choose_grip, compare
 from crossfall.show.sheet_changes import Differences, differences
 from crossfall.statics.sliding import slide_range
 from crossfall.truck.build import Loaded
 from crossfall.truck.model import Array, Truck
 from crossfall.truck.weight import WeighIn, weigh
+from crossfall.tuning.board import board_grip
 from crossfall.tuning.board_predict import Prediction, predict
 from crossfall.tuning.effects import Effects, effects
 
 WAYS = np.radians([0.0, 90.0, 180.0, 270.0, 45.0, 135.0, 225.0, 315.0])
 BOARD = np.radians([90.0, 270.0, 0.0, 180.0])
-BOARD_SURFACE = "tilt board"  # the usual name in a chassis file of the board's own grip
 
 
 @dataclass(frozen=True)
@@ -58,8 +58,7 @@ def gather(
     """Everything the sheet says. Raises InputError where a truck has no such surface."""
     truck = now.truck
     grip = choose_grip(truck, surface)
-    names = [g.surface for g in truck.grips]
-    on_board = choose_grip(truck, BOARD_SURFACE if BOARD_SURFACE in names else grip.surface)
+    on_board = board_grip(truck, otherwise=grip.surface) or grip
     old = None
     if before is not None:
         there = [g.surface for g in before.truck.grips]
@@ -88,8 +87,3 @@ def _build(loaded: Loaded, surface: str | None, before: Loaded | None) -> Build:
         compare(loaded.truck, list(WAYS), surface, trial=False),
         effects(loaded.truck, loaded.spec, measured_on),
     )
-
-
-def weakest(build: Build) -> HeadingAnswer:
-    """The way it goes over first, by the lower end of the window."""
-    return min(build.tips.answers, key=lambda a: (not np.isfinite(a.window[0]), a.window[0]))

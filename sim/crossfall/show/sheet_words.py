@@ -12,7 +12,7 @@ import numpy as np
 
 from crossfall.compare import HeadingAnswer
 from crossfall.show.sheet_changes import Difference, Differences
-from crossfall.show.sheet_facts import BOARD, Build, Facts, weakest
+from crossfall.show.sheet_facts import BOARD, Build, Facts
 from crossfall.show.sheet_text import (
     PAD,
     TIGHT,
@@ -123,14 +123,14 @@ def words(facts: Facts) -> Words:
 
 def _figures(facts: Facts) -> tuple[Figure, ...]:
     now, before = facts.now, facts.before
-    first, w = weakest(now), now.weight
+    first, w = now.tips.weakest, now.weight
     if before is None:
         sds = (2e3 * w.mass_sd, 2e3 * w.cg_sd[2], 200 * w.front_share_sd)
         units = ("± {:.0f} g", "± {:.1f} mm", "± {:.1f} %")
         under = [f"± {np.degrees(2 * first.spec_sd):.1f}°, by the file's tolerances"]
         under += [unit.format(sd) for unit, sd in zip(units, sds, strict=True)]
     else:
-        v, old = before.weight, weakest(before)
+        v, old = before.weight, before.tips.weakest
         under = [f"was {tip(old)}°, {CASES[_heading(old)]}", f"was {v.mass * 1e3:.0f} g"]
         under += [f"was {v.cg[2] * 1e3:.1f} mm", f"was {v.front_share * 100:.1f} %"]
     values = (

@@ -8,11 +8,11 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
+from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument, warn
 
 if TYPE_CHECKING:
     from crossfall.truck.build import Loaded
-    from crossfall.truck.model import Truck
+    from crossfall.truck.model import Grip, Truck
     from crossfall.tuning.board import BoardResult, Verdict
     from crossfall.tuning.board_height import BoardFit
     from crossfall.tuning.weighin import Estimate
@@ -68,14 +68,11 @@ def command(
     With --heading and --angle the reading is added to the board file first. Without either, all
     that is in the file is compared; with no file yet, the predictions are shown to try for.
     """
-    from crossfall.truck.build import load_truck
     from crossfall.tuning.board_file import add_reading, beside, read_board
 
     if (heading is None) != (not angles):
         raise click.UsageError("--heading and --angle go together")
-    loaded = load_truck(truck)
-    for warning in loaded.warnings:
-        warn(str(warning))
+    loaded = load_and_warn(truck)
     file = path or beside(loaded.path)
     if heading is not None:
         if not isfinite(heading):
@@ -105,15 +102,12 @@ def _compare(loaded: Loaded, board: Any, surface: str | None, as_json: bool) -> 
     return 0 if found.agrees else 1
 
 
-def _grip(truck: Truck, surface: str | None) -> Any:
+def _grip(truck: Truck, surface: str | None) -> Grip | None:
     """The board's own grip where the file has one, else its first, or none at all."""
     from crossfall.compare import choose_grip
+    from crossfall.tuning.board import board_grip
 
-    if not truck.grips and surface is None:
-        return None
-    names = [g.surface for g in truck.grips]
-    usual = "tilt board" if "tilt board" in names else None
-    return choose_grip(truck, surface or usual)
+    return board_grip(truck) if surface is None else choose_grip(truck, surface)
 
 
 def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:

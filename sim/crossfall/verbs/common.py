@@ -12,6 +12,8 @@ import click
 if TYPE_CHECKING:
     from rich.console import Console
 
+    from crossfall.truck.build import Loaded
+
 SCHEMA = 1  # raised when a key of any JSON answer changes its meaning or goes away
 
 F = TypeVar("F", bound=Callable[..., Any])
@@ -55,3 +57,13 @@ def console() -> Console:
 def warn(text: str) -> None:
     """A warning on standard error, so that it never mixes with the answer."""
     click.echo(f"crossfall: warning: {text}", err=True)
+
+
+def load_and_warn(truck: str) -> Loaded:
+    """The truck of a TRUCK argument, its warnings told. Raises InputError for one that is none."""
+    from crossfall.truck.build import load_truck
+
+    loaded = load_truck(truck)
+    for warning in loaded.warnings:
+        warn(str(warning))
+    return loaded

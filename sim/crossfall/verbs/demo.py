@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 import click
 
 from crossfall.verbs.common import console, emit, json_option
-from crossfall.verbs.tilt import FOUR, Progress, answer, draw, sentence_case, tips_table, weakest
+from crossfall.verbs.tilt import FOUR, Progress, answer, draw, sentence_case, tips_table
 
 if TYPE_CHECKING:
     from crossfall.compare import Comparison
@@ -75,7 +75,7 @@ def show(trucks: list[Truck], found: list[Comparison]) -> None:
     table.add_column("at its weakest\nfirst it")
     for truck, one in zip(trucks, found, strict=True):
         body, loads = whole(truck), axle_loads(truck)
-        worst = weakest(one)
+        worst = one.weakest
         table.add_row(
             truck.name,
             f"{body.mass * 1e3:.0f}",
@@ -91,7 +91,7 @@ def show(trucks: list[Truck], found: list[Comparison]) -> None:
     for one in found:
         if one.truck == "bramble":
             out.print(tips_table(one))
-            out.print(f"\n{sentence_case(weakest(one).verdict)}.\n")
+            out.print(f"\n{sentence_case(one.weakest.verdict)}.\n")
 
 
 def _window(window: Array) -> str:
@@ -108,7 +108,7 @@ def pose(found: Comparison, truck: Truck, folder: Path) -> list[Path]:
     from crossfall.show.style import save
     from crossfall.show.tiltpose import draw_tiltpose, recorded
 
-    worst = weakest(found)
+    worst = found.weakest
     trial = worst.trial
     if trial is None or trial.outcome != "tips":
         return []

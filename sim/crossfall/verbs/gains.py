@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
+from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
 
 if TYPE_CHECKING:
     from crossfall.truck.model import Truck
@@ -41,12 +41,9 @@ def command(truck: str, rigid: bool, parts: int, plots: Path | None, as_json: bo
     Degrees per 10 g added to each part (taken away: the other sign) and per 10 mm it is moved,
     by direction; exact derivatives of the compliant answer with the least friction.
     """
-    from crossfall.truck.build import load_truck
     from crossfall.tuning.gains import gradients, part_gains
 
-    loaded = load_truck(truck)
-    for warning in loaded.warnings:
-        warn(str(warning))
+    loaded = load_and_warn(truck)
     found = gradients(loaded.truck, "rigid" if rigid else "compliant")
     rows = part_gains(found)
     written = draw(found, plots) if plots is not None else None

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
+from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
 
 if TYPE_CHECKING:
     from crossfall.tuning.limits import Breach
@@ -19,12 +19,9 @@ if TYPE_CHECKING:
 @json_option
 def command(truck: str, limits: Path, as_json: bool) -> int:
     """Does the truck keep to the limits of a class? Exit status 1 where one is broken."""
-    from crossfall.truck.build import load_truck
     from crossfall.tuning.limits import breaches, details, read_limits
 
-    loaded = load_truck(truck)
-    for warning in loaded.warnings:
-        warn(str(warning))
+    loaded = load_and_warn(truck)
     asked = read_limits(limits)
     found = breaches(asked, loaded.truck, loaded.spec)
     if as_json:

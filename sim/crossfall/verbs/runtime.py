@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
+from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
 from crossfall.verbs.whatif import by_direction, changes_option, load
 
 if TYPE_CHECKING:
@@ -42,9 +42,7 @@ def command(truck: str, changes: Path | None, aim: Any, plots: Path | None, as_j
 
     path = beside(load_truck(truck).path)
     if changes is None and not path.exists():
-        loaded = load_truck(truck)
-        for warning in loaded.warnings:
-            warn(str(warning))
+        loaded = load_and_warn(truck)
         from crossfall.truck.read import Source
 
         catalogue = Catalogue((), "", Source(str(path), {}, {}))

@@ -7,12 +7,11 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import emit, json_option, truck_argument, warn
+from crossfall.verbs.common import emit, json_option, load_and_warn, truck_argument
 
 if TYPE_CHECKING:
     from crossfall.show.sheet_changes import Difference
     from crossfall.show.sheet_facts import Build, Facts
-    from crossfall.truck.build import Loaded
 
 
 @click.command()
@@ -46,8 +45,8 @@ def command(
 
     if output is not None:
         check_target(output)
-    now = _load(truck)
-    facts = gather(now, _load(before) if before is not None else None, surface, date)
+    now = load_and_warn(truck)
+    facts = gather(now, load_and_warn(before) if before is not None else None, surface, date)
     path = output or Path(f"{facts.now.truck.name.replace('/', '-')}-sheet.html")
     if output is not None or not as_json:
         write_sheet(facts, path)
@@ -55,15 +54,6 @@ def command(
         emit("sheet", {**answer(facts), "files": [] if output is None else [str(path)]})
     else:
         click.echo(f"wrote {path}")
-
-
-def _load(name: str) -> Loaded:
-    from crossfall.truck.build import load_truck
-
-    loaded = load_truck(name)
-    for warning in loaded.warnings:
-        warn(str(warning))
-    return loaded
 
 
 def answer(facts: Facts) -> dict[str, Any]:

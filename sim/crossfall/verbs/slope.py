@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
+from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
 
 if TYPE_CHECKING:
     from crossfall.study.slopes import Crossing, SlopeStudy
@@ -71,12 +71,9 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
     trials and held against the static answer, which leaves the degrees to keep in hand. The exit
     status of a single trial is 1 where the truck does not get through.
     """
-    from crossfall.truck.build import load_truck
 
     check(asked, record)
-    loaded = load_truck(truck)
-    for warning in loaded.warnings:
-        warn(str(warning))
+    loaded = load_and_warn(truck)
     if asked["slope"] is None and asked["ramp"] is None:
         study = search(loaded.truck, asked, quiet=as_json)
         if as_json:

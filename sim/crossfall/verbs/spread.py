@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, truck_argument
+from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
 
 if TYPE_CHECKING:
     from crossfall.study.montecarlo import HeadingSpread, Influence, Spread
@@ -35,9 +35,8 @@ def command(
     Masses, places and grip are drawn within their tolerances. Every number has its interval.
     """
     from crossfall.study.montecarlo import spread
-    from crossfall.truck.build import load_truck
 
-    loaded = load_truck(truck)
+    loaded = load_and_warn(truck)
     surfaces = [g.surface for g in loaded.truck.grips]
     if surface is not None and surface not in surfaces:
         raise click.UsageError(f"no surface '{surface}'; the truck has {', '.join(surfaces)}")

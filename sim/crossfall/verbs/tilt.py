@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
+from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
 
 if TYPE_CHECKING:
     from rich.table import Table
@@ -68,18 +68,15 @@ def command(
     friction closures, the virtual trial with its 95 % interval, and the slide range.
     """
     from crossfall.compare import compare
-    from crossfall.truck.build import load_truck
 
-    loaded = load_truck(truck)
-    for warning in loaded.warnings:
-        warn(str(warning))
+    loaded = load_and_warn(truck)
     asked = choose(headings, all_round, both_sides)
     with Progress(as_json) as progress:
         found = compare(
             loaded.truck, [radians(h) for h in asked], surface, rail=rail, progress=progress
         )
     written = draw(found, loaded.truck, plots) if plots is not None else []
-    tried = weakest(found).trial
+    tried = found.weakest.trial
     if record is not None and tried is not None:
         tried.record.save(record)
         written.append(record)
@@ -121,11 +118,6 @@ class Progress:
             click.echo("\r" + " " * 24 + "\r", nl=False, err=True)
 
 
-def weakest(found: Comparison) -> HeadingAnswer:
-    """The heading with the lowest compliant tip angle."""
-    return min(found.answers, key=lambda a: (not isfinite(a.window[0]), a.window[0]))
-
-
 def draw(found: Comparison, truck: Truck, folder: Path) -> list[Path]:
     """All pictures of a comparison, written into `folder`."""
     from crossfall.show.budget import draw_budget
@@ -140,7 +132,7 @@ def draw(found: Comparison, truck: Truck, folder: Path) -> list[Path]:
         "tips": draw_polar(all_round(found, truck), truck),
         "budget": draw_budget(found),
     }
-    worst = weakest(found)
+    worst = found.weakest
     if worst.trial is not None:
         pictures["loads"] = draw_loads(worst.trial, truck)
     written = []

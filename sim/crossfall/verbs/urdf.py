@@ -6,7 +6,7 @@ from pathlib import Path
 
 import click
 
-from crossfall.verbs.common import emit, json_option, truck_argument, warn
+from crossfall.verbs.common import emit, json_option, load_and_warn, truck_argument
 
 
 @click.command()
@@ -27,13 +27,10 @@ def command(truck: str, output: Path, as_json: bool) -> None:
     turns. Springs, stops and preloads are no part of the format.
     """
     from crossfall.trials.urdf import check_urdf, urdf
-    from crossfall.truck.build import load_truck
     from crossfall.truck.files import write_atomically
     from crossfall.truck.massprops import whole
 
-    loaded = load_truck(truck)
-    for warning in loaded.warnings:
-        warn(str(warning))
+    loaded = load_and_warn(truck)
     text = urdf(loaded.truck)
     check_urdf(text, loaded.truck)
     write_atomically(output, text)

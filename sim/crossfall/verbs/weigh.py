@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
+from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
 
 if TYPE_CHECKING:
     from rich.table import Table
@@ -27,12 +27,9 @@ def command(truck: str, parts: int, as_json: bool) -> None:
 
     Uncertainties are standard uncertainties (one sigma) from the tolerances in the file.
     """
-    from crossfall.truck.build import load_truck
     from crossfall.truck.weight import weigh
 
-    loaded = load_truck(truck)
-    for warning in loaded.warnings:
-        warn(str(warning))
+    loaded = load_and_warn(truck)
     found = weigh(loaded.truck)
     if as_json:
         emit("weigh", answer(loaded.truck, found, parts))

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
+from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument, warn
 from crossfall.verbs.limits import told
 
 if TYPE_CHECKING:
@@ -85,14 +85,11 @@ def command(truck: str, changes: Path | None, aim: Any, limits: Path | None, as_
 
 def load(truck: str, changes: Path | None) -> tuple[Loaded, Catalogue]:
     """The truck and the changes that fit it. Raises InputError."""
-    from crossfall.truck.build import load_truck
     from crossfall.truck.problems import InputError, Problem
     from crossfall.tuning.apply import check_fit
     from crossfall.tuning.changes import beside, read_changes
 
-    loaded = load_truck(truck)
-    for warning in loaded.warnings:
-        warn(str(warning))
+    loaded = load_and_warn(truck)
     path = changes or beside(loaded.path)
     if changes is None and not path.exists():
         what = f"there is no change file beside {loaded.path.name}"
