@@ -64,7 +64,7 @@ TURNS = (
     (TIPS, "rock tips first", "chances['rock'] > 0.95"),
     (TIPS, "loose dirt slides", "chances['loose dirt'] < 0.05"),
     (TIPS, "the rigid block calls wet rock safe", "across.rigid > slides[-2][2]"),
-    (TIPS, "the trial is inside the window", "across.window[0] < trial.tip < across.window[1]"),
+    (TIPS, "the trial is at the upper end", "abs(trial.tip - across.window[1]) < 0.003"),
     (TIPS, "grip lets it tip", "gripping.outcome == 'tips'"),
     (TIPS, "no grip lets it slide", "slippery.outcome == 'slides'"),
     (TIPS, "across it tips first", "all(around.answers[i].outcome == 'tips' for i in (6, 18))"),
@@ -81,7 +81,7 @@ TURNS = (
     (SCALE, "truth is in the bars", "all(abs(truth - found.after) <= 2 * found.after_sd)"),
     (SCALE, "and they are shorter", "all(found.after_sd < found.before_sd)"),
     (SCALE, "calibration helps", "abs(off_after) < abs(off_before)"),
-    (SCALE, "the board is inside", "loose.low[0] < sprung.tip < loose.high[0]"),
+    (SCALE, "the board is at the upper end", "abs(sprung.tip - loose.high[0]) < 0.003"),
     (SCALE, "the scale hardly matters", "weighed.budget[0][0] == 'block height'"),
 )
 
