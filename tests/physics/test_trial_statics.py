@@ -9,7 +9,7 @@ import pytest
 from trial_trucks import VARIED
 
 from crossfall.statics.compliant import tips
-from crossfall.trials.tilt import QUICK, tilt_trials
+from crossfall.trials.tilt import LEFT, QUICK, tilt_trials
 from crossfall.trials.world import QUICK_SETTINGS
 from crossfall.truck.build import load_truck
 from support import make_truck
@@ -61,6 +61,16 @@ def test_event_and_fit_tell_the_same_story(square):
     assert (
         sum(t.tip_ci[0] <= t.event <= t.tip_ci[1] for cs in square.values() for t, *_ in cs) == 24
     )
+
+
+def test_a_truck_may_lose_its_balance_with_load_left():
+    """On a diagonal it goes over before the load on its uphill tyres is gone, and says so."""
+    truck = VARIED["droop limited"]
+    diagonal, square = tilt_trials(truck, np.radians([45.0, 90.0]))
+    assert diagonal.load_left > LEFT > square.load_left > 0.0
+    assert diagonal.fit is not None
+    assert diagonal.fit.value > diagonal.tip_ci[1]
+    assert diagonal.tip_ci[1] - diagonal.tip_ci[0] < math.radians(0.4)
 
 
 @pytest.mark.parametrize("name", VARIED)

@@ -68,7 +68,9 @@ def test_the_trial_interval_holds_its_event_and_meets_its_fit(tilted: tuple[dict
         assert low <= heading["trial_event_deg"] <= high
         fit_low, fit_high = heading["trial_fit_ci_deg"]
         assert fit_low <= heading["trial_fit_deg"] <= fit_high
-        assert fit_low <= high + 1e-9
+        # One that loses its balance with load left tips before the fit's angle.
+        lost = heading["trial_load_left_pct"] > 0.3
+        assert lost or fit_low <= high + 1e-9
         assert fit_high >= low - 1e-9
 
 

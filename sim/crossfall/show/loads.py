@@ -24,7 +24,7 @@ from crossfall.show.style import (
     title,
 )
 from crossfall.trials.fits import tangent_at
-from crossfall.trials.tilt import TiltTrial
+from crossfall.trials.tilt import LEFT, TiltTrial
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, WHEELS, Array, Truck
 
@@ -161,4 +161,8 @@ def _words(trial: TiltTrial) -> str:
         end = f" at {math.degrees(trial.slide):.1f}°" if trial.outcome == "slides" else ""
         return f"virtual trial: {trial.outcome}{end}"
     first = f"first tyre off at {math.degrees(trial.first_lift):.2f}°"
-    return f"virtual trial: {first}, last at {math.degrees(trial.tip):.2f}° with the table at rest"
+    last = f"{math.degrees(trial.tip):.2f}°"
+    if trial.load_left > LEFT:
+        left = f"{100 * trial.load_left:.1f} % of its weight still on the lifting tyres"
+        return f"virtual trial: {first}; over at {last}, {left}"
+    return f"virtual trial: {first}, last at {last} with the table at rest"

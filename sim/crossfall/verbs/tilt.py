@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import degrees, isfinite, radians
+from math import ceil, degrees, isfinite, radians
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -189,6 +189,7 @@ def _heading(a: HeadingAnswer) -> dict[str, Any]:
         "trial_deg": degrees(t.tip) if t else None,
         "trial_ci_deg": [degrees(v) for v in t.tip_ci] if t else None,
         "trial_event_deg": degrees(t.event) if t else None,
+        "trial_load_left_pct": 100 * t.load_left if t else None,
         "trial_fit_deg": degrees(t.fit.value) if t and t.fit else None,
         "trial_fit_ci_deg": [degrees(t.fit.low), degrees(t.fit.high)] if t and t.fit else None,
         "trial_first_lift_deg": degrees(t.first_lift) if t else None,
@@ -284,4 +285,5 @@ def trial_text(a: HeadingAnswer) -> str:
         return "-"
     if t.outcome != "tips":
         return t.outcome
-    return f"{degrees(t.tip):.1f} ±{degrees(t.tip_ci[1] - t.tip_ci[0]) / 2:.1f}"
+    half = degrees(t.tip_ci[1] - t.tip_ci[0]) / 2
+    return f"{degrees(t.tip):.1f} ±{ceil(10 * half) / 10:.1f}"
