@@ -41,3 +41,27 @@ def test_three_methods_agree_where_friction_does_not_decide(name, heading):
     bar = math.radians(0.15)
     assert other == pytest.approx(trial, abs=bar)
     assert other == pytest.approx(statics, abs=bar)
+
+
+DIAGONALS = [
+    ("plain", 15.0),
+    ("plain", 30.0),
+    ("plain", 135.0),
+    ("soft tyres", 30.0),
+    ("soft tyres", 135.0),
+    ("stiff springs", 15.0),
+]
+
+
+@pytest.mark.parametrize(("name", "heading"), DIAGONALS)
+def test_tyres_that_hold_tip_alike_on_diagonals(name, heading):
+    """The sticking closure, our trial and the other engine, all with a friction coefficient of 5.
+
+    Up to two degrees above the uniform closure, the other end of the window."""
+    truck, psi = VARIED[name], np.radians([heading])
+    held, free = (tips(truck, psi, closure) for closure in ("sticking", "uniform"))
+    start = np.nanmin([held.first_lift[0], free.first_lift[0], held.tip[0]]) - math.radians(2.0)
+    other = mujoco_truck.tip(truck, float(psi[0]), float(start))
+    bar = math.radians(0.3)
+    assert other == pytest.approx(float(held.tip[0]), abs=bar)
+    assert other == pytest.approx(tilt_trial(truck, float(psi[0])).tip, abs=bar)
