@@ -1,6 +1,6 @@
 """How much faster a trial is than the straightforward script. Run as
 
-    python tests/benchmarks/bench_trial.py [DEMO TRUCK]
+    python tests/benchmarks/bench_trial.py [DEMO TRUCK ...]
 
 Both ways in one run, turn by turn, in CPU time, so that the machine's own speed cancels. Ours is
 the quick pace with a heading's share of opening the world and loading the truck; the script opens
@@ -24,7 +24,9 @@ from crossfall.statics.compliant import tips  # noqa: E402
 from crossfall.trials.tilt import QUICK, Pace, tilt_trials  # noqa: E402
 from crossfall.trials.world import QUICK_SETTINGS  # noqa: E402
 from crossfall.truck.build import load_truck  # noqa: E402
+from crossfall.truck.demos import demo_names  # noqa: E402
 from crossfall.truck.model import Array, Truck, frozen  # noqa: E402
+from crossfall.truck.quiet import silence  # noqa: E402
 from support import make_truck  # noqa: E402
 
 FINE = replace(Pace(), bracket=math.radians(0.02), hold=1.6)
@@ -43,7 +45,8 @@ class Timing:
 
 def measure(truck: Truck, headings: list[float], rounds: int = 1) -> Timing:
     """Time both ways on the same truck and headings; predictions choose where ours starts."""
-    import pybullet
+    with silence():
+        import pybullet
 
     expected = tips(truck, frozen(headings)).tip
     limit = [t.tip for t in tilt_trials(truck, headings, near=expected, pace=FINE)]
@@ -65,13 +68,14 @@ def measure(truck: Truck, headings: list[float], rounds: int = 1) -> Timing:
 
 
 def main() -> None:
-    truck = load_truck(sys.argv[1]).truck if len(sys.argv) > 1 else make_truck()
-    seen = measure(truck, [0.0, math.pi / 2, math.pi, 3 * math.pi / 2], rounds=3)
-    print(f"straightforward script  {seen.plain * 1e3:7.1f} ms a heading")
-    print(f"quick trial             {seen.ours * 1e3:7.1f} ms a heading")
-    print(f"ratio                   {seen.plain / seen.ours:7.1f}")
-    print(f"off the slow limit      {math.degrees(seen.error.max()):7.3f} deg at worst")
-    print(f"script off the limit    {math.degrees(seen.plain_error.max()):7.3f} deg at worst")
+    plain = {"made up": make_truck()}
+    demos = {name: load_truck(name).truck for name in sys.argv[1:] or demo_names()}
+    print("            script    ours  ratio  off the slow limit: ours     script")
+    for name, truck in {**plain, **demos}.items():
+        seen = measure(truck, [0.0, math.pi / 2, math.pi, 3 * math.pi / 2], rounds=3)
+        off, plain_off = (math.degrees(e.max()) for e in (seen.error, seen.plain_error))
+        took = f"{seen.plain * 1e3:7.0f} ms {seen.ours * 1e3:4.0f} ms {seen.plain / seen.ours:6.1f}"
+        print(f"{name:8} {took} {off:20.3f} deg {plain_off:6.3f} deg")
 
 
 if __name__ == "__main__":

@@ -79,7 +79,7 @@ QUICK = Pace(
     keep=math.radians(1.0),
     settle=0.3,
     hold=0.55,
-    bracket=math.radians(0.1),
+    bracket=math.radians(0.08),
     fallen=math.radians(2.0),
 )
 """For thousands: half the time, and with QUICK_SETTINGS a quarter; within about 0.1 deg of the
