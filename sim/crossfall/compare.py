@@ -56,13 +56,15 @@ class AngleBudget:
     angle with one more thing allowed to give.
 
     rigid: nothing gives. tyres: the tyres squash. extension: and the body rises on its springs as
-    the normal load falls. compliant: and it leans and pitches. trial: the virtual trial, or nan.
+    the normal load falls. compliant: and it leans and pitches. held: the same with tyres that hold
+    where they stand (the sticking closure). trial: the virtual trial, or nan.
     """
 
     rigid: float
     tyres: float
     extension: float
     compliant: float
+    held: float
     trial: float
 
     @property
@@ -72,7 +74,8 @@ class AngleBudget:
             ("tyres squash", self.tyres - self.rigid),
             ("body rises on its springs", self.extension - self.tyres),
             ("body leans and pitches", self.compliant - self.extension),
-            ("remainder: trial less statics", self.trial - self.compliant),
+            ("tyres hold their ground", self.held - self.compliant),
+            ("remainder: trial less statics", self.trial - self.held),
         )
 
 
@@ -178,12 +181,18 @@ def compare(
                 tyres=float(stages.tyres[i]),
                 extension=float(stages.extension[i]),
                 compliant=float(uniform.tip[i]),
+                held=_held(float(uniform.tip[i]), float(friction.sticking.tip[i])),
                 trial=tried.tip if tried else float("nan"),
             ),
             verdict="",
         )
         answers.append(replace(answer, verdict=verdict(answer, grip)))
     return Comparison(truck.name, digest(truck), grip.surface, tuple(answers), versions())
+
+
+def _held(uniform: float, sticking: float) -> float:
+    """The tip of tyres that hold; without one, what they do counts towards the remainder."""
+    return sticking if np.isfinite(sticking) else uniform
 
 
 def choose_grip(truck: Truck, surface: str | None) -> Grip:

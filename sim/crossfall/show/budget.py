@@ -14,13 +14,14 @@ from crossfall.show.paper import haloed
 from crossfall.show.polar import best_angle
 from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, page, styled, text_size, title
 
-ROW, HEAD, FOOT = 24.5, 27.0, 17.0  # mm
+ROW, HEAD, FOOT = 27.5, 27.0, 17.0  # mm
 NAME, CHART, EDGE = 62.0, 118.0, 10.0  # widths in mm: names, stairs, right margin
 STAIRS = (
     ("tyres squash", LIGHT.tyre, ""),
     ("body rises on its springs", LIGHT.sprung, ""),
     ("body leans and pitches", LIGHT.link, ""),
-    ("remainder: trial less statics", LIGHT.paper, "/////"),
+    ("tyres hold their ground", LIGHT.unsprung, ""),
+    ("remainder", LIGHT.paper, "/////"),
 )
 LEAST_SPAN = np.radians(2.0)  # a budget of hundredths is not blown up to look like a loss
 
@@ -50,7 +51,7 @@ def draw_budget(comparison: Comparison, most: int = 8) -> Figure:
 
 
 def levels(answer: HeadingAnswer) -> np.ndarray[tuple[int], np.dtype[np.float64]]:
-    """(k,) rad, height of each landing over the rigid answer; without a trial there are four."""
+    """(k,) rad, height of each landing over the rigid answer; without a trial one less."""
     steps = [gain for _, gain in answer.budget.steps if np.isfinite(gain)]
     return np.concatenate([[0.0], np.cumsum(steps)])
 
@@ -79,7 +80,13 @@ def _flight(axes: Axes, answer: HeadingAnswer, zero: float, k: float, top: float
         if hatch:
             box.set_hatch(hatch)
         axes.add_artist(box)
-        axes.plot([end, end], [y, y - (drop if i < 3 else 0)], color=LIGHT.ink, lw=0.6, zorder=2)
+        axes.plot(
+            [end, end],
+            [y, y - (drop if i < len(STAIRS) - 1 else 0)],
+            color=LIGHT.ink,
+            lw=0.6,
+            zorder=2,
+        )
         gain = np.degrees(answer.budget.steps[i][1])
         text = f"{gain:+.2f}".replace("-", "−")
         x = max(start, end) + 1.2

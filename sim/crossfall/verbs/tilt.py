@@ -203,6 +203,7 @@ def _heading(a: HeadingAnswer) -> dict[str, Any]:
             "tyres": degrees(a.budget.tyres),
             "extension": degrees(a.budget.extension),
             "compliant": degrees(a.budget.compliant),
+            "held": degrees(a.budget.held),
             "trial": degrees(a.budget.trial),
             "steps": {name: degrees(v) for name, v in a.budget.steps},
         },

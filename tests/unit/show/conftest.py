@@ -154,7 +154,7 @@ def make_comparison(truck: Truck, degrees, trial: TiltTrial) -> Comparison:
         diagonal = abs(np.sin(2 * heading))
         losses = np.radians([0.4, 1.1, 1.3 * abs(np.sin(heading)) + 0.2])
         tyres, extension, compliant = rigid - np.cumsum(losses)
-        window = frozen([compliant, compliant + np.radians(1.6) * diagonal])
+        window = frozen([compliant, compliant + np.radians(0.02 + 1.6 * diagonal)])
         tip = float(window.mean()) - np.radians(0.03)
         said = replace(trial, heading=float(heading), tip=tip, tip_ci=(tip - 0.004, tip + 0.004))
         lift = frozen([np.nan, compliant - 0.06, np.nan, compliant - 0.02])
@@ -173,7 +173,9 @@ def make_comparison(truck: Truck, degrees, trial: TiltTrial) -> Comparison:
                 slide=frozen(np.arctan([0.7, 0.85, 1.0])),
                 tips_first=0.4,
                 outcome="too close to call",
-                budget=AngleBudget(rigid, tyres, extension, float(compliant), tip),
+                budget=AngleBudget(
+                    rigid, tyres, extension, float(compliant), float(window[1]), tip
+                ),
                 verdict="",
             )
         )

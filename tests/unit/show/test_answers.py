@@ -88,7 +88,7 @@ def test_heading_without_any_tip_found_is_said_so(truck, eight):
         window=np.array([nan, nan]),
         friction_decides=False,
         trial=None,
-        budget=replace(odd.budget, compliant=nan, trial=nan),
+        budget=replace(odd.budget, compliant=nan, held=nan, trial=nan),
     )
     comparison = replace(eight, answers=(lost, *eight.answers[1:]))
     assert polar.best_angle(lost) == odd.rigid
@@ -118,13 +118,13 @@ def test_line_is_drawn_only_where_headings_are_close():
 def test_stairs_add_up_to_the_trial(eight):
     for answer in eight.answers:
         heights = budget.levels(answer)
-        assert len(heights) == 5
+        assert len(heights) == 6
         assert answer.rigid + heights[-1] == pytest.approx(answer.budget.trial)
 
 
 def test_each_stair_is_as_wide_as_its_step(eight):
     made = budget.draw_budget(eight)
-    for i in range(4):
+    for i in range(5):
         found = made.findobj(lambda a, i=i: a.get_gid() == f"step {i}")
         wide = np.array([p.get_width() for p in found])
         said = np.array([a.budget.steps[i][1] for a in eight.answers])
@@ -157,7 +157,7 @@ def test_budget_without_a_trial_ends_at_statics(eight):
         replace(a, trial=None, budget=replace(a.budget, trial=float("nan"))) for a in eight.answers
     )
     made = budget.draw_budget(replace(eight, answers=answers))
-    assert made.findobj(lambda a: a.get_gid() == "step 3") == []
+    assert made.findobj(lambda a: a.get_gid() == "step 4") == []
     assert any("compliant" in t for t, _ in texts(made))
 
 
