@@ -23,6 +23,7 @@ from crossfall.truck.model import Array, Truck, frozen
 from crossfall.truck.quiet import silence
 
 ALIKE = 1e-9  # relative agreement asked of masses and inertias the engine reports
+OWN_RENEWAL = 0.02  # the engine's own value of Settings.renewal
 
 
 class EngineError(RuntimeError):
@@ -43,7 +44,8 @@ class Settings:
     drawn_back: of the way an anchored tyre has crept, in a step.
     renewal: of a disc's size: an anchored contact further off than this is sought anew. Until then
     it stays at its place on the rim, which rolls up off the table as the axle pitches; at the
-    engine's own 0.02 that is worth up to 0.6 deg, but a step takes half the time.
+    engine's own 0.02 that is worth up to 0.6 deg, but a step takes half the time. Wheels that turn
+    are never anchored, and keep to that.
     residual: at which the solver may stop early: loads move by 0.002 N of 10 against never, and
     it saves a third of the time.
     stick: friction coefficient when nothing is said about grip: holds to 74 deg, so that trucks
@@ -69,7 +71,7 @@ class Settings:
     stop_time: float = 0.3
 
 
-QUICK_SETTINGS = Settings(iterations=30, renewal=0.02)
+QUICK_SETTINGS = Settings(iterations=30, renewal=OWN_RENEWAL)
 """For thousands: off by up to 0.1 deg on side slopes, but by up to 0.6 deg on diagonals."""
 
 
@@ -109,7 +111,7 @@ class World:
         self._p = _engine()
         self._client: int = self._p.connect(self._p.DIRECT)
         try:
-            self._set_up(step, settings or Settings())
+            self._set_up(step, settings or Settings(), turning)
             self._body = self._load(write(tree, truck.name, limits=False))
             self._name_everything(truck)
             self._check(tree.links)
@@ -374,7 +376,7 @@ class World:
 
     # --- setting up -----------------------------------------------------------------------
 
-    def _set_up(self, step: float, settings: Settings) -> None:
+    def _set_up(self, step: float, settings: Settings, turning: bool) -> None:
         self._p.setPhysicsEngineParameter(
             fixedTimeStep=step,
             numSolverIterations=settings.iterations,
@@ -382,7 +384,9 @@ class World:
             numSubSteps=0,
             enableConeFriction=1,
             frictionERP=settings.drawn_back,
-            contactBreakingThreshold=settings.renewal,
+            # One for the whole process: a wheel takes it on when it first meets the ground, so a
+            # held truck is stood on its table before another world is opened.
+            contactBreakingThreshold=OWN_RENEWAL if turning else settings.renewal,
             enableFileCaching=0,  # otherwise a rewritten file at the same path is not read again
             deterministicOverlappingPairs=1,
             physicsClientId=self._client,
