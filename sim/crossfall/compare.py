@@ -150,6 +150,9 @@ def compare(
     friction = window(truck, psi)
     uniform = friction.uniform
     stages = budget(truck, psi)
+    # Without a tip of tyres that hold, what they do counts towards the remainder.
+    sticking = friction.sticking.tip
+    held = np.where(np.isfinite(sticking), sticking, uniform.tip)
     spec_sd = spec_uncertainty(truck, psi)
     slides = sliding.slide_range(truck, psi, grip)
     trials = _trials(truck, psi, uniform.tip, rail, progress) if trial else [None] * len(psi)
@@ -181,18 +184,13 @@ def compare(
                 tyres=float(stages.tyres[i]),
                 extension=float(stages.extension[i]),
                 compliant=float(uniform.tip[i]),
-                held=_held(float(uniform.tip[i]), float(friction.sticking.tip[i])),
+                held=float(held[i]),
                 trial=tried.tip if tried else float("nan"),
             ),
             verdict="",
         )
         answers.append(replace(answer, verdict=verdict(answer, grip)))
     return Comparison(truck.name, digest(truck), grip.surface, tuple(answers), versions())
-
-
-def _held(uniform: float, sticking: float) -> float:
-    """The tip of tyres that hold; without one, what they do counts towards the remainder."""
-    return sticking if np.isfinite(sticking) else uniform
 
 
 def choose_grip(truck: Truck, surface: str | None) -> Grip:

@@ -68,10 +68,10 @@ def measure(truck: Truck, headings: list[float], rounds: int = 1) -> Timing:
 
 
 def main() -> None:
-    plain = {"made up": make_truck()}
-    demos = {name: load_truck(name).truck for name in sys.argv[1:] or demo_names()}
+    trucks = {"made up": make_truck()}
+    trucks |= {name: load_truck(name).truck for name in sys.argv[1:] or demo_names()}
     print("            script    ours  ratio  off the slow limit: ours     script")
-    for name, truck in {**plain, **demos}.items():
+    for name, truck in trucks.items():
         seen = measure(truck, [0.0, math.pi / 2, math.pi, 3 * math.pi / 2], rounds=3)
         off, plain_off = (math.degrees(e.max()) for e in (seen.error, seen.plain_error))
         took = f"{seen.plain * 1e3:7.0f} ms {seen.ours * 1e3:4.0f} ms {seen.plain / seen.ours:6.1f}"

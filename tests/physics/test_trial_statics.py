@@ -63,6 +63,16 @@ def test_event_and_fit_tell_the_same_story(square):
     )
 
 
+def in_the_window(truck, headings, slack_deg, near=False):
+    """The trials, each held against the window of both closures, give or take slack_deg."""
+    ends = [tips(truck, headings, closure).tip for closure in ("uniform", "sticking")]
+    trials = tilt_trials(truck, headings, near=ends[0] if near else None)
+    slack = math.radians(slack_deg)
+    for trial, pair in zip(trials, np.transpose(ends), strict=True):
+        assert min(pair) - slack <= trial.tip <= max(pair) + slack
+    return trials
+
+
 def test_a_truck_may_lose_its_balance_with_load_left():
     """On a diagonal it goes over before the load on its uphill tyres is gone, and says so."""
     truck = VARIED["droop limited"]
@@ -75,21 +85,13 @@ def test_a_truck_may_lose_its_balance_with_load_left():
 
 @pytest.mark.parametrize("name", VARIED)
 def test_diagonals_lie_in_the_friction_window(name):
-    truck, slack = VARIED[name], math.radians(0.3)
-    ends = [tips(truck, DIAGONAL, closure).tip for closure in ("uniform", "sticking")]
-    for trial, pair in zip(tilt_trials(truck, DIAGONAL), np.transpose(ends), strict=True):
-        assert min(pair) - slack <= trial.tip <= max(pair) + slack
+    for trial in in_the_window(VARIED[name], DIAGONAL, 0.3):
         assert trial.first_lift <= trial.tip
 
 
 @pytest.mark.parametrize("name", ["bramble", "thistle", "burdock"])
 def test_all_round_a_demo_truck_tips_in_its_window(name):
-    truck, slack = load_truck(name).truck, math.radians(0.2)
-    ends = [tips(truck, EIGHT, closure).tip for closure in ("uniform", "sticking")]
-    for trial, pair in zip(
-        tilt_trials(truck, EIGHT, near=ends[0]), np.transpose(ends), strict=True
-    ):
-        assert min(pair) - slack <= trial.tip <= max(pair) + slack
+    in_the_window(load_truck(name).truck, EIGHT, 0.2, near=True)
 
 
 def test_soft_trucks_do_not_fall_where_their_springs_let_them_jump():
@@ -107,10 +109,7 @@ def test_soft_trucks_do_not_fall_where_their_springs_let_them_jump():
             spring_rate=rng.uniform(100.0, 400.0),
             droop=rng.uniform(0.005, 0.03),
         )
-        ends = [tips(truck, headings, closure).tip for closure in ("uniform", "sticking")]
-        trials = tilt_trials(truck, headings, near=ends[0])
-        for trial, pair in zip(trials, np.transpose(ends), strict=True):
-            assert min(pair) - math.radians(0.3) <= trial.tip <= max(pair) + math.radians(0.3)
+        in_the_window(truck, headings, 0.3, near=True)
 
 
 def test_first_snap_is_not_the_tip():

@@ -199,7 +199,8 @@ class Bench:
         path = self.folder / f"{sheet.source.stem}.board.toml"
         if asked is not None:
             deciding.note_reading(truck, path, asked)
-        return deciding.board_card(truck, path, board_grip(truck))
+        grip = board_grip(truck) or answers.grip_of(truck)
+        return deciding.board_card(truck, path, grip)
 
     def sheet(self) -> bytes:
         """The set-up sheet as PDF, against the truck before its changes or as saved."""

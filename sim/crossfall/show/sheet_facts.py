@@ -58,7 +58,7 @@ def gather(
     """Everything the sheet says. Raises InputError where a truck has no such surface."""
     truck = now.truck
     grip = choose_grip(truck, surface)
-    on_board = board_grip(truck, otherwise=grip.surface) or grip
+    on_board = board_grip(truck) or grip
     old = None
     if before is not None:
         there = [g.surface for g in before.truck.grips]

@@ -24,7 +24,7 @@ from crossfall.truck.model import GRAVITY, Truck
 PAIRS = ((0, 2), (1, 3), (0, 1), (2, 3))  # left, right, front, rear: what leaves the table
 OPPOSITE = (1, 0, 3, 2)
 LOOK = 6  # steps between looks at loads and lean
-STRAIGHT = math.radians(10.0)  # from a climb or a descent: less counts as one
+SQUARE = math.radians(10.0)  # from a climb, descent or side slope: less counts as one
 HOVER = math.radians(0.2)  # rad a truck on two wheels leans on before it is watched again
 OFF = 0.02  # s a pair must be off the table to count as off: longer than any chatter
 
@@ -67,7 +67,7 @@ def set_grip(table: Table, heading: float, grip: float | None, rail: bool) -> No
     """
     rig = table.rig
     # Up and down a truck's tyres do not creep, and the rims roll most: no anchors there.
-    aside = abs(math.remainder(heading, math.pi)) > STRAIGHT
+    aside = abs(math.remainder(heading, math.pi)) > SQUARE
     rig.world.anchor(grip is None and bool(rig.tyres) and aside)
     stick = rig.settings.stick
     held = downhill_pair(table.truck, heading) if rail else ()

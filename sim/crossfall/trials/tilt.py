@@ -20,13 +20,21 @@ from scipy.ndimage import uniform_filter1d
 from crossfall.trials.fits import LEAST, Approach, Fit, fit_critical_angle
 from crossfall.trials.record import Record, Stretch
 from crossfall.trials.slide import sliding_onset
-from crossfall.trials.table import OFF, OPPOSITE, PAIRS, Table, Tilting, set_grip, standing
+from crossfall.trials.table import (
+    OFF,
+    OPPOSITE,
+    PAIRS,
+    SQUARE,
+    Table,
+    Tilting,
+    set_grip,
+    standing,
+)
 from crossfall.trials.world import Settings, engine_version
 from crossfall.truck.model import Array, Truck, frozen
 
 Outcome = Literal["tips", "slides", "stands"]
 LEFT = 0.003  # of the weight; a truck that tips as its load runs out has less at the last hold
-SQUARE = math.radians(10.0)  # from a climb, descent or side slope: less is no diagonal
 
 
 @dataclass(frozen=True)

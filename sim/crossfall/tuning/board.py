@@ -17,16 +17,12 @@ from crossfall.tuning.weighin_scatter import Scatter, interval, pooled, scatter
 GUESSED_SCATTER = float(np.radians(0.3))  # of one tip, where nothing is repeated
 GUESS_WORTH = 2.0
 AGREE = 1.0  # of the combined 95 % uncertainty
-
-
 SURFACE = "tilt board"  # the usual name in a chassis file of the board's own grip
 
 
-def board_grip(truck: Truck, otherwise: str | None = None) -> Grip | None:
-    """The board's own grip where the file has one; else the surface `otherwise`, or the first."""
-    by_name = {g.surface: g for g in truck.grips}
-    first = truck.grips[0] if truck.grips else None
-    return by_name.get(SURFACE) or by_name.get(otherwise or "", first)
+def board_grip(truck: Truck) -> Grip | None:
+    """The board's own grip, where the file has one."""
+    return next((g for g in truck.grips if g.surface == SURFACE), None)
 
 
 @dataclass(frozen=True)

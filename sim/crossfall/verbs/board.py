@@ -107,7 +107,9 @@ def _grip(truck: Truck, surface: str | None) -> Grip | None:
     from crossfall.compare import choose_grip
     from crossfall.tuning.board import board_grip
 
-    return board_grip(truck) if surface is None else choose_grip(truck, surface)
+    if surface is not None:
+        return choose_grip(truck, surface)
+    return board_grip(truck) or next(iter(truck.grips), None)
 
 
 def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:

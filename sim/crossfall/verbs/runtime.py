@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
-from crossfall.verbs.whatif import by_direction, changes_option, load
+from crossfall.verbs.whatif import by_direction, catalogue_of, changes_option
 
 if TYPE_CHECKING:
     from crossfall.truck.build import Loaded
@@ -36,18 +36,17 @@ def command(truck: str, changes: Path | None, aim: Any, plots: Path | None, as_j
     The mean current counts as proportional to the truck's mass. Every combination of changes to
     the pack is tried; those marked are on the front: nothing else gives more of both.
     """
-    from crossfall.truck.build import load_truck
     from crossfall.tuning.changes import Catalogue, beside
     from crossfall.tuning.packs import packs
 
-    path = beside(load_truck(truck).path)
+    loaded = load_and_warn(truck)
+    path = beside(loaded.path)
     if changes is None and not path.exists():
-        loaded = load_and_warn(truck)
         from crossfall.truck.read import Source
 
         catalogue = Catalogue((), "", Source(str(path), {}, {}))
     else:
-        loaded, catalogue = load(truck, changes)
+        catalogue = catalogue_of(loaded, changes)
     found = packs(loaded, catalogue)
     if plots is not None:
         _draw(loaded, catalogue, found, aim, plots)

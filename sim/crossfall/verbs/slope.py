@@ -71,7 +71,6 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
     trials and held against the static answer, which leaves the degrees to keep in hand. The exit
     status of a single trial is 1 where the truck does not get through.
     """
-
     check(asked, record)
     loaded = load_and_warn(truck)
     if asked["slope"] is None and asked["ramp"] is None:

@@ -85,18 +85,23 @@ def command(truck: str, changes: Path | None, aim: Any, limits: Path | None, as_
 
 def load(truck: str, changes: Path | None) -> tuple[Loaded, Catalogue]:
     """The truck and the changes that fit it. Raises InputError."""
+    loaded = load_and_warn(truck)
+    return loaded, catalogue_of(loaded, changes)
+
+
+def catalogue_of(loaded: Loaded, changes: Path | None) -> Catalogue:
+    """The changes that fit a truck, from the file beside it if none is named. Raises InputError."""
     from crossfall.truck.problems import InputError, Problem
     from crossfall.tuning.apply import check_fit
     from crossfall.tuning.changes import beside, read_changes
 
-    loaded = load_and_warn(truck)
     path = changes or beside(loaded.path)
     if changes is None and not path.exists():
         what = f"there is no change file beside {loaded.path.name}"
         raise InputError(Problem(str(path), what, "write one, or name it with --changes"))
     catalogue = read_changes(path)
     check_fit(catalogue, loaded)
-    return loaded, catalogue
+    return catalogue
 
 
 def answer(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> dict[str, Any]:
