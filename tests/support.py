@@ -33,6 +33,7 @@ def make_truck(
     radius: float = 0.057,
     contact_half_width: float = 0.0,
     tyre_stiffness: float = 6000.0,
+    tangential: float = 0.6,
     spring_rate: float = 300.0,
     spring_spacing: float = 0.11,
     damping: float = 8.0,
@@ -44,8 +45,9 @@ def make_truck(
     locked: bool = False,
     grip: tuple[float, float, float] = (0.7, 0.85, 1.0),
 ) -> Truck:
-    """A plain truck of the 1:10 class; every keyword in SI."""
-    tyre = Tyre(radius, 0.042, contact_half_width, tyre_stiffness)
+    """A plain truck of the 1:10 class; every keyword in SI, tangential a ratio."""
+    along = tangential * tyre_stiffness
+    tyre = Tyre(radius, 0.042, contact_half_width, tyre_stiffness, along, along)
 
     def axle(x: float, track: float, lean: float) -> Axle:
         suspension = Suspension(

@@ -76,6 +76,8 @@ def _axle(axle: Axle, scale: Scale) -> Axle:
             width=tyre.width * s,
             contact_half_width=tyre.contact_half_width * s,
             stiffness=tyre.stiffness * k,
+            lateral=tyre.lateral * k,
+            longitudinal=tyre.longitudinal * k,
         ),
         replace(
             own,

@@ -136,6 +136,8 @@ def _axle(end: schema.FrontSpec | schema.RearSpec, x: float) -> Axle:
         width=t.width_mm * MM,
         contact_half_width=t.contact_half_width_mm * MM,
         stiffness=t.stiffness_n_per_mm / MM,
+        lateral=t.along_ground(t.lateral_n_per_mm) / MM,
+        longitudinal=t.along_ground(t.longitudinal_n_per_mm) / MM,
     )
     suspension = Suspension(
         spring_rate=s.spring_n_per_mm / MM,

@@ -14,6 +14,9 @@ from numpy.typing import NDArray
 
 Array = NDArray[np.float64]
 
+TANGENTIAL_RATIO = (0.3, 0.6, 1.0)
+"""Lateral and longitudinal stiffness of a tyre over its vertical one, low, likely and high, where
+nobody measured them. An assumption: no published number was found for small foam-filled tyres."""
 GRAVITY = 9.80665  # m/s^2, standard acceleration of gravity (3rd CGPM, 1901)
 WHEELS = ("front left", "front right", "rear left", "rear right")
 
@@ -47,14 +50,17 @@ class Tyre:
 
     radius: m, wheel centre to ground under the static load (so wheel centres sit at this height
     at ride height). width: m, tread width, for drawings. contact_half_width: m, where the tip
-    line lies outboard of the wheel's centre plane (0 = the centre plane). stiffness: N/m,
-    vertical, the whole tyre.
+    line lies outboard of the wheel's centre plane (0 = the centre plane). stiffness, lateral,
+    longitudinal: N/m of the whole tyre at a standstill, how it gives upwards, along the wheel
+    axis and along the direction of rolling (SAE J2718 describes the test).
     """
 
     radius: float
     width: float
     contact_half_width: float
     stiffness: float
+    lateral: float
+    longitudinal: float
 
 
 @dataclass(frozen=True)

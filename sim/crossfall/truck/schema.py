@@ -12,6 +12,7 @@ from typing import Annotated, Any, Literal
 
 from pydantic import Field, StringConstraints, model_validator
 
+from crossfall.truck.model import TANGENTIAL_RATIO
 from crossfall.truck.shapes import (
     FAR,
     Angle,
@@ -190,12 +191,22 @@ class ChassisSpec(Strict):
 
 
 class TyreSpec(Strict):
-    """radius_mm is from axle centre to ground under load. See `Tyre` for the contact half-width."""
+    """radius_mm is from axle centre to ground under load. See `Tyre` for the contact half-width.
+
+    stiffness_n_per_mm is vertical; without lateral_n_per_mm or longitudinal_n_per_mm the middle of
+    TANGENTIAL_RATIO is taken of it.
+    """
 
     radius_mm: Dimension
     width_mm: Dimension
     contact_half_width_mm: Annotated[float, Field(ge=0, le=FAR)] = 0.0
     stiffness_n_per_mm: Positive
+    lateral_n_per_mm: Positive | None = None
+    longitudinal_n_per_mm: Positive | None = None
+
+    def along_ground(self, measured: float | None) -> float:
+        """N/mm, a stiffness along the ground as measured, or else as assumed."""
+        return TANGENTIAL_RATIO[1] * self.stiffness_n_per_mm if measured is None else measured
 
     @model_validator(mode="after")
     def _contact_under_tread(self) -> TyreSpec:
