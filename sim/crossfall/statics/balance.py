@@ -8,72 +8,13 @@ d(S_j . W) = (S_k x S_j) . W + S_j . dW for a freedom k that comes before j in t
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Protocol
 
 import numpy as np
 
-from crossfall.statics.builds import Builds, Flags, Index, Ints
+from crossfall.statics.builds import Builds, Flags, Ints
 from crossfall.statics.kinematics import Pose, carry, cross, gravity_direction, place
-from crossfall.statics.tyres import Contact, Discs, add_turning, discs, uniform
+from crossfall.statics.tyres import Contact, Discs, Patches, add_turning, contact, discs
 from crossfall.truck.model import Array
-
-
-class Closure(Protocol):
-    """How the table holds the tyres."""
-
-    @property
-    def freedoms(self) -> int:
-        """7, or 10 where motion in the table's plane counts."""
-
-    @property
-    def remembers(self) -> bool:
-        """Whether the answer depends on the way there."""
-
-    def take(self, index: Index) -> Closure:
-        """The closure of the cases at `index`."""
-
-    def remember(self, who: Index, at: Balance, chosen: Index) -> None:
-        """Note the history of the cases `who`, which have reached at[..., chosen]."""
-
-    def put(self, who: Index, other: Closure) -> None:
-        """Take over the history of the cases `who` from another closure, in order."""
-
-    def contact(
-        self,
-        builds: Builds,
-        disc: Discs,
-        gravity: Array,
-        d_gravity: Array,
-        touch: Flags | None,
-    ) -> Contact:
-        """Contact forces; `touch` (2, p, B) freezes the branch of each point."""
-
-
-@dataclass(frozen=True)
-class Uniform:
-    """Every contact force anti-parallel to gravity; table-plane motion and yaw do not matter."""
-
-    freedoms: int = 7
-    remembers: bool = False
-
-    def take(self, index: Index) -> Uniform:
-        return self
-
-    def remember(self, who: Index, at: Balance, chosen: Index) -> None:
-        pass
-
-    def put(self, who: Index, other: Closure) -> None:
-        pass
-
-    def contact(
-        self,
-        builds: Builds,
-        disc: Discs,
-        gravity: Array,
-        d_gravity: Array,
-        touch: Flags | None,
-    ) -> Contact:
-        return uniform(builds, disc, gravity, d_gravity, touch)
 
 
 @dataclass(frozen=True)
@@ -81,7 +22,7 @@ class Balance:
     """Loads on the freedoms, with everything the continuation needs.
 
     load: (n, B). stiffness: (n, n, B), minus d load / d x. slope: (n, B), d load / d theta.
-    gaps: (g, B), positive where a contact presses (2 p), a spring pushes (4), the bump stop is
+    gaps: (g, B), positive where a tyre touches (2 p), a spring pushes (4), the bump stop is
     free (4), the droop stop is free (4). cg: (3, B) of the whole truck, table axes.
     """
 
@@ -94,9 +35,16 @@ class Balance:
     discs: Discs
     contact: Contact
 
+    @property
+    def held(self) -> tuple[Array, ...]:
+        """Where the tyres hold the table, as `Patches.history`, and (B,) whether one slips."""
+        way = self.contact.way
+        slips = (way != 0).any(axis=(0, 1, 2))
+        return self.contact.point[:2], self.discs.arc, self.discs.ahead[:2], way, slips
+
 
 def balance(
-    builds: Builds, heading: Array, x: Array, theta: Array, on: Flags | None, closure: Closure
+    builds: Builds, heading: Array, x: Array, theta: Array, on: Flags | None, patches: Patches
 ) -> Balance:
     """Loads and stiffness at x (n, B), theta (B,), with the contacts and stops of `on` (g, B).
 
@@ -108,63 +56,45 @@ def balance(
     pose = place(builds, x)
     disc = discs(builds, pose)
     touch = None if on is None else on[: 2 * points].reshape(2, points, -1)
-    contact = closure.contact(builds, disc, gravity, d_gravity, touch)
+    tyres = contact(builds, disc, patches, gravity, d_gravity, touch)
 
-    cg, wrench, slopes = _wrenches(builds, pose, disc, contact, gravity, d_gravity)
+    cg, wrench, slopes = _wrenches(builds, pose, tyres, gravity, d_gravity)
     load, stiffness, slope = _freedoms(pose.twists, wrench, slopes)
     springs = None if on is None else on[2 * points :]
     gaps = _springs(builds, x, springs, load, stiffness)
-    gaps = np.concatenate([contact.load.reshape(2 * points, -1), gaps])
+    gaps = np.concatenate([tyres.gap.reshape(2 * points, -1), gaps])
     _constrain(builds, x, load, stiffness, slope)
-    return Balance(load, stiffness, slope, gaps, cg, pose, disc, contact)
+    return Balance(load, stiffness, slope, gaps, cg, pose, disc, tyres)
 
 
 def _wrenches(
-    builds: Builds,
-    pose: Pose,
-    disc: Discs,
-    contact: Contact,
-    gravity: Array,
-    d_gravity: Array,
+    builds: Builds, pose: Pose, tyres: Contact, gravity: Array, d_gravity: Array
 ) -> tuple[Array, Array, Array]:
     """CG (3, B); weight and contact forces on every body, (6, 3, B); derivatives (6, 7, 3, B)."""
     g, dg = gravity[:, None], d_gravity[:, None]
-    moment = builds.mass * pose.origin + carry(pose.turn, builds.moment)
-    along = disc.along[:, :, 0]
-    moment[:, :2] += along * (builds.disc_mass * contact.travel).sum(axis=1)
+    bare = builds.mass * pose.origin + carry(pose.turn, builds.moment)
+    moment = bare.copy()
+    moment[:, :2] += (builds.disc_mass * tyres.give).sum(axis=2)
     cg = moment.sum(axis=1)
 
-    # Columns of `arm`: how the first moment of the weights changes (0 to 6), then the moment
-    # itself for the turn of gravity and for the wrench. A weight c m moves by m (v + w x c).
-    arm = np.zeros((3, 9, *builds.mass.shape))
-    add_turning(arm, moment)
+    # How the first moment of the weights moves; a weight c m moves by m (v + w x c).
+    arm = np.zeros((3, 7, *builds.mass.shape))
+    add_turning(arm, bare)
     for k in range(3):
         arm[k, 3 + k] = builds.mass
-    net, d_net = builds.mass.copy(), np.zeros((7, *builds.mass.shape))
-    # What a contact holds up counts as a negative weight at its point.
-    held, d_held = contact.held, contact.d_held
-    moment[:, :2] -= (held * disc.point).sum(axis=2)
-    net[:2] -= held.sum(axis=1)
-    d_net[:, :2] -= d_held.sum(axis=2)
-    arm[:, :7, :2] += along[:, None] * (builds.disc_mass * contact.d_travel).sum(axis=2)
-    arm[:, :7, :2] -= (held * disc.d_point + d_held * disc.point[:, None]).sum(axis=3)
-    arm[:, 7:] = moment[:, None]
-    pull = np.empty((3, 9, 1, len(builds)))
-    pull[:], pull[:, 7] = g[:, None], dg
-    turned = cross(arm, pull)
+    arm[:, :, :2] += (builds.disc_mass * tyres.d_give).sum(axis=3)
 
-    wrench, slopes = np.empty((6, *net.shape)), np.empty((6, 7, *net.shape))
-    wrench[:3], wrench[3:] = turned[:, 8], net * g
-    slopes[:3], slopes[3:] = turned[:, :7], d_net * g[:, None]
-    slopes[:3, 6] += turned[:, 7]
-    slopes[3:, 6] += net * dg
-    if contact.force is not None and contact.d_force is not None:
-        force, d_force = contact.force, contact.d_force
-        wrench[:3, :2] += cross(disc.point, force).sum(axis=2)
-        wrench[3:, :2] += force.sum(axis=2)
-        turning = cross(disc.d_point, force[:, None]) + cross(disc.point[:, None], d_force)
-        slopes[:3, :, :2] += turning.sum(axis=3)
-        slopes[3:, :, :2] += d_force.sum(axis=3)
+    wrench, slopes = np.empty((6, *builds.mass.shape)), np.zeros((6, 7, *builds.mass.shape))
+    wrench[:3], wrench[3:] = cross(moment, g), builds.mass * g
+    slopes[:3] = cross(arm, g[:, None])
+    slopes[:3, 6] += cross(moment, dg)
+    slopes[3:, 6] += builds.mass * dg
+    wrench[:3, :2] += cross(tyres.point, tyres.force).sum(axis=2)
+    wrench[3:, :2] += tyres.force.sum(axis=2)
+    turning = cross(tyres.d_point, tyres.force[:, None])
+    turning += cross(tyres.point[:, None], tyres.d_force)
+    slopes[:3, :, :2] += turning.sum(axis=3)
+    slopes[3:, :, :2] += tyres.d_force.sum(axis=3)
     return cg, wrench, slopes
 
 
@@ -250,7 +180,7 @@ def gap_slopes(builds: Builds, at: Balance, gap: Ints) -> Array:
     n, cases = len(at.load), np.arange(len(gap))
     points = builds.disc_mass.shape[1]
     out = np.zeros((n + 1, len(gap)))
-    slopes = at.contact.d_load.reshape(7, 2 * points, -1)
+    slopes = at.contact.d_gap.reshape(7, 2 * points, -1)
     touching = gap < 2 * points
     point = np.where(touching, gap, 0)
     axle = point // points

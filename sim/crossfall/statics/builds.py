@@ -14,12 +14,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 from crossfall.truck.massprops import unsprung, whole
-from crossfall.truck.model import GRAVITY, Array, Truck
+from crossfall.truck.model import GRAVITY, Array, Truck, Tyre
 from crossfall.truck.ride import spring_preloads, tyre_loads
 
 Flags = NDArray[np.bool_]
 Ints = NDArray[np.int64]
 Index = Ints | Flags | slice
+
+FIRM = 30.0  # of the vertical stiffness: gives a hundredth of a degree of tip
 
 
 @dataclass(frozen=True)
@@ -42,7 +44,7 @@ class Builds:
     disc_mass: Array  # (2, p, B), the wheel's, shared among its contact points
     disc_centre: Array  # (3, 2, p, B), from the roll centre
     radius: Array  # (2, 1, B)
-    tyre_rate: Array  # (2, 1, B), of one contact point
+    tyre_rate: Array  # (3, 2, 1, B), of one contact point along the axle's x, y and z
     tyre_load: Array  # (2, p, B), ground load of each point at ride height
     spring_rate: Array  # (2, 1, B)
     half_spacing: Array  # (2, B)
@@ -100,7 +102,11 @@ def _column(truck: Truck, points: int, stop_ratio: float) -> dict[str, Any]:
         "disc_mass": per_point([[w.mass for w in a.wheels] for a in truck.axles]) / mass / points,
         "disc_centre": (hub - centre[:, :, None]) / length,
         "radius": np.array([[t.radius] for t in tyres]) / length,
-        "tyre_rate": np.array([[t.stiffness] for t in tyres]) / rate / points,
+        "tyre_rate": np.array(
+            [[[k] for k in kind] for kind in zip(*map(_rates, tyres), strict=True)]
+        )
+        / rate
+        / points,
         "tyre_load": per_point(tyre_loads(truck).reshape(2, 2)) / weight / points,
         "spring_rate": np.array([[s.spring_rate] for s in springs]) / rate,
         "half_spacing": np.array([s.spring_spacing for s in springs]) / 2 / length,
@@ -114,6 +120,10 @@ def _column(truck: Truck, points: int, stop_ratio: float) -> dict[str, Any]:
     }
 
 
+def _rates(tyre: Tyre) -> tuple[float, float, float]:
+    return tyre.longitudinal, tyre.lateral, tyre.stiffness
+
+
 def _pairs(truck: Truck) -> list[tuple[Any, Any]]:
     return [(a, a.suspension) for a in truck.axles]
 
@@ -121,6 +131,13 @@ def _pairs(truck: Truck) -> list[tuple[Any, Any]]:
 def lock(builds: Builds) -> Builds:
     """The same builds with both suspensions locked: only the tyres give."""
     return replace(builds, held=np.ones_like(builds.held))
+
+
+def firm(builds: Builds) -> Builds:
+    """The same builds with tyres that hardly give along the ground."""
+    rate = builds.tyre_rate.copy()
+    rate[:2] = FIRM * rate[2]
+    return replace(builds, tyre_rate=rate)
 
 
 def rise_only(builds: Builds) -> Builds:

@@ -9,19 +9,22 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from typing import Literal
 
 import numpy as np
 
-from crossfall.statics import continuation, sticking
-from crossfall.statics.balance import Closure, Uniform
-from crossfall.statics.builds import Builds, Ints, pack
+from crossfall.statics import continuation
+from crossfall.statics.builds import Builds, Flags, Ints, pack
 from crossfall.statics.continuation import CORNER, FOLD, STANDS, UNRESOLVED, Track
+from crossfall.statics.kinematics import FREEDOMS, place
 from crossfall.statics.newton import Cases
 from crossfall.statics.settling import settle
+from crossfall.statics.tyres import standing
 from crossfall.truck.model import Array, Truck
+from crossfall.truck.support import downhill_pair
 
-ClosureName = Literal["uniform", "sticking"]
+NO_SLIDE = 5.0  # a grip that holds to 78 deg; light wheels may still slip
+SLIDES = 2e-4  # rad before it slides as a whole, where it is no longer followed
+STANDING = float(np.radians(89.0))  # nothing stands further
 REASONS = {FOLD: "fold", CORNER: "corner", STANDS: "stands", UNRESOLVED: "unresolved"}
 STEP_ASIDE = 0.005  # a movement (rad, or of the wheelbase) less than this is no snap
 BEYOND = 1e-5, 1e-3  # rad past a loss at which the truck is let go: at first, and at most
@@ -58,37 +61,84 @@ class CompliantTips:
 
 
 def tips(
-    trucks: Truck | Sequence[Truck], headings: Array, closure: ClosureName = "uniform"
+    trucks: Truck | Sequence[Truck],
+    headings: Array,
+    grip: float | Array = NO_SLIDE,
+    *,
+    rail: bool = False,
 ) -> CompliantTips:
-    """Tip angles of every truck (B) on every heading (H,) rad; shapes (B, H), or (H,) for one."""
+    """Tip angles of every truck (B) on every heading (H,) rad; shapes (B, H), or (H,) for one.
+
+    grip: friction coefficient, one or (B,) or (B, H). rail: the tyres each truck would tip over
+    cannot slip.
+    """
     single = isinstance(trucks, Truck)
-    builds = pack([trucks] if isinstance(trucks, Truck) else trucks)
+    many = [trucks] if isinstance(trucks, Truck) else list(trucks)
     headings = np.atleast_1d(np.asarray(headings, dtype=np.float64))
     count = len(headings)
-    who = np.repeat(np.arange(len(builds)), count)
-    flat = _pairs(builds, who, np.tile(headings, len(builds)), closure)
-    shape = (count,) if single else (len(builds), count)
-    return _reshaped(flat, shape)
+    who = np.repeat(np.arange(len(many)), count)
+    shape = (len(many), count)
+    mu = np.asarray(grip, dtype=np.float64)
+    mu = np.broadcast_to(mu[:, None] if mu.ndim == 1 else mu, shape).ravel()
+    psi = np.tile(headings, len(many))
+    flat = tips_of_builds(pack(many), psi, mu, railed_tyres(many, who, psi) if rail else None, who)
+    return _reshaped(flat, (count,) if single else shape)
 
 
 def tips_pairwise(
-    trucks: Sequence[Truck], headings: Array, closure: ClosureName = "uniform"
+    trucks: Sequence[Truck], headings: Array, grip: float | Array = NO_SLIDE, *, rail: bool = False
 ) -> CompliantTips:
-    """Tip angles of truck i on heading i (rad); shapes (B,)."""
-    builds = pack(trucks)
-    headings = np.asarray(headings, dtype=np.float64)
-    return _pairs(builds, np.arange(len(builds)), headings, closure)
+    """Tip angles of truck i on heading i (rad); shapes (B,). grip: one or (B,)."""
+    psi, who = np.asarray(headings, dtype=np.float64), np.arange(len(trucks))
+    mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), psi.shape)
+    return tips_of_builds(pack(trucks), psi, mu, railed_tyres(trucks, who, psi) if rail else None)
+
+
+def railed_tyres(trucks: Sequence[Truck], who: Ints, headings: Array) -> Flags:
+    """(2, 2, B) axle and side of the tyres against a rail."""
+    out = np.zeros((4, len(headings)), dtype=bool)
+    for case, (i, heading) in enumerate(zip(who, headings, strict=True)):
+        out[list(downhill_pair(trucks[i], float(heading))), case] = True
+    return out.reshape(2, 2, -1)
 
 
 def tips_of_builds(
-    builds: Builds, headings: Array, closure: ClosureName = "uniform"
+    builds: Builds,
+    headings: Array,
+    grip: Array,
+    railed: Flags | None = None,
+    who: Ints | None = None,
 ) -> CompliantTips:
-    """As `tips_pairwise`, for builds already packed (and perhaps locked or tied)."""
-    return _pairs(builds, np.arange(len(builds)), np.asarray(headings, dtype=float), closure)
+    """Tips of builds[who[i]] (each once if not given) on headings[i], with grip[i]; in blocks.
+
+    railed: (2, 2, B) axle and side of the tyres that cannot slip.
+    """
+    who = np.arange(len(headings)) if who is None else who
+    parts = []
+    for block in _blocks(len(headings)):
+        stood = None if railed is None else railed[..., block]
+        cases = on_the_level(builds.take(who[block]), headings[block], grip[block], stood)
+        track = continuation.start(cases)
+        snaps, first = lose(cases, track)
+        parts.append(_result(cases, track, snaps, first))
+    return _joined(parts)
 
 
-def make_closure(name: ClosureName, builds: Builds) -> Closure:
-    return Uniform() if name == "uniform" else sticking.fresh(builds)
+def on_the_level(
+    builds: Builds, headings: Array, grip: Array, railed: Flags | None = None
+) -> Cases:
+    """Every build standing level on its heading, with its grip, (B,) each; railed as above.
+
+    Followed to where it would slide as a whole, or to 89 deg.
+    """
+    points = builds.disc_mass.shape[1]
+    friction = np.broadcast_to(np.asarray(grip, dtype=np.float64), (2, points, len(builds))).copy()
+    limit = np.minimum(np.arctan(friction[0, 0]) - SLIDES, STANDING)
+    if railed is not None:
+        friction[np.repeat(railed, points // 2, axis=1)] = np.inf
+        limit = np.full(len(builds), STANDING)
+    level = place(builds, np.zeros((len(FREEDOMS), len(builds))))
+    return Cases(builds, np.asarray(headings, dtype=float), standing(builds, level, friction), limit)
 
 
 def lose(cases: Cases, track: Track) -> tuple[Ints, Array]:
@@ -105,7 +155,7 @@ def lose(cases: Cases, track: Track) -> tuple[Ints, Array]:
         fresh = fresh[np.isin(track.outcome[fresh], (FOLD, CORNER))]
         part, state = cases.take(fresh), track.state[:, fresh]
         new, stands = settle(part, state, track.other[:, fresh], beyond[fresh])
-        cases.closure.put(fresh, part.closure)
+        cases.patches.put(fresh, part.patches)
         moved = np.abs(new - state).max(axis=0)[stands] > STEP_ASIDE
         fresh, new = fresh[stands], new[:, stands]
         snaps[fresh] += moved
@@ -116,18 +166,6 @@ def lose(cases: Cases, track: Track) -> tuple[Ints, Array]:
             return snaps, first
     track.outcome[fresh] = UNRESOLVED
     return snaps, first
-
-
-def _pairs(builds: Builds, who: Ints, headings: Array, closure: ClosureName) -> CompliantTips:
-    """Tips of builds[who[i]] on headings[i], in blocks."""
-    parts = []
-    for block in _blocks(len(headings)):
-        part = builds.take(who[block])
-        cases = Cases(part, headings[block], make_closure(closure, part))
-        track = continuation.start(cases)
-        snaps, first = lose(cases, track)
-        parts.append(_result(cases, track, snaps, first))
-    return _joined(parts)
 
 
 def _blocks(count: int) -> Iterator[slice]:

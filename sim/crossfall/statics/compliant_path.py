@@ -1,20 +1,18 @@
-"""Where the truck stands at every table angle: poses, joints and wheel loads, for drawing.
-
-With the uniform friction closure, so that the answer depends on the table angle alone.
-"""
+"""Where the truck stands at every table angle: poses, joints and wheel loads, for drawing."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 
 import numpy as np
 
 from crossfall.statics import continuation
-from crossfall.statics.balance import Balance, Uniform
+from crossfall.statics.balance import Balance
 from crossfall.statics.builds import Builds, Flags, Ints, pack
-from crossfall.statics.compliant import lose
+from crossfall.statics.compliant import NO_SLIDE, lose, on_the_level, railed_tyres
 from crossfall.statics.continuation import Track
 from crossfall.statics.newton import Cases, correct
+from crossfall.statics.tyres import Patches
 from crossfall.truck.model import Array, Truck
 
 
@@ -24,8 +22,8 @@ class Path:
 
     theta: (n,) rad. tip: rad. position, turn: (n, 3, 3) m and (n, 3, 3, 3) for front axle, rear
     axle, chassis: a point X at ride height (truck axes) is now at position + turn @ X, in axes
-    fixed to the table (the truck's at the start, table at z = 0). squash: (n, 4) m, how far each
-    wheel has moved up along its axle's z. heave: (n, 2) m, roll: (n, 2) rad, front and rear,
+    fixed to the table (the truck's at the start, table at z = 0). give: (n, 4, 3) m, how far each
+    wheel has moved along its axle's x, y and z. heave: (n, 2) m, roll: (n, 2) rad, front and rear,
     relative to the chassis. load: (n, 4) N normal to the table on each wheel, front left first.
     """
 
@@ -33,26 +31,35 @@ class Path:
     tip: float
     position: Array
     turn: Array
-    squash: Array
+    give: Array
     heave: Array
     roll: Array
     load: Array
 
 
-def path(truck: Truck, heading: float, thetas: Array) -> Path:
-    """Equilibrium poses at the table angles (n,) rad, any order, on one heading (rad)."""
+def path(
+    truck: Truck, heading: float, thetas: Array, grip: float = NO_SLIDE, *, rail: bool = False
+) -> Path:
+    """Equilibrium poses at the table angles (n,) rad, any order, on one heading (rad).
+
+    grip: friction coefficient. rail: the tyres it would tip over cannot slip.
+    """
     thetas = np.asarray(thetas, dtype=np.float64)
-    builds = pack([truck])
-    one = Cases(builds, np.array([heading]), Uniform())
+    builds, psi, mu = pack([truck]), np.array([heading]), np.array([grip])
+    railed = railed_tyres([truck], np.zeros(1, dtype=np.int64), psi) if rail else None
+    one = on_the_level(builds, psi, mu, railed)
     track = continuation.start(one, trail=True)
     lose(one, track)
     tip = float(track.state[-1, 0])
-    states, flags = _trail(track)
+    states, flags, patches = _trail(track)
     corner = np.clip(np.searchsorted(states[-1], thetas, side="right") - 1, 0, len(flags.T) - 1)
     guess, on = _between(states, corner, thetas), flags[:, corner]
 
     many = np.zeros(len(thetas), dtype=np.int64)
-    cases = Cases(builds.take(many), np.full(len(thetas), heading), Uniform())
+    limit = np.full(len(thetas), one.limit[0])
+    cases = Cases(
+        builds.take(many), np.full(len(thetas), heading), patches.take(corner), limit
+    )
     normal = np.zeros_like(guess)
     normal[-1] = 1.0
     at = correct(cases, guess, on, normal=normal, level=thetas)
@@ -60,11 +67,18 @@ def path(truck: Truck, heading: float, thetas: Array) -> Path:
     return _described(cases.builds, at.state, cases.balance(at.state, on), stands, tip)
 
 
-def _trail(track: Track) -> tuple[Array, Flags]:
-    """(n + 1, k) states met on the way, in order, and (g, k) branches used after each."""
-    states = np.stack([state[:, 0] for _, state, _ in track.trail or ()], axis=1)
-    flags = np.stack([on[:, 0] for _, _, on in track.trail or ()], axis=1)
-    return states, flags
+def _trail(track: Track) -> tuple[Array, Flags, Patches]:
+    """(n + 1, k) states met on the way, in order, (g, k) branches and patches used after each."""
+    trail = track.trail or []
+    states = np.stack([state[:, 0] for _, state, _, _ in trail], axis=1)
+    flags = np.stack([on[:, 0] for _, _, on, _ in trail], axis=1)
+    patches = Patches(
+        **{
+            f.name: np.concatenate([getattr(held, f.name) for *_, held in trail], axis=-1)
+            for f in fields(Patches)
+        }
+    )
+    return states, flags, patches
 
 
 def _between(states: Array, corner: Ints, thetas: Array) -> Array:
@@ -85,19 +99,19 @@ def _described(builds: Builds, state: Array, at: Balance, stands: Flags, tip: fl
     turn = at.pose.turn * blank
     centre = np.concatenate([builds.roll_centre, np.zeros((3, 1, count))], axis=1)
     position = at.pose.origin - np.einsum("ijcb,jcb->icb", at.pose.turn, centre)
-    upright = np.cos(state[-1])  # contact forces are anti-parallel to gravity
+    axes = at.discs.axes
+    give = np.stack([(axes[:, k] * at.contact.give).sum(axis=0) for k in range(3)])
 
-    def per_wheel(values: Array, how: str) -> Array:
-        grouped = values.reshape(4, points // 2, count)
-        return np.asarray(getattr(grouped, how)(axis=1) * blank).T
+    def per_wheel(values: Array) -> Array:  # (..., 2, p, B) to (..., 4, points, B)
+        return values.reshape(*values.shape[:-3], 4, points // 2, count) * blank
 
     return Path(
         state[-1],
         tip,
         (position * length * blank).transpose(2, 1, 0),
         turn.transpose(3, 2, 0, 1),
-        per_wheel(at.contact.travel, "mean") * length[:, None],
-        (state[[3, 5]] * length * blank).T,
-        (state[[4, 6]] * blank).T,
-        per_wheel(at.contact.held, "sum") * (weight * upright)[:, None],
+        (per_wheel(give).mean(axis=-2) * length).transpose(2, 1, 0),
+        (state[[6, 8]] * length * blank).T,
+        (state[[7, 9]] * blank).T,
+        (per_wheel(at.contact.force[2]).sum(axis=1) * weight).T,
     )

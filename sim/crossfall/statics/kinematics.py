@@ -17,8 +17,10 @@ from crossfall.statics.builds import Builds
 from crossfall.truck.model import Array
 
 SHIFTS = np.array([1, 2, 0, 1])
-UNIFORM = ("z", "pitch", "roll", "front heave", "front roll", "rear heave", "rear roll")
-STICKING = ("x", "y", "z", "yaw", *UNIFORM[1:])
+FREEDOMS = (
+    *("x", "y", "z", "yaw", "pitch", "roll"),
+    *("front heave", "front roll", "rear heave", "rear roll"),
+)
 
 
 def cross(a: Array, b: Array) -> Array:
@@ -52,7 +54,7 @@ class Pose:
     """Frames of front axle, rear axle and chassis in table axes.
 
     origin: (3, 3, B), the axles' roll centres and the truck's origin on the chassis. turn:
-    (3, 3, 3, B), body axes as columns. twists: (6, n - 2, 3, B), the freedoms that carry each
+    (3, 3, 3, B), body axes as columns. twists: (6, 8, 3, B), the freedoms that carry each
     body: the chassis', then its own heave and roll (zero for the chassis).
     """
 
@@ -62,10 +64,9 @@ class Pose:
 
 
 def place(builds: Builds, x: Array) -> Pose:
-    """Frames and twists at the unknowns x (7 or 10, B): z-y-x angles, then heave, then roll."""
-    free = len(x) == len(STICKING)
-    angles = np.zeros((5, x.shape[1]))
-    angles[(0 if free else 1) : 3], angles[3:] = x[3:6] if free else x[1:3], x[-3::2]
+    """Frames and twists at the unknowns x (10, B) of FREEDOMS: z-y-x angles, then the joints."""
+    angles = np.empty((5, x.shape[1]))
+    angles[:3], angles[3:] = x[3:6], x[7::2]
     (cy, cp, cr), (sy, sp, sr) = np.cos(angles[:3]), np.sin(angles[:3])
     c, s = np.cos(angles[3:]), np.sin(angles[3:])
 
@@ -78,25 +79,21 @@ def place(builds: Builds, x: Array) -> Pose:
     turn[:, 1, :2] = c * body[:, 1, None] + s * body[:, 2, None]
     turn[:, 2, :2] = c * body[:, 2, None] - s * body[:, 1, None]
 
-    origin = np.zeros((3, 3, x.shape[1]))
-    origin[(0 if free else 2) :, 2] = x[:3] if free else x[:1]
-    centre = builds.roll_centre + x[-4::2] * builds.heave_axis
+    origin = np.empty((3, 3, x.shape[1]))
+    origin[:, 2] = x[:3]
+    centre = builds.roll_centre + x[6::2] * builds.heave_axis
     origin[:, :2] = origin[:, 2, None] + carry(body[:, :, None], centre)
 
-    bases = len(x) - 4
-    twists = np.zeros((6, bases + 2, 3, x.shape[1]))
-    for axis in range(0 if free else 2, 3):
-        twists[3 + axis, axis - 3 + bases // 2 if free else 0, :] = 1.0
-    if free:
-        twists[2, 3] = 1.0  # yaw
-    twists[0, bases - 2], twists[1, bases - 2] = -sy, cy  # pitch
-    twists[:3, bases - 1] = body[:, 0, None]  # roll
-    twists[3:, bases // 2 if free else 1 : bases] = cross(
-        origin[:, 2, None, None], twists[:3, bases // 2 if free else 1 : bases]
-    )
-    twists[3:, bases, :2] = carry(body[:, :, None], builds.heave_axis)
-    twists[:3, bases + 1, :2] = body[:, 0, None]
-    twists[3:, bases + 1, :2] = cross(origin[:, :2], body[:, 0, None])
+    twists = np.zeros((6, 8, 3, x.shape[1]))
+    for axis in range(3):
+        twists[3 + axis, axis, :] = 1.0
+    twists[2, 3] = 1.0  # yaw
+    twists[0, 4], twists[1, 4] = -sy, cy  # pitch
+    twists[:3, 5] = body[:, 0, None]  # roll
+    twists[3:, 3:6] = cross(origin[:, 2, None, None], twists[:3, 3:6])
+    twists[3:, 6, :2] = carry(body[:, :, None], builds.heave_axis)
+    twists[:3, 7, :2] = body[:, 0, None]
+    twists[3:, 7, :2] = cross(origin[:, :2], body[:, 0, None])
     return Pose(origin, turn, twists)
 
 

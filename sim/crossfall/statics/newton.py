@@ -10,8 +10,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crossfall.statics.balance import Balance, Closure, balance, gap_slopes
+from crossfall.statics.balance import Balance, balance, gap_slopes
 from crossfall.statics.builds import Builds, Flags, Index, Ints
+from crossfall.statics.tyres import Patches
 from crossfall.truck.model import Array
 
 
@@ -38,29 +39,30 @@ ACCURACY = Accuracy()
 
 @dataclass(frozen=True)
 class Cases:
-    """B builds, each on its own heading, (B,) rad."""
+    """B builds, each on its own heading, (B,) rad, followed up to its limit, (B,) rad."""
 
     builds: Builds
     heading: Array
-    closure: Closure
+    patches: Patches
+    limit: Array
 
     def __len__(self) -> int:
         return len(self.heading)
 
     def take(self, index: Index) -> Cases:
-        return Cases(self.builds.take(index), self.heading[index], self.closure.take(index))
+        return Cases(self.builds.take(index), self.heading[index], self.patches.take(index), self.limit[index])
 
     def balance(self, state: Array, on: Flags | None = None) -> Balance:
         """Balance at state (n + 1, B): unknowns and theta; see `balance.balance` for `on`."""
-        return balance(self.builds, self.heading, state[:-1], state[-1], on, self.closure)
+        return balance(self.builds, self.heading, state[:-1], state[-1], on, self.patches)
 
     def gap_count(self) -> int:
         return 2 * int(self.builds.disc_mass.shape[1]) + 12
 
     def stiffest(self) -> Array:
         """(B,) largest stiffness: what an error of position does to a load."""
-        rates = np.maximum(self.builds.tyre_rate, self.builds.stop_rate)
-        return np.asarray(rates.max(axis=(0, 1)))
+        tyres = self.builds.tyre_rate.max(axis=(0, 1, 2))
+        return np.maximum(tyres, self.builds.stop_rate.max(axis=(0, 1)))
 
 
 def solve(matrix: Array, *columns: Array) -> tuple[Array, ...]:
@@ -91,13 +93,15 @@ def in_blocks(work: Callable[[slice], tuple[Array, ...]], count: int) -> tuple[A
 @dataclass(frozen=True)
 class Corrected:
     """state: (n + 1, B). good: (B,) converged. effort: (B,) Newton corrections. gaps: (g, B).
-    tangent: (n + 1, B) unit, along the path, oriented like the constraint's normal."""
+    tangent: (n + 1, B) unit, along the path, oriented like the constraint's normal. seen: where the
+    tyres hold there, as `Patches.history`, and (B,) whether one slips."""
 
     state: Array
     good: Flags
     effort: Ints
     gaps: Array
     tangent: Array
+    seen: tuple[Array, ...]
 
 
 def correct(
@@ -120,18 +124,25 @@ def correct(
     tolerance = ACCURACY.tolerance * (1.0 if gap is None else ACCURACY.at_gap)
     noise = ACCURACY.noise * cases.stiffest()
     good, effort = np.zeros(count, dtype=bool), np.zeros(count, dtype=np.int64)
-    live, part = np.arange(count), cases
+    seen = *(np.array(h) for h in cases.patches.history), np.zeros(count, dtype=bool)
+    live, part, before = np.arange(count), cases, np.full(count, np.inf)
     for iteration in range(ACCURACY.iterations + 1):
         now = out_state[:, live]
         rows = normal[:, live], level[live], None if gap is None else gap[live]
-        change, path, seen, residual = _newton(part, now, None if on is None else on[:, live], rows)
+        change, path, gap_now, residual, *patches = _newton(
+            part, now, None if on is None else on[:, live], rows
+        )
         size = np.abs(change).max(axis=0)
         done = (size < tolerance + noise[live]) & (residual < ACCURACY.tolerance + noise[live])
         there = live[done]
         good[there] = True
-        gaps[:, there], tangent[:, there] = seen[:, done], path[:, done]
+        gaps[:, there], tangent[:, there] = gap_now[:, done], path[:, done]
+        for kept, own in zip(seen, patches, strict=True):
+            kept[..., there] = own[..., done]
         out_state[:, there] = now[:, done] + change[:, done]
-        keep = ~done & (size < 1.0)
+        hopeless = (iteration > 2) & (size > 0.3 * before[live])
+        before[live] = size
+        keep = ~done & (size < 1.0) & ~hopeless
         if not keep.any() or iteration == ACCURACY.iterations:
             break
         live = live[keep]
@@ -140,13 +151,14 @@ def correct(
         part = part if keep.all() else part.take(keep)
     tangent /= np.maximum(np.sqrt((tangent**2).sum(axis=0)), 1e-300)
     tangent *= np.where((tangent * normal).sum(axis=0) < 0, -1.0, 1.0)
-    return Corrected(out_state, good, effort, gaps, tangent)
+    return Corrected(out_state, good, effort, gaps, tangent, seen)
 
 
 def _newton(
     cases: Cases, state: Array, on: Flags | None, rows: tuple[Array, Array, Ints | None]
 ) -> tuple[Array, ...]:
-    """One correction: change (n + 1, B), tangent (n + 1, B), gaps (g, B), largest residual (B,)."""
+    """One correction: change (n + 1, B), tangent (n + 1, B), gaps (g, B), largest residual (B,),
+    and what `Corrected.seen` holds."""
     normal, level, gap = rows
 
     def work(cut: slice) -> tuple[Array, ...]:
@@ -163,6 +175,7 @@ def _newton(
         unit = np.zeros_like(now)
         unit[-1] = 1.0
         change, path = solve(matrix, np.concatenate([at.load, miss[None]]), unit)
-        return change, path, at.gaps, np.maximum(np.abs(at.load).max(axis=0), np.abs(miss))
+        residual = np.maximum(np.abs(at.load).max(axis=0), np.abs(miss))
+        return change, path, at.gaps, residual, *at.held
 
     return in_blocks(work, len(cases))

@@ -13,7 +13,7 @@ import numpy as np
 
 from crossfall.statics.balance import Balance
 from crossfall.statics.builds import Flags, Ints
-from crossfall.statics.kinematics import STICKING, gravity_direction
+from crossfall.statics.kinematics import gravity_direction
 from crossfall.statics.newton import Cases, in_blocks, solve
 from crossfall.truck.model import Array
 
@@ -29,19 +29,16 @@ class Settling:
     way has not stood its ground. steps: a limit never met in practice.
     """
 
-    nudge: float = 0.02
-    stride: float = 0.2
+    nudge: float = 0.005
+    stride: float = 0.03
     fallen: float = 0.05
     past: float = 1e-5
     still: float = 1e-8
-    swing: float = 0.02
-    steps: int = 200
+    swing: float = 0.1
+    steps: int = 600
 
 
 SETTLING = Settling()
-WITH_HISTORY = Settling(nudge=0.002, stride=0.005, steps=2000)
-"""Where friction remembers the way: a tyre that is taken off the table and set down again within
-one long stride has lost its hold, and the truck would slide away."""
 
 
 def outside(cases: Cases, at: Balance, theta: Array) -> Array:
@@ -70,20 +67,20 @@ def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple
     taken again with more drag. Returns the states and (B,) whether each stands again; the history
     in `cases` moves on.
     """
-    how = WITH_HISTORY if cases.closure.remembers else SETTLING
+    how = SETTLING
     count = len(cases)
     out, stands = state.copy(), np.zeros(count, dtype=bool)
     move = direction[:-1] / np.maximum(np.sqrt((direction[:-1] ** 2).sum(axis=0)), 1e-12)
     out[:-1] += how.nudge * move
     out[-1] += beyond
-    load, stiffness, gaps, _ = _look(cases, out)
+    load, stiffness, gaps, _, *_ = _look(cases, out)
     drag, reach = _drag(np.full(count, 0.1), move, stiffness), np.ones(count)
     live, part = np.arange(count), cases
     for _ in range(how.steps):
         move, length = _step(stiffness, drag, load, reach, how.stride)
         trial = out[:, live]
         trial[:-1] += move
-        new_load, new_stiffness, new_gaps, out_by = _look(part, trial)
+        new_load, new_stiffness, new_gaps, out_by, *seen = _look(part, trial)
         work, after = (load * move).sum(axis=0), (new_load * move).sum(axis=0)
         still = (length < how.still) & (drag < 1e-2)
         against = after < -0.5 * work
@@ -93,8 +90,7 @@ def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple
             stands[live[still]] = (sign > 0) & ~_swung(out, state, live[still])
         keep = ~still & ~(good & (out_by > how.fallen))
         out[:, live[good]] = trial[:, good]
-        if cases.closure.remembers:
-            cases.closure.remember(live[good], part.balance(trial), good)
+        cases.patches.remember(live[good], seen, good)
         met = _first_meeting(gaps, new_gaps)
         cut = ~good & (work >= 0) & (met < 1)
         load, gaps = np.where(good, new_load, load), np.where(good, new_gaps, gaps)
@@ -104,28 +100,25 @@ def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple
         reach = np.where(cut, np.minimum(met + how.past / length, 1 - 1e-9), 1.0)
         if not keep.any():
             break
-        if not keep.all() or cases.closure.remembers:
-            live, drag, reach = live[keep], drag[keep], reach[keep]
-            part = cases.take(live) if cases.closure.remembers else part.take(keep)
-            load, gaps, stiffness = load[:, keep], gaps[:, keep], stiffness[:, :, keep]
+        live, drag, reach = live[keep], drag[keep], reach[keep]
+        part = cases.take(live)
+        load, gaps, stiffness = load[:, keep], gaps[:, keep], stiffness[:, :, keep]
     return out, stands
 
 
 def _look(cases: Cases, state: Array) -> tuple[Array, ...]:
-    """Loads (n, B), stiffness (n, n, B), gaps (g, B) and how far `outside` (B,)."""
+    """Loads (n, B), stiffness (n, n, B), gaps (g, B), how far `outside` (B,), and the patches."""
 
     def work(cut: slice) -> tuple[Array, ...]:
         part, now = cases.take(cut), state[:, cut]
         at = part.balance(now)
-        return at.load, at.stiffness, at.gaps, outside(part, at, now[-1])
+        return at.load, at.stiffness, at.gaps, outside(part, at, now[-1]), *at.held
 
     return in_blocks(work, len(cases))
 
 
 def _swung(out: Array, state: Array, who: Ints) -> Flags:
-    """Whether a truck free to yaw has turned to another heading."""
-    if len(state) <= len(STICKING):
-        return np.zeros(len(who), dtype=bool)
+    """Whether a truck has turned to another heading."""
     return np.asarray(np.abs(out[3, who] - state[3, who]) > SETTLING.swing)
 
 

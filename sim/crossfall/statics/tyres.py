@@ -1,4 +1,25 @@
-"""Tyre contact: rigid discs on springs along the axle's z axis, touching at their lowest point.
+"""Tyre contact: discs on springs along their axle's axes, held by the table's friction where they
+touched.
+
+A wheel sits on its axle by three springs K = diag(k_x, k_y, k_z) along the axle's axes A, and gives
+by d = A^T u; as held (braked) disc it touches the table with its lowest point. With rim point P
+(the disc's lowest if it had not given), contact point Q, wheel mass m, ground load F0 at ride
+height and gravity g, all over the truck's weight and wheelbase:
+
+    u = Q - P,   S = (F0 - m) A e_z + A K A^T u,   ground force F = S - m g             (1)
+
+While it sticks Q stays where it touched, but that a disc turning with its axle rolls along. The
+friction limit |F_t| <= mu F_n is kept by return mapping (e.g. Simo and Hughes, Computational
+Inelasticity (1998), chapter 1): the patch slips against the friction, whose direction t turns
+between two looks from t_0, if it slipped there already, so that Q moves by -kappa m with
+
+    F_t - kappa G m = mu (F_n - kappa g.m) t,   G = A K A^T,   m = (t_0 + t) / 2 or t   (2)
+
+which is the trapezium rule, good to the square of the step.
+
+A wheel in the air hangs on its springs, u = m A K^-1 A^T g - (F0 - m) A e_z / k_z; it is off when
+its lowest point then is above the table, and is anchored anew, pulling nowhere, where it comes
+down.
 
 Derivatives are by the six components of a small twist of the axle in table axes and by the table
 angle: arrays with 7 in front, (w_x, w_y, w_z, v_x, v_y, v_z, theta).
@@ -6,69 +27,63 @@ angle: arrays with 7 in front, (w_x, w_y, w_z, v_x, v_y, v_z, theta).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, fields
 
 import numpy as np
 
-from crossfall.statics.builds import Builds, Flags
-from crossfall.statics.kinematics import Pose, carry, cross, dot
+from crossfall.statics.builds import Builds, Flags, Index
+from crossfall.statics.kinematics import Pose, carry, dot
 from crossfall.truck.model import Array
+
+AT_LIMIT = 1e-8  # of the truck's weight: a tyre that has slipped is at its limit, and counted so
+LEAST_GIVE = 0.1  # of k, what (2) is divided by at least: very high grip on a leaning axle jams
 
 
 @dataclass(frozen=True)
 class Discs:
-    """The contact discs of both axles, where they would touch the table.
+    """The contact discs of both axles, as if no tyre had given.
 
-    squash: (2, p, B) movement of the wheel along axle z that brings its lowest rim point to the
-    table. point: (3, 2, p, B) that rim point. along, ahead, sideways: (3, 2, 1, B) axle z, and the
-    horizontal directions of rolling and of the wheel axis. tilt: (2, 1, B) horizontal part of the
-    wheel axis. arc: (2, 1, B) rad the held wheels have rolled, d arc = (w . sideways) / tilt.
-    d_squash: (7, 2, p, B), d_point: (3, 7, 2, p, B).
+    point: (3, 2, p, B) lowest rim point. axes: (3, 3, 2, 1, B) axle axes as columns. ahead,
+    sideways: (3, 2, 1, B), the horizontal directions of rolling and of the wheel axis. tilt:
+    (2, 1, B) horizontal part of the wheel axis. arc: (2, 1, B) rad the held wheels have rolled,
+    d arc = (w . sideways) / tilt. d_point: (3, 7, 2, p, B).
     """
 
-    squash: Array
     point: Array
-    along: Array
+    axes: Array
     ahead: Array
     sideways: Array
     tilt: Array
     arc: Array
-    d_squash: Array
     d_point: Array
 
 
 def discs(builds: Builds, pose: Pose) -> Discs:
-    """Lowest point of each disc in its own plane, brought to z = 0 along the axle's z axis.
+    """Lowest rim points: with wheel axis e, s = sqrt(1 - e_z^2), P = C - R (z - e_z e) / s.
 
-    With wheel axis e (unit), tilt s = sqrt(1 - e_z^2) and the wheel centre C: the rim point below
-    it is C - R (z - e_z e) / s, and the squash is (R s - C_z) / a_z along the axle's z axis a.
-    A twist (w, v) of the axle moves the rim's material point by v + w x P, so the squash changes
-    by -(v + w x P)_z / a_z; the touching point besides runs along the rim by R (w . b) / s.
+    A twist (w, v) of the axle moves the rim's material point by v + w x P; the lowest point besides
+    runs along the rim by R (w . b) / s.
     """
-    turn = pose.turn[:, :, :2, None]
-    centre = pose.origin[:, :2, None] + carry(turn, builds.disc_centre)
-    axis, along = turn[:, 1], turn[:, 2]
+    axes = pose.turn[:, :, :2, None]
+    axis = axes[:, 1]
     tilt = np.sqrt(1 - axis[2] ** 2)
-    squash = (builds.radius * tilt - centre[2]) / along[2]
     sideways, ahead = np.zeros_like(axis), np.zeros_like(axis)
     np.divide(axis[:2], tilt, out=sideways[:2])
     ahead[0], ahead[1] = sideways[1], -sideways[0]
-    point = centre + squash * along + (builds.radius * axis[2]) * sideways
-    point[2] = 0.0
+    point = pose.origin[:, :2, None] + carry(axes, builds.disc_centre)
+    point += (builds.radius * axis[2]) * sideways
+    point[2] -= builds.radius * tilt
+    arc = np.arctan2(-axes[2, 0], axes[2, 2])
 
-    arc = np.arctan2(-turn[2, 0], turn[2, 2])
-    shape = squash.shape
-    d_squash = np.zeros((7, *shape))
-    d_squash[0], d_squash[1] = -point[1] / along[2], point[0] / along[2]
-    d_squash[5] = -1 / along[2]
-    d_point = along[:, None] * d_squash
+    d_point = np.zeros((3, 7, *point.shape[1:]))
     roll = builds.radius / tilt * ahead
     for k in range(2):
         d_point[:, k] += roll * sideways[k]
     add_turning(d_point, point)
     for k in range(3):
         d_point[k, 3 + k] += 1
-    return Discs(squash, point, along, ahead, sideways, tilt, arc, d_squash, d_point)
+    return Discs(point, axes, ahead, sideways, tilt, arc, d_point)
 
 
 def add_turning(columns: Array, point: Array) -> None:
@@ -82,57 +97,208 @@ def add_turning(columns: Array, point: Array) -> None:
 
 
 @dataclass(frozen=True)
+class Patches:
+    """Where the tyres hold the table; the last axis is the case, arrays change as it moves on.
+
+    friction: (2, p, B), infinite for a tyre against a rail. anchor: (2, 2, p, B) x and y of the
+    contact when last seen (of a wheel in the air, where it would come down). arc: (2, 1, B), ahead:
+    (2, 2, 1, B) rolling direction, way: (2, 2, p, B) friction's if it slipped, else 0, all then.
+    """
+
+    friction: Array
+    anchor: Array
+    arc: Array
+    ahead: Array
+    way: Array
+
+    @property
+    def history(self) -> tuple[Array, Array, Array, Array]:
+        """What changes on the way: anchor, arc, ahead, way."""
+        return self.anchor, self.arc, self.ahead, self.way
+
+    def take(self, index: Index) -> Patches:
+        return Patches(**{f.name: getattr(self, f.name)[..., index] for f in fields(self)})
+
+    def put(self, who: Index, other: Patches) -> None:
+        """Take over the history of the cases `who` from others, in order."""
+        for f in fields(self):
+            getattr(self, f.name)[..., who] = getattr(other, f.name)
+
+    def remember(self, who: Index, seen: Sequence[Array], chosen: Index) -> None:
+        """Note where the cases `who` hold: seen[..., chosen], in the order of `history`."""
+        for history, now in zip(self.history, seen, strict=False):
+            history[..., who] = now[..., chosen]
+
+
+@dataclass(frozen=True)
 class Contact:
     """What the table does to the tyres.
 
-    load: (2, p, B), the contact's load if it touched (negative: it does not); d_load (7, ...).
-    travel: (2, p, B) of the wheel along axle z, d_travel
-    (7, ...). The force on the tyre: held (2, p, B), the part straight up against gravity, d_held
-    (7, ...); force (3, 2, p, B), any other, d_force (3, 7, 2, p, B), or None.
+    gap: (2, p, B), positive where the tyre touches: how far it is pressed from where it would hang,
+    times k_z; d_gap (7, ...). give: (3, 2, p, B) u of (1), d_give (3, 7, ...). point: (3, 2, p, B)
+    Q, d_point. force: (3, 2, p, B) of the table on the tyre, d_force. way: (2, 2, p, B) direction
+    of the friction where it slips, else 0.
     """
 
-    load: Array
-    d_load: Array
-    travel: Array
-    d_travel: Array
-    held: Array
-    d_held: Array
-    force: Array | None = None
-    d_force: Array | None = None
+    gap: Array
+    d_gap: Array
+    give: Array
+    d_give: Array
+    point: Array
+    d_point: Array
+    force: Array
+    d_force: Array
+    way: Array
 
 
-def uprightness(discs: Discs, gravity: Array, d_gravity: Array) -> tuple[Array, Array]:
-    """Cosine between axle z and straight up, (2, 1, B), and its derivatives (7, 2, 1, B)."""
-    g, dg = gravity[:, None, None], d_gravity[:, None, None]
-    upright = -dot(discs.along, g)
-    slope = np.zeros((7, *upright.shape))
-    slope[:3] = -cross(discs.along, g)
-    slope[6] = -dot(discs.along, dg)
-    return upright, slope
-
-
-def hanging(
-    builds: Builds, discs: Discs, touch: Flags, upright: Array, d_upright: Array
-) -> tuple[Array, Array]:
-    """Travel of every wheel: the squash where it touches, else where its tyre spring holds it."""
-    free = (builds.disc_mass * (1 - upright) - builds.tyre_load) / builds.tyre_rate
-    d_free = -(builds.disc_mass / builds.tyre_rate) * d_upright
-    travel = np.where(touch, discs.squash, free)
-    return travel, np.where(touch, discs.d_squash, d_free)
-
-
-def uniform(
-    builds: Builds, discs: Discs, gravity: Array, d_gravity: Array, touch: Flags | None
+def contact(
+    builds: Builds,
+    disc: Discs,
+    patches: Patches,
+    gravity: Array,
+    d_gravity: Array,
+    touch: Flags | None,
 ) -> Contact:
-    """Every contact force straight up against gravity: least friction, all slip together.
+    """Equations (1) and (2); `touch` (2, p, B) freezes which tyres are on the table."""
+    g, dg = gravity[:, None, None], d_gravity[:, None, None]
+    rate, along = builds.tyre_rate, disc.axes[:, 2]
+    preload = builds.tyre_load - builds.disc_mass
 
-    Balance of the wheel along axle z: (P - m) u = F0 - m + k d, with contact force P, wheel mass
-    m, u the cosine between axle z and the vertical, F0 the load at ride height, d the squash.
+    pull = builds.disc_mass * _spring(1.0 / rate, disc.axes, g)
+    give = pull - preload / rate[2] * along
+    d_give = np.zeros_like(disc.d_point)
+    add_turning(d_give, give)
+    bare = np.zeros((3, 7, *g.shape[1:]))
+    add_turning(bare, -g)
+    bare[:, 6] = dg
+    d_give += builds.disc_mass * _spring(1.0 / rate, disc.axes[:, :, None], bare)
+    gap = -rate[2] * (disc.point[2] + give[2])
+    d_gap = -rate[2] * (disc.d_point[2] + d_give[2])
+    touch = gap >= 0 if touch is None else touch
+
+    rolled = builds.radius * (disc.arc - patches.arc)
+    held = -disc.point
+    held[:2] += patches.anchor + rolled * patches.ahead
+    d_held = -disc.d_point
+    turning = builds.radius / disc.tilt * disc.sideways
+    for k in range(2):
+        d_held[:2, k] += turning[k] * patches.ahead
+    stiff = _matrix(rate, disc.axes)
+    spring = preload * along + carry(stiff, held)
+    force = spring - builds.disc_mass * g
+    moved = d_held.copy()
+    add_turning(moved, -held)
+    d_force = carry(stiff[:, :, None], moved)
+    add_turning(d_force, spring)
+    d_force[:, 6] -= builds.disc_mass * dg
+
+    slips = touch & np.isfinite(patches.friction)
+    slips &= np.hypot(force[0], force[1]) > patches.friction * force[2] - AT_LIMIT
+    way = np.zeros_like(patches.way)
+    if slips.any():
+        way[:, slips] = _slip(stiff, patches, slips, held, d_held, force, d_force)
+    give, d_give = np.where(touch, held, give), np.where(touch, d_held, d_give)
+    return Contact(
+        gap,
+        d_gap,
+        give,
+        d_give,
+        disc.point + give,
+        disc.d_point + d_give,
+        force * touch,
+        d_force * touch,
+        way,
+    )
+
+
+def _matrix(rate: Array, axes: Array) -> Array:
+    """(3, 3, 2, 1, B) A K A^T."""
+    weighted = rate * axes  # columns times their rates
+    out = np.empty_like(axes)
+    for i in range(3):
+        for j in range(i, 3):
+            out[i, j] = out[j, i] = dot(weighted[i], axes[j])
+    return out
+
+
+def _spring(rate: Array, axes: Array, vector: Array) -> Array:
+    """A K A^T v for vectors (3, ...), K = diag of rate (3, 2, 1, B)."""
+    total = None
+    for k in range(3):
+        part = axes[:, k] * (rate[k] * dot(axes[:, k], vector))
+        total = part if total is None else total + part
+    return np.asarray(total)
+
+
+def _slip(
+    stiff: Array,
+    patches: Patches,
+    slips: Flags,
+    held: Array,
+    d_held: Array,
+    force: Array,
+    d_force: Array,
+) -> Array:
+    """Bring the n tyres of `slips` back to their limit, equation (2); returns t, (2, n).
+
+    Changes the last four arguments in place. Newton's method on kappa and the angle of t, from t
+    along the force they would need to stick.
     """
-    upright, d_upright = uprightness(discs, gravity, d_gravity)
-    spring = (builds.tyre_load - builds.disc_mass + builds.tyre_rate * discs.squash) / upright
-    load = builds.disc_mass + spring
-    d_load = (builds.tyre_rate * discs.d_squash - spring * d_upright) / upright
-    touch = load >= 0 if touch is None else touch
-    travel, d_travel = hanging(builds, discs, touch, upright, d_upright)
-    return Contact(load, d_load, travel, d_travel, load * touch, d_load * touch)
+    mu, f, df = patches.friction[slips], force[:, slips], d_force[:, :, slips]
+    before = patches.way[:, slips]
+    share = 1.0 / (1.0 + np.abs(before).max(axis=0).astype(bool))
+    matrix = np.broadcast_to(stiff, (3, 3, *slips.shape))[:, :, slips]
+    size = np.maximum(np.hypot(f[0], f[1]), 1e-300)
+    t = f[:2] / size
+    pull = matrix[:, 0] * t[0] + matrix[:, 1] * t[1]
+    along = t[0] * pull[0] + t[1] * pull[1]
+    kappa = (size - mu * f[2]) / np.maximum(along - mu * pull[2], LEAST_GIVE * along)
+    for last in (False,) * 5 + (True,):
+        across = np.stack([-t[1], t[0]])
+        path = share * (before + t)
+        pull = matrix[:, 0] * path[0] + matrix[:, 1] * path[1]
+        swing = share * (matrix[:, 0] * across[0] + matrix[:, 1] * across[1])
+        now = f - kappa * pull
+        by_kappa = mu * pull[2] * t - pull[:2]
+        give = t[0] * pull[0] + t[1] * pull[1]
+        jam = t[0] * by_kappa[0] + t[1] * by_kappa[1] + LEAST_GIVE * give
+        by_kappa -= np.maximum(jam, 0.0) * t
+        by_angle = kappa * (mu * swing[2] * t - swing[:2]) - mu * now[2] * across
+        if last:
+            break
+        miss = now[:2] - mu * now[2] * t
+        if np.abs(miss).max() < 1e-11:
+            break
+        d_kappa, d_angle = _two_by_two(by_kappa, by_angle, miss)
+        kappa = kappa - d_kappa
+        angle = np.arctan2(t[1], t[0]) - np.clip(d_angle, -0.5, 0.5)
+        t = np.stack([np.cos(angle), np.sin(angle)])
+    miss = mu * df[2] * t[:, None] - df[:2]
+    d_kappa, d_angle = _two_by_two(by_kappa, by_angle, miss)
+    force[:, slips] = now
+    d_force[:, :, slips] = df - pull[:, None] * d_kappa - (kappa * swing)[:, None] * d_angle
+    held[:2, slips] -= kappa * path
+    d_held[:2, :, slips] -= path[:, None] * d_kappa + (kappa * share * across)[:, None] * d_angle
+    return np.asarray(t)
+
+
+def _two_by_two(a: Array, b: Array, right: Array) -> tuple[Array, Array]:
+    """x, y with x a + y b = right; a, b (2, n), right (2, ..., n)."""
+    size = a[0] * b[1] - a[1] * b[0]
+    size = np.where(np.abs(size) < 1e-300, 1e-300, size)
+    x = (right[0] * b[1] - right[1] * b[0]) / size
+    y = (a[0] * right[1] - a[1] * right[0]) / size
+    return x, y
+
+
+def standing(builds: Builds, pose: Pose, friction: Array) -> Patches:
+    """Tyres set down on the level table at their ride-height pose, pulling nowhere."""
+    level = discs(builds, pose)
+    shape = level.point.shape[1:]
+    return Patches(
+        np.broadcast_to(friction, shape).copy(),
+        level.point[:2].copy(),
+        level.arc.copy(),
+        level.ahead[:2].copy(),
+        np.zeros((2, *shape)),
+    )
