@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.statics import compliant, rigid
-from crossfall.statics.builds import firm, lock, pack, rise_only
+from crossfall.statics.builds import firm, joined, lock, pack, rise_only
 from crossfall.truck.model import Array, Truck
 
 
@@ -17,24 +17,26 @@ class Stages:
 
     rigid: nothing. tyres: the tyres squash; the suspension is locked. ground: and they give along
     the ground. extension: and both axles extend alike without rolling, so that the body rises as
-    its weight on them falls. compliant: everything. All but the first at the same grip.
+    its weight on them falls. The rest is that it leans and pitches.
     """
 
     rigid: Array
     tyres: Array
     ground: Array
     extension: Array
-    compliant: Array
 
 
-def budget(truck: Truck, headings: Array, grip: Array, *, rail: bool = False) -> Stages:
-    """The stages on every heading (H,) rad, each with its friction coefficient, (H,)."""
+def budget(truck: Truck, headings: Array, grip: float) -> Stages:
+    """The stages on every heading (H,) rad with one friction coefficient.
+
+    Against a rail, so that no stage ends in a slide.
+    """
     psi = np.atleast_1d(np.asarray(headings, dtype=np.float64))
-    builds, who = pack([truck]), np.zeros(len(psi), dtype=np.int64)
-    mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), psi.shape)
-    railed = compliant.railed_tyres([truck], who, psi) if rail else None
-    tyres, ground, extension, full = (
-        compliant.tips_of_builds(b, psi, mu, railed, who).tip
-        for b in (firm(lock(builds)), lock(builds), rise_only(builds), builds)
-    )
-    return Stages(rigid.tip_angle(truck, psi), tyres, ground, extension, full)
+    builds, count = pack([truck]), len(psi)
+    stages = joined([firm(lock(builds)), lock(builds), rise_only(builds)])
+    who = np.repeat(np.arange(3), count)
+    headings = np.tile(psi, 3)
+    railed = compliant.railed_tyres([truck] * 3, who, headings)
+    mu = np.full(3 * count, float(grip))
+    tip = compliant.tips_of_builds(stages, headings, mu, railed, who).tip.reshape(3, count)
+    return Stages(rigid.tip_angle(truck, psi), *tip)

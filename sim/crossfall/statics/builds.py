@@ -133,6 +133,13 @@ def lock(builds: Builds) -> Builds:
     return replace(builds, held=np.ones_like(builds.held))
 
 
+def joined(parts: Sequence[Builds]) -> Builds:
+    """Several stacks as one."""
+    return Builds(
+        **{f.name: np.concatenate([getattr(p, f.name) for p in parts], -1) for f in fields(Builds)}
+    )
+
+
 def firm(builds: Builds) -> Builds:
     """The same builds with tyres that hardly give along the ground."""
     rate = builds.tyre_rate.copy()

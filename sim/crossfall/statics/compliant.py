@@ -80,18 +80,25 @@ def tips(
     shape = (len(many), count)
     mu = np.asarray(grip, dtype=np.float64)
     mu = np.broadcast_to(mu[:, None] if mu.ndim == 1 else mu, shape).ravel()
-    psi = np.tile(headings, len(many))
-    flat = tips_of_builds(pack(many), psi, mu, railed_tyres(many, who, psi) if rail else None, who)
+    flat = tips_at(many, who, np.tile(headings, len(many)), mu, rail=rail)
     return _reshaped(flat, (count,) if single else shape)
 
 
-def tips_pairwise(
-    trucks: Sequence[Truck], headings: Array, grip: float | Array = NO_SLIDE, *, rail: bool = False
+def tips_at(
+    trucks: Sequence[Truck], who: Ints, headings: Array, grip: Array, *, rail: bool = False
 ) -> CompliantTips:
-    """Tip angles of truck i on heading i (rad); shapes (B,). grip: one or (B,)."""
-    psi, who = np.asarray(headings, dtype=np.float64), np.arange(len(trucks))
-    mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), psi.shape)
-    return tips_of_builds(pack(trucks), psi, mu, railed_tyres(trucks, who, psi) if rail else None)
+    """Tips of trucks[who[i]] on headings[i] (rad) with grip[i]; shapes (B,)."""
+    railed = railed_tyres(trucks, who, headings) if rail else None
+    return tips_of_builds(pack(trucks), headings, grip, railed, who)
+
+
+def replaced(old: CompliantTips, where: Flags, new: CompliantTips) -> CompliantTips:
+    """`old` (B,) with the cases of the mask `where` taken from `new`, in order."""
+    values = {}
+    for name in CompliantTips.__dataclass_fields__:
+        values[name] = getattr(old, name).copy()
+        values[name][where] = getattr(new, name)
+    return CompliantTips(**values)
 
 
 def railed_tyres(trucks: Sequence[Truck], who: Ints, headings: Array) -> Flags:
@@ -138,7 +145,9 @@ def on_the_level(
         friction[np.repeat(railed, points // 2, axis=1)] = np.inf
         limit = np.full(len(builds), STANDING)
     level = place(builds, np.zeros((len(FREEDOMS), len(builds))))
-    return Cases(builds, np.asarray(headings, dtype=float), standing(builds, level, friction), limit)
+    return Cases(
+        builds, np.asarray(headings, dtype=float), standing(builds, level, friction), limit
+    )
 
 
 def lose(cases: Cases, track: Track) -> tuple[Ints, Array]:

@@ -57,9 +57,7 @@ def path(
 
     many = np.zeros(len(thetas), dtype=np.int64)
     limit = np.full(len(thetas), one.limit[0])
-    cases = Cases(
-        builds.take(many), np.full(len(thetas), heading), patches.take(corner), limit
-    )
+    cases = Cases(builds.take(many), np.full(len(thetas), heading), patches.take(corner), limit)
     normal = np.zeros_like(guess)
     normal[-1] = 1.0
     at = correct(cases, guess, on, normal=normal, level=thetas)

@@ -183,7 +183,9 @@ def _advance(cases: Cases, track: Track, live: Ints) -> None:
     track.state[:, who], track.tangent[:, who] = new.state[:, calm], new.tangent[:, calm]
     _remember(cases, track, live[calm & look], new.seen, calm & look)
     track.mark(who, cases)
-    easy = (new.effort[calm] <= 3) & (look[calm] | ~track.slips[who] | (reach[calm] > 3 * step[calm]))
+    easy = (new.effort[calm] <= 3) & (
+        look[calm] | ~track.slips[who] | (reach[calm] > 3 * step[calm])
+    )
     longer = np.where(easy, 1.6, np.where(new.effort[calm] >= 5, 0.6, 1.0))
     track.step[who] = np.minimum(track.step[who] * longer, SETTINGS.largest_step)
     track.outcome[who[track.state[-1, who] > cases.limit[who]]] = STANDS
@@ -199,9 +201,7 @@ def _next_look(theta: Array) -> Array:
     return np.asarray(SETTINGS.looks * np.floor(theta / SETTINGS.looks + 1.01))
 
 
-def _remember(
-    cases: Cases, track: Track, who: Ints, seen: Sequence[Array], chosen: Index
-) -> None:
+def _remember(cases: Cases, track: Track, who: Ints, seen: Sequence[Array], chosen: Index) -> None:
     """Note where the tyres of the cases `who` hold, seen[..., chosen], and whether one slips."""
     cases.patches.remember(who, seen, chosen)
     track.slips[who] = seen[-1][chosen]
@@ -354,7 +354,10 @@ def polish_folds(cases: Cases, track: Track, among: Ints) -> None:
         best[:, live], tangent[:, live], good[live] = at.state, at.tangent, at.good
         slope = at.tangent[-1]
         up = slope > 0
-        values[0][live], values[1][live] = np.where(up, slope, a * 0.5), np.where(up, b * 0.5, slope)
+        values[0][live], values[1][live] = (
+            np.where(up, slope, a * 0.5),
+            np.where(up, b * 0.5, slope),
+        )
         points[0][:, live] = np.where(up, at.state, first)
         points[1][:, live] = np.where(up, last, at.state)
         live = live[np.abs(slope) >= SETTINGS.flat]  # each on its own, whatever runs beside it

@@ -50,7 +50,12 @@ class Cases:
         return len(self.heading)
 
     def take(self, index: Index) -> Cases:
-        return Cases(self.builds.take(index), self.heading[index], self.patches.take(index), self.limit[index])
+        return Cases(
+            self.builds.take(index),
+            self.heading[index],
+            self.patches.take(index),
+            self.limit[index],
+        )
 
     def balance(self, state: Array, on: Flags | None = None) -> Balance:
         """Balance at state (n + 1, B): unknowns and theta; see `balance.balance` for `on`."""

@@ -7,10 +7,13 @@ truck level at ride height. Wheels are ordered front left, front right, rear lef
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 import numpy as np
 from numpy.typing import NDArray
+
+if TYPE_CHECKING:
+    from crossfall.truck.uncertain import UncertainInput
 
 Array = NDArray[np.float64]
 
@@ -183,6 +186,7 @@ class Truck:
     driven: tuple[bool, bool] = (True, True)
     steering_lock: float | None = None
     parts: tuple[Part, ...] = field(default=(), repr=False)
+    uncertain: tuple[UncertainInput, ...] = field(default=(), repr=False)
 
     @property
     def axles(self) -> tuple[Axle, Axle]:

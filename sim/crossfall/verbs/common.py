@@ -14,8 +14,6 @@ if TYPE_CHECKING:
 
     from crossfall.truck.build import Loaded
 
-SCHEMA = 2  # raised when a key of any JSON answer changes its meaning or goes away
-
 F = TypeVar("F", bound=Callable[..., Any])
 
 
@@ -31,6 +29,8 @@ def truck_argument(function: F) -> F:
 
 def emit(verb: str, answer: dict[str, Any]) -> None:
     """Print the one JSON object of a verb. Numbers that do not exist come out as null."""
+    from crossfall.answers.keys import SCHEMA
+
     click.echo(json.dumps(plain({"schema": SCHEMA, "verb": verb, **answer}), indent=2))
 
 

@@ -13,11 +13,10 @@ from crossfall.verbs.common import console, emit, json_option, load_and_warn, tr
 if TYPE_CHECKING:
     from rich.table import Table
 
-    from crossfall.compare import Comparison, HeadingAnswer
+    from crossfall.answers.answer import Answers, TipAnswer
     from crossfall.truck.model import Truck
 
 FOUR = (0.0, 90.0, 180.0, 270.0)
-WHEELS = ("front_left", "front_right", "rear_left", "rear_right")
 
 
 def finite(_: click.Context, __: click.Parameter, values: tuple[float, ...]) -> tuple[float, ...]:
@@ -41,8 +40,10 @@ def finite(_: click.Context, __: click.Parameter, values: tuple[float, ...]) -> 
 )
 @click.option("--all-round", is_flag=True, help="Every 15 degrees all the way round.")
 @click.option("--both-sides", is_flag=True, help="Each heading and its mirror image.")
+@click.option("--weakest", is_flag=True, help="The weakest heading, searched for all round.")
 @click.option("--rail", is_flag=True, help="Hold the downhill tyres with a trip rail.")
 @click.option("--surface", metavar="NAME", help="Which [grip] of the file; its first if not given.")
+@click.option("--no-trial", is_flag=True, help="Statics only: quick, and without the engine.")
 @click.option("--plots", type=click.Path(path_type=Path), metavar="DIR", help="Write pictures.")
 @click.option(
     "--record",
@@ -56,46 +57,58 @@ def command(
     headings: tuple[float, ...],
     all_round: bool,
     both_sides: bool,
+    weakest: bool,
     rail: bool,
     surface: str | None,
+    no_trial: bool,
     plots: Path | None,
     record: Path | None,
     as_json: bool,
 ) -> None:
     """When does it tip, which way, and does it slide first?
 
-    For each heading: the rigid closed form, the compliant equilibrium with its window over both
-    friction closures, the virtual trial with its 95 % interval, and the slide range.
+    For each heading and the surface's own grip: the rigid closed form, the tip on springs and
+    tyres with its 95 % range, the virtual trial with its 95 % interval, and the slide range.
     """
-    from crossfall.compare import compare
+    from crossfall.answers.answer import answer, weakest_heading
+    from crossfall.answers.conditions import conditions
+    from crossfall.answers.keys import report
 
     loaded = load_and_warn(truck)
-    asked = choose(headings, all_round, both_sides)
+    given = choose(headings, all_round, both_sides, weakest)
+    asked = conditions(
+        loaded.truck, [radians(h) for h in given], surface, hold="rail" if rail else "brakes"
+    )
+    if weakest:
+        asked = (*asked[:-1], weakest_heading(loaded.truck, asked[-1]))
     with Progress(as_json) as progress:
-        found = compare(
-            loaded.truck, [radians(h) for h in asked], surface, rail=rail, progress=progress
-        )
+        found = answer(loaded.truck, asked, trial=not no_trial, progress=progress)
     written = draw(found, loaded.truck, plots) if plots is not None else []
     tried = found.weakest.trial
     if record is not None and tried is not None:
         tried.record.save(record)
         written.append(record)
     if as_json:
-        emit("tilt", {**answer(found), "files": [str(p) for p in written]})
+        emit("tilt", {**report(found), "files": [str(p) for p in written]})
         return
     show(found)
     for path in written:
         click.echo(f"wrote {path}")
 
 
-def choose(headings: tuple[float, ...], all_round: bool, both_sides: bool) -> list[float]:
-    """The headings asked for, degrees, each once and in order of asking."""
-    asked = list(headings) or ([] if all_round else list(FOUR))
+def choose(
+    headings: tuple[float, ...], all_round: bool, both_sides: bool, weakest: bool = False
+) -> list[float]:
+    """The headings asked for, degrees, each once and in order of asking.
+
+    weakest: a place is kept for it at the end.
+    """
+    asked = list(headings) or ([] if all_round or weakest else list(FOUR))
     if all_round:
         asked += [15.0 * i for i in range(24)]
     if both_sides:
         asked = [h for one in asked for h in (one, -one % 360.0)]
-    return list(dict.fromkeys(asked))
+    return list(dict.fromkeys(asked)) + ([0.0] if weakest else [])
 
 
 class Progress:
@@ -118,8 +131,8 @@ class Progress:
             click.echo("\r" + " " * 24 + "\r", nl=False, err=True)
 
 
-def draw(found: Comparison, truck: Truck, folder: Path) -> list[Path]:
-    """All pictures of a comparison, written into `folder`."""
+def draw(found: Answers, truck: Truck, folder: Path) -> list[Path]:
+    """All pictures of the answers, written into `folder`."""
     from crossfall.show.budget import draw_budget
     from crossfall.show.drawings import draw_truck
     from crossfall.show.loads import draw_loads
@@ -143,85 +156,33 @@ def draw(found: Comparison, truck: Truck, folder: Path) -> list[Path]:
     return written
 
 
-def all_round(found: Comparison, truck: Truck) -> Comparison:
-    """The comparison with the headings between filled in by statics alone, for the tip map."""
+def all_round(found: Answers, truck: Truck) -> Answers:
+    """The answers with the headings between filled in by statics alone, for the tip map."""
     from dataclasses import replace
 
-    from crossfall.compare import compare
+    from crossfall.answers.answer import answer
 
-    asked = {round(degrees(a.heading)) % 360 for a in found.answers}
-    missing = [radians(h) for h in range(0, 360, 15) if h not in asked]
+    known = {round(degrees(a.conditions.heading), 6) % 360 for a in found.answers}
+    like = found.answers[0].conditions
+    missing = [replace(like, heading=radians(h)) for h in range(0, 360, 15) if h not in known]
     if not missing:
         return found
-    between = compare(truck, missing, found.surface, trial=False)
-    answers = sorted((*found.answers, *between.answers), key=lambda a: a.heading)
+    between = answer(truck, missing, trial=False)
+    answers = sorted((*found.answers, *between.answers), key=lambda a: a.conditions.heading)
     return replace(found, answers=tuple(answers))
 
 
-def answer(found: Comparison) -> dict[str, Any]:
-    """A comparison in tuner's units."""
-    return {
-        "truck": found.truck,
-        "digest": found.digest,
-        "surface": found.surface,
-        "versions": dict(found.versions),
-        "headings": [_heading(a) for a in found.answers],
-    }
-
-
-def _heading(a: HeadingAnswer) -> dict[str, Any]:
-    t = a.trial
-    return {
-        "heading_deg": round(degrees(a.heading), 9),
-        "case": a.case,
-        "over": a.over,
-        "rigid_deg": degrees(a.rigid),
-        "spec_sd_deg": degrees(a.spec_sd),
-        "compliant_deg": None if a.friction_decides else degrees(a.compliant),
-        "compliant_window_deg": [degrees(v) for v in a.window],
-        "closures": ["uniform", "sticking"],
-        "friction_decides": a.friction_decides,
-        "first_lift_deg": degrees(a.first_lift),
-        "lift_deg": {name: degrees(v) for name, v in zip(WHEELS, a.lift, strict=True)},
-        "first_snap_deg": degrees(a.first_snap),
-        "held_snap_deg": degrees(a.held_snap),
-        "trial_outcome": t.outcome if t else None,
-        "trial_deg": degrees(t.tip) if t else None,
-        "trial_ci_deg": [degrees(v) for v in t.tip_ci] if t else None,
-        "trial_event_deg": degrees(t.event) if t else None,
-        "trial_load_left_pct": 100 * t.load_left if t else None,
-        "trial_fit_deg": degrees(t.fit.value) if t and t.fit else None,
-        "trial_fit_ci_deg": [degrees(t.fit.low), degrees(t.fit.high)] if t and t.fit else None,
-        "trial_first_lift_deg": degrees(t.first_lift) if t else None,
-        "slide_deg": {
-            k: degrees(v) for k, v in zip(("low", "likely", "high"), a.slide, strict=True)
-        },
-        "tips_first_share": a.tips_first,
-        "outcome": a.outcome,
-        "budget_deg": {
-            "rigid": degrees(a.budget.rigid),
-            "tyres": degrees(a.budget.tyres),
-            "extension": degrees(a.budget.extension),
-            "compliant": degrees(a.budget.compliant),
-            "held": degrees(a.budget.held),
-            "trial": degrees(a.budget.trial),
-            "steps": {name: degrees(v) for name, v in a.budget.steps},
-        },
-        "verdict": a.verdict,
-    }
-
-
-def show(found: Comparison) -> None:
+def show(found: Answers) -> None:
     """The table a tuner reads, and a sentence a heading."""
     out = console()
     out.print()
     out.print(tips_table(found))
     out.print(
-        "Degrees of table tilt; ± is about 95 %: of rigid (and as much of compliant) from the"
-        " file's tolerances, of the trial from the trial. compliant: from one friction closure to"
-        " the other where they differ. lifts: the first tyre leaves. slides: at lowest and highest"
-        " grip.",
+        "Degrees of table tilt. compliant: on springs and tyres, with its 95 % range over every"
+        " tolerance of the file and the grip; [rail]: it slides first, and would tip there against"
+        " a rail. trial: ± 95 %. lifts: the first tyre leaves. slides: at lowest and highest grip.",
         style="dim",
+        markup=False,
     )
     out.print()
     for a in found.answers:
@@ -232,27 +193,36 @@ def sentence_case(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
-def tips_table(found: Comparison) -> Table:
+def tips_table(found: Answers) -> Table:
     """Heading by heading: three answers, first lift, slide range, outcome; fits 80 columns."""
     from rich.box import SIMPLE_HEAD
     from rich.table import Table
 
-    title = f"{found.truck} on {found.surface}"
+    grip = found.answers[0].conditions.grip
+    title = f"{found.truck} on {found.surface}, grip {grip.likely:g}"
+    if found.answers[0].conditions.rail:
+        title += ", against a rail"
     table = Table(title=title, title_justify="left", box=SIMPLE_HEAD, padding=0, show_edge=False)
-    for name in ("heading", "rigid", "compliant", "trial", "lifts", "slides", "first it"):
+    for name in ("heading", "rigid", "compliant", "95 %", "trial", "lifts", "slides", "first it"):
         left = name in ("heading", "first it")
         table.add_column(name, justify="left" if left else "right", no_wrap=True)
     for a in found.answers:
         table.add_row(
-            f"{degrees(a.heading):.0f} {short_case(a.case)}",
-            f"{angle(a.rigid)} ±{2 * degrees(a.spec_sd):.1f}",
-            window(a),
+            f"{degrees(a.conditions.heading):.0f} {short_case(a.case)}",
+            angle(a.rigid),
+            f"\\[{angle(a.rail)}]" if a.slides_first else angle(a.tip),
+            span(a.range.tip),
             trial_text(a),
             angle(a.first_lift),
-            f"{degrees(a.slide[0]):.0f}\N{EN DASH}{degrees(a.slide[2]):.0f}",
+            span((a.slide[0], a.slide[2]), 0),
             "is a toss-up" if a.outcome == "too close to call" else a.outcome,
         )
     return table
+
+
+def span(ends: Any, digits: int = 1) -> str:
+    low, high = (f"{degrees(v):.{digits}f}" for v in ends)
+    return low if low == high else f"{low}\N{EN DASH}{high}"
 
 
 def short_case(case: str) -> str:
@@ -273,13 +243,7 @@ def angle(value: float) -> str:
     return f"{degrees(value):.1f}" if isfinite(value) else "-"
 
 
-def window(a: HeadingAnswer) -> str:
-    """One number where friction does not decide, else both ends."""
-    low, high = a.window
-    return f"{degrees(low):.1f}\N{EN DASH}{degrees(high):.1f}" if a.friction_decides else angle(low)
-
-
-def trial_text(a: HeadingAnswer) -> str:
+def trial_text(a: TipAnswer) -> str:
     """The trial's angle with half its interval, or what happened instead."""
     t = a.trial
     if t is None:

@@ -1,0 +1,207 @@
+"""The one answer: what a truck does on the tilted table in given conditions, three methods side by
+side.
+
+Nothing here averages or tunes: each method reads the same truck in the same conditions, and their
+differences are shown as an angle budget with a remainder.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from math import degrees, isfinite, nan
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from crossfall.answers.conditions import Conditions, case_name
+from crossfall.answers.ranges import Range, ranges
+from crossfall.answers.tips import weakest
+from crossfall.statics import rigid, sliding
+from crossfall.statics.budget import budget
+from crossfall.truck.digest import digest
+from crossfall.truck.model import Array, Truck, frozen
+
+if TYPE_CHECKING:
+    from crossfall.trials.tilt import TiltTrial
+
+Progress = Callable[[int, int], None]
+
+
+@dataclass(frozen=True)
+class AngleBudget:
+    """Where the degrees go, from the rigid promise to the trial. All rad; each stage is a tip
+    angle with one more thing allowed to give, all but the last two against a rail.
+
+    rigid: nothing gives. tyres: the tyres squash. ground: and they give along the ground.
+    extension: and the body rises on its springs as the normal load falls. compliant: and it leans
+    and pitches. trial: the virtual trial, or nan.
+    """
+
+    rigid: float
+    tyres: float
+    ground: float
+    extension: float
+    compliant: float
+    trial: float
+
+    @property
+    def steps(self) -> tuple[tuple[str, float], ...]:
+        """(name, rad gained) per stage, loss negative; the last is the unexplained remainder."""
+        return (
+            ("tyres squash", self.tyres - self.rigid),
+            ("tyres give along the ground", self.ground - self.tyres),
+            ("body rises on its springs", self.extension - self.ground),
+            ("body leans and pitches", self.compliant - self.extension),
+            ("remainder: trial less statics", self.trial - self.compliant),
+        )
+
+
+@dataclass(frozen=True)
+class TipAnswer:
+    """Everything said about one truck in one set of conditions. Angles in rad.
+
+    over: the tyres the rigid truck goes over. compliant: the tip, nan where it slides away first.
+    rail: what it does against a rail: where it slides first, or where that was asked, else nan.
+    range: of the tip (of `rail` where it slides first), of where it goes, how likely a tip comes
+    first, and which inputs are behind it. first_lift, lift (4,): when the first and each wheel
+    leaves the table, nan if not before the tip. first_snap: when the body first jumped on its
+    springs but stood again, nan if never. slide: (3,) at low, likely and high grip. goes: tip or
+    slide, whichever comes first. outcome: tips / slides / too close to call.
+    """
+
+    conditions: Conditions
+    case: str
+    over: str
+    rigid: float
+    compliant: float
+    rail: float
+    range: Range
+    first_lift: float
+    lift: Array
+    first_snap: float
+    slide: Array
+    goes: float
+    outcome: str
+    budget: AngleBudget
+    trial: TiltTrial | None
+    verdict: str = ""
+
+    @property
+    def tip(self) -> float:
+        """The tip where it tips, else what it does against a rail; never nan but where the
+        statics finds none."""
+        return self.compliant if isfinite(self.compliant) else self.rail
+
+    @property
+    def slides_first(self) -> bool:
+        return not self.conditions.rail and not isfinite(self.compliant)
+
+
+@dataclass(frozen=True)
+class Answers:
+    """The answers for one truck, in the order they were asked. grip and hold are all one."""
+
+    truck: str
+    digest: str
+    answers: tuple[TipAnswer, ...]
+    versions: tuple[tuple[str, str], ...]
+
+    @property
+    def surface(self) -> str:
+        return self.answers[0].conditions.grip.surface
+
+    @property
+    def weakest(self) -> TipAnswer:
+        """Of the headings asked, the one with the least tip angle."""
+        return min(self.answers, key=lambda a: (not isfinite(a.tip), a.tip))
+
+
+def answer(
+    truck: Truck,
+    asked: Sequence[Conditions],
+    *,
+    trial: bool = True,
+    progress: Progress = lambda done, of: None,
+) -> Answers:
+    """All methods in every one of the conditions, which share grip and hold.
+
+    trial: False leaves the virtual trial out. progress: called with trials done and to do.
+    """
+    psi = np.array([c.heading for c in asked])
+    grip = asked[0].grip
+    found, how_sure = ranges(truck, asked)
+    stages = budget(truck, psi, grip.likely)
+    edges, stiff = rigid.tip_edge(truck, psi), rigid.tip_angle(truck, psi)
+    slides = sliding.slide_range(truck, psi, grip)
+    trials = _trials(truck, asked, found.free, progress) if trial else [None] * len(psi)
+    out = []
+    for i, one in enumerate(asked):
+        tried = trials[i]
+        chance = 1.0 if one.rail else how_sure[i].tips_first
+        first = bool(found.slides[i])
+        made = TipAnswer(
+            conditions=one,
+            case=case_name(degrees(one.heading)),
+            over=rigid.EDGES[edges[i]],
+            rigid=float(stiff[i]),
+            compliant=float(found.tip[i]),
+            rail=float(found.free[i]) if first or one.rail else nan,
+            range=how_sure[i],
+            first_lift=float(found.first_lift[i]),
+            lift=frozen(found.lift[i]),
+            first_snap=float(found.first_snap[i]),
+            slide=frozen(slides[i]),
+            goes=float(found.goes[i]),
+            outcome=sliding.outcome(chance),
+            budget=AngleBudget(
+                float(stiff[i]),
+                float(stages.tyres[i]),
+                float(stages.ground[i]),
+                float(stages.extension[i]),
+                float(found.free[i]),
+                tried.tip if tried else nan,
+            ),
+            trial=tried,
+        )
+        out.append(made)
+    from crossfall.answers.verdict import with_verdict
+
+    return Answers(truck.name, digest(truck), tuple(map(with_verdict, out)), versions())
+
+
+def weakest_heading(truck: Truck, asked: Conditions) -> Conditions:
+    """The same conditions at the truck's weakest heading, searched for all round."""
+    from dataclasses import replace
+
+    heading, _ = weakest([truck], asked.grip.likely, asked.hold)
+    return replace(asked, heading=float(heading[0]))
+
+
+def _trials(
+    truck: Truck, asked: Sequence[Conditions], near: Array, progress: Progress
+) -> list[TiltTrial | None]:
+    """A trial per heading, after the predictions, which only choose where each one starts."""
+    from crossfall.trials.tilt import tilt_trial
+
+    out: list[TiltTrial | None] = []
+    for one, guess in zip(asked, near, strict=True):
+        progress(len(out), len(asked))
+        start = float(guess) if isfinite(guess) else None
+        out.append(tilt_trial(truck, one.heading, near=start, grip=one.grip.likely, rail=one.rail))
+    progress(len(out), len(asked))
+    return out
+
+
+def versions() -> tuple[tuple[str, str], ...]:
+    """Name and version of what the numbers depend on."""
+    from importlib.metadata import PackageNotFoundError, version
+    from platform import python_version
+
+    found = [("python", python_version())]
+    for name in ("crossfall", "numpy", "scipy", "pybullet"):
+        try:
+            found.append((name, version(name)))
+        except PackageNotFoundError:
+            found.append((name, "absent"))
+    return tuple(found)

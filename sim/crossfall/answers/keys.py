@@ -1,0 +1,259 @@
+"""The one schema of an answer's keys: names, units, meanings, and how they are filled.
+
+Every verb's --json, table column and page type that shows a tip angle is made from this table, so
+that a key means the same everywhere. Angles are in degrees here and nowhere else in this room.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from math import degrees, isfinite
+from typing import Any, Literal
+
+from crossfall.answers.answer import Answers, TipAnswer
+
+SCHEMA = 3  # raised when a key of any JSON answer changes its meaning or goes away
+WHEELS = ("front_left", "front_right", "rear_left", "rear_right")
+
+Form = Literal["number", "text", "pair", "named numbers", "list"]
+
+
+@dataclass(frozen=True)
+class Key:
+    """name: as printed, with the unit. form: what the value is; null where there is none, if
+    `may_be_null`. fields: of "named numbers", their names."""
+
+    name: str
+    form: Form
+    meaning: str
+    value: Callable[[TipAnswer], Any]
+    may_be_null: bool = False
+    fields: tuple[str, ...] = ()
+
+
+def deg(angle: float) -> float | None:
+    """rad to deg; None where there is no number."""
+    return degrees(angle) if isfinite(angle) else None
+
+
+def _pair(ends: tuple[float, float]) -> list[float | None]:
+    return [deg(v) for v in ends]
+
+
+def _unless(absent: bool, value: Any) -> Any:
+    return None if absent else value
+
+
+STAGES = ("rigid", "tyres", "ground", "extension", "compliant", "trial")
+
+KEYS = (
+    Key(
+        "heading_deg",
+        "number",
+        "how the truck stands: 0 nose uphill, 90 left side down, 180 nose"
+        " downhill, 270 right side down",
+        lambda a: round(degrees(a.conditions.heading), 9),
+    ),
+    Key("case", "text", "the heading in words", lambda a: a.case),
+    Key(
+        "grip",
+        "number",
+        "friction coefficient the answer is for",
+        lambda a: a.conditions.grip.likely,
+    ),
+    Key(
+        "hold",
+        "text",
+        "what holds the wheels: brakes, or rail: the tyres it would tip over cannot slide",
+        lambda a: a.conditions.hold,
+    ),
+    Key("over", "text", "the tyres the rigid truck goes over", lambda a: a.over),
+    Key(
+        "rigid_deg",
+        "number",
+        "tip of the truck as a block on its tip lines",
+        lambda a: deg(a.rigid),
+    ),
+    Key(
+        "compliant_deg",
+        "number",
+        "tip on springs and tyres; null where it slides away first",
+        lambda a: deg(a.compliant),
+        True,
+    ),
+    Key(
+        "compliant_range_deg",
+        "pair",
+        "95 % range of compliant_deg over every tolerance of the file and the grip",
+        lambda a: _unless(a.slides_first, _pair(a.range.tip)),
+        True,
+    ),
+    Key(
+        "rail_deg",
+        "number",
+        "tip against a rail: given where it slides away first, or where that was asked",
+        lambda a: deg(a.rail),
+        True,
+    ),
+    Key(
+        "rail_range_deg",
+        "pair",
+        "95 % range of rail_deg",
+        lambda a: _unless(not isfinite(a.rail), _pair(a.range.tip)),
+        True,
+    ),
+    Key(
+        "first_lift_deg",
+        "number",
+        "the first tyre leaves the table; null if none does before the tip",
+        lambda a: deg(a.first_lift),
+        True,
+    ),
+    Key(
+        "lift_deg",
+        "named numbers",
+        "each tyre leaves the table; null if not before the tip",
+        lambda a: {n: deg(v) for n, v in zip(WHEELS, a.lift, strict=True)},
+        False,
+        WHEELS,
+    ),
+    Key(
+        "first_snap_deg",
+        "number",
+        "the body first jumps on its springs and stands again",
+        lambda a: deg(a.first_snap),
+        True,
+    ),
+    Key(
+        "slide_deg",
+        "named numbers",
+        "it slides away as a whole, at low, likely and high grip",
+        lambda a: {n: deg(v) for n, v in zip(("low", "likely", "high"), a.slide, strict=True)},
+        False,
+        ("low", "likely", "high"),
+    ),
+    Key(
+        "goes_at_deg", "number", "tip or slide, whichever comes first", lambda a: deg(a.goes), True
+    ),
+    Key("goes_at_range_deg", "pair", "95 % range of goes_at_deg", lambda a: _pair(a.range.goes)),
+    Key(
+        "outcome",
+        "text",
+        "tips, slides, or too close to call: what comes first, at 95 %",
+        lambda a: a.outcome,
+    ),
+    Key(
+        "tips_first_share",
+        "number",
+        "probability, 0 to 1, that a tip comes first",
+        lambda a: 1.0 if a.conditions.rail else a.range.tips_first,
+    ),
+    Key(
+        "uncertain_by",
+        "list",
+        "inputs behind the range, largest first: name, and pm_deg, what it"
+        " alone gives the tip, plus or minus, 95 %",
+        lambda a: [{"name": n, "pm_deg": 1.96 * degrees(sd)} for n, sd in a.range.causes],
+    ),
+    Key(
+        "trial_outcome",
+        "text",
+        "tips, slides or stands, of the virtual trial",
+        lambda a: a.trial.outcome if a.trial else None,
+        True,
+    ),
+    Key(
+        "trial_deg",
+        "number",
+        "tip of the virtual trial in the same conditions",
+        lambda a: deg(a.trial.tip) if a.trial else None,
+        True,
+    ),
+    Key(
+        "trial_ci_deg",
+        "pair",
+        "its 95 % interval",
+        lambda a: _pair(a.trial.tip_ci) if a.trial and isfinite(a.trial.tip) else None,
+        True,
+    ),
+    Key(
+        "trial_slide_deg",
+        "number",
+        "where the virtual trial began to slide away",
+        lambda a: deg(a.trial.slide) if a.trial else None,
+        True,
+    ),
+    Key(
+        "trial_engine",
+        "text",
+        "engine and version",
+        lambda a: a.trial.engine if a.trial else None,
+        True,
+    ),
+    Key(
+        "trial_first_lift_deg",
+        "number",
+        "the trial's first tyre leaves the table",
+        lambda a: deg(a.trial.first_lift) if a.trial else None,
+        True,
+    ),
+    Key(
+        "trial_load_left_percent",
+        "number",
+        "of the weight, on the lifting tyres at the last angle it stood",
+        lambda a: _number(100 * a.trial.load_left) if a.trial else None,
+        True,
+    ),
+    Key(
+        "trial_fit_deg",
+        "number",
+        "where that load would be gone, fitted",
+        lambda a: deg(a.trial.fit.value) if a.trial and a.trial.fit else None,
+        True,
+    ),
+    Key(
+        "trial_fit_ci_deg",
+        "pair",
+        "its 95 % interval",
+        lambda a: _pair((a.trial.fit.low, a.trial.fit.high)) if a.trial and a.trial.fit else None,
+        True,
+    ),
+    Key(
+        "budget_deg",
+        "named numbers",
+        "tip with one more thing allowed to give at each stage",
+        lambda a: {n: deg(getattr(a.budget, n)) for n in STAGES},
+        False,
+        STAGES,
+    ),
+    Key(
+        "budget_steps",
+        "list",
+        "the differences: name, and gained_deg, losses negative",
+        lambda a: [{"name": n, "gained_deg": deg(v)} for n, v in a.budget.steps],
+    ),
+    Key("verdict", "text", "the answer in words", lambda a: a.verdict),
+)
+
+
+def _number(value: float) -> float | None:
+    return value if isfinite(value) else None
+
+
+def record(answer: TipAnswer) -> dict[str, Any]:
+    """One answer under its keys."""
+    return {key.name: key.value(answer) for key in KEYS}
+
+
+def report(found: Answers) -> dict[str, Any]:
+    """All answers about one truck, with what they depend on."""
+    grip = found.answers[0].conditions.grip
+    return {
+        "truck": found.truck,
+        "digest": found.digest,
+        "surface": grip.surface,
+        "grip_range": {"low": grip.low, "likely": grip.likely, "high": grip.high},
+        "versions": dict(found.versions),
+        "headings": [record(a) for a in found.answers],
+    }

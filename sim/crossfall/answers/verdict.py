@@ -1,0 +1,82 @@
+"""The answer in plain words."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from math import degrees, isfinite, radians
+
+from crossfall.answers.answer import TipAnswer
+
+AGREED = radians(0.3)  # a trial this near the statics agrees with it
+SNAPPED = radians(1.0)  # a trial this near a snap fell there
+
+
+def with_verdict(answer: TipAnswer) -> TipAnswer:
+    return replace(answer, verdict=verdict(answer))
+
+
+def verdict(answer: TipAnswer) -> str:
+    """What happens, where, how sure that is, and why the methods differ where they do."""
+    grip = answer.conditions.grip
+    low, high = (degrees(v) for v in answer.range.tip)
+    tip = "the statics found no tip"
+    if isfinite(answer.tip):
+        against = "against a rail " if isfinite(answer.rail) else ""
+        tip = (
+            f"{against}it goes over its {answer.over} tyres at {degrees(answer.tip):.1f}°"
+            f" ({low:.1f} to {high:.1f})"
+        )
+    if answer.conditions.rail:
+        return _joined(f"{answer.case}: {tip}", disagreement(answer))
+    least, likely, most = (degrees(v) for v in answer.slide)
+    slide = f"on {grip.surface} the tyres let go at {likely:.0f}°"
+    if most - least > 0.5:
+        slide += f" ({least:.0f} to {most:.0f})"
+    first = {
+        "tips": "so it tips first",
+        "slides": "so it slides first",
+        "too close to call": (
+            f"which comes first is too close to call ({100 * answer.range.tips_first:.0f} % tips)"
+        ),
+    }[answer.outcome]
+    parts = (slide, tip) if answer.slides_first else (tip, slide)
+    return _joined(f"{answer.case}: {parts[0]}; {parts[1]}; {first}", disagreement(answer))
+
+
+def _joined(said: str, apart: str) -> str:
+    return f"{said}; {apart}" if apart else said
+
+
+def disagreement(answer: TipAnswer) -> str:
+    """Why trial and statics differ, in plain words; "" where they do not.
+
+    Statics lets a truck that snaps up on its springs come to rest; a real one has momentum, and
+    may be carried over.
+    """
+    trial, tip = answer.trial, answer.compliant
+    if trial is None:
+        return ""
+    if trial.outcome != "tips" or not isfinite(tip):
+        return _other_way(answer)
+    off = trial.tip - tip
+    if abs(off) <= AGREED:
+        return ""
+    way = "above" if off > 0 else "below"
+    told = f"the trial goes over {abs(degrees(off)):.1f}° {way} that"
+    if isfinite(answer.first_snap) and abs(trial.tip - answer.first_snap) <= SNAPPED:
+        return (
+            f"{told}, carried over by its own momentum where its body snaps up on the springs,"
+            f" at {degrees(answer.first_snap):.1f}°"
+        )
+    return f"{told}, which nothing here explains: trust neither to better than the difference"
+
+
+def _other_way(answer: TipAnswer) -> str:
+    """Where one method sees it tip and the other slide."""
+    trial = answer.trial
+    assert trial is not None
+    if trial.outcome == "tips" and answer.slides_first:
+        return f"the trial goes over at {degrees(trial.tip):.1f}°, just before it would slide"
+    if trial.outcome == "slides" and not answer.slides_first:
+        return f"the trial slides away at {degrees(trial.slide):.1f}°, just before it would tip"
+    return ""
