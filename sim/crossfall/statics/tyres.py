@@ -37,6 +37,7 @@ from crossfall.statics.kinematics import Pose, carry, dot
 from crossfall.truck.model import Array
 
 AT_LIMIT = 1e-8  # of the truck's weight: a tyre that has slipped is at its limit, and counted so
+LIKE = 0.5  # cosine between two ways of slipping, below which the earlier one says nothing
 LEAST_GIVE = 0.1  # of k, what (2) is divided by at least: very high grip on a leaning axle jams
 
 
@@ -245,11 +246,12 @@ def _slip(
     along the force they would need to stick.
     """
     mu, f, df = patches.friction[slips], force[:, slips], d_force[:, :, slips]
-    before = patches.way[:, slips]
-    share = 1.0 / (1.0 + np.abs(before).max(axis=0).astype(bool))
     matrix = np.broadcast_to(stiff, (3, 3, *slips.shape))[:, :, slips]
     size = np.maximum(np.hypot(f[0], f[1]), 1e-300)
     t = f[:2] / size
+    before = patches.way[:, slips]
+    before = np.where((before * t).sum(axis=0) > LIKE, before, 0.0)
+    share = 1.0 / (1.0 + before.any(axis=0))
     pull = matrix[:, 0] * t[0] + matrix[:, 1] * t[1]
     along = t[0] * pull[0] + t[1] * pull[1]
     kappa = (size - mu * f[2]) / np.maximum(along - mu * pull[2], LEAST_GIVE * along)
@@ -273,6 +275,11 @@ def _slip(
         kappa = kappa - d_kappa
         angle = np.arctan2(t[1], t[0]) - np.clip(d_angle, -0.5, 0.5)
         t = np.stack([np.cos(angle), np.sin(angle)])
+    # The axle's turning turns the springs' axes, also for the way slipped.
+    swung, carried = np.zeros_like(df), np.zeros_like(df)
+    add_turning(swung, pull)
+    add_turning(carried, np.stack([*path, np.zeros_like(kappa)]))
+    df = df - kappa * (swung - carry(matrix[:, :, None], carried))
     miss = mu * df[2] * t[:, None] - df[:2]
     d_kappa, d_angle = _two_by_two(by_kappa, by_angle, miss)
     force[:, slips] = now

@@ -8,9 +8,10 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from crossfall.statics.balance import Balance, Closure, Uniform, balance, gap_slopes
+from crossfall.statics.balance import Balance, balance, gap_slopes
 from crossfall.statics.builds import Builds, lock, pack, rise_only
-from crossfall.statics.sticking import fresh
+from crossfall.statics.kinematics import FREEDOMS, place
+from crossfall.statics.tyres import Patches, standing
 from crossfall.truck.model import GRAVITY, Array, Truck
 from crossfall.truck.ride import spring_preloads, tyre_loads
 from support import make_truck, with_suspension
@@ -30,8 +31,13 @@ def odd_truck() -> Truck:
 TRUCKS = (make_truck(), odd_truck())
 
 
-def closure_of(name: str, builds: Builds) -> Closure:
-    return Uniform() if name == "uniform" else fresh(builds, ratio=3.0)
+N = len(FREEDOMS)
+STICKS, SLIPS = np.inf, 0.15  # grips at which every tyre does
+
+
+def on_the_ground(builds: Builds, grip: float) -> Patches:
+    level = place(builds, np.zeros((N, len(builds))))
+    return standing(builds, level, np.full((2, 4, len(builds)), grip))
 
 
 def difference(at: Callable[[Array], Array], x: Array, step: float = 1e-6) -> Array:
@@ -44,35 +50,39 @@ def difference(at: Callable[[Array], Array], x: Array, step: float = 1e-6) -> Ar
     return np.stack(columns, axis=1)
 
 
-@pytest.mark.parametrize("name", ["uniform", "sticking"])
-def test_level_at_ride_height_is_an_exact_equilibrium(name: str) -> None:
+def test_level_at_ride_height_is_an_exact_equilibrium() -> None:
     builds = pack(TRUCKS)
-    closure = closure_of(name, builds)
-    x = np.zeros((closure.freedoms, 2))
-    at = balance(builds, np.array([0.3, 2.0]), x, np.zeros(2), None, closure)
+    patches = on_the_ground(builds, SLIPS)
+    at = balance(builds, np.array([0.3, 2.0]), np.zeros((N, 2)), np.zeros(2), None, patches)
     np.testing.assert_allclose(at.load, 0.0, atol=1e-13)
-    contact = at.gaps[:8].reshape(4, 2, 2).sum(axis=1) * builds.weight
-    if name == "uniform":
-        np.testing.assert_allclose(contact.T, [tyre_loads(t) for t in TRUCKS], rtol=1e-12)
+    loads = at.contact.force.reshape(3, 4, 2, 2).sum(axis=2) * builds.weight
+    np.testing.assert_allclose(loads[2].T, [tyre_loads(t) for t in TRUCKS], rtol=1e-12)
+    np.testing.assert_allclose(loads[:2], 0.0, atol=1e-12)
     np.testing.assert_allclose(
         (at.gaps[8:12] * builds.weight).T, [spring_preloads(t) for t in TRUCKS], rtol=1e-12
     )
 
 
-@pytest.mark.parametrize("name", ["uniform", "sticking"])
+@pytest.mark.parametrize("grip", [STICKS, SLIPS])
 @pytest.mark.parametrize("share", [0.3, 0.7, 1.0])
-def test_derivatives_are_exact(name: str, share: float) -> None:
+def test_derivatives_are_exact(grip: float, share: float) -> None:
     rng = np.random.default_rng(int(10 * share))
     builds = pack(TRUCKS)
-    closure = closure_of(name, builds)
-    n, heading, theta = closure.freedoms, np.array([0.3, 2.0]), np.array([0.5, 0.8])
-    x = rng.normal(size=(n, 2)) * 0.05
+    patches = on_the_ground(builds, grip)
+    heading, theta = np.array([0.3, 2.0]), np.array([0.5, 0.8])
+    x = rng.normal(size=(N, 2)) * 0.01
+    x[2] -= 0.02  # down, so that tyres that touch are loaded
     on = rng.random((20, 2)) < share
+    way = balance(builds, heading, x, theta, on, patches).contact.way[:, 0]
+    turn = np.array([[0.8, -0.6], [0.6, 0.8]])
+    patches.way[:, 0] = np.einsum("ij,j...->i...", turn, way)  # the front ones slipped before
 
     def at(x: Array, theta: Array = theta) -> Balance:
-        return balance(builds, heading, x, theta, on, closure)
+        return balance(builds, heading, x, theta, on, patches)
 
     exact = at(x)
+    slipping = (exact.contact.way != 0).any(axis=0)
+    assert slipping.any() == (grip == SLIPS)
     scale = np.abs(exact.stiffness).max()
     stiffness = -difference(lambda moved: at(moved).load, x)
     np.testing.assert_allclose(exact.stiffness, stiffness, atol=1e-8 * scale)
@@ -86,27 +96,47 @@ def test_derivatives_are_exact(name: str, share: float) -> None:
 
 def test_constraints_keep_their_derivatives_and_their_sign() -> None:
     builds = pack(TRUCKS)
-    x = np.random.default_rng(4).normal(size=(7, 2)) * 0.03
+    x = np.random.default_rng(4).normal(size=(N, 2)) * 0.02
     theta, heading = np.array([0.4, 0.6]), np.array([1.0, 3.0])
     for changed in (lock(builds), rise_only(builds)):
+        patches = on_the_ground(changed, STICKS)
 
-        def at(x: Array, b: Builds = changed) -> Balance:
-            return balance(b, heading, x, theta, np.ones((20, 2), dtype=bool), Uniform())
+        def at(x: Array, b: Builds = changed, patches: Patches = patches) -> Balance:
+            return balance(b, heading, x, theta, np.ones((20, 2), dtype=bool), patches)
 
         exact = at(x)
+        scale = np.abs(exact.stiffness).max()
         wanted = -difference(lambda moved, at=at: at(moved).load, x)
-        np.testing.assert_allclose(exact.stiffness, wanted, atol=1e-6)
-        level = balance(changed, heading, np.zeros((7, 2)), np.zeros(2), None, Uniform())
+        np.testing.assert_allclose(exact.stiffness, wanted, atol=1e-8 * scale)
+        level = balance(changed, heading, np.zeros((N, 2)), np.zeros(2), None, patches)
         assert (np.linalg.det(level.stiffness.transpose(2, 0, 1)) > 0).all()
 
 
-def test_the_whole_weight_is_carried_and_wheels_touch_the_table() -> None:
+def test_tyres_touch_the_table_within_their_grip() -> None:
+    """Each carries its share of the weight at a point on the table; those that slip pull with
+    exactly their grip, against the way they went."""
     builds = pack(TRUCKS)
-    x = np.random.default_rng(1).normal(size=(7, 2)) * 0.03
-    at = balance(builds, np.zeros(2), x, np.array([0.2, 0.3]), None, Uniform())
-    np.testing.assert_array_equal(at.discs.point[2], 0.0)
-    held = at.contact.held.sum(axis=(0, 1))
-    np.testing.assert_allclose(at.load[0], np.cos([0.2, 0.3]) * (held - 1.0), atol=1e-12)
+    x = np.random.default_rng(1).normal(size=(N, 2)) * 0.02
+    for grip in (STICKS, SLIPS):
+        patches = on_the_ground(builds, grip)
+        at = balance(builds, np.zeros(2), x, np.array([0.2, 0.3]), None, patches)
+        on, contact = at.gaps[:8].reshape(2, 4, 2) >= 0, at.contact
+        assert 0 < on.sum() < on.size
+        np.testing.assert_allclose(contact.point[2][on], 0.0, atol=1e-15)
+        assert (contact.point[2][~on] > 0).all()
+        np.testing.assert_array_equal(contact.force[:, ~on], 0.0)
+        pull, load = np.hypot(*contact.force[:2]), contact.force[2]
+        assert (load[on] > 0).all()
+        assert (pull[on] <= grip * load[on] * (1 + 1e-9)).all()
+        if grip == SLIPS:
+            np.testing.assert_allclose(pull[on], grip * load[on], rtol=1e-9)
+            rolled = builds.radius * (at.discs.arc - patches.arc) * patches.ahead
+            way = (contact.point[:2] - patches.anchor - rolled)[:, on]
+            across = way[0] * contact.force[1][on] - way[1] * contact.force[0][on]
+            np.testing.assert_allclose(across, 0.0, atol=1e-9)
+            assert ((way * contact.force[:2, on]).sum(axis=0) < 0).all()
+        net = at.contact.force.sum(axis=(1, 2))[2]
+        np.testing.assert_allclose(at.load[2], net - np.cos([0.2, 0.3]), atol=1e-12)
 
 
 def test_packing_is_dimensionless() -> None:
