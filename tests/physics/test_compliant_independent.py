@@ -25,9 +25,9 @@ STEP = 1e-6
 
 
 def turned(axis: int, angle: Array) -> Array:
-    """(..., 3, 3) rotations about x (0) or y (1)."""
+    """(..., 3, 3) rotations about x (0), y (1) or z (2)."""
     out = np.zeros((*np.shape(angle), 3, 3))
-    i, j = ((1, 2), (2, 0))[axis]
+    i, j = ((1, 2), (2, 0), (0, 1))[axis]
     out[..., axis, axis] = 1.0
     out[..., i, i] = out[..., j, j] = np.cos(angle)
     out[..., j, i] = np.sin(angle)
@@ -37,7 +37,11 @@ def turned(axis: int, angle: Array) -> Array:
 
 @dataclass(frozen=True)
 class Plain:
-    """A truck on a heading; x is z, pitch, roll, then heave and roll of each axle, SI."""
+    """A truck on a heading, its tyres holding where they touched; SI.
+
+    x is x, y, z, yaw, pitch, roll, then heave and roll of each axle. A tyre pulls until the load on
+    it is gone: with a grip of 50 in the package, which comes to the same.
+    """
 
     truck: Truck
     heading: float
@@ -48,72 +52,77 @@ class Plain:
 
     def frames(self, x: Array) -> tuple[Array, Array]:
         """(..., 3, 3, 3) turns and (..., 3, 3) shifts of front axle, rear axle and chassis at
-        x (..., 7): a point p at ride height is now at turn p + shift."""
-        body = turned(1, x[..., 1]) @ turned(0, x[..., 2])
+        x (..., 10): a point p at ride height is now at turn p + shift."""
+        body = turned(2, x[..., 3]) @ turned(1, x[..., 4]) @ turned(0, x[..., 5])
         turns, shifts = np.empty((*body.shape[:-2], 3, 3, 3)), np.zeros((*body.shape[:-2], 3, 3))
         turns[..., 2, :, :] = body
         for i, axle in enumerate(self.truck.axles):
             s = axle.suspension
             centre = np.array([axle.x, 0.0, s.roll_centre_height])
             along = np.array([np.sin(s.heave_lean), 0.0, np.cos(s.heave_lean)])
-            inner = turned(0, x[..., 4 + 2 * i])
-            inside = centre + x[..., 3 + 2 * i, None] * along - inner @ centre
+            inner = turned(0, x[..., 7 + 2 * i])
+            inside = centre + x[..., 6 + 2 * i, None] * along - inner @ centre
             turns[..., i, :, :] = body @ inner
             shifts[..., i, :] = (body @ inside[..., None])[..., 0]
-        shifts[..., 2] += x[..., None, 0]
+        shifts += x[..., None, :3]
         return turns, shifts
 
-    def wheels(self, x: Array, theta: float) -> list[tuple[int, Array, Array, float]]:
-        """(axle, rim point or wheel CG in the axle's axes, force, travel) of everything tyred."""
+    def wheels(self, x: Array, theta: float) -> list[tuple[int, Array, Array]]:
+        """(axle, point in the axle's axes, force on it) of every tyre and of every wheel."""
         g, found, (turns, shifts) = self.gravity(theta), [], self.frames(x)
         for w, ground in enumerate(tyre_loads(self.truck)):
             i, side = w // 2, 1 - 2 * (w % 2)
             axle = self.truck.axles[i]
-            wheel, k, r = axle.wheels[w % 2], axle.tyre.stiffness, axle.tyre.radius
+            wheel, r = axle.wheels[w % 2], axle.tyre.radius
+            k = np.array([axle.tyre.longitudinal, axle.tyre.lateral, axle.tyre.stiffness])
             hub = np.array([axle.x, side * axle.track / 2, r])
             turn, shift = turns[i], shifts[i]
-            zero, ex, up = turn @ hub + shift, turn[:, 0], turn[:, 2]
-            angle = np.arctan2(-up[2], -ex[2])  # of the rim's lowest point
-            low = r * np.array([np.cos(angle), 0.0, np.sin(angle)])
-            squash = -(zero[2] + low[0] * ex[2] + low[2] * up[2]) / up[2]
-            lean = -up @ g
             weight = wheel.mass * GRAVITY
-            load = weight + (ground - weight + k * squash) / lean
-            if load < 0:
-                load, squash = 0.0, (weight * (1 - lean) - ground) / k
-            lift = np.array([0.0, 0.0, squash])
-            found.append((i, hub + low + lift, -load * g, squash))
-            found.append((i, wheel.cg + lift, weight * g, squash))
+            angle = np.arctan2(-turn[2, 2], -turn[2, 0])  # of the rim's lowest point
+            rolled = -(angle + np.pi / 2)  # nose down positive
+            low = r * np.array([np.cos(angle), 0.0, np.sin(angle)])
+            rim = turn @ (hub + low) + shift
+            # Where it touched, but that a held wheel rolls along as its axle pitches.
+            ahead = np.array([np.cos(x[3]), np.sin(x[3]), 0.0])
+            touch = np.array([hub[0], hub[1], 0.0]) + r * rolled * ahead
+            give = turn.T @ (touch - rim)
+            spring = k * give + np.array([0.0, 0.0, ground - weight])
+            force = turn @ spring - weight * g
+            if force[2] < 0:
+                give = (weight * (turn.T @ g) - np.array([0.0, 0.0, ground - weight])) / k
+                force = np.zeros(3)
+            found.append((i, hub + low + give, force))
+            found.append((i, wheel.cg + give, weight * g))
         return found
 
     def spring_force(self, x: Array) -> Array:
-        """(7,) what springs, stops and bars do."""
-        out, preload = np.zeros(7), spring_preloads(self.truck)
+        """(10,) what springs, stops and bars do."""
+        out, preload = np.zeros(10), spring_preloads(self.truck)
         for c in range(4):
             i, side = c // 2, 1 - 2 * (c % 2)
             s = self.truck.axles[i].suspension
-            travel = x[3 + 2 * i] + side * s.spring_spacing / 2 * x[4 + 2 * i]
+            travel = x[6 + 2 * i] + side * s.spring_spacing / 2 * x[7 + 2 * i]
             stop = 100.0 * s.spring_rate
             force = max(0.0, preload[c] + s.spring_rate * travel)
             force += stop * (max(0.0, travel - s.bump) + min(0.0, travel + s.droop))
-            out[3 + 2 * i] -= force
-            out[4 + 2 * i] -= force * side * s.spring_spacing / 2
+            out[6 + 2 * i] -= force
+            out[7 + 2 * i] -= force * side * s.spring_spacing / 2
         for i in (0, 1):
-            out[4 + 2 * i] -= self.truck.axles[i].suspension.anti_roll * x[4 + 2 * i]
+            out[7 + 2 * i] -= self.truck.axles[i].suspension.anti_roll * x[7 + 2 * i]
         return out
 
     def loads(self, x: Array, theta: float) -> Array:
-        """(7,) by virtual work of every force on a point that moves with its body."""
+        """(10,) by virtual work of every force on a point that moves with its body."""
         g, t = self.gravity(theta), self.truck
         tyred = self.wheels(x, theta)
-        bodies = [2, 0, 1, *(i for i, _, _, _ in tyred)]
+        bodies = [2, 0, 1, *(i for i, _, _ in tyred)]
         points = np.array([t.chassis.cg, *(a.body.cg for a in t.axles), *(w[1] for w in tyred)])
         weights = [GRAVITY * m * g for m in (t.chassis.mass, *(a.body.mass for a in t.axles))]
-        forces = np.array([*weights, *(f for _, _, f, _ in tyred)])
-        turns, shifts = self.frames(np.concatenate([x + STEP * np.eye(7), x - STEP * np.eye(7)]))
+        forces = np.array([*weights, *(f for _, _, f in tyred)])
+        turns, shifts = self.frames(np.concatenate([x + STEP * np.eye(10), x - STEP * np.eye(10)]))
         places = np.einsum("mbij,bj->mbi", turns[:, bodies], points) + shifts[:, bodies]
         work = np.einsum("mbi,bi->m", places, forces)
-        return self.spring_force(x) + (work[:7] - work[7:]) / (2 * STEP)
+        return self.spring_force(x) + (work[:10] - work[10:]) / (2 * STEP)
 
     def scaled(self, x: Array, theta: float) -> Array:
         """Loads over weight and wheelbase, on unknowns over the wheelbase."""
@@ -121,13 +130,13 @@ class Plain:
         return self.loads(x * self.units(), theta) / size
 
     def slopes(self, x: Array, theta: float) -> Array:
-        """(7, 7) derivatives of the scaled loads."""
-        h = 1e-5 * np.eye(7)
+        """(10, 10) derivatives of the scaled loads."""
+        h = 1e-5 * np.eye(10)
         both = [self.scaled(x + e, theta) - self.scaled(x - e, theta) for e in h]
         return np.array(both).T / 2e-5
 
     def units(self) -> Array:
-        return np.array([0.3, 1, 1, 0.3, 1, 0.3, 1])
+        return np.array([0.3, 0.3, 0.3, 1, 1, 1, 0.3, 1, 0.3, 1])
 
     def let_go(self, x: Array, theta: float) -> tuple[bool, Array]:
         """Whether it comes to rest when released at x, and where."""
@@ -175,10 +184,10 @@ def climb_to(plain: Plain, x: Array, start: float, end: float) -> Array:
     ],
 )
 def test_the_tip_is_where_it_stops_standing(truck: Truck, heading: float) -> None:
-    found = tips(truck, np.radians([heading]))
+    found = tips(truck, np.radians([heading]), 50.0)
     assert found.snaps[0] == 0
     plain, tip, close = Plain(truck, np.radians(heading)), float(found.tip[0]), np.radians(0.02)
-    x = climb_to(plain, np.zeros(7), 0.0, tip - close)
+    x = climb_to(plain, np.zeros(10), 0.0, tip - close)
     stands, end = plain.let_go(x, tip - close)
     assert stands
     np.testing.assert_allclose(end, x, atol=2e-3)
@@ -189,10 +198,10 @@ def test_the_tip_is_where_it_stops_standing(truck: Truck, heading: float) -> Non
 def test_a_snap_is_no_tip() -> None:
     """Springs go slack, the body jumps to the droop stop and stands; it tips ten degrees later."""
     truck = make_truck(chassis_cg=(-0.01, 0.0, 0.1))
-    found = tips(truck, np.radians([180.0]))
+    found = tips(truck, np.radians([180.0]), 50.0)
     snap, tip = float(found.first_snap[0]), float(found.tip[0])
     plain, close = Plain(truck, np.pi), np.radians(0.02)
-    x = climb_to(plain, np.zeros(7), 0.0, snap - close)
+    x = climb_to(plain, np.zeros(10), 0.0, snap - close)
     stands, end = plain.let_go(x, snap + close)
     assert stands
     assert np.abs(end - x).max() > 0.02

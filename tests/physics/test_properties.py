@@ -95,6 +95,8 @@ def scaled(truck: Truck, k: float) -> Truck:
             width=t.width * k,
             contact_half_width=t.contact_half_width * k,
             stiffness=t.stiffness / k,
+            lateral=t.lateral / k,
+            longitudinal=t.longitudinal / k,
         )
         suspension = replace(
             s,

@@ -23,7 +23,7 @@ def test_it_starts_level_and_ends_at_the_tip() -> None:
         np.testing.assert_allclose(found.position[0], 0.0, atol=1e-12)
         np.testing.assert_allclose(found.turn[0], np.broadcast_to(np.eye(3), (3, 3, 3)), atol=1e-12)
         stands = found.tip >= THETAS
-        for values in (found.position, found.turn, found.squash, found.heave, found.load):
+        for values in (found.position, found.turn, found.give, found.heave, found.load):
             flat = values.reshape(len(THETAS), -1)
             assert np.isfinite(flat[stands]).all()
             assert np.isnan(flat[~stands]).all()
@@ -41,7 +41,7 @@ def test_loads_carry_the_weight_and_wheels_touch() -> None:
         axle = truck.axles[i]
         hub = np.array([axle.x, side * axle.track / 2, axle.tyre.radius])
         turn, shift = found.turn[stands, i], found.position[stands, i]
-        centre = turn @ hub + shift + found.squash[stands, w, None] * turn[:, :, 2]
+        centre = turn @ hub + shift + np.einsum("nij,nj->ni", turn, found.give[stands, w])
         low = centre[:, 2] - axle.tyre.radius * np.sqrt(1 - turn[:, 2, 1] ** 2)
         loaded = found.load[stands, w] > 1e-9
         np.testing.assert_allclose(low[loaded], 0.0, atol=1e-10)
