@@ -18,7 +18,8 @@ from crossfall.statics.compliant import NO_SLIDE, tips_at
 from crossfall.truck.model import Array, Axle, Body, Carrier, Truck, frozen
 
 CARRIERS: tuple[Carrier, ...] = get_args(Carrier)
-STEP = 0.005  # of the truck's mass: large to the answer's accuracy, small to the truck
+STEP = 0.003  # of the truck's mass, and
+REACH = 0.3  # of its wheelbase: large to the answer's accuracy, small to the truck
 
 
 @dataclass(frozen=True)
@@ -53,7 +54,7 @@ def tip_gradient(
     """
     heading = np.atleast_1d(np.asarray(headings, dtype=np.float64))
     count, against = len(heading), np.broadcast_to(np.asarray(rail, dtype=bool), heading.shape)
-    places = np.vstack([np.zeros(3), truck.wheelbase * np.eye(3)])
+    places = np.vstack([np.zeros(3), REACH * truck.wheelbase * np.eye(3)])
     step = STEP * sum(_body(truck, c).mass for c in CARRIERS)
     steps = (step, -step)
     builds = [truck, *(added(truck, c, p, m) for c in CARRIERS for p in places for m in steps)]
@@ -67,7 +68,7 @@ def tip_gradient(
             tip[:, at] = found.reshape(len(builds), -1)
     rates = (tip[1::2] - tip[2::2]) / (2 * step)
     rates = rates.T.reshape(count, len(CARRIERS), 4)
-    rates[..., 1:] = (rates[..., 1:] - rates[..., :1]) / truck.wheelbase
+    rates[..., 1:] = (rates[..., 1:] - rates[..., :1]) / (REACH * truck.wheelbase)
     return TipGradient(heading, tip[0], rates)
 
 

@@ -1,4 +1,4 @@
-"""Exact derivatives of the compliant tip against the full answer worked out twice."""
+"""Derivatives of the compliant tip against the full answer worked out twice, by other steps."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from crossfall.truck.massprops import whole
 from crossfall.truck.model import Carrier, Truck
 from support import make_truck
 
-HEADINGS = np.radians([0.0, 35.0, 90.0, 137.0, 180.0, 270.0])
+HEADINGS = np.radians([12.0, 35.0, 95.0, 137.0, 195.0, 262.0])  # two things at once at none
 PLACES: tuple[tuple[Carrier, tuple[float, float, float]], ...] = (
     ("chassis", (0.05, 0.02, 0.15)),
     ("front axle", (0.16, -0.03, 0.05)),
@@ -23,26 +23,30 @@ TRUCKS = (
 )
 
 
+GRIP = 0.9
+CLOSE = np.radians(0.003)  # of tip, per 10 g or 10 mm: what is promised, or else a hundredth
+
+
 @pytest.mark.parametrize("truck", TRUCKS)
 def test_added_mass(truck: Truck) -> None:
-    mass, exact = 1e-4, tip_gradient(truck, HEADINGS)
+    mass, found = 0.01, tip_gradient(truck, HEADINGS, GRIP, rail=True)
     changed = [added(truck, c, p, m) for c, p in PLACES for m in (mass, -mass)]
-    found = tips(changed, HEADINGS).tip
+    again = tips(changed, HEADINGS, GRIP, rail=True).tip
     for i, (carrier, place) in enumerate(PLACES):
-        wanted = (found[2 * i] - found[2 * i + 1]) / (2 * mass)
-        by_hand = exact.per_mass(carrier, np.array(place))[:, 0]
-        np.testing.assert_allclose(by_hand, wanted, rtol=1e-4, atol=1e-6)
+        wanted = (again[2 * i] - again[2 * i + 1]) / 2
+        said = mass * found.per_mass(carrier, np.array(place))[:, 0]
+        np.testing.assert_allclose(said, wanted, rtol=0.01, atol=CLOSE)
 
 
 def test_moved_mass() -> None:
-    truck, mass, step = TRUCKS[0], 0.05, 1e-4
+    truck, mass, step = TRUCKS[0], 0.05, 0.01
     at = np.array([0.02, 0.01, 0.13])
     loaded = added(truck, "chassis", at, mass)
-    exact = tip_gradient(loaded, HEADINGS).per_move("chassis", mass)
+    said = step * tip_gradient(loaded, HEADINGS, GRIP, rail=True).per_move("chassis", mass)
     shifts = step * np.concatenate([np.eye(3), -np.eye(3)])
-    found = tips([added(truck, "chassis", at + s, mass) for s in shifts], HEADINGS).tip
-    wanted = (found[:3] - found[3:]) / (2 * step)
-    np.testing.assert_allclose(exact, wanted.T, rtol=1e-3, atol=1e-5)
+    moved = [added(truck, "chassis", at + s, mass) for s in shifts]
+    again = tips(moved, HEADINGS, GRIP, rail=True).tip
+    np.testing.assert_allclose(said, (again[:3] - again[3:]).T / 2, rtol=0.01, atol=CLOSE)
 
 
 def test_adding_and_its_coefficients() -> None:
