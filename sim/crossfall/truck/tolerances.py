@@ -75,18 +75,18 @@ class _Kind:
 
 _KINDS = (
     _Kind("track", "", "track_tol_mm", "track_mm", "track", "m"),
-    _Kind("tyre, radius", "tyre", "radius_tol_mm", "radius_mm", "radius", "m"),
-    _Kind("tyre, half width of contact", "tyre", "contact_half_width_tol_mm",
+    _Kind("tyre radius", "tyre", "radius_tol_mm", "radius_mm", "radius", "m"),
+    _Kind("tyre contact half-width", "tyre", "contact_half_width_tol_mm",
           "contact_half_width_mm", "contact_half_width", "m"),
-    _Kind("tyre, vertical stiffness", "tyre", "stiffness_tol_n_per_mm",
+    _Kind("tyre vertical stiffness", "tyre", "stiffness_tol_n_per_mm",
           "tyre_percent", "stiffness", "N/m"),
-    _Kind("tyre, lateral stiffness", "tyre", "lateral_tol_n_per_mm",
+    _Kind("tyre lateral stiffness", "tyre", "lateral_tol_n_per_mm",
           "tyre_along_percent", "lateral", "N/m"),
-    _Kind("tyre, longitudinal stiffness", "tyre", "longitudinal_tol_n_per_mm",
+    _Kind("tyre longitudinal stiffness", "tyre", "longitudinal_tol_n_per_mm",
           "tyre_along_percent", "longitudinal", "N/m"),
-    _Kind("springs, rate", "suspension", "spring_tol_n_per_mm",
+    _Kind("spring rate", "suspension", "spring_tol_n_per_mm",
           "spring_percent", "spring_rate", "N/m"),
-    _Kind("springs, spacing", "suspension", "spring_spacing_tol_mm",
+    _Kind("spring spacing", "suspension", "spring_spacing_tol_mm",
           "spring_spacing_mm", "spring_spacing", "m"),
     _Kind("roll centre", "suspension", "roll_centre_tol_mm",
           "roll_centre_mm", "roll_centre_height", "m"),
@@ -96,6 +96,20 @@ _KINDS = (
           "anti_roll_percent", "anti_roll", "N m/rad"),
 )  # fmt: skip
 _SI: dict[Unit, float] = {"m": 1e-3, "N/m": 1e3, "N m/rad": 1e-3 * degrees(1), "rad": radians(1)}
+
+
+_KEYS = {k.field: k.key for k in _KINDS} | {
+    "wheelbase": "wheelbase_mm",
+    "heave_lean": "lean_percent",
+}
+NOT_MEASURED = "an assumption: no published number was found for small foam-filled tyres"
+
+
+def reason(one: UncertainInput) -> str:
+    """Why an input may be out by so much, or nothing where the file itself says so."""
+    if one.basis == "default":
+        return DEFAULTS[_KEYS[one.fields[0].rpartition(".")[2]]].why
+    return NOT_MEASURED if one.basis == "assumed" else ""
 
 
 def general(tolerance: ToleranceSpec | None, key: str) -> tuple[float, Basis]:
@@ -184,7 +198,7 @@ def _lean(
         if given.percent_tol is not None:
             points, basis = given.percent_tol, "file"
         half = points / 100 * float(whole(truck).cg[2]) / truck.wheelbase * cos(lean) ** 2
-    words = f"{name} lean of the heave axis ({'anti-dive' if name == 'front' else 'anti-squat'})"
+    words = f"{name} {'anti-dive' if name == 'front' else 'anti-squat'}, lean of the heave axis"
     field = f"{name}.suspension.heave_lean"
     return UncertainInput(
         words, "rad", lean - half, lean, lean + half, "rectangular", basis, (field,)
@@ -199,7 +213,7 @@ def _ratio(spec: TruckSpec) -> list[UncertainInput]:
         for field in ("lateral", "longitudinal")
         if _guessed(end, field)
     )
-    words = "tyres, stiffness along the ground over the vertical one"
+    words = "tyre stiffness along the ground over the vertical one"
     low, likely, high = TANGENTIAL_RATIO
     one = UncertainInput(words, "1", low, likely, high, "triangular", "assumed", fields)
     return [one] if fields else []

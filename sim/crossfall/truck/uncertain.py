@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
-from math import sqrt
+from math import degrees, radians, sqrt
 from typing import Any
 
 import numpy as np
@@ -21,6 +21,13 @@ from crossfall.truck.model import Array, Axle, Truck, UncertainInput
 _ENDS = ("front", "rear")
 # Stiffnesses and their ratio change by a factor, lengths and angles by a difference.
 _FACTORS = ("N/m", "N m/rad", "1")
+_SHOWN = {
+    "m": ("mm", 1e3),
+    "N/m": ("N/mm", 1e-3),
+    "N m/rad": ("N mm/deg", 1e3 * radians(1)),
+    "rad": ("deg", degrees(1)),
+    "1": ("", 1.0),
+}
 
 
 def quantile(one: UncertainInput, unit: ArrayLike) -> Array:
@@ -48,6 +55,12 @@ def sd(one: UncertainInput) -> float:
     if one.shape == "rectangular":
         return (high - low) / sqrt(12)
     return sqrt((high - low) ** 2 - (likely - low) * (high - likely)) / sqrt(18)
+
+
+def shown(one: UncertainInput) -> tuple[str, float, float, float]:
+    """Its unit in a chassis file, and low, likely and high in that unit."""
+    unit, scale = _SHOWN[one.unit]
+    return unit, one.low * scale, one.likely * scale, one.high * scale
 
 
 def varied(truck: Truck, changes: Mapping[int, float]) -> Truck:
