@@ -11,7 +11,7 @@ from dataclasses import replace
 import numpy as np
 
 from crossfall.truck.massprops import steiner
-from crossfall.truck.model import WHEELS, Array, Body, Part, Truck, frozen
+from crossfall.truck.model import WHEELS, Array, Axle, Body, Part, Truck, frozen
 
 BODIES = ("chassis", "front axle", "rear axle", *WHEELS)
 _MIRROR = np.array([1.0, -1.0, 1.0])
@@ -88,13 +88,46 @@ def with_tracks(truck: Truck, front: float, rear: float) -> Truck:
     for name, axle, track in (("front", truck.front, front), ("rear", truck.rear, rear)):
         half = (track - axle.track) / 2
         out[f"{name} left"], out[f"{name} right"] = np.array([[0, half, 0], [0, -half, 0]])
-    parts = [_shifted(p, out[p.carrier]) if p.carrier in out else p for p in truck.parts]
     wider = replace(
         truck,
         front=replace(truck.front, track=front),
         rear=replace(truck.rear, track=rear),
     )
-    return reassemble(wider, parts)
+    return with_carriers_moved(wider, out)
+
+
+def with_carriers_moved(truck: Truck, by: Mapping[str, Array]) -> Truck:
+    """The truck with all that is on some of BODIES moved by (3,) m.
+
+    A link's middle follows its axle's end by half; its turn and length are kept, which is of
+    second order.
+    """
+    if not truck.parts:  # a truck made by hand
+        return _with_bodies_moved(truck, by)
+    parts = [
+        _shifted(p, by[p.carrier] / (2 if 0 < p.unsprung < 1 else 1)) if p.carrier in by else p
+        for p in truck.parts
+    ]
+    return reassemble(truck, parts)
+
+
+def _with_bodies_moved(truck: Truck, by: Mapping[str, Array]) -> Truck:
+    def moved(body: Body, name: str) -> Body:
+        return replace(body, cg=frozen(body.cg + by[name])) if name in by else body
+
+    def axle(name: str, old: Axle) -> Axle:
+        left, right = (
+            moved(w, f"{name} {side}")
+            for w, side in zip(old.wheels, ("left", "right"), strict=True)
+        )
+        return replace(old, body=moved(old.body, f"{name} axle"), wheels=(left, right))
+
+    return replace(
+        truck,
+        chassis=moved(truck.chassis, "chassis"),
+        front=axle("front", truck.front),
+        rear=axle("rear", truck.rear),
+    )
 
 
 def _shifted(part: Part, by: Array) -> Part:

@@ -26,6 +26,7 @@ from crossfall.truck.pieces import pieces, setting
 from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.read import Reading, Where, contained, in_memory, read_spec, read_text
 from crossfall.truck.solids import MM, Solid
+from crossfall.truck.tolerances import uncertain_inputs
 
 _NOTHING = Body(0.0, frozen(np.zeros(3)), frozen(np.zeros((3, 3))))
 
@@ -92,7 +93,8 @@ def build(
     truck = _lean(reassemble(_bare(spec), parts), spec)
     if found := checks.truck_mistakes(truck, spec, where):
         raise InputError(found)
-    return truck, (*warnings, *checks.truck_warnings(truck, where))
+    truck = replace(truck, uncertain=uncertain_inputs(truck, spec))
+    return truck, (*warnings, *checks.truck_warnings(truck, spec, where))
 
 
 def _mesh(
@@ -129,7 +131,7 @@ def _bare(spec: schema.TruckSpec) -> Truck:
     )
 
 
-def _axle(end: schema.FrontSpec | schema.RearSpec, x: float) -> Axle:
+def _axle(end: schema.AxleSpec, x: float) -> Axle:
     t, s = end.tyre, end.suspension
     tyre = Tyre(
         radius=t.radius_mm * MM,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import hypot
 
 import numpy as np
+from pydantic import BaseModel
 
 from crossfall.truck.assemble import BODIES
 from crossfall.truck.massprops import whole
@@ -15,6 +16,7 @@ from crossfall.truck.read import Where
 from crossfall.truck.ride import axle_loads, spring_preloads, tyre_loads
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.sentences import suggestion
+from crossfall.truck.toleranced import SIGNED, value_of
 
 _ENDS = ("front", "rear")
 # A roll centre higher than this many tyre radii is a slip of the pen.
@@ -24,12 +26,19 @@ _LONGEST_SQUEEZE = 0.5
 # A tyre pressed in by more than this share of its radius stands on its rim.
 _DEEPEST_SQUASH = 0.5
 _LIGHTEST = 1e-6  # kg; a body lighter than that was left empty in all but name
+# A tyre that gives along the ground this many times less or more than upwards is a slip of the pen.
+_TANGENTIAL_BOUNDS = (0.05, 20.0)
 _FAR_OUT = 1.5  # wheelbases from the middle; further out a place is probably mistyped
 
 
 def spec_mistakes(spec: TruckSpec, where: Where) -> list[Problem]:
-    """Mistakes between values: names, materials, and geometry that cannot be built."""
-    return [*_names(spec, where), *_materials(spec, where), *_geometry(spec, where)]
+    """Mistakes between values: names, materials, geometry that cannot be built, tolerances."""
+    return [
+        *_names(spec, where),
+        *_materials(spec, where),
+        *_geometry(spec, where),
+        *_general_tolerances(spec, where),
+    ]
 
 
 def _names(spec: TruckSpec, where: Where) -> list[Problem]:
@@ -87,6 +96,26 @@ def _geometry(spec: TruckSpec, where: Where) -> list[Problem]:
             what = f"is {s.roll_centre_mm:g}"
             allowed = f"a roll centre lies at most four tyre radii up, {highest:g}"
             found.append(where.problem((name, "suspension", "roll_centre_mm"), what, allowed))
+    return found
+
+
+def _general_tolerances(spec: TruckSpec, where: Where) -> list[Problem]:
+    """A tolerance for all that leaves nothing of one of them."""
+    if spec.tolerance is None:
+        return []
+    ends = (spec.front, spec.rear)
+    least = {
+        "wheelbase_mm": spec.chassis.wheelbase_mm,
+        "track_mm": min(e.track_mm for e in ends),
+        "radius_mm": min(e.tyre.radius_mm for e in ends),
+        "spring_spacing_mm": min(e.suspension.spring_spacing_mm for e in ends),
+    }
+    found = []
+    for key, value in least.items():
+        tolerance = getattr(spec.tolerance, key)
+        if tolerance is not None and tolerance >= value:
+            what = f"is {tolerance:g}, and the smallest {key} is {value:g}"
+            found.append(where.problem(("tolerance", key), what, f"less than {value:g}"))
     return found
 
 
@@ -212,8 +241,12 @@ def _upright(truck: Truck, where: Where) -> list[Problem]:
     return found
 
 
-def truck_warnings(truck: Truck, where: Where) -> list[Problem]:
+def truck_warnings(truck: Truck, spec: TruckSpec, where: Where) -> list[Problem]:
     """Things that can be meant but mostly are slips."""
+    return [*_far_parts(truck, where), *_odd_tyres(spec, where), *_loose(spec, where)]
+
+
+def _far_parts(truck: Truck, where: Where) -> list[Problem]:
     far = {}
     for part in truck.parts:
         distance = hypot(*np.asarray(part.body.cg))
@@ -221,3 +254,40 @@ def truck_warnings(truck: Truck, where: Where) -> list[Problem]:
             what = f"puts the part {distance * 1e3:.0f} mm from the truck's middle"
             far[part.row] = where.problem(("part", part.row), what, "is that meant?")
     return list(far.values())
+
+
+def _odd_tyres(spec: TruckSpec, where: Where) -> list[Problem]:
+    """Tyres that give along the ground as no tyre does, going by how they give upwards."""
+    found = []
+    low, high = _TANGENTIAL_BOUNDS
+    for name, end in zip(_ENDS, (spec.front, spec.rear), strict=True):
+        for key in ("lateral_n_per_mm", "longitudinal_n_per_mm"):
+            value = getattr(end.tyre, key)
+            ratio = 1.0 if value is None else value / end.tyre.stiffness_n_per_mm
+            if not low <= ratio <= high:
+                what = f"is {value:g}, {ratio:.2g} times the vertical stiffness"
+                allowed = f"a tyre has {low:g} to {high:g} times: is that meant?"
+                found.append(where.problem((name, "tyre", key), what, allowed))
+    return found
+
+
+def _loose(spec: TruckSpec, where: Where) -> list[Problem]:
+    """Tolerances larger than the value of which nothing need be left: they are cut there."""
+    tables: list[tuple[tuple[str | int, ...], BaseModel]] = [
+        ((name, *table), end if not table else getattr(end, table[0]))
+        for name, end in zip(_ENDS, (spec.front, spec.rear), strict=True)
+        for table in ((), ("tyre",), ("suspension",))
+    ]
+    tables += [(("part", i), part) for i, part in enumerate(spec.part)]
+    found = []
+    for path, table in tables:
+        for key in (k for k in table.model_fields_set if "_tol_" in k):
+            name = value_of(key)
+            value, tolerance = getattr(table, name, None), getattr(table, key)
+            if value is None or tolerance is None or name.startswith(SIGNED):
+                continue
+            if tolerance > value:
+                what = f"is {tolerance:g}, more than {name} itself"
+                allowed = f"it counts up to {value:g}: is that meant?"
+                found.append(where.problem((*path, key), what, allowed))
+    return found

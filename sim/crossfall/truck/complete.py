@@ -4,15 +4,19 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from crossfall.truck.checks import truck_mistakes
 from crossfall.truck.model import Truck
+from crossfall.truck.read import in_memory
 from crossfall.truck.ride import spring_preloads
-from crossfall.truck.schema import TruckSpec
+from crossfall.truck.schema import ToleranceSpec, TruckSpec
+from crossfall.truck.tolerances import DEFAULTS, ENDS, Basis
+from crossfall.truck.uncertain import shown, varied
 
 _SECTIONS = {
     "clearance": "no approach, breakover or departure angle",
     "battery": "no run time",
     "grip": "no slide angle",
-    "tolerance": "parts without their own tolerance count as exact",
+    "tolerance": "what gives no tolerance of its own has one by default",
 }
 
 
@@ -23,7 +27,9 @@ class Completeness:
     weighed, computed: how masses came about. shaped: mass whose own inertia comes from a shape or
     is given; the rest counts as compact lumps. toleranced: mass of rows with a tolerance on mass
     and place. missing: optional sections left out, with what that costs. no_tolerance, no_shape,
-    no_price: names of parts. notes: things to know that are no mistakes.
+    no_price: names of parts. assumptions: values nobody measured, a sentence each.
+    default_tolerances: what has one by default, and how much. notes: things to know that are no
+    mistakes.
     """
 
     rows: int
@@ -36,6 +42,8 @@ class Completeness:
     no_tolerance: tuple[str, ...]
     no_shape: tuple[str, ...]
     no_price: tuple[str, ...]
+    assumptions: tuple[str, ...]
+    default_tolerances: tuple[str, ...]
     notes: tuple[str, ...]
 
 
@@ -69,7 +77,9 @@ def completeness(truck: Truck, spec: TruckSpec) -> Completeness:
         no_tolerance=names(bare),
         no_shape=names(everything - shaped),
         no_price=names({i for i, p in enumerate(spec.part) if p.price == 0}),
-        notes=notes(truck),
+        assumptions=assumptions(truck),
+        default_tolerances=default_tolerances(truck, spec),
+        notes=(*notes(truck), *falls_in_tolerance(truck, spec)),
     )
 
 
@@ -78,6 +88,59 @@ def _toleranced(spec: TruckSpec, row: int) -> bool:
     mass = part.mass_tol_g is not None or (default and (default.mass_g or default.mass_percent))
     place = part.place_tol_mm is not None or (default and default.place_mm)
     return bool(mass) and bool(place)
+
+
+def assumptions(truck: Truck) -> tuple[str, ...]:
+    """What was not measured and so is assumed, a sentence each."""
+    return tuple(
+        f"{one.name} was not measured: {one.likely:g} is taken, {one.low:g} to {one.high:g} for ±"
+        for one in truck.uncertain
+        if one.basis == "assumed"
+    )
+
+
+def default_tolerances(truck: Truck, spec: TruckSpec) -> tuple[str, ...]:
+    """Every tolerance that the file leaves to default, as in `limits`."""
+    given, found = spec.tolerance or ToleranceSpec(), limits(truck, "default")
+    if given.mass_g is None and given.mass_percent is None and _any_without(spec, "mass_tol_g"):
+        found += (f"mass of a part ±{DEFAULTS['mass_percent'].value:g} %",)
+    if given.place_mm is None and _any_without(spec, "place_tol_mm"):
+        found += (f"place of a part ±{DEFAULTS['place_mm'].value:g} mm",)
+    return found
+
+
+def _any_without(spec: TruckSpec, key: str) -> bool:
+    return any(getattr(part, key) is None for part in spec.part)
+
+
+def limits(truck: Truck, basis: Basis) -> tuple[str, ...]:
+    """Every tolerance on that basis, as "front and rear track ±1 mm"; stiffnesses in percent."""
+    ends: dict[tuple[str, str], list[str]] = {}
+    for one in truck.uncertain:
+        if one.basis != basis:
+            continue
+        unit, low, likely, high = shown(one)
+        half = f"±{(high - low) / 2:.3g} {unit}"
+        if one.unit in ("N/m", "N m/rad"):
+            half = f"±{(high - low) / 2 / likely * 100:.3g} %"
+        end, _, rest = one.name.partition(" ")
+        words = (rest, end) if end in ENDS else (one.name, "")
+        ends.setdefault((words[0], half), []).append(words[1])
+    return tuple(
+        " ".join(filter(None, (" and ".join(filter(None, where)), words, half)))
+        for (words, half), where in ends.items()
+    )
+
+
+def falls_in_tolerance(truck: Truck, spec: TruckSpec) -> tuple[str, ...]:
+    """Inputs within whose own tolerance the truck cannot stand on the level, a sentence each."""
+    where, found = in_memory(spec), []
+    for number, one in enumerate(truck.uncertain):
+        unit, low, _, high = shown(one)
+        for value, told in ((one.low, low), (one.high, high)):
+            if problems := truck_mistakes(varied(truck, {number: value}), spec, where):
+                found.append(f"{one.name}: at {told:.4g} {unit}, in its range, {problems[0].what}")
+    return tuple(found)
 
 
 def notes(truck: Truck) -> tuple[str, ...]:

@@ -169,11 +169,33 @@ class Part:
 
 
 @dataclass(frozen=True)
+class UncertainInput:
+    """One number of the truck, beside its parts, that nobody knows exactly.
+
+    name: in plain words. unit: SI, or "1" for a ratio. low, likely, high: the limits and the value
+    the truck has, in that unit. shape: of the chance between the limits, even (rectangular, then
+    likely is the middle) or with its peak at likely (triangular). basis: whether the limits stand
+    in the file, are a default, or the value itself is assumed. fields: what moves with it, such
+    as "front.tyre.stiffness", "rear.track", "wheelbase".
+    """
+
+    name: str
+    unit: Literal["m", "N/m", "N m/rad", "rad", "1"]
+    low: float
+    likely: float
+    high: float
+    shape: Literal["rectangular", "triangular"]
+    basis: Literal["file", "default", "assumed"]
+    fields: tuple[str, ...]
+
+
+@dataclass(frozen=True)
 class Truck:
     """A complete truck, ready for statics and trials.
 
     chassis: everything sprung. steering_lock: rad, or None where the file gives none.
-    final_drive: motor turns per wheel turn. driven: front and rear.
+    final_drive: motor turns per wheel turn. driven: front and rear. uncertain: independent of one
+    another and of the parts' own errors; `truck.uncertain` says how to vary them.
     """
 
     name: str

@@ -13,6 +13,7 @@ from crossfall.truck import schema, shapes, solids
 from crossfall.truck.materials import MATERIALS
 from crossfall.truck.model import Array, Body, Carrier, Part, Shape, frozen
 from crossfall.truck.solids import MM, Solid
+from crossfall.truck.tolerances import of_parts
 
 G = 1e-3
 RECTANGULAR = 1 / sqrt(3)  # sd of "plus or minus a": JCGM 100:2008, 4.3.7
@@ -51,14 +52,14 @@ class Setting:
 
 def setting(part: schema.PartSpec, spec: schema.TruckSpec) -> Setting:
     """What a spec means for one of its rows."""
-    tolerance = spec.tolerance or schema.ToleranceSpec()
+    mass_tol, mass_share, place_tol = of_parts(spec.tolerance)
     return Setting(
         origins=tuple(_origin(carrier, spec) for carrier in _CARRIERS[part.on]),
         lift=spec.chassis.raise_mm * MM if part.is_link else 0.0,
         density=density(part.material, spec),
-        mass_tol=tolerance.mass_g * G,
-        mass_share=tolerance.mass_percent / 100,
-        place_tol=tolerance.place_mm * MM,
+        mass_tol=mass_tol * G,
+        mass_share=mass_share,
+        place_tol=place_tol * MM,
     )
 
 

@@ -8,7 +8,7 @@ and wheel parts therefore move along when the wheelbase or the track is changed.
 
 from __future__ import annotations
 
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any, ClassVar, Literal
 
 from pydantic import Field, StringConstraints, model_validator
 
@@ -35,6 +35,7 @@ from crossfall.truck.shapes import (
     Tube,
     mistake,
 )
+from crossfall.truck.toleranced import Toleranced, ToleranceSpec
 
 # Some are for the other file formats, which are built from the same pieces.
 __all__ = [
@@ -180,17 +181,18 @@ def _inertia_is_possible(values: tuple[float, ...]) -> None:
         )
 
 
-class ChassisSpec(Strict):
+class ChassisSpec(Toleranced):
     """The truck as a whole. raise_mm lifts everything sprung, links' upper ends included."""
 
     wheelbase_mm: Dimension
+    wheelbase_tol_mm: NotNegative | None = None
     raise_mm: Place = 0.0
     steering_lock_deg: Annotated[float, Field(gt=0, le=80)] | None = None
     final_drive: Annotated[float, Field(gt=0, le=1000)] = 1.0
     driven: Literal["both", "front", "rear"] = "both"
 
 
-class TyreSpec(Strict):
+class TyreSpec(Toleranced):
     """radius_mm is from axle centre to ground under load. See `Tyre` for the contact half-width.
 
     stiffness_n_per_mm is vertical; without lateral_n_per_mm or longitudinal_n_per_mm the middle of
@@ -203,6 +205,11 @@ class TyreSpec(Strict):
     stiffness_n_per_mm: Positive
     lateral_n_per_mm: Positive | None = None
     longitudinal_n_per_mm: Positive | None = None
+    radius_tol_mm: NotNegative | None = None
+    contact_half_width_tol_mm: NotNegative | None = None
+    stiffness_tol_n_per_mm: NotNegative | None = None
+    lateral_tol_n_per_mm: NotNegative | None = None
+    longitudinal_tol_n_per_mm: NotNegative | None = None
 
     def along_ground(self, measured: float | None) -> float:
         """N/mm, a stiffness along the ground as measured, or else as assumed."""
@@ -219,7 +226,7 @@ class TyreSpec(Strict):
         return self
 
 
-class SuspensionSpec(Strict):
+class SuspensionSpec(Toleranced):
     """One solid axle's suspension; travel counts from ride height.
 
     The heave axis leans by heave_lean_deg (positive: the axle moves forward as it compresses), or
@@ -238,11 +245,31 @@ class SuspensionSpec(Strict):
     anti_roll_n_mm_per_deg: NotNegative = 0.0
     heave_lean_deg: Annotated[float, Field(ge=-45, le=45)] | None = None
     locked: bool = False
+    spring_tol_n_per_mm: NotNegative | None = None
+    spring_spacing_tol_mm: NotNegative | None = None
+    roll_centre_tol_mm: NotNegative | None = None
+    bump_tol_mm: NotNegative | None = None
+    droop_tol_mm: NotNegative | None = None
+    anti_roll_tol_n_mm_per_deg: NotNegative | None = None
+    heave_lean_tol_deg: NotNegative | None = None
+
+    PERCENT: ClassVar = ""  # what this end's percentage is called
 
     @property
     def percent(self) -> float | None:
         """Anti-dive or anti-squat, where the file gives one."""
-        return None
+        return getattr(self, self.PERCENT, None)
+
+    @property
+    def percent_tol(self) -> float | None:
+        """Percentage points by which `percent` may be out, where the file says so."""
+        return getattr(self, self.PERCENT.replace("_percent", "_tol_percent"), None)
+
+    @model_validator(mode="after")
+    def _lean_once(self) -> SuspensionSpec:
+        if self.heave_lean_deg is not None and self.percent is not None:
+            raise mistake(self.PERCENT, "is given and so is heave_lean_deg", "keep one of the two")
+        return self
 
     @model_validator(mode="after")
     def _reaches_the_ground(self) -> SuspensionSpec:
@@ -252,48 +279,34 @@ class SuspensionSpec(Strict):
         return self
 
 
-def _one_lean(lean: float | None, percent: float | None, key: str) -> None:
-    if lean is not None and percent is not None:
-        raise mistake(key, "is given and so is heave_lean_deg", "keep one of the two")
-
-
 class FrontSuspensionSpec(SuspensionSpec):
+    PERCENT: ClassVar = "anti_dive_percent"
+
     anti_dive_percent: Annotated[float, Field(ge=-200, le=200)] | None = None
-
-    @property
-    def percent(self) -> float | None:
-        return self.anti_dive_percent
-
-    @model_validator(mode="after")
-    def _lean_once(self) -> FrontSuspensionSpec:
-        _one_lean(self.heave_lean_deg, self.anti_dive_percent, "anti_dive_percent")
-        return self
+    anti_dive_tol_percent: NotNegative | None = None
 
 
 class RearSuspensionSpec(SuspensionSpec):
+    PERCENT: ClassVar = "anti_squat_percent"
+
     anti_squat_percent: Annotated[float, Field(ge=-200, le=200)] | None = None
-
-    @property
-    def percent(self) -> float | None:
-        return self.anti_squat_percent
-
-    @model_validator(mode="after")
-    def _lean_once(self) -> RearSuspensionSpec:
-        _one_lean(self.heave_lean_deg, self.anti_squat_percent, "anti_squat_percent")
-        return self
+    anti_squat_tol_percent: NotNegative | None = None
 
 
-class FrontSpec(Strict):
+class AxleSpec(Toleranced):
     """track_mm is between the tyres' centre planes."""
 
     track_mm: Dimension
+    track_tol_mm: NotNegative | None = None
     tyre: TyreSpec
+    suspension: SuspensionSpec
+
+
+class FrontSpec(AxleSpec):
     suspension: FrontSuspensionSpec
 
 
-class RearSpec(Strict):
-    track_mm: Dimension
-    tyre: TyreSpec
+class RearSpec(AxleSpec):
     suspension: RearSuspensionSpec
 
 
@@ -352,14 +365,6 @@ class BatterySpec(Strict):
 class MaterialSpec(Strict):
     density_g_cm3: Annotated[float, Field(gt=0, le=30)]
     source: Line
-
-
-class ToleranceSpec(Strict):
-    """Plus or minus, for every part that gives none of its own."""
-
-    mass_percent: Annotated[float, Field(ge=0, le=100)] = 0.0
-    mass_g: NotNegative = 0.0
-    place_mm: NotNegative = 0.0
 
 
 class TruckSpec(Strict):

@@ -1,34 +1,128 @@
-"""Inputs of a truck that are not known exactly."""
+"""The numbers of a truck that nobody knows exactly, beside its parts: their spread, and the truck
+with other values in their place.
+
+Part rows carry their own errors (`Part.mass_sd`, `Part.place_sd`). What is here is shared by both
+sides of an axle. No file is read: a varied truck costs a fraction of a millisecond.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import Literal
+from dataclasses import replace
+from math import degrees, radians, sqrt
+from typing import Any
 
 import numpy as np
 from numpy.typing import ArrayLike
 
-from crossfall.truck.model import Array, Truck
+from crossfall.truck.assemble import with_carriers_moved
+from crossfall.truck.model import Array, Axle, Truck, UncertainInput
 
-
-@dataclass(frozen=True)
-class UncertainInput:
-    """name: in plain words. low, likely, high: SI. basis: where the range is from."""
-
-    name: str
-    low: float
-    likely: float
-    high: float
-    shape: Literal["rectangular", "triangular"]
-    basis: Literal["file", "default", "assumed"]
-    fields: tuple[str, ...]
+_ENDS = ("front", "rear")
+# Stiffnesses and their ratio change by a factor, lengths and angles by a difference.
+_FACTORS = ("N/m", "N m/rad", "1")
+_SHOWN = {
+    "m": ("mm", 1e3),
+    "N/m": ("N/mm", 1e-3),
+    "N m/rad": ("N mm/deg", 1e3 * radians(1)),
+    "rad": ("deg", degrees(1)),
+    "1": ("", 1.0),
+}
 
 
 def quantile(one: UncertainInput, unit: ArrayLike) -> Array:
+    """The values below which an input lies with the chances `unit` (0 to 1, any shape)."""
     u = np.asarray(unit, dtype=np.float64)
-    return np.asarray(one.low + u * (one.high - one.low))
+    low, likely, high = one.low, one.likely, one.high
+    if one.shape == "rectangular":
+        return np.asarray(low + u * (high - low))
+    left = (likely - low) / (high - low)
+    rising = low + np.sqrt(u * (high - low) * (likely - low))
+    falling = high - np.sqrt((1 - u) * (high - low) * (high - likely))
+    return np.where(u < left, rising, falling)
+
+
+def mean(one: UncertainInput) -> float:
+    """Its mean, in its own unit."""
+    if one.shape == "rectangular":
+        return (one.low + one.high) / 2
+    return (one.low + one.likely + one.high) / 3
+
+
+def sd(one: UncertainInput) -> float:
+    """Its standard deviation, in its own unit: JCGM 100:2008, 4.3.7, for the rectangular one."""
+    low, likely, high = one.low, one.likely, one.high
+    if one.shape == "rectangular":
+        return (high - low) / sqrt(12)
+    return sqrt((high - low) ** 2 - (likely - low) * (high - likely)) / sqrt(18)
+
+
+def shown(one: UncertainInput) -> tuple[str, float, float, float]:
+    """Its unit in a chassis file, and low, likely and high in that unit."""
+    unit, scale = _SHOWN[one.unit]
+    return unit, one.low * scale, one.likely * scale, one.high * scale
 
 
 def varied(truck: Truck, changes: Mapping[int, float]) -> Truck:
-    return truck
+    """The truck with inputs of `truck.uncertain`, by number, at other values, SI.
+
+    A change counts from the likely value, so that a truck changed since it was built keeps its
+    changes; and so a varied truck must not be varied again. The track moves the wheels out, the
+    wheelbase the axles apart by half each, the radius lifts axle and wheels, all with what is on
+    them and links by half. The chassis stays: its heights are measured from the ground.
+    """
+    factors: dict[str, float] = {}
+    shifts: dict[str, float] = {}
+    for number, value in changes.items():
+        one = truck.uncertain[number]
+        if value == one.likely:
+            continue
+        for name in one.fields:
+            if one.unit in _FACTORS:
+                factors[name] = factors.get(name, 1.0) * value / one.likely
+            else:
+                shifts[name] = shifts.get(name, 0.0) + value - one.likely
+    if not factors and not shifts:
+        return truck
+    front, rear = (
+        _axle(name, axle, factors, shifts) for name, axle in zip(_ENDS, truck.axles, strict=True)
+    )
+    stretch = shifts.get("wheelbase", 0.0) / 2
+    if stretch:
+        front, rear = replace(front, x=front.x + stretch), replace(rear, x=rear.x - stretch)
+    moved = _moved(shifts)
+    changed = replace(truck, front=front, rear=rear)
+    return with_carriers_moved(changed, moved) if moved else changed
+
+
+def _axle(name: str, axle: Axle, factors: Mapping[str, float], shifts: Mapping[str, float]) -> Axle:
+    """One axle with its numbers changed, its bodies still where they were."""
+    values: dict[str, dict[str, Any]] = {}
+    for change, among in ((float.__mul__, factors), (float.__add__, shifts)):
+        for key, by in among.items():
+            end, _, rest = key.partition(".")
+            if end != name:
+                continue
+            table, _, field = rest.rpartition(".")
+            old = float(getattr(getattr(axle, table) if table else axle, field))
+            values.setdefault(table, {})[field] = change(old, by)
+    new = axle
+    if "tyre" in values:
+        new = replace(new, tyre=replace(axle.tyre, **values["tyre"]))
+    if "suspension" in values:
+        new = replace(new, suspension=replace(axle.suspension, **values["suspension"]))
+    return replace(new, track=values[""]["track"]) if "" in values else new
+
+
+def _moved(shifts: Mapping[str, float]) -> dict[str, Array]:
+    """(3,) m by which each body moves along, those that stay left out."""
+    along = shifts.get("wheelbase", 0.0) / 2
+    found: dict[str, Array] = {}
+    for name, ahead in zip(_ENDS, (along, -along), strict=True):
+        out = shifts.get(f"{name}.track", 0.0) / 2
+        up = shifts.get(f"{name}.tyre.radius", 0.0)
+        for place, across in (("axle", 0.0), ("left", out), ("right", -out)):
+            by = np.array([ahead, across, up])
+            if by.any():
+                found[f"{name} {place}"] = by
+    return found

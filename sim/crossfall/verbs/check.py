@@ -64,9 +64,30 @@ def _answer(loaded: Any, c: Any) -> dict[str, Any]:
         "no_tolerance": c.no_tolerance,
         "no_shape": c.no_shape,
         "no_price": c.no_price,
+        "assumptions": c.assumptions,
+        "default_tolerances": c.default_tolerances,
+        "uncertain": [_uncertain(one) for one in loaded.truck.uncertain],
         "notes": c.notes,
         "problems": [],
         "warnings": [_problem(p) for p in loaded.warnings],
+    }
+
+
+def _uncertain(one: Any) -> dict[str, Any]:
+    """One input that may be out, in the file's unit."""
+    from crossfall.truck.tolerances import reason
+    from crossfall.truck.uncertain import shown
+
+    unit, low, likely, high = shown(one)
+    return {
+        "name": one.name,
+        "unit": unit,
+        "low": low,
+        "likely": likely,
+        "high": high,
+        "shape": one.shape,
+        "basis": one.basis,
+        "why": reason(one),
     }
 
 
@@ -80,9 +101,15 @@ def _show(loaded: Any, c: Any) -> None:
     out.print(
         f"  mass with a shape   {c.shaped * 100:3.0f} %" + _names(c.no_shape, "compact lumps")
     )
-    out.print(f"  mass with tolerance {c.toleranced * 100:3.0f} %" + _names(c.no_tolerance, "none"))
+    out.print(
+        f"  mass with tolerance {c.toleranced * 100:3.0f} %" + _names(c.no_tolerance, "by default")
+    )
     for section, cost in c.missing:
         out.print(f"  no \\[{section}]: {cost}")
+    for assumption in c.assumptions:
+        out.print(f"  assumed: {escape(assumption)}")
+    if c.default_tolerances:
+        out.print(f"  tolerances by default: {escape('; '.join(c.default_tolerances))}")
     for note in c.notes:
         out.print(f"  note: {escape(note)}")
     for warning in loaded.warnings:

@@ -45,6 +45,11 @@ VALUES = [
     ("battery.capacity_mah", 1800),
     ("part.pack.price", 30.5),
     ("part.link.chassis_end_mm", [-20, 28, 90]),
+    ("chassis.wheelbase_tol_mm", 0.5),
+    ("both.tyre.stiffness_tol_n_per_mm", 0.8),
+    ("rear.tyre.lateral_n_per_mm", 3.1),
+    ("rear.suspension.heave_lean_tol_deg", 2),
+    ("tolerance.travel_mm", 2),
 ]
 
 

@@ -88,6 +88,25 @@ ONE_MISTAKE = [
     ('on = "every wheel"', 'on = "every wheel"\nmirror = true', "mirror = true\nmass_g = 150",
      "part.wheel.mirror", "by themselves"),
     ("place_tol_mm = 3", "place_tol_mm = -3", "place_tol", "part.pack.place_tol_mm", "0 or more"),
+    ("track_mm = 170", "track_mm = 170\ntrack_tol_mm = -1", "track_tol", "front.track_tol_mm",
+     "0 or more"),
+    ("track_mm = 170", "track_mm = 170\ntrack_tol_mm = nan", "track_tol", "front.track_tol_mm",
+     "finite"),
+    ("wheelbase_mm = 313", "wheelbase_mm = 313\nwheelbase_tol_mm = 400", "wheelbase_tol",
+     "chassis.wheelbase_tol_mm", "more than wheelbase_mm itself"),
+    ("per_mm = 5\n", "per_mm = 5\nstiffness_tol_n_per_mm = 5\n", "stiffness_tol",
+     "front.tyre.stiffness_tol_n_per_mm", "as much as stiffness_n_per_mm itself"),
+    ("per_mm = 5\n", "per_mm = 5\nlateral_tol_n_per_mm = 1\n", "lateral_tol",
+     "front.tyre.lateral_tol_n_per_mm", "without lateral_n_per_mm"),
+    ("per_mm = 5\n", "per_mm = 5\nlateral_n_per_mm = 0\n", "lateral_n",
+     "front.tyre.lateral_n_per_mm", "more than 0"),
+    ("droop_mm = 15", "droop_mm = 15\nheave_lean_tol_deg = 2", "heave_lean_tol",
+     "front.suspension.heave_lean_tol_deg", "without heave_lean_deg"),
+    ("droop_mm = 15", "droop_mm = 15\nanti_squat_tol_percent = 2", "anti_squat_tol",
+     "front.suspension.anti_squat_tol_percent", "not a known"),
+    ("place_mm = 2", "place_mm = 2\ntrack_mm = 200", "track_mm = 200", "tolerance.track_mm", "170"),
+    ("place_mm = 2", "place_mm = 2\nspring_percent = 100", "spring_p", "tolerance.spring_percent",
+     "less than 100"),
 ]  # fmt: skip
 
 
@@ -154,6 +173,25 @@ def test_a_part_far_out_is_a_warning_only(tmp_path):
     loaded = load(tmp_path, changed(("at_mm = [20, 0, 100]", "at_mm = [200, 0, 600]")))
     (warning,) = loaded.warnings
     assert warning.key == "part.pack"
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "key", "words"),
+    [
+        ("per_mm = 5\n", "per_mm = 5\nlateral_n_per_mm = 300\n", "front.tyre.lateral_n_per_mm",
+         "60 times the vertical stiffness"),
+        ("per_mm = 5\n", "per_mm = 5\nlongitudinal_n_per_mm = 0.2\n",
+         "front.tyre.longitudinal_n_per_mm", "0.04 times"),
+        ("droop_mm = 15", "droop_mm = 15\ndroop_tol_mm = 16", "front.suspension.droop_tol_mm",
+         "more than droop_mm itself; it counts up to 15"),
+        ("mass_tol_g = 1", "mass_tol_g = 251", "part.pack.mass_tol_g", "more than mass_g itself"),
+    ],
+)  # fmt: skip
+def test_values_that_are_odd_but_possible_are_warnings(tmp_path, old, new, key, words):
+    (warning,) = load(tmp_path, changed((old, new))).warnings
+    assert warning.key == key
+    assert words in f"{warning.what}; {warning.allowed}"
+    assert warning.line == line_of(changed((old, new)), key.rpartition(".")[2])
 
 
 @pytest.mark.parametrize(

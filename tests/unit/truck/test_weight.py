@@ -159,6 +159,20 @@ def test_completeness_counts_mass(tmp_path):
     assert found.no_tolerance == ()
     assert found.no_price == ("frame", "pack", "cover", "axle tube", "link", "wheel")
     assert found.notes == ()
+    (ratio,) = found.assumptions
+    assert "not measured: 0.6 is taken, 0.3 to 1" in ratio
+    assert "front and rear track ±1 mm" in found.default_tolerances
+    assert "front and rear tyre vertical stiffness ±20 %" in found.default_tolerances
+
+
+def test_a_tolerance_in_which_the_truck_falls_over_is_remarked_on(tmp_path):
+    soft = changed(
+        ("spring_n_per_mm = 0.2\n", "spring_n_per_mm = 0.2\nspring_tol_n_per_mm = 0.19\n")
+    )
+    loaded = load(tmp_path, soft)
+    (note,) = completeness(loaded.truck, loaded.spec).notes
+    assert note.startswith("front spring rate: at 0.01 N/mm")
+    assert "cannot hold" in note
 
 
 def test_without_a_default_tolerance_parts_are_named(tmp_path):
@@ -167,6 +181,7 @@ def test_without_a_default_tolerance_parts_are_named(tmp_path):
     found = completeness(loaded.truck, loaded.spec)
     assert found.no_tolerance == ("frame", "cover", "axle tube", "link", "wheel")
     assert found.toleranced == pytest.approx(0.250 / whole(loaded.truck).mass)
+    assert found.default_tolerances[-2:] == ("mass of a part ±5 %", "place of a part ±3 mm")
 
 
 def test_slack_springs_are_remarked_on(tmp_path):

@@ -60,6 +60,20 @@ def test_check_says_how_complete_a_file_is():
     assert "no mistakes" in run.output
 
 
+def test_check_names_what_is_assumed():
+    answer = ask("check", "bramble")
+    basis = {one["name"]: one["basis"] for one in answer["uncertain"]}
+    assert basis["front track"] == "file"
+    assert basis["front roll centre"] == "default"
+    (assumed,) = [one for one in answer["uncertain"] if one["basis"] == "assumed"]
+    assert (assumed["low"], assumed["likely"], assumed["high"]) == (0.3, 0.6, 1.0)
+    assert assumed["why"]
+    run = CliRunner().invoke(crossfall, ["check", "bramble"], env={"COLUMNS": "1000"})
+    for sentence in (*answer["assumptions"], *answer["default_tolerances"]):
+        assert sentence in run.output
+    assert ask("check", "thistle")["assumptions"] == []  # measured both ways
+
+
 def test_check_gives_mistakes_as_data(tmp_path: Path):
     path = tmp_path / "bad.toml"
     path.write_text("format = 3\nnmae = 'x'\n")

@@ -1,0 +1,219 @@
+"""How far every number of a chassis file may be out: as the file says, or else by default."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import cos, degrees, radians
+from types import MappingProxyType
+from typing import Literal
+
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import TANGENTIAL_RATIO, Suspension, Truck, UncertainInput
+from crossfall.truck.schema import AxleSpec, SuspensionSpec, TruckSpec
+from crossfall.truck.toleranced import ToleranceSpec
+
+Unit = Literal["m", "N/m", "N m/rad", "rad", "1"]
+Basis = Literal["file", "default", "assumed"]
+ENDS = ("front", "rear")
+
+
+@dataclass(frozen=True)
+class Default:
+    """Plus or minus where a file says nothing, in its [tolerance] key's unit, and why so much."""
+
+    value: float
+    why: str
+
+
+DEFAULTS: MappingProxyType[str, Default] = MappingProxyType(
+    {
+        "mass_percent": Default(
+            5.0, "an assumption: a part weighed with its screws, or a density as tabled"
+        ),
+        "place_mm": Default(3.0, "an assumption: by eye along a ruler, to the middle of a part"),
+        "wheelbase_mm": Default(1.0, "common practice, no source: a ruler between wheel centres"),
+        "track_mm": Default(1.0, "common practice, no source: a ruler between tyre middles"),
+        "radius_mm": Default(1.0, "common practice, no source: a ruler up to the wheel nut"),
+        "contact_half_width_mm": Default(
+            2.0, "an assumption: where a soft tread leaves off carrying is seen, not measured"
+        ),
+        "tyre_percent": Default(
+            20.0, "an assumption: millimetres of squash read off a ruler, and foams differ"
+        ),
+        "tyre_along_percent": Default(
+            15.0, "an assumption: a luggage scale and a ruler at a wheel that is held"
+        ),
+        "spring_percent": Default(
+            10.0, "common practice, no source: what makers of springs let them differ by"
+        ),
+        "spring_spacing_mm": Default(2.0, "common practice, no source: a ruler past the axle"),
+        "roll_centre_mm": Default(6.0, "an assumption: constructed from links, seldom measured"),
+        "travel_mm": Default(1.5, "common practice, no source: a ruler along a damper's shaft"),
+        "anti_roll_percent": Default(20.0, "an assumption: seldom measured"),
+        "lean_percent": Default(
+            30.0, "an assumption: constructed from links, and the CG height goes into it"
+        ),
+    }
+)
+
+
+@dataclass(frozen=True)
+class _Kind:
+    """A value of each axle that may be out.
+
+    table: where it stands below the axle in the file, and `field` in the truck. tol: the table's
+    own key for its tolerance. key: of [tolerance].
+    """
+
+    words: str
+    table: Literal["", "tyre", "suspension"]
+    tol: str
+    key: str
+    field: str
+    unit: Unit
+
+
+_KINDS = (
+    _Kind("track", "", "track_tol_mm", "track_mm", "track", "m"),
+    _Kind("tyre radius", "tyre", "radius_tol_mm", "radius_mm", "radius", "m"),
+    _Kind("tyre contact half-width", "tyre", "contact_half_width_tol_mm",
+          "contact_half_width_mm", "contact_half_width", "m"),
+    _Kind("tyre vertical stiffness", "tyre", "stiffness_tol_n_per_mm",
+          "tyre_percent", "stiffness", "N/m"),
+    _Kind("tyre lateral stiffness", "tyre", "lateral_tol_n_per_mm",
+          "tyre_along_percent", "lateral", "N/m"),
+    _Kind("tyre longitudinal stiffness", "tyre", "longitudinal_tol_n_per_mm",
+          "tyre_along_percent", "longitudinal", "N/m"),
+    _Kind("spring rate", "suspension", "spring_tol_n_per_mm",
+          "spring_percent", "spring_rate", "N/m"),
+    _Kind("spring spacing", "suspension", "spring_spacing_tol_mm",
+          "spring_spacing_mm", "spring_spacing", "m"),
+    _Kind("roll centre", "suspension", "roll_centre_tol_mm",
+          "roll_centre_mm", "roll_centre_height", "m"),
+    _Kind("bump travel", "suspension", "bump_tol_mm", "travel_mm", "bump", "m"),
+    _Kind("droop travel", "suspension", "droop_tol_mm", "travel_mm", "droop", "m"),
+    _Kind("anti-roll bar", "suspension", "anti_roll_tol_n_mm_per_deg",
+          "anti_roll_percent", "anti_roll", "N m/rad"),
+)  # fmt: skip
+_SI: dict[Unit, float] = {"m": 1e-3, "N/m": 1e3, "N m/rad": 1e-3 * degrees(1), "rad": radians(1)}
+
+
+_KEYS = {k.field: k.key for k in _KINDS} | {
+    "wheelbase": "wheelbase_mm",
+    "heave_lean": "lean_percent",
+}
+NOT_MEASURED = "an assumption: no published number was found for small foam-filled tyres"
+
+
+def reason(one: UncertainInput) -> str:
+    """Why an input may be out by so much, or nothing where the file itself says so."""
+    if one.basis == "default":
+        return DEFAULTS[_KEYS[one.fields[0].rpartition(".")[2]]].why
+    return NOT_MEASURED if one.basis == "assumed" else ""
+
+
+def general(tolerance: ToleranceSpec | None, key: str) -> tuple[float, Basis]:
+    """What a key of [tolerance] comes to, in its unit, and whether the file says so."""
+    given = None if tolerance is None else getattr(tolerance, key)
+    return (DEFAULTS[key].value, "default") if given is None else (given, "file")
+
+
+def of_parts(tolerance: ToleranceSpec | None) -> tuple[float, float, float]:
+    """Plus or minus of parts that say nothing: g, share of the mass (they add), and mm."""
+    place = general(tolerance, "place_mm")[0]
+    if tolerance is None or (tolerance.mass_g is None and tolerance.mass_percent is None):
+        return 0.0, DEFAULTS["mass_percent"].value / 100, place
+    return tolerance.mass_g or 0.0, (tolerance.mass_percent or 0.0) / 100, place
+
+
+def uncertain_inputs(truck: Truck, spec: TruckSpec) -> tuple[UncertainInput, ...]:
+    """All that may be out in a truck built from this spec, beside its parts, in a fixed order.
+
+    What cannot be out is left out: a tolerance of 0, a value of 0 that has to be positive, and
+    the suspension of a locked axle.
+    """
+    own = spec.chassis.wheelbase_tol_mm
+    found = [_even("wheelbase", truck.wheelbase, own, "wheelbase_mm", spec, "m", ("wheelbase",))]
+    for name, axle, end in zip(ENDS, truck.axles, (spec.front, spec.rear), strict=True):
+        guessed = [f for f in ("lateral", "longitudinal") if _guessed(end, f)]
+        for kind in _KINDS:
+            if kind.field in guessed or (kind.table == "suspension" and axle.suspension.locked):
+                continue
+            table, given = (getattr(v, kind.table) if kind.table else v for v in (axle, end))
+            moved = [kind.field, *(guessed if kind.field == "stiffness" else ())]
+            found.append(
+                _even(
+                    f"{name} {kind.words}",
+                    getattr(table, kind.field),
+                    getattr(given, kind.tol),
+                    kind.key,
+                    spec,
+                    kind.unit,
+                    tuple(".".join(filter(None, (name, kind.table, f))) for f in moved),
+                )
+            )
+        if not axle.suspension.locked:
+            found.append(_lean(name, truck, axle.suspension, end.suspension, spec))
+    found += _ratio(spec)
+    return tuple(one for one in found if one.high > one.low)
+
+
+def _guessed(end: AxleSpec, field: str) -> bool:
+    return getattr(end.tyre, f"{field}_n_per_mm") is None
+
+
+def _even(
+    words: str,
+    likely: float,
+    own: float | None,
+    key: str,
+    spec: TruckSpec,
+    unit: Unit,
+    fields: tuple[str, ...],
+) -> UncertainInput:
+    """An input as likely anywhere between its limits. own: its table's tolerance, file's unit."""
+    basis: Basis
+    if own is not None:
+        half, basis = own * _SI[unit], "file"
+    else:
+        amount, basis = general(spec.tolerance, key)
+        half = amount * (likely / 100 if key.endswith("percent") else _SI[unit])
+    half = min(half, likely)
+    return UncertainInput(
+        words, unit, likely - half, likely, likely + half, "rectangular", basis, fields
+    )
+
+
+def _lean(
+    name: str, truck: Truck, suspension: Suspension, given: SuspensionSpec, spec: TruckSpec
+) -> UncertainInput:
+    """The lean of a heave axis. Percentage points make of it what they do at the truck's own CG
+    height and wheelbase, to first order: see SuspensionSpec."""
+    lean = suspension.heave_lean
+    basis: Basis
+    if given.heave_lean_tol_deg is not None:
+        half, basis = radians(given.heave_lean_tol_deg), "file"
+    else:
+        points, basis = general(spec.tolerance, "lean_percent")
+        if given.percent_tol is not None:
+            points, basis = given.percent_tol, "file"
+        half = points / 100 * float(whole(truck).cg[2]) / truck.wheelbase * cos(lean) ** 2
+    words = f"{name} {'anti-dive' if name == 'front' else 'anti-squat'}, lean of the heave axis"
+    field = f"{name}.suspension.heave_lean"
+    return UncertainInput(
+        words, "rad", lean - half, lean, lean + half, "rectangular", basis, (field,)
+    )
+
+
+def _ratio(spec: TruckSpec) -> list[UncertainInput]:
+    """How tyres give along the ground where nobody measured it: one ratio for all of them."""
+    fields = tuple(
+        f"{name}.tyre.{field}"
+        for name, end in zip(ENDS, (spec.front, spec.rear), strict=True)
+        for field in ("lateral", "longitudinal")
+        if _guessed(end, field)
+    )
+    words = "tyre stiffness along the ground over the vertical one"
+    low, likely, high = TANGENTIAL_RATIO
+    one = UncertainInput(words, "1", low, likely, high, "triangular", "assumed", fields)
+    return [one] if fields else []
