@@ -1,0 +1,81 @@
+"""How sure an answer is: every tolerance carried through."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+
+from crossfall.answers.conditions import Conditions, conditions
+from crossfall.answers.ranges import moved, parabola, ranges
+from crossfall.truck.build import load_truck
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import Grip
+from support import make_truck
+
+SIDE = np.pi / 2
+
+
+def test_the_parabola_goes_through_its_points() -> None:
+    at = np.array([0.3, 0.6, 0.9])
+    np.testing.assert_allclose(
+        parabola(0.6, np.array([0.3, 0.9]), np.array([-0.2, 0.05]), at),
+        [-0.2, 0.0, 0.05],
+        atol=1e-15,
+    )
+
+
+def test_nothing_uncertain_has_no_range() -> None:
+    truck = make_truck(grip=(0.9, 0.9, 0.9))
+    found, (side,) = ranges(truck, conditions(truck, [SIDE]))
+    assert side.tip == side.goes == (found.free[0], found.free[0])
+    assert side.causes == ()
+
+
+def test_mass_and_cg_are_moved_alone() -> None:
+    truck = make_truck()
+    before = whole(truck)
+    heavier = whole(moved(truck, 0, 0.1))
+    assert heavier.mass == pytest.approx(before.mass + 0.1)
+    np.testing.assert_allclose(heavier.cg, before.cg, atol=1e-15)
+    for axis in (1, 2, 3):
+        shifted = whole(moved(truck, axis, 0.002))
+        wanted = before.cg + 0.002 * np.eye(3)[axis - 1]
+        np.testing.assert_allclose(shifted.cg, wanted, atol=1e-15)
+        assert shifted.mass == before.mass
+
+
+def test_the_demo_truck_says_what_it_is_unsure_of() -> None:
+    truck = load_truck("bramble").truck
+    found, (side, climb) = ranges(truck, conditions(truck, [SIDE, 0.0], "rock"))
+    for one, centre in zip((side, climb), found.free, strict=True):
+        assert one.tip[0] < centre < one.tip[1]
+        shares = [sd for _, sd in one.causes]
+        assert shares == sorted(shares, reverse=True)
+    # Nobody measured how its tyres give along the ground.
+    assert any("along the ground" in name for name, _ in side.causes[:4])
+    # Up a slope it slides at its grip, low to high, before it tips.
+    grip = truck.grips[0]
+    low, high = np.tan(climb.goes)
+    assert grip.low < low < grip.likely < high < grip.high
+    assert climb.tips_first < 0.05
+    assert climb.tip[0] > climb.goes[1]
+
+
+def test_more_doubt_is_a_wider_range() -> None:
+    truck = load_truck("bramble").truck
+    sure = replace(truck, uncertain=())
+    wide = ranges(truck, conditions(truck, [SIDE]))[1][0].tip
+    narrow = ranges(sure, conditions(sure, [SIDE]))[1][0].tip
+    assert wide[1] - wide[0] > 1.5 * (narrow[1] - narrow[0])
+
+
+def test_grip_near_the_tip_is_a_toss_up() -> None:
+    truck = make_truck()
+    tip = ranges(truck, conditions(truck, [SIDE], grip=2.0))[0].free[0]
+    mu = float(np.tan(tip))
+    ask = Conditions(SIDE, Grip("edge", 0.8 * mu, mu, 1.2 * mu))
+    _, (found,) = ranges(truck, [ask])
+    assert 0.3 < found.tips_first < 0.7
+    assert ranges(truck, [replace(ask, hold="rail")])[1][0].tips_first == 1.0

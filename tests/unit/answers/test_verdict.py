@@ -1,0 +1,77 @@
+"""What is said of an answer, and where the methods disagree."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from math import nan, radians
+from types import SimpleNamespace
+from typing import Any
+
+import pytest
+
+from crossfall.answers.answer import TipAnswer, answer
+from crossfall.answers.conditions import conditions
+from crossfall.answers.verdict import disagreement, verdict
+from support import make_truck
+
+
+@pytest.fixture(scope="module")
+def tipping() -> TipAnswer:
+    truck = make_truck()
+    return answer(truck, conditions(truck, [radians(90.0)], grip=1.2), trial=False).answers[0]
+
+
+@pytest.fixture(scope="module")
+def sliding() -> TipAnswer:
+    truck = make_truck()
+    return answer(truck, conditions(truck, [radians(90.0)], grip=0.5), trial=False).answers[0]
+
+
+def tried(answer: TipAnswer, tip: float, **more: Any) -> TipAnswer:
+    """The same with a trial that went over at `tip`."""
+    trial: Any = SimpleNamespace(**{"outcome": "tips", "tip": tip, "slide": nan, **more})
+    return replace(answer, trial=trial)
+
+
+def test_a_tip_is_told_with_its_range(tipping: TipAnswer) -> None:
+    low, high = tipping.range.tip
+    assert low <= tipping.compliant <= high
+    assert "it goes over its left tyres at" in tipping.verdict
+    assert "tips first" in tipping.verdict
+    assert "rail" not in tipping.verdict
+
+
+def test_a_slide_is_told_first_and_the_rail_after(sliding: TipAnswer) -> None:
+    assert sliding.slides_first
+    assert sliding.outcome == "slides"
+    assert sliding.goes == pytest.approx(float(sliding.slide[1]))
+    said = sliding.verdict
+    assert said.index("let go at 27°") < said.index("against a rail it goes over")
+    assert "slides first" in said
+
+
+def test_where_they_agree_nothing_is_said(tipping: TipAnswer) -> None:
+    assert disagreement(tipping) == ""
+    assert disagreement(tried(tipping, tipping.compliant + radians(0.2))) == ""
+    assert "apart" not in verdict(tried(tipping, tipping.compliant))
+
+
+def test_a_difference_is_told(tipping: TipAnswer) -> None:
+    assert "0.5° above" in disagreement(tried(tipping, tipping.compliant + radians(0.5)))
+    below = disagreement(tried(tipping, tipping.compliant - radians(0.5)))
+    assert "0.5° below" in below
+    assert "nothing here explains" in below
+
+
+def test_a_fall_at_a_snap_is_momentum(tipping: TipAnswer) -> None:
+    tip = tipping.compliant - radians(2.0)
+    near, far = (tried(replace(tipping, first_snap=tip + radians(d)), tip) for d in (0.1, 1.9))
+    assert "momentum" in disagreement(near)
+    assert "momentum" not in disagreement(far)
+
+
+def test_one_tips_and_the_other_slides(tipping: TipAnswer, sliding: TipAnswer) -> None:
+    slid = tried(tipping, nan, outcome="slides", slide=radians(40.0))
+    assert "the trial slides away at 40.0°" in disagreement(slid)
+    assert "the trial goes over at" in disagreement(tried(sliding, radians(26.0)))
+    assert disagreement(tried(sliding, nan, outcome="slides")) == ""
