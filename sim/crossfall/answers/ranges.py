@@ -102,7 +102,7 @@ def _range(
         slope[k] = (by_mass[2 * j + 1] - by_mass[2 * j]) / (2 * np.sqrt(covariance[k, k]))
     from scipy.special import ndtri
 
-    effects.append((MASSES, np.sqrt(max(slope @ covariance @ slope, 0.0)) * ndtri(unit[-2])))
+    effects.append((MASSES, np.sqrt(max(float(slope @ covariance @ slope), 0.0)) * ndtri(unit[-2])))
     mu = triangular_quantile(unit[-1], grip)
     if grip.high > grip.low:
         by_grip = found[at + 2 * len(axes) :]
@@ -111,7 +111,7 @@ def _range(
         effects.append((f"grip on {grip.surface}", effect))
     tip = centre + np.sum([e for _, e in effects], axis=0)
     goes = tip if asked.rail else np.minimum(tip, np.arctan(mu))
-    causes = sorted(((n, float(e.std())) for n, e in effects), key=lambda c: -c[1])
+    causes = sorted([(n, float(e.std())) for n, e in effects], key=lambda c: -c[1])
     return Range(
         _middle(tip),
         _middle(goes),

@@ -129,12 +129,11 @@ class Valleys:
 
 def valleys(truck: Truck, grip: float, hold: Hold = "brakes") -> Valleys:
     """Where a truck much like this one may be weakest."""
-    who, at, _ = _valleys(_found(tip_angles([truck], ROUND, grip, hold).free), RELATED)
-    return Valleys(ROUND[at])
+    return Valleys(ROUND[_valleys(_found(tip_angles([truck], ROUND, grip, hold).free), RELATED)[1]])
 
 
 def _valleys(coarse: Array, margin: float) -> tuple[Ints, Ints, Array]:
-    """Row and column of every valley of coarse (B, ROUND) that may be deepest, (3, V) its angles."""
+    """Row and column of every valley of (B, ROUND) that may be deepest, and (3, V) its angles."""
     left, right = np.roll(coarse, 1, axis=1), np.roll(coarse, -1, axis=1)
     deep = (coarse <= left) & (coarse <= right)
     deep &= coarse <= coarse.min(axis=1, keepdims=True) + margin

@@ -29,14 +29,13 @@ class Settings:
     """Numerical settings of the continuation; lengths over the wheelbase, angles in rad.
 
     step: first arc length, about 5 deg of tilt. largest_step: keeps a gap from opening and closing
-    unseen within one step. looks: table angles, rad, at whose multiples it is noted where tyres that slip have got to; always
-    the same ones, so that the answer is a smooth function of the truck. round_bends: of the way to
-    the next look, the first arc-length step where that look cannot be had.
-    fine: below this the branches are free during a step. smallest_step: a
-    case that gets no further than this is lost there. together: gaps within this of zero at an
-    event switch together: a symmetric truck lifts two wheels at once. flat: theta component of the
-    tangent at which a fold is found, where theta is good to its square. rounds: of steps and
-    events.
+    unseen within one step. looks: table angles, rad, at whose multiples it is noted where tyres
+    that slip have got to; always the same ones, so that the answer is a smooth function of the
+    truck. round_bends: of the way to the next look, the first arc-length step where that look
+    cannot be had. fine: below this the branches are free during a step. smallest_step: a case that
+    gets no further than this is lost there. together: gaps within this of zero at an event switch
+    together: a symmetric truck lifts two wheels at once. flat: theta component of the tangent at
+    which a fold is found, where theta is good to its square. rounds: of steps and events.
     """
 
     step: float = 0.1
@@ -63,8 +62,8 @@ class Track:
     other: (n + 1, B) far end of the bracket where a fold was passed; at a corner, the unit
     direction in which the lost path goes on. switched: (g, B) gaps that switched at the last event.
     slips: (B,) whether any tyre does.
-    trail: (who, state, on, patches) of every point met, in order, with the branches and patches used
-    after it; None where it is not wanted.
+    trail: (who, state, on, patches) of every point met, in order, with the branches and patches
+    used after it; None where it is not wanted.
     """
 
     state: Array

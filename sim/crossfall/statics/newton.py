@@ -67,7 +67,7 @@ class Cases:
     def stiffest(self) -> Array:
         """(B,) largest stiffness: what an error of position does to a load."""
         tyres = self.builds.tyre_rate.max(axis=(0, 1, 2))
-        return np.maximum(tyres, self.builds.stop_rate.max(axis=(0, 1)))
+        return np.asarray(np.maximum(tyres, self.builds.stop_rate.max(axis=(0, 1))))
 
 
 def solve(matrix: Array, *columns: Array) -> tuple[Array, ...]:

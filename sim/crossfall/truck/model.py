@@ -7,13 +7,10 @@ truck level at ride height. Wheels are ordered front left, front right, rear lef
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING, Literal
+from typing import Literal
 
 import numpy as np
 from numpy.typing import NDArray
-
-if TYPE_CHECKING:
-    from crossfall.truck.uncertain import UncertainInput
 
 Array = NDArray[np.float64]
 
