@@ -23,7 +23,9 @@ def vehicle(
     back = wheelbase / 2 if behind_front is None else behind_front
     cg = frozen([wheelbase / 2 - back, left_of_middle, height])
     nothing = Body(0.0, frozen(np.zeros(3)), frozen(np.zeros((3, 3))))
-    tyre = Tyre(radius=0.3, width=0.2, contact_half_width=0.0, stiffness=2e5, lateral=2e5, longitudinal=2e5)
+    tyre = Tyre(
+        radius=0.3, width=0.2, contact_half_width=0.0, stiffness=2e5, lateral=2e5, longitudinal=2e5
+    )
     locked = Suspension(1.0, 1.0, 0.0, 0.3, 0.0, 0.0, locked=True)
     front, rear = (
         Axle(x, t, tyre, locked, nothing, (nothing, nothing))
