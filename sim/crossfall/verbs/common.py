@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
     from crossfall.truck.build import Loaded
 
-SCHEMA = 2  # raised when a key of any JSON answer changes its meaning or goes away
+SCHEMA = 3  # raised when a key of any JSON answer changes its meaning or goes away
 
 F = TypeVar("F", bound=Callable[..., Any])
 

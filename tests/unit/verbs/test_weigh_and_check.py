@@ -27,7 +27,7 @@ def ask(*args: str) -> dict:
 def test_weigh_in_tuners_units():
     answer = ask("weigh", "bramble")
     body = whole(load_truck("bramble").truck)
-    assert answer["schema"] == 2
+    assert answer["schema"] == 3
     assert answer["mass_g"] == pytest.approx(body.mass * 1e3)
     assert answer["cg_mm"] == pytest.approx(list(body.cg * 1e3))
     assert sum(answer["wheel_loads_g"].values()) == pytest.approx(answer["mass_g"])
