@@ -100,7 +100,7 @@ def test_json_holds_the_numbers_and_writes_nothing(
     assert list(tmp_path.iterdir()) == []
     found = json.loads(result.stdout)
     facts = sheets["thistle against burdock"]
-    assert (found["schema"], found["verb"], found["files"]) == (2, "sheet", [])
+    assert (found["schema"], found["verb"], found["files"]) == (3, "sheet", [])
     assert found["now"]["weights"]["mass_g"] == pytest.approx(1e3 * facts.now.weight.mass)
     assert found["before"]["weights"]["truck"] == "burdock"
     told = words(facts)

@@ -21,7 +21,7 @@ def test_a_gentle_slope_is_crossed_and_recorded(tmp_path: Path) -> None:
     result = run("thistle", "--slope", "15", "--speed", "400", "--record", str(kept), "--json")
     answer = json.loads(result.output)
     assert result.return_value == 0
-    assert answer["schema"] == 2
+    assert answer["schema"] == 3
     assert answer["outcome"] == "crossed"
     assert answer["heading_deg"] == 90
     assert answer["slope_deg"] == 15

@@ -37,7 +37,7 @@ def tilted(tmp_path_factory: pytest.TempPathFactory) -> tuple[dict, Path]:
 
 def test_one_json_object_with_every_promised_key(tilted: tuple[dict, Path]) -> None:
     found, _ = tilted
-    assert found["schema"] == 2
+    assert found["schema"] == 3
     assert [h["heading_deg"] for h in found["headings"]] == [90, 270, 45, 315]
     promised = {"heading_deg", "rigid_deg", "compliant_deg", "compliant_window_deg",
                 "first_lift_deg", "trial_deg", "trial_ci_deg", "slide_deg", "outcome",

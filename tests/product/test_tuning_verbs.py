@@ -29,7 +29,7 @@ def run(*arguments: str, expect: int = 0) -> str:
 
 def answer(*arguments: str, expect: int = 0) -> dict[str, Any]:
     found = json.loads(run(*arguments, "--json", expect=expect))
-    assert found["schema"] == 2
+    assert found["schema"] == 3
     assert found["verb"] == arguments[0]
     return found
 

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from importlib.resources import files
+from math import hypot
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 
 from crossfall.show import guide_drawings as draw
+from crossfall.show import guide_tyres as tyres
 from crossfall.truck.files import write_atomically
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import Truck
+from crossfall.truck.model import GRAVITY, TANGENTIAL_RATIO, Truck, Tyre
 from crossfall.truck.problems import InputError, Problem
 from crossfall.tuning.weighin_formulas import height_per_load
 from crossfall.tuning.weighin_model import warp_stiffness
@@ -20,7 +22,10 @@ MARK = "crossfall measuring guide"
 RAISE = 0.29  # of the wheelbase: 17 degrees, where a truck still stands well
 ANGLE = 36.0  # deg, of the board in the picture
 USUAL_MASS = 2.8  # kg, of the class, where no truck is named: common practice, no source
-USUAL_TYRE = 5000.0  # N/m
+USUAL_TYRE = Tyre(0.056, 0.042, 0.0, 5000.0, 3000.0, 3500.0)
+READ = 0.2  # mm, to which a ruler in a photograph is read
+METHOD = 0.1  # a truck pulled at one axle also leans, turns and pitches a little
+PER_GRAM = GRAVITY / 1e3  # N
 
 SCALES = """\
 [truck]
@@ -91,7 +96,7 @@ def _told(truck: Truck | None, stem: str) -> dict[str, Any]:
     mass = USUAL_MASS if truck is None else whole(truck).mass
     base = figure.wheelbase / 1e3
     block = 5 * round(RAISE * figure.wheelbase / 5)
-    tyre = USUAL_TYRE if truck is None else truck.front.tyre.stiffness
+    tyre = USUAL_TYRE if truck is None else truck.front.tyre
     return {
         "mark": MARK,
         "name": "" if truck is None else truck.name,
@@ -99,7 +104,7 @@ def _told(truck: Truck | None, stem: str) -> dict[str, Any]:
         "block": block,
         "board": 50 * int(np.ceil(1.35 * figure.wheelbase / 50)),
         "per_mm": f"{1e-3 / height_per_load(mass, base, block / 1e3) * 1e3:.0f}",
-        "shim": f"{round(warp_stiffness(figure.track / 1e3, tyre), -1):.0f}",
+        "shim": f"{round(warp_stiffness(figure.track / 1e3, tyre.stiffness), -1):.0f}",
         "lengths": draw.lengths(figure),
         "track": draw.track(figure),
         "damper": draw.damper(),
@@ -107,9 +112,56 @@ def _told(truck: Truck | None, stem: str) -> dict[str, Any]:
         "raised": draw.raised_weighing(figure, block),
         "board_picture": draw.tilt_board(figure, ANGLE),
         "headings": draw.headings(),
+        **_tyres(tyre, figure, mass),
         "predicted": [] if truck is None else _predicted(truck),
         "scales": _scales(truck, figure, block),
         "commands": COMMANDS.format(name=stem or "TRUCK", stem=stem or "TRUCK"),
+    }
+
+
+def _tyres(tyre: Tyre, figure: draw.Figure, mass: float) -> dict[str, Any]:
+    """How to measure what a tyre gives, in numbers that suit a truck of this mass, kg."""
+    press = 100 * int(np.ceil(3.5 * mass))  # g, some more than a wheel carries
+    pull = 50 * max(1, round(mass * 1e3 / 6 / 50))  # g, a third of what an axle carries
+    examples = [
+        _example("vertical", press, tyre.stiffness, 0.0),
+        _example("lateral", pull, tyre.lateral, METHOD),
+        _example("longitudinal", pull, tyre.longitudinal, METHOD),
+    ]
+    keys = ("stiffness", "lateral", "longitudinal")
+    lines = [
+        f"{key}_n_per_mm = {e['stiffness']}\n{key}_tol_n_per_mm = {e['plus_minus']}"
+        for key, e in zip(keys, examples, strict=True)
+    ]
+    on_scale = f"{round(250 * mass + press, -1):.0f} g"
+    low, likely, high = TANGENTIAL_RATIO
+    return {
+        "pressed": tyres.pressed(figure, on_scale),
+        "sideways": tyres.sideways(figure, f"{pull / 1e3:.2f} kg"),
+        "along": tyres.along(figure, f"{pull / 1e3:.2f} kg"),
+        "press": press,
+        "pull": pull,
+        "per_gram": f"{PER_GRAM:.5f}",
+        "examples": examples,
+        "ratio": f"{likely:g}",
+        "ratios": f"{low:g} to {high:g}",
+        "tyre_lines": "\n".join(["[front.tyre]", *lines]),
+    }
+
+
+def _example(name: str, grams: int, stiffness: float, method: float) -> dict[str, str]:
+    """One sum as on the back of an envelope, for a tyre of about this stiffness (N/m).
+
+    method: share by which the way of measuring itself may be out, beside the ruler.
+    """
+    way = max(round(grams * PER_GRAM / stiffness * 1e3, 1), 2 * READ)
+    found = grams * PER_GRAM / way
+    return {
+        "name": name,
+        "grams": str(grams),
+        "way": f"{way:.1f}",
+        "stiffness": f"{found:.1f}",
+        "plus_minus": f"{max(found * hypot(READ / way, method), 0.1):.1f}",
     }
 
 

@@ -126,15 +126,12 @@ def truck_side(f: Figure) -> str:
     return links + path(body, "body") + path(glass, "glass") + frame + shocks + wheels
 
 
-def truck_rear(f: Figure) -> str:
-    """Rear view, ground at y = 0, the middle at x = 0."""
-    half, r, w = f.track / 2, f.radius, f.tread
-    tyres = "".join(rect(x - w / 2, -2 * r, w, 2 * r, "tyre", 9) for x in (-half, half))
-    lugs = "".join(
-        line(x - w / 2, -2 * r + 14 * i, x + w / 2, -2 * r + 14 * i, "lug")
-        for x in (-half, half)
-        for i in range(1, 8)
-    )
+def truck_rear(f: Figure, gives: float = 0.0) -> str:
+    """Rear view, ground at y = 0, the middle at x = 0.
+
+    gives: mm by which everything but the tyres' treads has moved to the right.
+    """
+    half, r = f.track / 2, f.radius
     axle = rect(-half, -r - 6, f.track, 12, "frame", 5) + circle(0, -r, 15, "frame")
     body = (
         "M-76 -112 L-78 -152 L-66 -158 L-58 -204 Q-56 -212 -48 -212 "
@@ -142,7 +139,32 @@ def truck_rear(f: Figure) -> str:
     )
     glass = "M-52 -164 L-46 -200 L46 -200 L52 -164 Z"
     shocks = line(-54, -r, -44, -122, "shock") + line(54, -r, 44, -122, "shock")
-    return shocks + path(body, "body") + path(glass, "glass") + axle + tyres + lugs
+    sprung = shocks + path(body, "body") + path(glass, "glass") + axle
+    moved = f'<g transform="translate({gives:g} 0)">{sprung}</g>' if gives else sprung
+    return moved + "".join(_tyre_rear(x, f, gives) for x in (-half, half))
+
+
+def _tyre_rear(x: float, f: Figure, gives: float) -> str:
+    """A tyre seen from behind, its tread where it was and its rim moved."""
+    r, w = f.radius, f.tread
+
+    def at(side: float, up: float) -> str:
+        bent = gives * min(1.0, up / (0.6 * r))
+        return f"{x + side * w / 2 + bent:.1f} {-up:.1f}"
+
+    left, right = ([at(s, u) for u in (9, 0.6 * r, 2 * r - 9)] for s in (-1.0, 1.0))
+    inner = [at(s * (1 - 18 / w), u) for s, u in ((-1, 0), (1, 0), (1, 2 * r), (-1, 2 * r))]
+    outline = (
+        f"M{inner[0]} L{inner[1]} Q{at(1, 0)} {right[0]} L{right[1]} L{right[2]} "
+        f"Q{at(1, 2 * r)} {inner[2]} L{inner[3]} Q{at(-1, 2 * r)} {left[2]} L{left[1]} "
+        f"L{left[0]} Q{at(-1, 0)} {inner[0]} Z"
+    )
+    lugs = "".join(
+        f'<path class="lug" d="M{at(-1, up)} L{at(1, up)}"/>'
+        for up in (2 * r - 14 * i for i in range(1, 8))
+        if up > 0
+    )
+    return path(outline, "tyre") + lugs
 
 
 # Things around it

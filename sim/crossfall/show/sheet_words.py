@@ -29,7 +29,7 @@ from crossfall.show.sheet_text import (
 )
 from crossfall.show.style import BODY, SMALL, text_size
 from crossfall.truck.model import GRAVITY
-from crossfall.truck.weight import Influence
+from crossfall.truck.weight import COVERAGE, Influence
 
 CASES = {
     0: "climb",
@@ -125,10 +125,10 @@ def _figures(facts: Facts) -> tuple[Figure, ...]:
     now, before = facts.now, facts.before
     first, w = now.tips.weakest, now.weight
     if before is None:
-        sds = (2e3 * w.mass_sd, 2e3 * w.cg_sd[2], 200 * w.front_share_sd)
+        sds = (1e3 * w.mass_sd, 1e3 * w.cg_sd[2], 100 * w.front_share_sd)
         units = ("± {:.0f} g", "± {:.1f} mm", "± {:.1f} %")
         under = [f"± {np.degrees(2 * first.spec_sd):.1f}°, by the file's tolerances"]
-        under += [unit.format(sd) for unit, sd in zip(units, sds, strict=True)]
+        under += [unit.format(COVERAGE * v) for unit, v in zip(units, sds, strict=True)]
     else:
         v, old = before.weight, before.tips.weakest
         under = [f"was {tip(old)}°, {CASES[_heading(old)]}", f"was {v.mass * 1e3:.0f} g"]
@@ -176,7 +176,7 @@ def _weights(facts: Facts) -> Table:
     for i, (what, value, sd, decimals) in enumerate(now):
         if not np.isfinite(value):
             continue
-        sure = f"± {plain(2 * sd, decimals)}" if np.isfinite(sd) else ""
+        sure = f"± {plain(COVERAGE * sd, decimals)}" if np.isfinite(sd) else ""
         if old is None:
             rows.append((what, plain(value, decimals), sure))
         else:

@@ -25,7 +25,8 @@ _WHEELS = ("front_left", "front_right", "rear_left", "rear_right")
 def command(truck: str, parts: int, as_json: bool) -> None:
     """Where is the weight: mass, CG, loads, clearance angles.
 
-    Uncertainties are standard uncertainties (one sigma) from the tolerances in the file.
+    ± is 95 %: 1.96 standard uncertainties, from all tolerances of parts, wheelbase, tracks and
+    tyre radii, as the file gives them or by default (`crossfall check` lists those).
     """
     from crossfall.truck.weight import weigh
 
@@ -40,6 +41,7 @@ def command(truck: str, parts: int, as_json: bool) -> None:
 def answer(truck: Truck, w: WeighIn, parts: int) -> dict[str, Any]:
     """The weigh-in in tuner's units."""
     from crossfall.truck.model import GRAVITY
+    from crossfall.truck.weight import COVERAGE
 
     gram = 1e3 / GRAVITY
     clearance = None
@@ -52,19 +54,21 @@ def answer(truck: Truck, w: WeighIn, parts: int) -> dict[str, Any]:
     return {
         "truck": truck.name,
         "mass_g": w.mass * 1e3,
-        "mass_sd_g": w.mass_sd * 1e3,
+        "mass_plus_minus_g": COVERAGE * w.mass_sd * 1e3,
         "sprung_g": w.sprung * 1e3,
         "unsprung_g": w.unsprung * 1e3,
         "cg_mm": w.cg * 1e3,
-        "cg_sd_mm": w.cg_sd * 1e3,
+        "cg_plus_minus_mm": COVERAGE * w.cg_sd * 1e3,
         "sprung_cg_mm": w.sprung_cg * 1e3,
         "inertia_kg_mm2": w.inertia * 1e6,
         "front_share_percent": w.front_share * 100,
-        "front_share_sd_percent": w.front_share_sd * 100,
+        "front_share_plus_minus_percent": COVERAGE * w.front_share_sd * 100,
         "axle_loads_g": w.axle_loads * gram,
-        "axle_loads_sd_g": w.axle_loads_sd * gram,
+        "axle_loads_plus_minus_g": COVERAGE * w.axle_loads_sd * gram,
         "wheel_loads_g": dict(zip(_WHEELS, w.tyre_loads * gram, strict=True)),
-        "wheel_loads_sd_g": dict(zip(_WHEELS, w.tyre_loads_sd * gram, strict=True)),
+        "wheel_loads_plus_minus_g": dict(
+            zip(_WHEELS, COVERAGE * w.tyre_loads_sd * gram, strict=True)
+        ),
         "clearance": clearance,
         "parts": [
             {
@@ -81,7 +85,7 @@ def answer(truck: Truck, w: WeighIn, parts: int) -> dict[str, Any]:
 
 def _show(truck: Truck, w: WeighIn, parts: int) -> None:
     out = console()
-    out.print(f"[bold]{truck.name}[/bold], standing level")
+    out.print(f"[bold]{truck.name}[/bold], standing level; ± is 95 %, from all tolerances")
     out.print(_summary(truck, w))
     out.print(_loads(w))
     if parts > 0:
@@ -92,19 +96,22 @@ def _show(truck: Truck, w: WeighIn, parts: int) -> None:
 def _summary(truck: Truck, w: WeighIn) -> Table:
     from rich.table import Table
 
+    from crossfall.truck.weight import COVERAGE
+
     table = Table(show_header=False, box=None, padding=(0, 2, 0, 0))
     x, y, z = w.cg * 1e3
-    sd = w.cg_sd * 1e3
+    pm = COVERAGE * w.cg_sd * 1e3
     ahead = "ahead of" if x >= 0 else "behind"
-    table.add_row("mass", f"{w.mass * 1e3:.0f} ± {w.mass_sd * 1e3:.0f} g")
+    table.add_row("mass", f"{w.mass * 1e3:.0f} ± {COVERAGE * w.mass_sd * 1e3:.0f} g")
     front, rear = w.unsprung * 1e3
     unsprung = f"unsprung {front:.0f} g front, {rear:.0f} g rear"
     table.add_row("", f"sprung {w.sprung * 1e3:.0f} g, {unsprung}")
-    table.add_row("CG height", f"{z:.1f} ± {sd[2]:.1f} mm above ground")
-    table.add_row("CG along", f"{abs(x):.1f} ± {sd[0]:.1f} mm {ahead} the middle")
+    table.add_row("CG height", f"{z:.1f} ± {pm[2]:.1f} mm above ground")
+    table.add_row("CG along", f"{abs(x):.1f} ± {pm[0]:.1f} mm {ahead} the middle")
     side = "left" if y >= 0 else "right"
-    table.add_row("CG across", f"{abs(y):.1f} ± {sd[1]:.1f} mm to the {side}")
-    share = f"{w.front_share * 100:.1f} ± {w.front_share_sd * 100:.1f} % on the front axle"
+    table.add_row("CG across", f"{abs(y):.1f} ± {pm[1]:.1f} mm to the {side}")
+    half = COVERAGE * w.front_share_sd * 100
+    share = f"{w.front_share * 100:.1f} ± {half:.1f} % on the front axle"
     table.add_row("front share", share)
     roll, pitch, yaw = w.inertia.diagonal() * 1e6
     table.add_row("inertia", f"roll {roll:.0f}, pitch {pitch:.0f}, yaw {yaw:.0f} kg mm²")
@@ -126,6 +133,7 @@ def _loads(w: WeighIn) -> Table:
     from rich.table import Table
 
     from crossfall.truck.model import GRAVITY
+    from crossfall.truck.weight import COVERAGE
 
     gram = 1e3 / GRAVITY
     table = Table(title="On the scales, g", title_justify="left")
@@ -133,7 +141,7 @@ def _loads(w: WeighIn) -> Table:
         table.add_column(name, justify="left" if not name else "right")
     for i, name in enumerate(("front", "rear")):
         cells = [
-            f"{load * gram:.0f} ± {sd * gram:.0f}"
+            f"{load * gram:.0f} ± {COVERAGE * sd * gram:.0f}"
             for load, sd in (
                 (w.tyre_loads[2 * i], w.tyre_loads_sd[2 * i]),
                 (w.tyre_loads[2 * i + 1], w.tyre_loads_sd[2 * i + 1]),

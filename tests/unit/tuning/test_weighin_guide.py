@@ -5,16 +5,21 @@ from __future__ import annotations
 import json
 import re
 import tomllib
+from dataclasses import replace
 from html.parser import HTMLParser
 from pathlib import Path
 from xml.etree import ElementTree
 
+import numpy as np
 import pytest
 
 from crossfall import cli
 from crossfall.show import guide_drawings as draw
-from crossfall.show.guide import MARK, guide_page, write_guide
+from crossfall.show import guide_tyres
+from crossfall.show.guide import MARK, METHOD, guide_page, write_guide
+from crossfall.truck.model import GRAVITY, Truck
 from crossfall.truck.problems import InputError
+from crossfall.truck.schema import TyreSpec
 from crossfall.tuning.weighin import weigh_in
 from crossfall.tuning.weighin_file import read_session
 from support import make_truck
@@ -64,7 +69,7 @@ def test_the_page_is_well_formed_and_fetches_nothing() -> None:
 
 def test_every_picture_is_drawn_and_has_words_for_those_who_do_not_see_it() -> None:
     pictures = re.findall(r"<svg.*?</svg>", guide_page(), re.DOTALL)
-    assert len(pictures) == 7
+    assert len(pictures) == 10
     for picture in pictures:
         root = ElementTree.fromstring(picture)
         assert len(root.attrib["aria-label"]) > 20
@@ -116,6 +121,69 @@ def test_raised_truck_stands_on_its_block_in_the_picture() -> None:
     assert apart == pytest.approx(f.wheelbase, abs=0.1)
     block = next(r for r in picture.iter("rect") if r.attrib["class"] == "wood")
     assert float(block.attrib["y"]) == pytest.approx(front[1] + f.radius, abs=0.1)
+
+
+def test_the_sums_for_a_tyre_come_out_and_are_lines_of_a_chassis_file() -> None:
+    truck = make_truck(tyre_stiffness=5200.0, tangential=0.7)
+    page = Page(guide_page(truck, "sample"))
+    table = tomllib.loads(page.pre[2])["front"]["tyre"]
+    tyre = TyreSpec(radius_mm=57, width_mm=42, **table)
+    sums = re.findall(r"(\d+) ÷ ([\d.]+) × ([\d.]+) =\s*([\d.]+) ± ([\d.]+)", page.text)
+    found = (tyre.stiffness_n_per_mm, tyre.lateral_n_per_mm, tyre.longitudinal_n_per_mm)
+    assert len(sums) == 3
+    for (grams, way, factor, value, _), told in zip(sums, found, strict=True):
+        assert float(value) == told
+        assert float(grams) / float(way) * float(factor) == pytest.approx(told, abs=0.05)
+        assert float(factor) == pytest.approx(GRAVITY / 1e3, rel=1e-3)
+    # Worked backwards from the truck's own tyres, to what 0.1 mm on the ruler makes of them.
+    for told, exact, (_, way, *_) in zip(found, (5.2, 3.64, 3.64), sums, strict=True):
+        assert told == pytest.approx(exact, rel=0.05 / float(way) + 0.05 / told)
+
+
+def with_rear_tyre(truck: Truck, **changes: float) -> Truck:
+    return replace(truck, rear=replace(truck.rear, tyre=replace(truck.rear.tyre, **changes)))
+
+
+def way(truck: Truck, height: float, direction: int) -> float:
+    """m from a pull of 1 N on the front axle to one the other way, suspension tied up and rear
+    wheels on pencils: a rigid truck on four tyres, linear. direction: 0 along or 1 across."""
+    stiffness = np.zeros((6, 6))
+    for i, axle in enumerate(truck.axles):
+        for side in (1, -1):
+            x, y = axle.x, side * axle.track / 2
+            at = np.hstack([np.eye(3), [[0, 0, -y], [0, 0, x], [y, -x, 0]]])
+            t = axle.tyre
+            k = [0.0 if i else t.longitudinal, t.lateral, t.stiffness]
+            stiffness += at.T @ np.diag(k) @ at
+    x, z = truck.front.x, height
+    there = np.hstack([np.eye(3), [[0, z, 0], [-z, 0, x], [0, -x, 0]]])
+    moved = there @ np.linalg.solve(stiffness, there[direction])
+    return 2 * float(moved[direction])
+
+
+@pytest.mark.parametrize("ratio", [0.3, 0.6, 1.0])
+@pytest.mark.parametrize("rear", [0.5, 2.0])
+def test_pull_over_way_is_the_stiffness_of_one_tyre_to_a_tenth(ratio: float, rear: float) -> None:
+    """What the page lets one work out, on a truck that leans, turns and pitches as it is pulled."""
+    truck = make_truck(tangential=ratio)
+    other = truck.rear.tyre
+    truck = with_rear_tyre(truck, lateral=rear * other.lateral, stiffness=other.stiffness / rear)
+    tyre = truck.front.tyre
+    low = guide_tyres.FOOT * tyre.radius
+    assert 1 / way(truck, low, 1) == pytest.approx(tyre.lateral, rel=METHOD)
+    assert 1 / way(truck, tyre.radius, 0) == pytest.approx(tyre.longitudinal, rel=METHOD)
+    assert way(truck, tyre.radius, 1) > way(truck, low, 1)  # why the page says to pull low
+
+
+def test_pulled_sideways_the_tread_stays_and_the_rim_moves() -> None:
+    f = draw.Figure()
+    outline = r'class="tyre" d="M([-\d.]+) ([-\d.]+) L([-\d.]+) ([-\d.]+)'
+    still, pulled = (re.findall(outline, draw.truck_rear(f, gives)) for gives in (0.0, 8.0))
+    assert still == pulled  # the bottoms of both tyres
+    assert len(still) == 2
+    tops = [re.findall(rf"([-\d.]+) {-2 * f.radius:.1f} L", draw.truck_rear(f, g)) for g in (0, 8)]
+    moved = [float(b) - float(a) for a, b in zip(*tops, strict=True)]
+    assert moved == pytest.approx([8.0] * len(moved))
 
 
 def test_it_replaces_an_older_guide_and_nothing_else(tmp_path: Path) -> None:

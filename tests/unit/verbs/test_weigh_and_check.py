@@ -14,6 +14,7 @@ from crossfall.cli import crossfall
 from crossfall.truck.build import load_truck
 from crossfall.truck.massprops import whole
 from crossfall.truck.problems import InputError
+from crossfall.truck.weight import weigh
 
 
 def ask(*args: str) -> dict:
@@ -26,13 +27,16 @@ def ask(*args: str) -> dict:
 def test_weigh_in_tuners_units():
     answer = ask("weigh", "bramble")
     body = whole(load_truck("bramble").truck)
-    assert answer["schema"] == 2
+    assert answer["schema"] == 3
     assert answer["mass_g"] == pytest.approx(body.mass * 1e3)
     assert answer["cg_mm"] == pytest.approx(list(body.cg * 1e3))
     assert sum(answer["wheel_loads_g"].values()) == pytest.approx(answer["mass_g"])
     assert sum(answer["axle_loads_g"]) == pytest.approx(answer["mass_g"])
     assert answer["sprung_g"] + sum(answer["unsprung_g"]) == pytest.approx(answer["mass_g"])
-    assert all(sd > 0 for sd in answer["cg_sd_mm"])
+    found = weigh(load_truck("bramble").truck)
+    # 95 % of a normal error: 1.96 standard uncertainties.
+    assert answer["cg_plus_minus_mm"] == pytest.approx(list(1960 * found.cg_sd))
+    assert answer["mass_plus_minus_g"] == pytest.approx(1960 * found.mass_sd) != 0
     assert len(answer["parts"]) == 10
     assert 0 < answer["clearance"]["approach_deg"] <= 90
 
@@ -46,8 +50,10 @@ def test_the_tables_hold_the_same_numbers():
     run = CliRunner().invoke(crossfall, ["weigh", "thistle"])
     answer = ask("weigh", "thistle")
     assert run.exit_code == 0, run.output
-    assert f"{answer['mass_g']:.0f} ±" in run.output
-    assert f"{answer['cg_mm'][2]:.1f} ±" in run.output
+    assert f"{answer['mass_g']:.0f} ± {answer['mass_plus_minus_g']:.0f} g" in run.output
+    height, pm = answer["cg_mm"][2], answer["cg_plus_minus_mm"][2]
+    assert f"{height:.1f} ± {pm:.1f} mm" in run.output
+    assert "± is 95 %" in run.output
     assert answer["parts"][0]["name"] in run.output
 
 
