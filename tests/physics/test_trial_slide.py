@@ -10,9 +10,9 @@ import pytest
 
 from crossfall.trials.record import load_record
 from crossfall.trials.slide import slide_trial
-from crossfall.trials.table import downhill_pair
 from crossfall.trials.tilt import QUICK, tilt_trial
 from crossfall.truck.build import load_truck
+from crossfall.truck.support import downhill_pair
 from support import make_truck
 
 LOW = make_truck(chassis_cg=(0.0, 0.0, 0.05), droop=0.006)

@@ -19,7 +19,7 @@ import numpy as np
 from crossfall.trials.record import Record, load_record
 from crossfall.truck.assemble import BODIES
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import GRAVITY, Array, Body, Truck
+from crossfall.truck.model import GRAVITY, WHEELS, Array, Body, Truck
 from crossfall.truck.problems import InputError, Problem
 
 MAGIC = b"CFP1"
@@ -28,11 +28,11 @@ ROWS = 6000  # at most; a longer record is thinned evenly
 MAX_FILE = 100_000_000  # bytes of a record file once unpacked
 
 
-def body_poses(truck: Truck, chassis: Array, joints: dict[str, Array]) -> Array:
+def body_poses(truck: Truck, chassis: Array, joints: dict[str, Array], give: Array) -> Array:
     """(n, 7, 7) displacement of each of BODIES from ride height: x, y, z m and a quaternion.
 
     chassis: (n, 7) pose of the truck axes on the chassis. joints: (n,) m or rad by name, as the
-    multibody names them; a joint that is not there does not move.
+    multibody names them; a joint that is not there does not move. give: (n, 4, 3) m, see `Record`.
     """
     n = len(chassis)
     still = np.zeros(n)
@@ -49,11 +49,10 @@ def body_poses(truck: Truck, chassis: Array, joints: dict[str, Array]) -> Array:
         row = 1 if end == "front" else 2
         poses[:, row] = _after(chassis, np.hstack([shift, turn]))
         for side in ("left", "right"):
-            name = f"{end}_{side}"
-            squash = [v for k, v in joints.items() if k.startswith(name) and "tyre" in k]
-            lift = np.zeros((n, 7))
-            lift[:, 2], lift[:, 6] = np.mean(squash, axis=0) if squash else 0.0, 1.0
-            poses[:, BODIES.index(f"{end} {side}")] = _after(poses[:, row], lift)
+            wheel = f"{end} {side}"
+            moved = np.zeros((n, 7))
+            moved[:, :3], moved[:, 6] = give[:, WHEELS.index(wheel)], 1.0
+            poses[:, BODIES.index(wheel)] = _after(poses[:, row], moved)
     return poses
 
 
@@ -76,7 +75,7 @@ def pack(truck: Truck, record: Record, about: dict[str, Any]) -> bytes:
     """The binary file. about: goes into its header, with the names of the bodies."""
     keep = np.unique(np.linspace(0, len(record) - 1, min(len(record), ROWS)).round().astype(int))
     joints = {name: record.joints[keep, i] for i, name in enumerate(record.joint_names)}
-    poses = body_poses(truck, record.chassis[keep], joints)
+    poses = body_poses(truck, record.chassis[keep], joints, record.give[keep])
     centre = cg_path(truck, poses) * 1000
     poses[:, :, :3] *= 1000
     time = record.time[keep] - record.time[keep[0]]
@@ -96,6 +95,7 @@ def read_record(path: Path) -> Record:
                 raise InputError(Problem(path.name, "is too large", f"{MAX_FILE} bytes unpacked"))
         record = load_record(path)
         shaped = record.chassis.shape == (len(record), 7) and record.loads.shape[1:] == (4,)
+        shaped = shaped and record.give.shape == (len(record), 4, 3)
     except (OSError, ValueError, KeyError, EOFError, IndexError, zipfile.BadZipFile):
         raise InputError(Problem(path.name, "is no recorded trial")) from None
     if not shaped or len(record) == 0:

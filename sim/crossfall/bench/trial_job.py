@@ -23,7 +23,7 @@ def run(task: dict[str, Any]) -> None:
     folder = Path(task["folder"])
     for number, (heading, near) in enumerate(zip(task["headings"], task["near"], strict=True)):
         expected = None if near is None else math.radians(near)
-        trial = tilt_trial(truck, math.radians(heading), near=expected, grip=task["grip"])
+        trial = tilt_trial(truck, math.radians(heading), near=expected, grip=task["grip"] or 5.0)
         about = described(trial, heading)
         file = f"{number}.poses"
         write_atomically(folder / file, pack(truck, trial.record, about))

@@ -43,14 +43,14 @@ class Pose:
     origin: Array
     heave: Array
     roll: Array
-    tyre: Array
+    give: Array
 
 
 def level() -> Pose:
     """At ride height on the level."""
     zero = np.zeros
     return Pose(
-        frozen(np.eye(3)), frozen(zero(3)), frozen(zero(2)), frozen(zero(2)), frozen(zero(4))
+        frozen(np.eye(3)), frozen(zero(3)), frozen(zero(2)), frozen(zero(2)), frozen(zero((4, 3)))
     )
 
 
@@ -58,17 +58,13 @@ def recorded(record: Record, index: int) -> Pose:
     """The pose of one sample of a trial. Joints that are not in the record are held."""
     names = record.joint_names
     row = dict(zip(names, record.joints[index], strict=True))
-    tyres = [
-        np.mean([v for n, v in row.items() if n.startswith(wheel) and "tyre" in n] or [0.0])
-        for wheel in (w.replace(" ", "_") for w in WHEELS)
-    ]
     pose = record.chassis[index]
     return Pose(
         frozen(turned(pose[3:])),
         frozen(pose[:3]),
         frozen([row.get(f"{end}_heave", 0.0) for end in ("front", "rear")]),
         frozen([row.get(f"{end}_roll", 0.0) for end in ("front", "rear")]),
-        frozen(tyres),
+        frozen(record.give[index]),
     )
 
 
@@ -92,8 +88,8 @@ def motions(truck: Truck, pose: Pose) -> dict[str, tuple[Array, Array]]:
         whole_turn, whole_shift = pose.turn @ turn, pose.turn @ shift + pose.origin
         found[f"{end} axle"] = (whole_turn, whole_shift)
         for j, side in enumerate(("left", "right")):
-            up = whole_turn[:, 2] * pose.tyre[2 * i + j]
-            found[f"{end} {side}"] = (whole_turn, whole_shift + up)
+            moved = whole_turn @ pose.give[2 * i + j]
+            found[f"{end} {side}"] = (whole_turn, whole_shift + moved)
     return found
 
 

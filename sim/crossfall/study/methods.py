@@ -98,7 +98,7 @@ def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
     static = _window(_build_key(common, payload), headings)
     expected, low, high = (float(v[i]) for v in (static.uniform.tip, static.low, static.high))
     near = None if math.isnan(expected) else expected
-    trial = run_trial(truck, asked["heading"], near=near, grip=asked["grip"])
+    trial = run_trial(truck, asked["heading"], near=near, grip=asked["grip"] or 5.0)
     if trial.outcome == "tips" and not math.isfinite(trial.tip):
         raise NoAnswer("the truck left the table in no orderly way")
     return [

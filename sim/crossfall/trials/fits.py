@@ -17,7 +17,7 @@ ALLOWED_LAG = 0.03  # s that a truck on its dampers may be behind its table
 class Fit:
     """A fitted value with its 95 % interval (low, high).
 
-    coefficients: of `tangent_at` or `sliding_root`. samples: used. scatter: standard deviation of
+    coefficients: of `tangent_at`. samples: used. scatter: standard deviation of
     the residuals, in the units of value.
     """
 
@@ -125,37 +125,3 @@ def _straight(approach: Approach) -> tuple[Fit, float] | None:
     others = fit_tangent(nearest), fit_tangent(approach, curved=True)
     spread = max(abs(fit.value - other.value) for other in others)
     return fit, math.hypot(fit.high - fit.value, spread)
-
-
-def way_slid(theta: Array, start: float, steepness: float, crept: float) -> Array:
-    """Way (m) on a table tilted steadily past the angle `start` at which sliding begins.
-
-    The surplus of slope force over friction grows as theta - start, so the speed grows as its
-    square and the way as its cube; before, the truck has `crept` (m) and stands.
-    """
-    gone = steepness * np.maximum(theta - start, 0.0)
-    return np.asarray(crept + gone**3)
-
-
-def fit_onset(theta: Array, way: Array) -> Fit | None:
-    """Table angle (rad) at which sliding began, from the way slid (n,) m.
-
-    None with too few samples, or where none is found.
-    """
-    from scipy.optimize import curve_fit
-    from scipy.stats import t as student
-
-    if len(theta) < LEAST:
-        return None
-    middle = float(np.interp((way[0] + way[-1]) / 2, np.maximum.accumulate(way), theta))
-    guess = (middle, np.cbrt(way[-1] - way[0]) / max(theta[-1] - middle, 1e-6), way[0])
-    try:
-        best, covariance = curve_fit(way_slid, theta, way, p0=guess)
-    except RuntimeError:
-        return None
-    half = float(student.ppf(0.975, len(theta) - 3) * np.sqrt(covariance[0, 0]))
-    if not math.isfinite(half):
-        return None
-    scatter = float(np.std(way - way_slid(theta, *best), ddof=3))
-    value = float(best[0])
-    return Fit(value, value - half, value + half, tuple(map(float, best)), len(theta), scatter)

@@ -15,11 +15,11 @@ from crossfall.trials.margin import effective_gravity, force_angle
 from crossfall.trials.multibody import disc_names
 from crossfall.trials.record import Record, contact_slip
 from crossfall.trials.rig import Rig, gravity_on_table
-from crossfall.trials.world import Settings
+from crossfall.trials.world import GroundSettings
 from crossfall.truck.model import GRAVITY, Array, Truck, frozen
+from crossfall.truck.support import PAIRS
 
 LOOK = 8  # steps between looks at loads and poses
-PAIRS = ((0, 2), (1, 3), (0, 1), (2, 3))  # left, right, front, rear: what leaves the ground
 SCRAPE = 0.4  # friction coefficient of a chassis dragging on the ground; common practice, no source
 LEVEL_SETTLE = 0.1  # s on the level before the slope comes
 
@@ -79,9 +79,9 @@ class Going:
         self.hull: list[tuple[float, ...]] = []
         world = rig.world
         self._joints = [world.joints[name] for name in world.moving]
-        names = [disc_names(w, truck.axles[w // 2]) for w in range(4)]
-        self._inner = [world.link[n[0]] for n in names]
-        self._outer = [world.link[n[-1]] for n in names]
+        self._names = [disc_names(w, truck.axles[w // 2]) for w in range(4)]
+        self._inner = [world.link[n[0]] for n in self._names]
+        self._outer = [world.link[n[-1]] for n in self._names]
         self._seen: list[_Look] = []
         self._tick = 0
         self._began: tuple[float, float] | None = None
@@ -200,6 +200,10 @@ class Going:
         joints = np.array([look.joints for look in seen])
         straight = np.array(["heave" in n or "tyre" in n for n in world.moving], dtype=bool)
         joints[:, straight] /= length
+        give = np.zeros((len(seen), 4, 3))
+        for w, names in enumerate(self._names):
+            tyres = [world.moving.index(f"{n}_tyre") for n in names if f"{n}_tyre" in world.joints]
+            give[:, w, 2] = joints[:, tyres].mean(axis=1) if tyres else 0.0
         wheels = np.array([[(*at, *turn) for at, turn in look.inner] for look in seen])
         wheels[:, :, :3] /= length
         radii = np.array([a.tyre.radius for a in self.truck.axles for _ in (0, 1)])
@@ -210,6 +214,7 @@ class Going:
             chassis=frozen(chassis),
             joints=frozen(joints),
             joint_names=tuple(world.moving),
+            give=frozen(give),
             slip=frozen(contact_slip(wheels, radii)),
         )
 
@@ -236,13 +241,13 @@ def under_way(
     reach: float,
     drive: Drive,
     grip: float | None,
-    settings: Settings,
+    settings: GroundSettings,
 ) -> Iterator[Going]:
     """The truck held on its brakes on level ground; the world closes at the end.
 
     Springs and dampers are the truck's own: here motion matters, so nothing is damped up.
     """
-    with Rig(truck, settings, turning=True, settling=False) as rig:
+    with Rig(truck, settings) as rig:
         lay(ground, rig, truck, heading, reach)
         rig.world.hull_grip(SCRAPE)
         for wheel in range(4):

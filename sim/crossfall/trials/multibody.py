@@ -1,8 +1,8 @@
 """The truck as a tree of links and joints, before it is written out as a URDF.
 
 chassis - heave (prismatic) - roll (revolute) - axle - per wheel: tyre (prismatic along the
-axle's z) - spin (revolute about y) - wheel. Every link frame is parallel to the truck axes at
-ride height.
+axle's z) - spin (revolute about y) - wheel. Held wheels are part of their axle, and whoever runs
+the model lets their tyres give. Every link frame is parallel to the truck axes at ride height.
 
 No moving link may be without mass, so the heave carriage takes SHARE of the axle body's mass as
 a point on the roll axis, and a tyre's hub SHARE of its wheel's mass as a point on the spin axis.
@@ -13,11 +13,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
-from crossfall.truck.massprops import steiner
+from crossfall.truck.massprops import combine, steiner
 from crossfall.truck.model import WHEELS, Array, Axle, Body, Part, Truck, frozen
 from crossfall.truck.problems import InputError, Problem
 
@@ -91,7 +91,7 @@ def disc_names(wheel: int, axle: Axle) -> tuple[str, ...]:
 
 
 def multibody(truck: Truck, *, turning: bool = True) -> Tree:
-    """The tree of links; turning=False leaves out the spin joints: wheels held by the brake.
+    """The tree of links; turning=False makes the wheels, held by the brake, part of their axle.
 
     A wheel with a contact half-width becomes two discs that far to either side of its centre
     plane, each with half the mass at the wheel's own CG, and a tyre joint each. Tyres of infinite
@@ -104,24 +104,29 @@ def multibody(truck: Truck, *, turning: bool = True) -> Tree:
         bodies.append(Link(f"{end} axle", axle.body))
         bodies += [Link(f"{end} left wheel", left), Link(f"{end} right wheel", right)]
     _refuse(truck.name, bodies)
-    pairs = [
-        pair for index in (0, 1) for pair in (*_axle(truck, index), *_wheels(truck, index, turning))
-    ]
+    pairs = []
+    for index in (0, 1):
+        wheels = _wheels(truck, index)
+        held = () if turning else tuple(link for link, _ in wheels if link.collisions)
+        pairs += _axle(truck, index, held)
+        pairs += wheels if turning else []
     chassis = Link("chassis", truck.chassis, _looks(truck, "chassis"), _hull(truck))
     links = (chassis, *(link for link, _ in pairs))
     _refuse(truck.name, links)
     return Tree(links, tuple(joint for _, joint in pairs))
 
 
-def _axle(truck: Truck, index: int) -> list[tuple[Link, Joint]]:
+def _axle(truck: Truck, index: int, held: tuple[Link, ...]) -> list[tuple[Link, Joint]]:
+    """The axle; held: wheels that are part of it."""
     axle, end = truck.axles[index], ENDS[index]
     s = axle.suspension
     centre = frozen([axle.x, 0.0, s.roll_centre_height])
-    name, looks = f"{end}_axle", _looks(truck, f"{end} axle")
+    body = combine((axle.body, *axle.wheels)) if held else axle.body
+    looks = _looks(truck, f"{end} axle") + tuple(v for link in held for v in link.visuals)
+    own = Link(f"{end}_axle", body, looks, tuple(c for link in held for c in link.collisions))
     if s.locked:
-        fixed = Joint(f"{end}_locked", "fixed", "chassis", name, centre)
-        return [(Link(name, axle.body, looks), fixed)]
-    share, rest = _share(axle.body, centre, axle.tyre.radius)
+        return [(own, Joint(f"{end}_locked", "fixed", "chassis", own.name, centre))]
+    share, rest = _share(body, centre, axle.tyre.radius)
     lean = (math.sin(s.heave_lean), 0.0, math.cos(s.heave_lean))
     roll = (s.bump + s.droop) / s.spring_spacing
     middle = f"{end}_carriage"
@@ -129,12 +134,12 @@ def _axle(truck: Truck, index: int) -> list[tuple[Link, Joint]]:
         f"{end}_heave", "prismatic", "chassis", middle, centre, lean, -s.droop, s.bump
     )
     roll_joint = Joint(
-        f"{end}_roll", "revolute", middle, name, centre, (1.0, 0.0, 0.0), -roll, roll
+        f"{end}_roll", "revolute", middle, own.name, centre, (1.0, 0.0, 0.0), -roll, roll
     )
-    return [(Link(middle, share), heave_joint), (Link(name, rest, looks), roll_joint)]
+    return [(Link(middle, share), heave_joint), (replace(own, body=rest), roll_joint)]
 
 
-def _wheels(truck: Truck, index: int, turning: bool) -> list[tuple[Link, Joint]]:
+def _wheels(truck: Truck, index: int) -> list[tuple[Link, Joint]]:
     axle, out = truck.axles[index], []
     tyre = axle.tyre
     for side, body in enumerate(axle.wheels):
@@ -149,31 +154,26 @@ def _wheels(truck: Truck, index: int, turning: bool) -> list[tuple[Link, Joint]]
             if len(names) == 2:
                 at[1] += outward * offset * tyre.contact_half_width
             disc = _cylinder(tyre.radius, DISC * tyre.radius, at)
-            out += _disc(
-                Link(name, half, looks, (disc,)), f"{ENDS[index]}_axle", hub, axle, turning
-            )
+            out += _disc(Link(name, half, looks, (disc,)), f"{ENDS[index]}_axle", hub, axle)
             looks = ()
     return out
 
 
-def _disc(
-    link: Link, axle_name: str, hub: Array, axle: Axle, turning: bool
-) -> list[tuple[Link, Joint]]:
+def _disc(link: Link, axle_name: str, hub: Array, axle: Axle) -> list[tuple[Link, Joint]]:
     name, radius = link.name, axle.tyre.radius
-    spin = ("continuous", (0.0, 1.0, 0.0)) if turning else ("fixed", (0.0, 0.0, 1.0))
-    rigid = math.isinf(axle.tyre.stiffness)
-    if rigid:
-        return [(link, Joint(f"{name}_spin", spin[0], axle_name, name, hub, spin[1]))]
-    tyre = (hub, (0.0, 0.0, 1.0), -radius, radius)
-    if not turning:
-        return [(link, Joint(f"{name}_tyre", "prismatic", axle_name, name, *tyre))]
+    about = (0.0, 1.0, 0.0)
+    if math.isinf(axle.tyre.stiffness):
+        return [(link, Joint(f"{name}_spin", "continuous", axle_name, name, hub, about))]
     share, rest = _share(link.body, hub, radius)
-    middle = f"{name}_hub"
+    middle, up = f"{name}_hub", (0.0, 0.0, 1.0)
     return [
-        (Link(middle, share), Joint(f"{name}_tyre", "prismatic", axle_name, middle, *tyre)),
         (
-            Link(name, rest, link.visuals, link.collisions),
-            Joint(f"{name}_spin", spin[0], middle, name, hub, spin[1]),
+            Link(middle, share),
+            Joint(f"{name}_tyre", "prismatic", axle_name, middle, hub, up, -radius, radius),
+        ),
+        (
+            replace(link, body=rest),
+            Joint(f"{name}_spin", "continuous", middle, name, hub, about),
         ),
     ]
 

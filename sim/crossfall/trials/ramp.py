@@ -17,7 +17,7 @@ from crossfall.trials.drive import Drive
 from crossfall.trials.going import Going, Journey, under_way
 from crossfall.trials.ground import Ramp, front_of_tyres
 from crossfall.trials.slope import Command, Manner, running
-from crossfall.trials.world import Settings, engine_version
+from crossfall.trials.world import GroundSettings, engine_version
 from crossfall.truck.model import Truck
 
 Entry = Literal[
@@ -48,7 +48,7 @@ class RampTrial:
     least_load: float
     least_margin: float
     journey: Journey = field(repr=False)
-    settings: Settings = field(repr=False)
+    settings: GroundSettings = field(repr=False)
     seconds: float = 0.0
     engine: str = ""
 
@@ -62,7 +62,7 @@ def ramp_entry(
     speed: float = 0.2,
     drive: Drive | None = None,
     grip: float | None = None,
-    settings: Settings | None = None,
+    settings: GroundSettings | None = None,
     manner: Manner | None = None,
 ) -> RampTrial:
     """Drive from level ground up a ramp of `angle` (rad) onto its level top, `rise` m high.
@@ -74,7 +74,7 @@ def ramp_entry(
     """
     if not speed > 0:
         raise ValueError(f"no entry at {speed} m/s")
-    manner, drive, settings = manner or Manner(), drive or Drive(), settings or Settings()
+    manner, drive, settings = manner or Manner(), drive or Drive(), settings or GroundSettings()
     started = clock.process_time()
     ramp = Ramp(angle, RISE * truck.wheelbase if rise is None else rise, oblique)
     needed = to_the_top(truck, ramp)

@@ -8,10 +8,10 @@ from pathlib import Path
 
 import numpy as np
 
-from crossfall.trials.multibody import disc_names
-from crossfall.trials.rig import Rig
+from crossfall.trials.rig import HeldRig
+from crossfall.trials.tyre_force import Vector
 from crossfall.truck.files import write_atomically
-from crossfall.truck.model import Array, Truck, frozen
+from crossfall.truck.model import Array, frozen
 
 DETAIL = 3  # looks between samples of poses: 27 a second, enough for a replay
 
@@ -22,7 +22,9 @@ class Record:
 
     time: (n,) s. theta: (n,) rad, table angle. loads: (n, 4) N, front left first. chassis: (n, 7)
     x, y, z m and quaternion x, y, z, w of the truck axes on the chassis, in table axes. joints:
-    (n, m) m or rad, named by joint_names. slip: (n, 4) m, how far each tyre's contact has slid.
+    (n, m) m or rad, named by joint_names. give: (n, 4, 3) m, how far each wheel has moved on its
+    axle as its tyre gave way, along the axle's own axes. slip: (n, 4) m, how far each tyre's
+    contact has slid.
     """
 
     time: Array
@@ -31,6 +33,7 @@ class Record:
     chassis: Array
     joints: Array
     joint_names: tuple[str, ...]
+    give: Array
     slip: Array
 
     def __len__(self) -> int:
@@ -47,6 +50,7 @@ class Record:
             chassis=self.chassis,
             joints=self.joints,
             joint_names=np.array(self.joint_names, dtype=np.str_),
+            give=self.give,
             slip=self.slip,
         )
         write_atomically(path, buffer.getvalue())
@@ -55,7 +59,7 @@ class Record:
 def load_record(path: str | Path) -> Record:
     """Read what `Record.save` wrote. Raises OSError, KeyError or ValueError for anything else."""
     with np.load(path, allow_pickle=False) as data:
-        fields = ("time", "theta", "loads", "chassis", "joints", "slip")
+        fields = ("time", "theta", "loads", "chassis", "joints", "give", "slip")
         values = {name: frozen(data[name]) for name in fields}
         names = tuple(str(n) for n in data["joint_names"])
     return Record(joint_names=names, **values)
@@ -72,22 +76,18 @@ class Stretch:
 
 
 class Recorder:
-    """Gathers raw samples cheaply while a trial runs; `record` makes sense of them.
+    """Gathers raw samples cheaply while a trial runs; `record` makes sense of them."""
 
-    turned: rad, by which the truck was turned on the plane; the record turns it back.
-    """
-
-    def __init__(self, rig: Rig, truck: Truck, turned: float) -> None:
-        self._rig, self._truck, self._turned = rig, truck, turned
+    def __init__(self, rig: HeldRig) -> None:
+        self._rig = rig
         world = rig.world
         self._joint_names = tuple(world.moving)
         self._joints = [world.joints[name] for name in self._joint_names]
-        firsts = [disc_names(w, truck.axles[w // 2])[0] for w in range(4)]
-        self._wheels = [world.link[name] for name in firsts]
         self._rows: list[tuple[float, float, float, list[float]]] = []
         self._chassis: list[tuple[tuple[float, ...], tuple[float, ...]]] = []
-        self._states: list[list[tuple[float, ...]]] = []
-        self._links: list[list[tuple[tuple[float, ...], tuple[float, ...]]]] = []
+        self._states: list[list[float]] = []
+        self._gives: list[list[Vector]] = []
+        self._slips: list[list[float]] = []
 
     def __len__(self) -> int:
         return len(self._rows)
@@ -95,71 +95,37 @@ class Recorder:
     def cut(self, mark: int) -> None:
         """Forget the looks from number `mark` on."""
         del self._rows[mark:]
-        for rows in (self._chassis, self._states, self._links):
+        for rows in (self._chassis, self._states, self._gives, self._slips):
             del rows[-(-mark // DETAIL) :]
 
     def stretch(self, start: int) -> Stretch:
-        """What a fit needs of the looks from number `start` on, real size and time."""
-        scale, rows = self._rig.scale, self._rows[start:]
-        return Stretch(
-            frozen([r[0] for r in rows]) / scale.time,
-            frozen([r[1] for r in rows]),
-            frozen([r[2] for r in rows]),
-            frozen([r[3] for r in rows]) / scale.force,
-        )
+        """What a fit needs of the looks from number `start` on."""
+        rows = self._rows[start:]
+        return Stretch(*(frozen([row[k] for row in rows]) for k in range(4)))
 
     def look(self, time: float, theta: float, lean: float, loads: list[float]) -> None:
-        """Note a look at world time; every DETAIL-th also takes all poses."""
+        """Note a look; every DETAIL-th also takes all poses."""
         if len(self._rows) % DETAIL == 0:
             world = self._rig.world
             self._chassis.append(world.chassis())
-            self._states.append(world.joint_states(self._joints))
-            self._links.append(world.links(self._wheels))
+            self._states.append([state[0] for state in world.joint_states(self._joints)])
+            self._gives.append(self._rig.gives())
+            self._slips.append(self._rig.slips())
         self._rows.append((time, theta, lean, loads))
 
-    def moved(self) -> list[float]:
-        """(4,) m, how far each wheel has come over the table since the first sample."""
-        first, last = self._links[0], self._links[-1]
-        length = self._rig.scale.length
-        return [
-            ((a[0][0] - b[0][0]) ** 2 + (a[0][1] - b[0][1]) ** 2) ** 0.5 / length
-            for a, b in zip(last, first, strict=True)
-        ]
-
     def record(self) -> Record:
-        """Everything sampled so far, at real size."""
-        scale, rows = self._rig.scale, self._rows[::DETAIL]
-        time = np.array([r[0] for r in rows]) / scale.time
-        loads = np.array([r[3] for r in rows]) / scale.force
-        poses = np.array(self._rig.world.chassis_poses(self._chassis))
-        poses[:, :3] /= scale.length
-        poses = _turned(poses, -self._turned)
-        joints = np.array([[s[0] for s in row] for row in self._states])
-        joints = joints.reshape(len(time), len(self._joints))
-        sliding = np.array(["heave" in n or "tyre" in n for n in self._joint_names], dtype=bool)
-        joints[:, sliding] /= scale.length
-        links = np.array([[(*at, *turn) for at, turn in row] for row in self._links])
-        links[:, :, :3] /= scale.length
-        radii = np.array([a.tyre.radius for a in self._truck.axles for _ in (0, 1)])
+        """Everything sampled so far."""
+        rows = self._rows[::DETAIL]
         return Record(
-            frozen(time),
+            frozen([r[0] for r in rows]),
             frozen([r[1] for r in rows]),
-            frozen(loads),
-            frozen(poses),
-            frozen(joints),
+            frozen([r[3] for r in rows]),
+            frozen(self._rig.world.chassis_poses(self._chassis)),
+            frozen(np.reshape(self._states, (len(rows), len(self._joints)))),
             self._joint_names,
-            frozen(contact_slip(links, radii)),
+            frozen(self._gives),
+            frozen(self._slips),
         )
-
-
-def _turned(poses: Array, angle: float) -> Array:
-    """Poses (n, 7), x, y, z and quaternion, turned about z by an angle (rad)."""
-    x, y, z, qx, qy, qz, qw = poses.T
-    c, s = np.cos(angle), np.sin(angle)
-    ch, sh = np.cos(angle / 2), np.sin(angle / 2)
-    place = c * x - s * y, s * x + c * y, z
-    turn = ch * qx - sh * qy, ch * qy + sh * qx, ch * qz + sh * qw, ch * qw - sh * qz
-    return np.stack([*place, *turn], axis=1)
 
 
 def contact_slip(wheels: Array, radii: Array) -> Array:

@@ -1,4 +1,4 @@
-"""A truck standing in a world on its springs and tyres, ready for any trial."""
+"""A truck on its springs and tyres, ready for a trial: driven over ground, or held on the table."""
 
 from __future__ import annotations
 
@@ -6,47 +6,43 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from crossfall.trials.multibody import ENDS, multibody
 from crossfall.trials.scale import Scale, similar
-from crossfall.trials.springs import Stops, axle_forces, corner_springs, safe_step, tyre_springs
-from crossfall.trials.world import Settings, World
+from crossfall.trials.springs import (
+    Stops,
+    axle_forces,
+    corner_springs,
+    held_step,
+    safe_step,
+    tyre_springs,
+)
+from crossfall.trials.tyre_force import HeldWheels, Hold, Vector
+from crossfall.trials.world import GroundSettings, Settings, World
 from crossfall.truck.model import GRAVITY, Truck
-
-
-@dataclass(frozen=True)
-class Snapshot:
-    """Everything needed to go back to a moment."""
-
-    state: int
-    stops: Stops
+from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.ride import tyre_loads
 
 
 class Rig:
-    """The truck at ride height with the forces of its springs, stops and tyres.
+    """The truck at ride height on turning wheels, with the forces of its springs, stops and tyres.
 
     They are worked out here before every step, in one batch: the engine's own spring (its "PD
     control") cannot push only, and takes 4 microseconds a joint against 1.4.
     """
 
-    def __init__(
-        self, truck: Truck, settings: Settings, *, turning: bool = False, settling: bool = True
-    ) -> None:
+    def __init__(self, truck: Truck, settings: GroundSettings) -> None:
         self.settings = settings
         self.scale = Scale(settings.length_scale)
         big = similar(truck, self.scale)
         self.dt = safe_step(big, settings, self.scale.time)  # world seconds
-        self.world = World(
-            big,
-            step=self.dt,
-            settings=settings,
-            turning=turning,
-        )
-        self._laws = corner_springs(big, settings, self.dt, self.scale.time, settling=settling)
+        self.world = World(big, step=self.dt, ground=settings)
+        self._laws = corner_springs(big, settings, self.dt, self.scale.time, settling=False)
         self.tyres = tyre_springs(big, settings, self.dt)
         sprung = [name for law in self._laws for name in (law.heave, law.roll)]
         names = [*sprung, *(tyre.joint for tyre in self.tyres)]
         self._joints = [self.world.joints[name] for name in names]
         self._tyre_laws = [(tyre.force, tyre.rate, tyre.damping) for tyre in self.tyres]
-        self.stops = Stops(len(self._laws))
+        self._stops = Stops(len(self._laws))
 
     def __enter__(self) -> Rig:
         return self
@@ -55,14 +51,14 @@ class Rig:
         self.world.close()
 
     def step(self, gravity: tuple[float, float, float]) -> None:
-        """One step under gravity (3,) m/s^2 in table axes."""
+        """One step under gravity (3,) m/s^2 in ground axes."""
         self.world.advance(gravity, self._joints, self._push)
 
     def _push(self, states: Sequence[tuple[float, ...]]) -> list[float]:
         forces: list[float] = []
         at = 0
         for i, law in enumerate(self._laws):
-            forces += axle_forces(i, law, states[at], states[at + 1], self.stops, self.dt)
+            forces += axle_forces(i, law, states[at], states[at + 1], self._stops, self.dt)
             at += 2
         for force, rate, damping in self._tyre_laws:
             state = states[at]
@@ -70,13 +66,96 @@ class Rig:
             at += 1
         return forces
 
+
+@dataclass(frozen=True)
+class Snapshot:
+    """Everything needed to go back to a moment."""
+
+    state: int
+    stops: Stops
+    holds: tuple[Hold, ...]
+
+
+class HeldRig:
+    """The truck at ride height on the table, wheels held, in real size.
+
+    Springs and stops are joint forces, as of any rig; the tyres are forces on the axles, so that
+    the engine has no contacts to solve.
+    """
+
+    def __init__(self, truck: Truck, settings: Settings) -> None:
+        if any(math.isinf(axle.tyre.stiffness) for axle in truck.axles):
+            raise InputError(Problem(truck.name, "a tyre that does not give cannot be tried out"))
+        multibody(truck, turning=False)  # refuses what makes none, before its step is sought
+        self.settings, self._wheelbase = settings, truck.wheelbase
+        self.dt = held_step(truck, settings)
+        self.world = World(truck, step=self.dt, turning=False)
+        self.world.drag(settings.drag)
+        loads = tyre_loads(truck).tolist()
+        self.axles = [
+            HeldWheels(axle, loads[2 * i : 2 * i + 2], settings.tyre_damping, self.dt)
+            for i, axle in enumerate(truck.axles)
+        ]
+        self._links = [self.world.link[f"{end}_axle"] for end in ENDS]
+        self._laws = corner_springs(truck, settings, self.dt, 1.0, settling=True)
+        names = [name for law in self._laws for name in (law.heave, law.roll)]
+        self._joints = [self.world.joints[name] for name in names]
+        self._stops = Stops(len(self._laws))
+
+    def __enter__(self) -> HeldRig:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.world.close()
+
+    def grip(self, friction: Sequence[float]) -> None:
+        """Friction coefficient of each wheel, front left first; infinite against a rail."""
+        for i, axle in enumerate(self.axles):
+            axle.friction = list(friction[2 * i : 2 * i + 2])
+
+    def step(self, gravity: tuple[float, float, float]) -> None:
+        """One step under gravity (3,) m/s^2 in table axes."""
+        world = self.world
+        frames = world.frames(self._links)
+        for axle, link, (cg, origin, turn) in zip(self.axles, self._links, frames, strict=True):
+            force, moment = axle.press(origin, turn, cg, gravity)
+            world.press(link, cg, force, moment)
+        world.advance(gravity, self._joints, self._push)
+
+    def _push(self, states: Sequence[tuple[float, ...]]) -> list[float]:
+        forces: list[float] = []
+        for i, law in enumerate(self._laws):
+            forces += axle_forces(i, law, states[2 * i], states[2 * i + 1], self._stops, self.dt)
+        return forces
+
+    def loads(self) -> list[float]:
+        """(4,) N of the table on each wheel in the last step, front left first."""
+        return [load for axle in self.axles for load in axle.loads]
+
+    def slips(self) -> list[float]:
+        """(4,) m, how far each wheel has slipped."""
+        return [slip for axle in self.axles for slip in axle.slips]
+
+    def place(self) -> tuple[float, ...]:
+        """(7,) m, where the chassis is and how it is turned, as moves of a point half a wheelbase
+        away; only their changes mean anything."""
+        at, turn = self.world.chassis()
+        return (*at, *(self._wheelbase * q for q in turn))
+
+    def gives(self) -> list[Vector]:
+        """(4, 3) m that each wheel has moved on its axle, along the axle's axes."""
+        return [give for axle in self.axles for give in axle.gives]
+
     def save(self) -> Snapshot:
-        return Snapshot(self.world.save(), self.stops.copy())
+        holds = tuple(axle.save() for axle in self.axles)
+        return Snapshot(self.world.save(), self._stops.copy(), holds)
 
     def restore(self, snapshot: Snapshot) -> None:
         """Go back to a moment; the same snapshot may be used again."""
         self.world.restore(snapshot.state)
-        self.stops = snapshot.stops.copy()
+        self._stops = snapshot.stops.copy()
+        for axle, hold in zip(self.axles, snapshot.holds, strict=True):
+            axle.restore(hold)
 
     def forget(self, snapshot: Snapshot) -> None:
         self.world.forget(snapshot.state)

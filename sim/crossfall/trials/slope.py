@@ -18,7 +18,7 @@ import numpy as np
 from crossfall.trials.drive import Drive
 from crossfall.trials.going import Going, Journey, under_way
 from crossfall.trials.ground import Ground, Plane, Stone, front_of_tyres, stone_foot
-from crossfall.trials.world import Settings, engine_version
+from crossfall.trials.world import GroundSettings, engine_version
 from crossfall.truck.model import Truck
 
 Crossing = Literal["crossed", "slid", "rolled over", "stuck"]
@@ -84,7 +84,7 @@ class SlopeTrial:
     slid: float
     spun: float
     journey: Journey = field(repr=False)
-    settings: Settings = field(repr=False)
+    settings: GroundSettings = field(repr=False)
     seconds: float = 0.0
     engine: str = ""
 
@@ -99,7 +99,7 @@ def cross_slope(
     ground: Ground | None = None,
     drive: Drive | None = None,
     grip: float | None = None,
-    settings: Settings | None = None,
+    settings: GroundSettings | None = None,
     manner: Manner | None = None,
 ) -> SlopeTrial:
     """Drive straight across a slope (rad) at `speed` (m/s) over `ground`.
@@ -114,7 +114,7 @@ def cross_slope(
     manner, ground, started = manner or Manner(), ground or Plane(), clock.process_time()
     far = passage(truck, ground) if distance is None else distance
     course = (Command(manner.patience * far / speed + manner.ease, speed, ease=manner.ease),)
-    drive, settings = drive or Drive(), settings or Settings()
+    drive, settings = drive or Drive(), settings or GroundSettings()
     with under_way(
         truck, ground, heading=heading, reach=far, drive=drive, grip=grip, settings=settings
     ) as going:
@@ -132,7 +132,7 @@ def climb_slope(
     ground: Ground | None = None,
     drive: Drive | None = None,
     grip: float | None = None,
-    settings: Settings | None = None,
+    settings: GroundSettings | None = None,
     manner: Manner | None = None,
 ) -> SlopeTrial:
     """Drive up or down a slope (rad) as commanded; heading 0 climbs, pi descends.
@@ -144,7 +144,7 @@ def climb_slope(
     manner, ground, started = manner or Manner(), ground or Plane(), clock.process_time()
     if not commands or not 0 <= slope < math.pi / 2:
         raise ValueError(f"no climb: {len(commands)} commands, slope {slope} rad")
-    drive, settings = drive or Drive(), settings or Settings()
+    drive, settings = drive or Drive(), settings or GroundSettings()
     reach = sum(c.seconds * c.speed for c in commands)
     with under_way(
         truck, ground, heading=heading, reach=reach, drive=drive, grip=grip, settings=settings
@@ -244,7 +244,7 @@ def _trial(
     ground: Ground,
     drive: Drive,
     grip: float | None,
-    settings: Settings,
+    settings: GroundSettings,
     started: float,
 ) -> SlopeTrial:
     journey = going.journey()

@@ -11,9 +11,13 @@ import math
 from dataclasses import dataclass
 from functools import cached_property
 
+import numpy as np
+from numpy.typing import ArrayLike
+
 from crossfall.trials.multibody import ENDS, disc_names
 from crossfall.trials.world import Settings
-from crossfall.truck.model import GRAVITY, Truck
+from crossfall.truck.massprops import unsprung
+from crossfall.truck.model import GRAVITY, Array, Truck
 from crossfall.truck.ride import spring_preloads, sprung_loads, tyre_loads
 
 
@@ -114,7 +118,7 @@ def tyre_springs(truck: Truck, settings: Settings, step: float) -> tuple[TyreSpr
 def safe_step(truck: Truck, settings: Settings, time: float) -> float:
     """World seconds: the settings' step, or shorter where a tyre or spring is stiff.
 
-    The fastest motion is an axle without its wheels heaving or rolling against them: with tyre
+    On turning wheels the fastest motion is an axle heaving or rolling against its wheels: with tyre
     rate k, wheel mass m and axle mass M per tyre its frequency squared is k (1/m + 1/M).
     """
     step = settings.step * time
@@ -129,6 +133,44 @@ def safe_step(truck: Truck, settings: Settings, time: float) -> float:
             rate = s.spring_rate + 2 * s.anti_roll / s.spring_spacing**2
             step = min(step, settings.turn_per_step / math.sqrt(rate / corner))
     return step
+
+
+def held_step(truck: Truck, settings: Settings) -> float:
+    """s: the settings' step, or shorter where the truck on held wheels oscillates fast.
+
+    By the fastest of its motions at ride height, M x'' = -K x in the six movements of the chassis
+    and heave and roll of both axles.
+    """
+    mass, rate = np.zeros((10, 10)), np.zeros((10, 10))
+    bodies = [(truck.chassis, np.eye(6, 10))]
+    for i, axle in enumerate(truck.axles):
+        s = axle.suspension
+        moves = np.eye(6, 10)  # of the axle at the truck's origin: turning, then shifting
+        heave, roll = 6 + 2 * i, 7 + 2 * i
+        moves[:, heave] = (0, 0, 0, math.sin(s.heave_lean), 0, math.cos(s.heave_lean))
+        moves[:, roll] = (1, 0, 0, *np.cross([1, 0, 0], [-axle.x, 0, -s.roll_centre_height]))
+        if s.locked:
+            moves[:, heave : roll + 1] = 0.0
+            rate[heave, heave] = rate[roll, roll] = mass[heave, heave] = mass[roll, roll] = 1.0
+        else:
+            rate[heave, heave] = 2 * s.spring_rate
+            rate[roll, roll] = s.spring_rate * s.spring_spacing**2 / 2 + s.anti_roll
+        bodies.append((unsprung(truck, i), moves))
+        tyre = axle.tyre
+        for side in (1, -1):
+            at = _at([axle.x, side * axle.track / 2, 0.0]) @ moves
+            rate += at.T @ np.diag([tyre.longitudinal, tyre.lateral, tyre.stiffness]) @ at
+    for body, moves in bodies:
+        at = _at(body.cg) @ moves
+        mass += body.mass * at.T @ at + moves[:3].T @ body.inertia @ moves[:3]
+    fastest = math.sqrt(np.linalg.eigvals(np.linalg.solve(mass, rate)).real.max())
+    return min(settings.step, settings.turn_per_step / fastest)
+
+
+def _at(place: ArrayLike) -> Array:
+    """(3, 6) movement of a point from a body's turning and shifting at the origin."""
+    x, y, z = np.asarray(place)
+    return np.array([[0, z, -y, 1, 0, 0], [-z, 0, x, 0, 1, 0], [y, -x, 0, 0, 0, 1]])
 
 
 def _share_of_axle(truck: Truck, index: int, spacing: float) -> float:

@@ -1,9 +1,7 @@
 """A truck on the table: tilting, holding, going back, and seeing what leaves the table.
 
 The table's slow motion is played by turning gravity in the table's axes; a test shows that a
-table on a real joint gives the same. Where tyres may slide, the truck is turned instead, so that
-the slope runs along x: the engine resolves friction along x and y, and along them its limit is
-exact.
+table on a real joint gives the same.
 """
 
 from __future__ import annotations
@@ -12,84 +10,58 @@ import math
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
+from typing import Literal
 
-import numpy as np
-
+from crossfall.trials.pace import Pace
 from crossfall.trials.record import Recorder
-from crossfall.trials.rig import Rig, Snapshot, gravity_on_table
+from crossfall.trials.rig import HeldRig, Snapshot, gravity_on_table
 from crossfall.trials.world import Settings
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
+from crossfall.truck.support import PAIRS, downhill_pair
 
-PAIRS = ((0, 2), (1, 3), (0, 1), (2, 3))  # left, right, front, rear: what leaves the table
+Fate = Literal["rests", "tips", "slides"]
 OPPOSITE = (1, 0, 3, 2)
 LOOK = 6  # steps between looks at loads and lean
-SQUARE = math.radians(10.0)  # from a climb, descent or side slope: less counts as one
 HOVER = math.radians(0.2)  # rad a truck on two wheels leans on before it is watched again
+WATCH = 0.1  # s between looks at whether it rests
+JUMP = 1e-3  # m in WATCH, twice what a truck moves there that swings on soft springs
+CREPT = 0.02  # of a tyre radius: a truck that has crept further at the end of a hold slides
+AWAY = 4.0  # s of sliding, on every wheel and without a rest, from which none comes back
 OFF = 0.02  # s a pair must be off the table to count as off: longer than any chatter
 
 
 @dataclass(frozen=True)
 class Table:
-    """A truck settled on the level table, and that moment to come back to. Loads in world N."""
+    """A truck on the level table, and that moment to come back to. Loads and weight in N."""
 
     truck: Truck
-    rig: Rig
+    rig: HeldRig
     level: Snapshot
     level_loads: tuple[float, ...]
     weight: float
 
-    @property
-    def steps_per_second(self) -> float:
-        """World steps in a second of the real truck."""
-        return self.rig.scale.time / self.rig.dt
-
     def steps(self, seconds: float) -> int:
-        return max(1, round(seconds * self.steps_per_second))
+        return max(1, round(seconds / self.rig.dt))
 
 
 @contextmanager
 def standing(truck: Truck, settings: Settings) -> Iterator[Table]:
-    """The truck on a plane, wheels held, settled on the level; the world closes at the end."""
-    with Rig(truck, settings) as rig:
-        rig.world.plane(1.0)
-        for _ in range(max(1, round(0.05 * rig.scale.time / rig.dt))):
-            rig.step((0.0, 0.0, -GRAVITY))
-        weight = whole(truck).mass * GRAVITY * rig.scale.force
-        yield Table(truck, rig, rig.save(), tuple(rig.world.loads()), weight)
+    """The truck on the level table, wheels held; the world closes at the end."""
+    with HeldRig(truck, settings) as rig:
+        rig.step((0.0, 0.0, -GRAVITY))
+        weight = whole(truck).mass * GRAVITY
+        yield Table(truck, rig, rig.save(), tuple(rig.loads()), weight)
 
 
-def set_grip(table: Table, heading: float, grip: float | None, rail: bool) -> None:
-    """Friction of every tyre: `grip`, or enough never to slide.
+def set_grip(table: Table, heading: float, grip: float, rail: bool) -> None:
+    """Friction coefficient of every tyre.
 
     rail: the wheels it would tip over cannot slide, as if they stood against a rail of no height,
     which takes force along the table only and so adds nothing against tipping.
     """
-    rig = table.rig
-    # Up and down a truck's tyres do not creep, and the rims roll most: no anchors there.
-    aside = abs(math.remainder(heading, math.pi)) > SQUARE
-    rig.world.anchor(grip is None and bool(rig.tyres) and aside)
-    stick = rig.settings.stick
     held = downhill_pair(table.truck, heading) if rail else ()
-    for wheel in range(4):
-        rig.world.grip(wheel, stick if grip is None or wheel in held else grip)
-
-
-def downhill_pair(truck: Truck, heading: float) -> tuple[int, int]:
-    """The two wheels a rigid truck would tip over at `heading` (rad): least a / (n.d)."""
-    body = whole(truck)
-    downhill = np.array([-math.cos(heading), math.sin(heading)])
-    levers = {}
-    for pair, outward in zip(PAIRS, ((0, 1), (0, -1), (1, 0), (-1, 0)), strict=True):
-        a, b = (
-            np.array([truck.axles[w // 2].x, (0.5 - w % 2) * truck.axles[w // 2].track])
-            for w in pair
-        )
-        normal = np.array([(b - a)[1], (a - b)[0]]) / np.linalg.norm(b - a)
-        normal = normal if normal @ outward > 0 else -normal
-        if normal @ downhill > 1e-9:
-            levers[pair] = float((a - body.cg[:2]) @ normal / (normal @ downhill))
-    return min(levers, key=lambda pair: levers[pair])
+    table.rig.grip([math.inf if wheel in held else grip for wheel in range(4)])
 
 
 @dataclass(frozen=True)
@@ -109,36 +81,33 @@ class Moment:
 class Tilting:
     """One tilting of the table from the level, while it is going on; angles in rad.
 
-    turned: the truck is turned to the heading, not the slope; for trials in which it may slide.
-    theta: the table's angle. loads: (4,) world N and lean: of the chassis, at the last look.
-    left: angle when each of PAIRS last touched the table, touched: each wheel.
+    theta: the table's angle. loads: (4,) N and lean: of the chassis, at the last look.
+    left: angle when each of PAIRS last touched the table, touched: each wheel. jumped: angles at
+    which it jumped, but came to rest. fell: which of PAIRS was off when it last went over.
     """
 
-    def __init__(self, table: Table, heading: float, *, turned: bool = False) -> None:
+    def __init__(self, table: Table, heading: float) -> None:
         self.table, self.heading, self._rig = table, heading, table.rig
-        self._uphill = 0.0 if turned else heading  # rad, of the truck as it was loaded
         self._rig.restore(table.level)
-        if turned:
-            self._rig.world.turn(heading)
         self.theta = self.time = self.lean = 0.0
         self.loads: list[float] = list(table.level_loads)
         self.off = [0] * len(PAIRS)
         self.left = [0.0] * len(PAIRS)
         self.touched = [0.0] * 4
-        self.recorder: Recorder | None = Recorder(
-            table.rig, table.truck, heading if turned else 0.0
-        )
+        self.recorder: Recorder | None = Recorder(table.rig)
         self._tick = 0
         self._hovering = -math.inf
         self._off_looks = max(2, round(table.steps(OFF) / LOOK))
         self.kept: list[Moment] = []
+        self.jumped: list[float] = []
+        self.fell = 0
 
     # --- moving ---------------------------------------------------------------------------
 
     def step(self, theta: float) -> bool:
         """One step at table angle theta; True when it was also looked at."""
         self.theta = theta
-        self._rig.step(gravity_on_table(self._uphill, theta))
+        self._rig.step(gravity_on_table(self.heading, theta))
         self.time += self._rig.dt
         self._tick += 1
         if self._tick % LOOK:
@@ -166,6 +135,40 @@ class Tilting:
         for _ in range(self.table.steps(seconds)):
             self.step(self.theta)
 
+    def fate(self, pace: Pace) -> Fate:
+        """Hold the table until the truck rests, has tipped over, or slides away.
+
+        It rests once it moves little twice in turn: once may be where a swing turns back. One that
+        goes over on slipping tyres leans on faster than it slides. Notes in `jumped` where a truck
+        that comes to rest first moved faster and faster.
+        """
+        base, radius = self.table.truck.wheelbase, self.table.truck.front.tyre.radius
+        began = slid = self.slid
+        calm, sliding, jumps, moved = 0, 0, False, math.inf
+        place, lean = self._rig.place(), self.lean
+        for _ in range(round(pace.hold / WATCH)):
+            for _ in range(self.table.steps(WATCH)):
+                looked = self.step(self.theta)
+                if looked and self.airborne is not None and self.falls(pace.fallen, 1.0):
+                    return "tips"
+            was, place, before = place, self._rig.place(), moved
+            moved = max(abs(a - b) for a, b in zip(place, was, strict=True))
+            jumps = jumps or moved > max(before, JUMP)
+            calm = calm + 1 if moved < pace.still else 0
+            way, leant = self.slid - slid, abs(self.lean - lean)
+            slid, lean = self.slid, self.lean
+            sliding = sliding + 1 if way > max(pace.still, base * leant) else 0
+            if calm == 2:
+                break
+            if sliding * WATCH >= AWAY or slid - began > pace.slid * radius:
+                return "slides"
+        else:
+            if slid - began > CREPT * radius:
+                return "slides"
+        if jumps:
+            self.jumped.append(self.theta)
+        return "rests"
+
     def falls(self, fallen: float, longest: float, rate: float = 0.0) -> bool:
         """Watch while a pair is off the table: True once the chassis has leaned on by `fallen`.
 
@@ -174,10 +177,11 @@ class Tilting:
         A truck that comes back onto its wheels (its springs let it jump, say) has not tipped, nor
         has one that stands on two wide tyres: that one is only watched again when it leans on.
         """
-        start, per_step = self.lean, rate / self.table.steps_per_second
+        start, per_step, pair = self.lean, rate * self._rig.dt, self.airborne
         for _ in range(self.table.steps(longest)):
             if self.step(self.theta + per_step):
                 if self.lean - start > fallen:
+                    self.fell = pair or 0
                     return True
                 if self.airborne is None:
                     return False
@@ -188,7 +192,7 @@ class Tilting:
 
     def _look(self) -> None:
         world = self._rig.world
-        self.loads = loads = world.loads()
+        self.loads = loads = self._rig.loads()
         self.lean = math.acos(max(-1.0, min(1.0, world.uprightness())))
         for w in range(4):
             if loads[w] > 0.0:
@@ -222,24 +226,14 @@ class Tilting:
 
     @property
     def slid(self) -> float:
-        """m, least way any loaded wheel has come since the recording began."""
-        if self.recorder is None:
-            return 0.0
-        moved = self.recorder.moved()
-        return min((m for m, load in zip(moved, self.loads, strict=True) if load > 0), default=0.0)
+        """m, least way any loaded wheel has slipped."""
+        ways = zip(self._rig.slips(), self.loads, strict=True)
+        return min((way for way, load in ways if load > 0.0), default=0.0)
 
     def light(self, fraction: float) -> bool:
-        """Whether a wheel bears less than this fraction of its level load.
-
-        Where tyres are rigid the single loads mean nothing, and pairs are looked at.
-        """
+        """Whether a wheel bears less than this fraction of its level load."""
         level = self.table.level_loads
-        groups: tuple[tuple[int, ...], ...] = PAIRS
-        if self._rig.tyres:
-            groups = ((0,), (1,), (2,), (3,))
-        return any(
-            sum(self.loads[w] for w in g) < fraction * sum(level[w] for w in g) for g in groups
-        )
+        return any(load < fraction * was for load, was in zip(self.loads, level, strict=True))
 
     # --- going back -----------------------------------------------------------------------
 

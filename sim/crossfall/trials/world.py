@@ -23,7 +23,7 @@ from crossfall.truck.model import Array, Truck, frozen
 from crossfall.truck.quiet import silence
 
 ALIKE = 1e-9  # relative agreement asked of masses and inertias the engine reports
-OWN_RENEWAL = 0.02  # the engine's own value of Settings.renewal
+Place = tuple[float, float, float]
 
 
 class EngineError(RuntimeError):
@@ -32,47 +32,47 @@ class EngineError(RuntimeError):
 
 @dataclass(frozen=True)
 class Settings:
-    """How the engine is run, for lengths of the real truck; each value says why.
+    """How trials are stepped; each value says why.
 
-    length_scale: lengths are multiplied by this (Froude: time by its root), because the engine
-    rounds thin discs by a collision margin of 1 mm, which at ten times the size is 0.1 mm.
-    step: s, longest time step of the real truck; shorter is taken where a tyre is stiff.
+    step: s, longest time step of the real truck; shorter is taken where something is stiff.
     turn_per_step: rad of its fastest oscillation a truck may go through in a step, since springs
     are integrated explicitly; at 1.3 trucks that meet their stops already chatter.
     stop_turn: rad, the same for an axle on its stops, which sets how stiff they are.
-    iterations: of the contact solver; 10 are off by 0.15 deg, 40, 50 and 80 agree.
-    drawn_back: of the way an anchored tyre has crept, in a step.
-    renewal: of a disc's size: an anchored contact further off than this is sought anew. Until then
-    it stays at its place on the rim, which rolls up off the table as the axle pitches; at the
-    engine's own 0.02 that is worth up to 0.6 deg, but a step takes half the time. Wheels that turn
-    are never anchored, and keep to that.
-    residual: at which the solver may stop early: loads move by 0.002 N of 10 against never, and
-    it saves a third of the time.
-    stick: friction coefficient when nothing is said about grip: holds to 74 deg, so that trucks
-    tip.
     tyre_damping: ratio to critical of a tyre under its share of the truck; only settles it.
     least_damping: ratio to critical below which a quasi-static trial raises a corner's damping,
     so that it settles between two angles; at rest damping does nothing.
+    drag: 1/s, speed a truck on the table loses besides: it swings on its last wheels at 1 Hz, which
+    no spring damps, and swinging tyres slip that would have held.
     stop_time: s, in which a bump or droop stop takes up what its stiffness leaves; a stop as
     stiff as metal would need a step fifty times shorter.
     """
 
-    length_scale: float = 10.0
-    step: float = 1 / 480
+    step: float = 1 / 240
     turn_per_step: float = 0.9
     stop_turn: float = 0.5
-    iterations: int = 50
-    drawn_back: float = 0.2
-    renewal: float = 5e-4
-    residual: float = 1e-12
-    stick: float = 5.0
     tyre_damping: float = 0.15
     least_damping: float = 0.3
+    drag: float = 5.0
     stop_time: float = 0.3
 
 
-QUICK_SETTINGS = Settings(iterations=30, renewal=OWN_RENEWAL)
-"""For thousands: off by up to 0.1 deg on side slopes, but by up to 0.6 deg on diagonals."""
+@dataclass(frozen=True)
+class GroundSettings(Settings):
+    """Besides, how turning wheels meet the engine's own ground.
+
+    length_scale: lengths are multiplied by this (Froude: time by its root), because the engine
+    rounds thin discs by a collision margin of 1 mm, which at ten times the size is 0.1 mm.
+    iterations: of the contact solver; 10 are off by 0.15 deg, 40, 50 and 80 agree.
+    residual: at which the solver may stop early: loads move by 0.002 N of 10 against never, and
+    it saves a third of the time.
+    stick: friction coefficient when nothing is said about grip: holds to 74 deg.
+    """
+
+    step: float = 1 / 480
+    length_scale: float = 10.0
+    iterations: int = 50
+    residual: float = 1e-12
+    stick: float = 5.0
 
 
 @cache
@@ -104,16 +104,16 @@ class World:
         truck: Truck,
         *,
         step: float,
-        settings: Settings | None = None,
-        turning: bool = False,
+        ground: GroundSettings | None = None,
+        turning: bool = True,
     ) -> None:
         tree = multibody(truck, turning=turning)
         self._p = _engine()
         self._client: int = self._p.connect(self._p.DIRECT)
         try:
-            self._set_up(step, settings or Settings(), turning)
+            self._set_up(step, ground or GroundSettings())
             self._body = self._load(write(tree, truck.name, limits=False))
-            self._name_everything(truck)
+            self._name_everything(truck, turning)
             self._check(tree.links)
             self._still()
         except BaseException:
@@ -283,22 +283,22 @@ class World:
             constraint, gearRatio=-1.0, maxForce=1e9, erp=0.2, physicsClientId=self._client
         )
 
-    def turn(self, angle: float) -> None:
-        """Turn the whole truck to its left about the plane's normal through the origin, rad."""
-        p, client = self._p, self._client
-        about = p.getQuaternionFromEuler([0.0, 0.0, angle])
-        place, turned = p.multiplyTransforms((0.0, 0.0, 0.0), about, *self.chassis())
-        p.resetBasePositionAndOrientation(self._body, place, turned, physicsClientId=client)
-
-    def anchor(self, held: bool) -> None:
-        """Whether tyres that stick are drawn back to where they first touched.
-
-        Friction stops them only nearly, and without it they creep.
-        """
-        for link in self.wheel_of:
+    def drag(self, rate: float) -> None:
+        """Slow everything down by `rate` (1/s) of its speed, as in thick air."""
+        for link in range(-1, len(self.joints)):
             self._p.changeDynamics(
-                self._body, link, frictionAnchor=int(held), physicsClientId=self._client
+                self._body,
+                link,
+                linearDamping=rate,
+                angularDamping=rate,
+                physicsClientId=self._client,
             )
+
+    def press(self, link: int, at: Place, force: Place, moment: Place) -> None:
+        """Force (N) at a point (m) and moment (N m) on a link for the next step only."""
+        p, body = self._p, self._body
+        p.applyExternalForce(body, link, force, at, p.WORLD_FRAME, physicsClientId=self._client)
+        p.applyExternalTorque(body, link, moment, p.WORLD_FRAME, physicsClientId=self._client)
 
     def grip(self, wheel: int, friction: float) -> None:
         """Friction coefficient of one wheel's tyre (0 front left to 3 rear right)."""
@@ -374,19 +374,21 @@ class World:
         states = self._p.getLinkStates(self._body, links, physicsClientId=self._client)
         return [(s[4], s[5]) for s in states]
 
+    def frames(self, links: Sequence[int]) -> list[tuple[Place, Place, tuple[float, ...]]]:
+        """CG and origin (3,) m of each link, and the (9,) rotation of its frame, rows first."""
+        p = self._p
+        states = p.getLinkStates(self._body, links, 0, 1, physicsClientId=self._client)
+        return [(s[0], s[4], p.getMatrixFromQuaternion(s[5])) for s in states]
+
     # --- setting up -----------------------------------------------------------------------
 
-    def _set_up(self, step: float, settings: Settings, turning: bool) -> None:
+    def _set_up(self, step: float, ground: GroundSettings) -> None:
         self._p.setPhysicsEngineParameter(
             fixedTimeStep=step,
-            numSolverIterations=settings.iterations,
-            solverResidualThreshold=settings.residual,
+            numSolverIterations=ground.iterations,
+            solverResidualThreshold=ground.residual,
             numSubSteps=0,
             enableConeFriction=1,
-            frictionERP=settings.drawn_back,
-            # One for the whole process: a wheel takes it on when it first meets the ground, so a
-            # held truck is stood on its table before another world is opened.
-            contactBreakingThreshold=OWN_RENEWAL if turning else settings.renewal,
             enableFileCaching=0,  # otherwise a rewritten file at the same path is not read again
             deterministicOverlappingPairs=1,
             physicsClientId=self._client,
@@ -406,7 +408,7 @@ class World:
             raise EngineError("the engine could not load the truck")
         return int(body)
 
-    def _name_everything(self, truck: Truck) -> None:
+    def _name_everything(self, truck: Truck, turning: bool) -> None:
         count = self._p.getNumJoints(self._body, physicsClientId=self._client)
         infos = [
             self._p.getJointInfo(self._body, j, physicsClientId=self._client) for j in range(count)
@@ -416,7 +418,7 @@ class World:
         self.moving = [i[1].decode() for i in infos if i[2] != self._p.JOINT_FIXED]
         self.wheel_of = {
             self.link[name]: wheel
-            for wheel in range(4)
+            for wheel in (range(4) if turning else ())
             for name in disc_names(wheel, truck.axles[wheel // 2])
         }
 

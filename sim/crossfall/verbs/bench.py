@@ -8,7 +8,8 @@ from pathlib import Path
 
 import click
 
-from crossfall.verbs.common import SCHEMA, warn
+from crossfall.answers.keys import SCHEMA
+from crossfall.verbs.common import warn
 
 DEFAULT_PORT = 8310
 

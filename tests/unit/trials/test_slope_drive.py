@@ -11,7 +11,7 @@ from crossfall.trials.drive import Drive
 from crossfall.trials.going import Going, Journey, under_way
 from crossfall.trials.ground import Plane
 from crossfall.trials.slope import Command, running
-from crossfall.trials.world import Settings
+from crossfall.trials.world import GroundSettings
 from crossfall.truck.model import Truck
 from support import make_truck
 
@@ -19,7 +19,7 @@ from support import make_truck
 def driven(truck: Truck, drive: Drive, command: Command, until: float) -> tuple[Going, Journey]:
     """A drive on the level that is over, and what it saw."""
     with under_way(
-        truck, Plane(), heading=0.0, reach=1.0, drive=drive, grip=None, settings=Settings()
+        truck, Plane(), heading=0.0, reach=1.0, drive=drive, grip=None, settings=GroundSettings()
     ) as going:
         going.settle(0.0, 0.0, 1.0, 0.2)
         for _ in running(going, (replace(command, seconds=until),)):
@@ -50,7 +50,7 @@ def test_tyres_roll_as_round_as_they_are() -> None:
 def test_brakes_stop_it() -> None:
     truck = make_truck()
     with under_way(
-        truck, Plane(), heading=0.0, reach=1.0, drive=Drive(), grip=None, settings=Settings()
+        truck, Plane(), heading=0.0, reach=1.0, drive=Drive(), grip=None, settings=GroundSettings()
     ) as going:
         going.settle(0.0, 0.0, 1.0, 0.2)
         for _ in running(going, (Command(0.5, 0.3, ease=0.2), Command(0.4, 0.0))):
@@ -72,7 +72,7 @@ def wheel_turns(locked: bool) -> tuple[list[float], list[float]]:
         reach=1.0,
         drive=Drive(locked=(True, locked)),
         grip=None,
-        settings=Settings(),
+        settings=GroundSettings(),
     ) as going:
         going.settle(0.0, 0.0, 1.0, 0.2)
         going.rig.world.grip(2, 0.0)  # it may as well be in the air

@@ -19,7 +19,7 @@ from crossfall.trials.ground import (
     stone_side,
 )
 from crossfall.trials.rig import Rig
-from crossfall.trials.world import Settings
+from crossfall.trials.world import GroundSettings
 from crossfall.truck.model import frozen
 from support import make_truck
 
@@ -58,7 +58,7 @@ def test_a_seed_is_a_ground() -> None:
 def test_ground_that_is_none_is_refused() -> None:
     truck = make_truck()
     bad = (Stone(0.0), Rough(-0.001), Ramp(0.0, 0.1), Ramp(0.5, 0.1, oblique=2.0))
-    with Rig(truck, Settings(), turning=True) as rig:
+    with Rig(truck, GroundSettings()) as rig:
         for ground in bad:
             with pytest.raises(ValueError, match=r"no|stone|rough"):
                 lay(ground, rig, truck, math.pi / 2, 0.5)
@@ -67,7 +67,7 @@ def test_ground_that_is_none_is_refused() -> None:
 def test_a_level_height_field_carries_a_truck_as_a_plane_does() -> None:
     truck, loads = make_truck(), []
     for rough in (False, True):
-        with Rig(truck, Settings(), turning=True) as rig:
+        with Rig(truck, GroundSettings()) as rig:
             if rough:
                 lay(Rough(0.0), rig, truck, math.pi / 2, 0.2)
             else:

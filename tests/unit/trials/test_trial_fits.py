@@ -7,7 +7,7 @@ import math
 import numpy as np
 import pytest
 
-from crossfall.trials.fits import Approach, fit_critical_angle, fit_onset, fit_tangent
+from crossfall.trials.fits import Approach, fit_critical_angle, fit_tangent
 
 CRITICAL = math.radians(43.0)
 RATES = math.radians(2.0), math.radians(6.0)
@@ -71,36 +71,3 @@ def test_too_little_or_rising_load_gives_nothing():
     assert fit_critical_angle(approach(rng, RATES[0], 0.0, count=5)) is None
     rising = approach(rng, RATES[0], 0.0)
     assert fit_critical_angle(Approach(rising.theta, rising.load[::-1], rising.rate)) is None
-
-
-def slide(rng, noise, mu, rate=RATES[0]):
-    """Way of a block on a table tilted steadily, by integrating its motion."""
-    start, dt = math.atan(mu), 1e-4
-    t = np.arange(0, 0.6, dt)
-    theta = start + rate * t
-    pull = 9.81 * (np.sin(theta) - mu * np.cos(theta))
-    way = np.cumsum(np.cumsum(pull) * dt) * dt
-    still = start - rate * t[1:2000:100][::-1]
-    theta, way = theta[::200], 2e-3 + way[::200]  # it crept 2 mm before
-    theta, way = np.concatenate([still, theta]), np.concatenate([np.full(len(still), 2e-3), way])
-    return theta, way + rng.normal(0, noise, len(way))
-
-
-@pytest.mark.parametrize("mu", [0.3, 0.6, 1.0])
-def test_the_onset_of_sliding_is_found(mu):
-    fit = fit_onset(*slide(np.random.default_rng(2), 0.0, mu))
-    assert fit.value == pytest.approx(math.atan(mu), abs=math.radians(0.02))
-
-
-def test_onset_interval_covers():
-    rng, hits, n = np.random.default_rng(5), 0, 1000
-    theta = np.linspace(0.39, 0.43, 50)
-    way = 1e-3 + (8.0 * np.maximum(theta - 0.4, 0.0)) ** 3
-    for _ in range(n):
-        fit = fit_onset(theta, way + rng.normal(0, 1e-4, len(theta)))
-        hits += fit.low < 0.4 < fit.high
-    assert 0.93 < hits / n < 0.97
-
-
-def test_too_few_points_of_sliding():
-    assert fit_onset(np.array([0.1, 0.2]), np.array([0.0, 0.1])) is None

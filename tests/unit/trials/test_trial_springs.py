@@ -7,10 +7,17 @@ import math
 import numpy as np
 import pytest
 
-from crossfall.trials.rig import Rig
+from crossfall.trials.rig import HeldRig, Rig, gravity_on_table
 from crossfall.trials.scale import Scale, similar
-from crossfall.trials.springs import Stops, axle_forces, corner_springs, safe_step, tyre_springs
-from crossfall.trials.world import Settings
+from crossfall.trials.springs import (
+    Stops,
+    axle_forces,
+    corner_springs,
+    held_step,
+    safe_step,
+    tyre_springs,
+)
+from crossfall.trials.world import GroundSettings, Settings
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY
 from crossfall.truck.ride import spring_preloads, tyre_loads
@@ -121,26 +128,85 @@ def test_rigid_tyres_and_locked_axles_have_no_springs():
 
 def test_stiff_tyres_shorten_the_step():
     plain, stiff = (make_truck(tyre_stiffness=k) for k in (3000.0, 48000.0))
-    assert safe_step(plain, Settings(), 1.0) == Settings().step
-    ratio = safe_step(make_truck(tyre_stiffness=192000.0), Settings(), 1.0) / safe_step(
-        stiff, Settings(), 1.0
+    settings = GroundSettings()
+    assert safe_step(plain, settings, 1.0) == settings.step
+    ratio = safe_step(make_truck(tyre_stiffness=192000.0), settings, 1.0) / safe_step(
+        stiff, settings, 1.0
     )
     assert ratio == pytest.approx(0.5)
 
 
-def test_ride_height_is_an_equilibrium():
-    truck = make_truck(
-        chassis_cg=(-0.02, 0.008, 0.11), heave_lean=(0.15, -0.2), contact_half_width=0.01
-    )
-    with Rig(truck, Settings()) as rig:
+@pytest.mark.parametrize("way", ["stiffness", "lateral", "longitudinal"])
+def test_a_held_truck_is_stepped_for_its_stiffest_way(way):
+    slow = with_tyres(make_truck(spring_rate=1.0), stiffness=1.0, lateral=1.0, longitudinal=1.0)
+    assert held_step(slow, Settings()) == Settings().step
+    steps = [held_step(with_tyres(slow, **{way: k}), Settings()) for k in (1e6, 4e6)]
+    assert steps[1] == pytest.approx(steps[0] / 2, rel=1e-3)
+
+
+def test_the_step_of_a_locked_truck_is_that_of_one_body():
+    """Up and down, with wheels under their load's middle: omega^2 = 4 k / M."""
+    truck = with_suspension(make_truck(chassis_cg=(0.0, 0.0, 0.11)), locked=True)
+    truck = with_tyres(truck, stiffness=1e6, lateral=1.0, longitudinal=1.0)
+    # Pitch and roll are quicker than heave here; all three lie within a factor of two.
+    heave = math.sqrt(4e6 / whole(truck).mass)
+    assert heave < Settings().turn_per_step / held_step(truck, Settings()) < 2 * heave
+
+
+LOPSIDED = make_truck(
+    chassis_cg=(-0.02, 0.008, 0.11), heave_lean=(0.15, -0.2), contact_half_width=0.01
+)
+
+
+def test_ride_height_is_an_equilibrium_on_turning_wheels():
+    with Rig(LOPSIDED, GroundSettings()) as rig:
         rig.world.plane()
         for _ in range(480):
             rig.step((0.0, 0.0, -GRAVITY))
-        names = [rig.world.joints[n] for n in rig.world.moving]
+        names = [rig.world.joints[n] for n in rig.world.moving if not n.endswith("spin")]
         moved = [state[0] for state in rig.world.joint_states(names)]
         loads = np.array(rig.world.loads()) / rig.scale.force
     np.testing.assert_allclose(moved, 0.0, atol=1e-4 * rig.scale.length)
-    np.testing.assert_allclose(loads, tyre_loads(truck), rtol=2e-3)
+    np.testing.assert_allclose(loads, tyre_loads(LOPSIDED), rtol=2e-3)
+
+
+@pytest.mark.parametrize("locked", [False, True])
+def test_ride_height_is_an_equilibrium_on_held_wheels(locked):
+    truck = with_suspension(LOPSIDED, locked=locked)
+    with HeldRig(truck, Settings()) as rig:
+        for _ in range(480):
+            rig.step((0.0, 0.0, -GRAVITY))
+        joints = [rig.world.joints[n] for n in rig.world.moving]
+        moved = [state[0] for state in rig.world.joint_states(joints)]
+        pose = rig.world.chassis_poses([rig.world.chassis()])[0]
+        loads, slips = rig.loads(), rig.slips()
+    np.testing.assert_allclose(moved, 0.0, atol=1e-7)
+    np.testing.assert_allclose(pose, [0, 0, 0, 0, 0, 0, 1], atol=1e-7)
+    np.testing.assert_allclose(loads, tyre_loads(truck), rtol=1e-4)
+    assert slips == [0.0] * 4
+
+
+def test_a_held_truck_that_rests_is_balanced():
+    """Its tyres carry its weight, and no moment is left about any point: wheels displaced by what
+    their tyres gave, of which the engine knows nothing, included."""
+    gravity = gravity_on_table(math.radians(60.0), math.radians(20.0))
+    with HeldRig(LOPSIDED, Settings()) as rig:
+        rig.grip([5.0] * 4)
+        for i in range(4000):
+            rig.step(gravity_on_table(math.radians(60.0), math.radians(20.0) * min(1.0, i / 500)))
+        world, mass = rig.world, whole(LOPSIDED).mass
+        frames = world.frames([world.link["front_axle"], world.link["rear_axle"]])
+        force, moment = np.zeros(3), np.cross(world.mass_centre(), np.multiply(mass, gravity))
+        give = np.zeros(3)
+        for axle, (_, origin, turn) in zip(rig.axles, frames, strict=True):
+            now = axle.save()
+            f, m = axle.press(origin, turn, (0.0, 0.0, 0.0), gravity)
+            force, moment = force + f, moment + m
+            give += sum(p.mass * np.array(p.give) for p in axle.patches)
+            axle.restore(now)
+    np.testing.assert_allclose(force, -mass * np.array(gravity), atol=1e-5 * mass * GRAVITY)
+    np.testing.assert_allclose(moment, 0.0, atol=1e-5 * mass * GRAVITY * 0.3)
+    assert np.linalg.norm(np.cross(give, gravity)) > 1e-4 * mass * GRAVITY * 0.3  # it counts
 
 
 def test_a_similar_truck_weighs_and_stands_alike():

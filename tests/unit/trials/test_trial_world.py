@@ -162,7 +162,7 @@ def test_a_truck_edited_between_loads_is_read_afresh():
 
 
 def test_joints_are_free_and_undamped():
-    with world(make_truck(), turning=True) as w:
+    with world(make_truck()) as w:
         joint = w.joints["rear_left_spin"]
         engine.resetJointState(w._body, joint, 0.0, 3.0, physicsClientId=w._client)
         for _ in range(480):

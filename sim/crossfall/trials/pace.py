@@ -1,0 +1,50 @@
+"""How a tilt trial moves its table and watches its truck."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Pace:
+    """In s, m and rad; each value says why.
+
+    approach: rad/s on the way to the start; faster, tyres slip as the truck swings.
+    brisk: rad/s of the first tilting to the tip, which finds about where it is.
+    slow: rad/s of the second, that is recorded; fit and holding take out what rate remains.
+    below: rad under the expected tip where the first tilting starts, settled.
+    last: rad under the first tilting's tip from which the second goes over the ground again, and
+    under the second's from which angles are held.
+    keep: rad between moments kept on the way, to come back to and hold.
+    light: a start is too late where a wheel bears less than this fraction of its level load.
+    steady: rad/s between angles that are held.
+    stride: rad, furthest from one held angle to the next.
+    gently: s, shortest way from one held angle to the next, so that the truck is not jerked over.
+    still: m a truck at rest moves in WATCH at most; 0.02 deg past its tip it moves twice as far.
+    hold: s, longest a held angle is watched; one that moves for longer only shakes.
+    bracket: rad, width to which holding narrows the tip.
+    floor: rad, about 95 %, uncertainty that is always there: step, rates, and when it is at rest;
+    trials that differ in these alone agree this well.
+    limit: rad, where a trial that has not tipped ends.
+    fallen: rad of lean added with a pair of wheels off the table that counts as a fall.
+    slid: of a tyre radius, sliding that ends a tilting.
+    """
+
+    approach: float = math.radians(20.0)
+    brisk: float = math.radians(6.0)
+    slow: float = math.radians(2.0)
+    below: float = math.radians(3.0)
+    last: float = math.radians(2.0)
+    keep: float = math.radians(0.7)
+    light: float = 0.03
+    steady: float = math.radians(1.0)
+    stride: float = math.radians(0.5)
+    gently: float = 0.1
+    still: float = 1e-5
+    hold: float = 20.0
+    bracket: float = math.radians(0.04)
+    floor: float = math.radians(0.03)
+    limit: float = math.radians(85.0)
+    fallen: float = math.radians(4.0)
+    slid: float = 0.5
