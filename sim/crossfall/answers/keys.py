@@ -7,11 +7,14 @@ that a key means the same everywhere. Angles are in degrees here and nowhere els
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import degrees, isfinite
-from typing import Any, Literal
+from typing import TYPE_CHECKING, Any, Literal
 
 from crossfall.answers.answer import Answers, TipAnswer
+
+if TYPE_CHECKING:
+    from crossfall.trials.tilt import TiltTrial
 
 SCHEMA = 3  # raised when a key of any JSON answer changes its meaning or goes away
 WHEELS = ("front_left", "front_right", "rear_left", "rear_right")
@@ -22,12 +25,13 @@ Form = Literal["number", "text", "pair", "named numbers", "list"]
 @dataclass(frozen=True)
 class Key:
     """name: as printed, with the unit. form: what the value is; null where there is none, if
-    `may_be_null`. fields: of "named numbers", their names."""
+    `may_be_null`. fields: of "named numbers", their names; of a "list", whose entries each have a
+    name, the numbers beside it."""
 
     name: str
     form: Form
     meaning: str
-    value: Callable[[TipAnswer], Any]
+    value: Callable[[Any], Any]
     may_be_null: bool = False
     fields: tuple[str, ...] = ()
 
@@ -41,8 +45,74 @@ def _pair(ends: tuple[float, float]) -> list[float | None]:
     return [deg(v) for v in ends]
 
 
+def _number(value: float) -> float | None:
+    return value if isfinite(value) else None
+
+
 def _unless(absent: bool, value: Any) -> Any:
     return None if absent else value
+
+
+TRIAL_KEYS = (
+    Key(
+        "trial_outcome", "text", "tips, slides or stands, of the virtual trial", lambda t: t.outcome
+    ),
+    Key(
+        "trial_deg",
+        "number",
+        "tip of the virtual trial in the same conditions",
+        lambda t: deg(t.tip),
+        True,
+    ),
+    Key(
+        "trial_ci_deg",
+        "pair",
+        "its 95 % interval",
+        lambda t: _pair(t.tip_ci) if isfinite(t.tip) else None,
+        True,
+    ),
+    Key(
+        "trial_slide_deg",
+        "number",
+        "where the virtual trial began to slide away",
+        lambda t: deg(t.slide),
+        True,
+    ),
+    Key("trial_engine", "text", "engine and version", lambda t: t.engine),
+    Key(
+        "trial_first_lift_deg",
+        "number",
+        "the trial's first tyre leaves the table",
+        lambda t: deg(t.first_lift),
+        True,
+    ),
+    Key(
+        "trial_load_left_percent",
+        "number",
+        "of the weight, on the lifting tyres at the last angle it stood",
+        lambda t: _number(100 * t.load_left),
+        True,
+    ),
+    Key(
+        "trial_fit_deg",
+        "number",
+        "where that load would be gone, fitted",
+        lambda t: deg(t.fit.value) if t.fit else None,
+        True,
+    ),
+    Key(
+        "trial_fit_ci_deg",
+        "pair",
+        "its 95 % interval",
+        lambda t: _pair((t.fit.low, t.fit.high)) if t.fit else None,
+        True,
+    ),
+)
+"""Of a virtual trial; in an answer they are null where there was none."""
+
+
+def _where_tried(key: Key) -> Key:
+    return replace(key, value=lambda a: key.value(a.trial) if a.trial else None, may_be_null=True)
 
 
 STAGES = ("rigid", "tyres", "ground", "extension", "compliant", "trial")
@@ -155,70 +225,10 @@ KEYS = (
         "inputs behind the range, largest first: name, and pm_deg, what it"
         " alone gives the tip, plus or minus, 95 %",
         lambda a: [{"name": n, "pm_deg": 1.96 * degrees(sd)} for n, sd in a.range.causes],
+        False,
+        ("pm_deg",),
     ),
-    Key(
-        "trial_outcome",
-        "text",
-        "tips, slides or stands, of the virtual trial",
-        lambda a: a.trial.outcome if a.trial else None,
-        True,
-    ),
-    Key(
-        "trial_deg",
-        "number",
-        "tip of the virtual trial in the same conditions",
-        lambda a: deg(a.trial.tip) if a.trial else None,
-        True,
-    ),
-    Key(
-        "trial_ci_deg",
-        "pair",
-        "its 95 % interval",
-        lambda a: _pair(a.trial.tip_ci) if a.trial and isfinite(a.trial.tip) else None,
-        True,
-    ),
-    Key(
-        "trial_slide_deg",
-        "number",
-        "where the virtual trial began to slide away",
-        lambda a: deg(a.trial.slide) if a.trial else None,
-        True,
-    ),
-    Key(
-        "trial_engine",
-        "text",
-        "engine and version",
-        lambda a: a.trial.engine if a.trial else None,
-        True,
-    ),
-    Key(
-        "trial_first_lift_deg",
-        "number",
-        "the trial's first tyre leaves the table",
-        lambda a: deg(a.trial.first_lift) if a.trial else None,
-        True,
-    ),
-    Key(
-        "trial_load_left_percent",
-        "number",
-        "of the weight, on the lifting tyres at the last angle it stood",
-        lambda a: _number(100 * a.trial.load_left) if a.trial else None,
-        True,
-    ),
-    Key(
-        "trial_fit_deg",
-        "number",
-        "where that load would be gone, fitted",
-        lambda a: deg(a.trial.fit.value) if a.trial and a.trial.fit else None,
-        True,
-    ),
-    Key(
-        "trial_fit_ci_deg",
-        "pair",
-        "its 95 % interval",
-        lambda a: _pair((a.trial.fit.low, a.trial.fit.high)) if a.trial and a.trial.fit else None,
-        True,
-    ),
+    *map(_where_tried, TRIAL_KEYS),
     Key(
         "budget_deg",
         "named numbers",
@@ -232,18 +242,21 @@ KEYS = (
         "list",
         "the differences: name, and gained_deg, losses negative",
         lambda a: [{"name": n, "gained_deg": deg(v)} for n, v in a.budget.steps],
+        False,
+        ("gained_deg",),
     ),
     Key("verdict", "text", "the answer in words", lambda a: a.verdict),
 )
 
 
-def _number(value: float) -> float | None:
-    return value if isfinite(value) else None
-
-
 def record(answer: TipAnswer) -> dict[str, Any]:
     """One answer under its keys."""
     return {key.name: key.value(answer) for key in KEYS}
+
+
+def trial_record(trial: TiltTrial) -> dict[str, Any]:
+    """One virtual trial under its keys."""
+    return {key.name: key.value(trial) for key in TRIAL_KEYS}
 
 
 def report(found: Answers) -> dict[str, Any]:

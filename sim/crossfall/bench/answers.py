@@ -1,20 +1,28 @@
-"""What the page shows about a truck: numbers, the tip map, slides, budget, where a gram helps.
+"""What the page shows about a truck: numbers, the tip map, the four ways, where a gram helps.
 
 Two speeds. `quick` takes a few milliseconds: everything in closed form is exact, and the compliant
 curve is carried along from the last exact one by the change of the rigid curve, marked as not
-exact. `exact` works the compliant curve out and takes its budget apart.
+exact; so are the degrees a gram is worth. `exact_curve` works the curve out, `four_ways` all there
+is to say on the four ways, and `exact_gains` the grams. Every tip angle is the one answer's, on the
+surface shown, and is sent under its keys.
 """
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 
+from crossfall.answers.answer import Answers, answer
+from crossfall.answers.conditions import Conditions, choose_grip
+from crossfall.answers.keys import record
+from crossfall.answers.tips import TipAngles, tip_angles
 from crossfall.bench.scene import mm
-from crossfall.compare import case_name
 from crossfall.statics import rigid, sliding
+from crossfall.statics.compliant_gradient import CARRIERS
+from crossfall.truck.build import Loaded
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Array, Grip, Truck
 from crossfall.truck.ride import axle_loads, tyre_loads
@@ -25,50 +33,81 @@ TEN_GRAMS = 0.010  # kg
 
 
 @dataclass(frozen=True)
-class Curves:
-    """The rigid and compliant tip over HEADINGS, rad, as last worked out exactly.
+class Curve:
+    """The tips over HEADINGS on a ground as last worked out exactly, and the rigid truck's, rad."""
 
-    budget: (4, 3) rad at QUARTERS, with tyres giving, with springs extending, all of it.
-    """
-
+    grip: Grip
     rigid: Array
-    compliant: Array
-    budget: Array
+    tips: TipAngles
 
 
 @dataclass(frozen=True)
-class Window:
-    """Over `headings`, rad: both friction closures' tips, and the first lift."""
+class Gains:
+    """Degrees per 10 g at (x, y, z) mm: c0 + cx x + cy y + cz z. rigid: (4, 1, 4), of the rigid
+    truck at QUARTERS; exact: (4, 7, 4), of the truck itself, for each of CARRIERS."""
 
-    headings: Array
-    low: Array
-    high: Array
+    grip: Grip
+    rigid: Array
+    exact: Array
+
+
+@dataclass(frozen=True)
+class Known:
+    """What has been worked out exactly: curve and gains of this truck or of one like it, ways of
+    this very truck."""
+
+    curve: Curve | None = None
+    ways: Answers | None = None
+    gains: Gains | None = None
+
+
+def shown_grip(truck: Truck, surface: str | None) -> Grip:
+    """The surface shown: the one chosen, if the truck has it, else its first."""
+    names = {g.surface for g in truck.grips}
+    return choose_grip(truck, surface if surface in names else None)
+
+
+def quick(truck: Truck, grip: Grip, known: Known, exact: bool = False) -> dict[str, Any]:
+    """Everything for the page. exact: the curve known is this very truck's."""
+    stiff = rigid.tip_angle(truck, HEADINGS)
+    slide = sliding.slide_range(truck, [0.0], grip)[0]
+    last = known.curve
+    curve = None if last is None or last.grip != grip else carried(last, stiff, slide[1])
+    nothing = [None] * len(stiff)
+    return {
+        "exact": exact and curve is not None,
+        "numbers": numbers(truck),
+        "surface": grip.surface,
+        "grip_range": {"low": grip.low, "likely": grip.likely, "high": grip.high},
+        "heading_deg": np.degrees(HEADINGS).round(9).tolist(),
+        "rigid_deg": degrees(stiff),
+        "compliant_deg": nothing if curve is None else degrees(curve.tip),
+        "rail_deg": nothing if curve is None else degrees(curve.rail),
+        "first_lift_deg": nothing if curve is None else degrees(curve.first_lift),
+        "slide_deg": dict(zip(("low", "likely", "high"), degrees(slide), strict=True)),
+        "ways": None if known.ways is None else [record(a) for a in known.ways.answers],
+        **_gains(truck, grip, known.gains),
+    }
+
+
+@dataclass(frozen=True)
+class Carried:
+    """Over HEADINGS, rad: tip, nan where it slides first; rail, where it does; first lift."""
+
+    tip: Array
+    rail: Array
     first_lift: Array
 
 
-def grip_of(truck: Truck) -> Grip | None:
-    """The surface shown: the first one the file lists."""
-    return truck.grips[0] if truck.grips else None
-
-
-def quick(truck: Truck, known: Curves | None, exact: bool = False) -> dict[str, Any]:
-    """Everything for the page. known: the last exact curves, of this truck or one like it."""
-    tips = rigid.tip_angle(truck, HEADINGS)
-    shift = None if known is None else tips - known.rigid
-    compliant = None if known is None or shift is None else np.maximum(known.compliant + shift, 0)
-    grip = grip_of(truck)
-    slides = None if grip is None else sliding.slide_range(truck, HEADINGS, grip)
-    return {
-        "exact": exact,
-        "numbers": numbers(truck),
-        "surface": None if grip is None else grip.surface,
-        "headings_deg": np.degrees(HEADINGS).round(6).tolist(),
-        "rigid_deg": degrees(tips),
-        "compliant_deg": [None] * len(tips) if compliant is None else degrees(compliant),
-        "slide_deg": None if slides is None else degrees(slides),
-        "cases": _cases(truck, tips, compliant, slides, known, shift),
-        "gain": gains(truck),
-    }
+def carried(known: Curve, stiff: Array, slide: float) -> Carried:
+    """The curve moved by what the rigid one has moved to `stiff`; itself where that has not."""
+    shift = stiff - known.rigid
+    if not shift.any():
+        slides, free, lift = known.tips.slides, known.tips.free, known.tips.first_lift
+    else:
+        free = np.maximum(known.tips.free + shift, 0.0)
+        slides, lift = free > slide, np.minimum(known.tips.first_lift + shift, free)
+    return Carried(np.where(slides, np.nan, free), np.where(slides, free, np.nan), lift)
 
 
 def numbers(truck: Truck) -> dict[str, Any]:
@@ -88,94 +127,73 @@ def numbers(truck: Truck) -> dict[str, Any]:
     }
 
 
-def gains(truck: Truck) -> dict[str, list[float]]:
-    """Degrees per 10 g put at (x, y, z) mm, per direction: c0 + cx x + cy y + cz z, exactly.
+def _gains(truck: Truck, grip: Grip, last: Gains | None) -> dict[str, Any]:
+    """gain: by direction and carrier, four values each as of `Gains`; gain_of: whether they are of
+    the truck on its springs and tyres, exactly or nearly, or of the rigid truck."""
+    stiff = rigid_gains(truck)
+    if last is None or last.grip != grip:
+        found, of = np.broadcast_to(stiff, (len(QUARTERS), len(CARRIERS), 4)), "rigid"
+    else:
+        found, of = last.exact + (stiff - last.rigid), "compliant"
+    gain = {
+        name: dict(zip(CARRIERS, found[i].tolist(), strict=True)) for i, name in enumerate(QUARTERS)
+    }
+    return {"gain": gain, "gain_of": of}
 
-    The derivative of the rigid answer is linear in the place, so four values say it all.
-    """
-    probes = np.vstack([np.zeros(3), np.eye(3)])
-    found = {}
-    for name, heading in QUARTERS.items():
-        at = np.degrees(rigid.mass_derivative(truck, np.radians(heading), probes)) * TEN_GRAMS
-        found[name] = [float(at[0]), *((at[1:] - at[0]) / 1000).tolist()]
+
+def rigid_gains(truck: Truck) -> Array:
+    """(4, 1, 4) as of `Gains`: the derivative is linear in the place, so four values say it all."""
+    headings = np.radians(list(QUARTERS.values()))
+    return _by_place(
+        lambda places: np.array([[rigid.mass_derivative(truck, h, places)] for h in headings])
+    )
+
+
+def exact_gains(loaded: Loaded, grip: Grip) -> Gains:
+    """What `crossfall gains` says of the four ways, for every carrier; a few seconds."""
+    from crossfall.tuning.gains import gradients
+
+    surface = grip.surface if loaded.truck.grips else None
+    slopes = gradients(loaded, surface=surface, everywhere=False).slopes
+
+    def at(places: Array) -> Array:
+        found = np.array([slopes.per_mass(c, places)[: len(QUARTERS)] for c in CARRIERS])
+        return np.swapaxes(found, 0, 1)
+
+    return Gains(grip, rigid_gains(loaded.truck), _by_place(at))
+
+
+def _by_place(per_mass: Callable[[Array], Array]) -> Array:
+    """(..., 4) coefficients, per 10 g and mm in deg, of a function of places (n, 3) m that gives
+    (..., n) rad/kg and is linear in the place."""
+    at = np.degrees(per_mass(np.vstack([np.zeros(3), np.eye(3)]))) * TEN_GRAMS
+    found: Array = np.concatenate([at[..., :1], (at[..., 1:] - at[..., :1]) / 1000], axis=-1)
     return found
 
 
-def exact_curves(truck: Truck) -> Curves:
-    """The compliant answer over all headings, about half a second, and its budget at QUARTERS."""
-    from crossfall.statics import compliant
-
-    tips = compliant.tips(truck, HEADINGS).tip
-    tips = np.where(np.isnan(tips), rigid.tip_angle(truck, HEADINGS), tips)
-    return Curves(rigid.tip_angle(truck, HEADINGS), tips, _budget(truck))
+def exact_curve(truck: Truck, grip: Grip) -> Curve:
+    """The compliant answer over HEADINGS, about a second."""
+    tips = tip_angles(truck, HEADINGS, grip.likely)
+    return Curve(grip, rigid.tip_angle(truck, HEADINGS), tips)
 
 
-def expected(known: Curves | None, heading_deg: float) -> float | None:
+def four_ways(truck: Truck, grip: Grip) -> Answers:
+    """All there is to say at QUARTERS but for the trials; a second or two."""
+    asked = [Conditions(float(np.radians(h)), grip) for h in QUARTERS.values()]
+    return answer(truck, asked, trial=False)
+
+
+def expected(known: Curve | None, heading_deg: float) -> float | None:
     """Deg, where a trial at a heading may expect its tip; only used to hurry to a start."""
     if known is None:
         return None
-    at = np.interp(np.radians(heading_deg), HEADINGS, known.compliant, period=2 * np.pi)
-    return float(np.degrees(at))
-
-
-def _budget(truck: Truck) -> Array:
-    from crossfall.statics.budget import budget
-
-    found = budget(truck, np.radians(list(QUARTERS.values())))
-    return np.column_stack([found.tyres, found.extension, found.compliant])
-
-
-def window(truck: Truck) -> Window:
-    """Both friction closures all round, on every third of HEADINGS; a second or two."""
-    from crossfall.statics import window as closures
-
-    headings = HEADINGS[::3]
-    found = closures.window(truck, headings)
-    return Window(headings, found.low, found.high, found.uniform.first_lift)
-
-
-def _cases(
-    truck: Truck,
-    tips: Array,
-    compliant: Array | None,
-    slides: Array | None,
-    known: Curves | None,
-    shift: Array | None,
-) -> list[dict[str, Any]]:
-    edges = rigid.tip_edge(truck, HEADINGS)
-    cases = []
-    for k, (name, heading) in enumerate(QUARTERS.items()):
-        i = round(heading / 5)
-        tip = tips[i] if compliant is None else compliant[i]
-        outcome = "tips"
-        if slides is not None:
-            outcome = sliding.outcome(float(sliding.tips_first(slides[i], tip)[0]))
-        steps: list[dict[str, Any]] = []
-        if known is not None and shift is not None:
-            stages = [tips[i], *(known.budget[k] + shift[i])]
-            words = ("tyres squash", "body rises on its springs", "body leans and pitches")
-            gained = np.degrees(np.diff(stages)).round(3).tolist()
-            steps = [{"what": w, "deg": g} for w, g in zip(words, gained, strict=True)]
-        cases.append(
-            {
-                "direction": name,
-                "heading_deg": heading,
-                "name": case_name(np.radians(heading)),
-                "over": rigid.EDGES[int(edges[i])],
-                "rigid_deg": degrees(tips[i]),
-                "compliant_deg": None if compliant is None else degrees(compliant[i]),
-                "slide_deg": None if slides is None else degrees(slides[i]),
-                "outcome": outcome,
-                "budget": steps,
-            }
-        )
-    return cases
+    at = np.interp(np.radians(heading_deg), HEADINGS, known.tips.free, period=2 * np.pi)
+    return float(np.degrees(at)) if np.isfinite(at) else None
 
 
 def degrees(angles: Array | float) -> Any:
-    """rad as degrees, rounded to a ten-thousandth, in plain numbers; nan becomes None."""
-    values = np.degrees(np.asarray(angles, dtype=np.float64)).round(4)
-    return finite(values.tolist())
+    """rad as degrees in plain numbers; nan becomes None."""
+    return finite(np.degrees(np.asarray(angles, dtype=np.float64)).tolist())
 
 
 def finite(values: Any) -> Any:

@@ -8,6 +8,7 @@ from math import degrees, isfinite, radians
 from pathlib import Path
 from typing import Any
 
+from crossfall.answers.conditions import case_name
 from crossfall.bench.answers import finite
 from crossfall.bench.folder import listing
 from crossfall.truck.build import Loaded
@@ -18,41 +19,33 @@ from crossfall.tuning.board import check_board
 from crossfall.tuning.board_file import add_reading, read_board
 from crossfall.tuning.board_predict import predict
 from crossfall.tuning.changes import Catalogue
+from crossfall.tuning.directions import DIRECTIONS
 from crossfall.tuning.limits import Limits, read_limits
 from crossfall.tuning.linear import Bounds
-from crossfall.tuning.plan import Aim, Choice, plan
+from crossfall.tuning.plan import Choice, aim_at, plan
 from crossfall.tuning.weighin import weigh_in
 from crossfall.tuning.weighin_file import read_session
 from crossfall.tuning.weighin_next import next_readings
 
-AIMS = {
-    "side": (90.0, 270.0),
-    "climb": (0.0,),
-    "descent": (180.0,),
-    "worst": tuple(45.0 * i for i in range(8)),
-}
 BOARD = (90.0, 270.0, 0.0, 180.0)
 
 
-def planned(loaded: Loaded, catalogue: Catalogue, asked: Mapping[str, Any]) -> dict[str, Any]:
-    """The best set for what is asked.
+def planned(
+    loaded: Loaded, catalogue: Catalogue, asked: Mapping[str, Any], surface: str | None
+) -> dict[str, Any]:
+    """The best set for what is asked, on a surface by name (None: the truck's first).
 
     asked: aim, and any of budget, added_g, run_min, reach_deg, front_least, front_most (percent)
     and limits (name of a limits file beside the truck's).
     """
-    headings = AIMS.get(str(asked.get("aim")))
-    if headings is None:
-        raise InputError(Problem("plan", "has no such aim", ", ".join(AIMS)))
+    if asked.get("aim") not in DIRECTIONS:
+        raise InputError(Problem("plan", "has no such aim", ", ".join(DIRECTIONS)))
     budget, added, minutes, reach = (
         _number(asked, k) for k in ("budget", "added_g", "run_min", "reach_deg")
     )
     if minutes is not None and loaded.spec.battery is None:
         raise InputError(Problem("plan", "the truck's file has no [battery]"))
-    aim = Aim(
-        str(asked["aim"]),
-        tuple(radians(h) for h in headings),
-        None if reach is None else radians(reach),
-    )
+    aim = aim_at(asked["aim"], None if reach is None else radians(reach))
     bounds = Bounds(
         budget,
         None if added is None else added / 1e3,
@@ -60,7 +53,7 @@ def planned(loaded: Loaded, catalogue: Catalogue, asked: Mapping[str, Any]) -> d
         _front_share(asked),
         _limits(loaded, asked),
     )
-    found = plan(loaded, catalogue, aim, bounds)
+    found = plan(loaded, catalogue, aim, bounds, surface=surface)
     return {
         "now": _choice(catalogue, found.now),
         "best": None if found.best is None else _choice(catalogue, found.best),
@@ -103,8 +96,9 @@ def _choice(catalogue: Catalogue, choice: Choice) -> dict[str, Any]:
             (f"{n} × " if n > 1 else "") + catalogue.changes[i].label for i, n in choice.picks
         ],
         "price": float(choice.price),
-        "deg": round(degrees(choice.value), 3),
+        "deg": degrees(choice.value),
         "sd_deg": round(degrees(choice.sd), 3),
+        "slides": bool(choice.slides[choice.angles.argmin()]),
         "added_g": round(choice.added_mass * 1e3, 1),
         "tied": bool(choice.tied),
     }
@@ -161,14 +155,12 @@ def keep_readings(text: str, path: Path) -> None:
 
 def board_card(truck: Truck, path: Path, grip: Grip | None) -> dict[str, Any]:
     """Predicted angles for the four ways, and how each reading in the board file compares."""
-    from crossfall.compare import case_name
-
     asked = [radians(h) for h in BOARD]
     foretold = predict(truck, asked, [False] * len(asked))
     card = [
         {
             "heading_deg": h,
-            "name": case_name(radians(h)),
+            "name": case_name(h),
             "low_deg": round(degrees(foretold.low[i]), 2),
             "high_deg": round(degrees(foretold.high[i]), 2),
             "deg": round(degrees(foretold.angle[i]), 2),

@@ -131,7 +131,7 @@ def bought(catalogue: Catalogue, ranking: Ranking) -> dict[str, Any]:
     """What each change buys alone, deg for DIRECTIONS, and what it costs elsewhere."""
 
     def by_direction(values: Any) -> dict[str, Any]:
-        found = (finite(round(degrees(v), 4)) for v in values)
+        found = (finite(degrees(v)) for v in values)
         return dict(zip(DIRECTIONS, found, strict=True))
 
     return {
@@ -144,6 +144,7 @@ def bought(catalogue: Catalogue, ranking: Ranking) -> dict[str, Any]:
                 "gain_deg": by_direction(o.gain),
                 "gain_sd_deg": by_direction(o.gain_sd),
                 "per_100g_deg": by_direction(o.per_100g),
+                "turns": dict(zip(DIRECTIONS, o.turns.tolist(), strict=True)),
                 "side": [
                     {"what": words, "by": round(getattr(o.side, f) * factor, 2), "unit": unit}
                     for f, words, factor, unit in SIDE

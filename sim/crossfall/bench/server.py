@@ -34,12 +34,14 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
         Route("/static/{name}", _static),
         _get("/api/bench", lambda q: bench.state()),
         _get("/api/exact", lambda q: bench.exact(_number(q, "revision", int))),
-        _get("/api/window", lambda q: bench.window(_number(q, "revision", int))),
+        _get("/api/ways", lambda q: bench.ways(_number(q, "revision", int))),
+        _get("/api/gains", lambda q: bench.gains(_number(q, "revision", int))),
+        _post("/api/surface", lambda b: bench.surface(_text(b, "surface"))),
         _get("/api/path", lambda q: bench.path(_number(q, "heading_deg", float))),
         _get("/api/trial", lambda q: bench.trial_state()),
         _binary("/api/poses", lambda q: bench.poses(str(q.get("file", "")))),
         _post(
-            "/api/trial", lambda b: bench.trial(_whole(b), _list(b, "headings"), _yes(b, "slides"))
+            "/api/trial", lambda b: bench.trial(_whole(b), _list(b, "headings"), _yes(b, "rail"))
         ),
         _post("/api/trial-stop", lambda b: bench.trials.stop()),
         _get("/api/changes", lambda q: bench.changes()),

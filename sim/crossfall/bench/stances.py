@@ -6,43 +6,59 @@ from typing import Any
 
 import numpy as np
 
-from crossfall.bench.answers import Curves, degrees, expected
+from crossfall.answers.keys import deg
+from crossfall.answers.tips import tip_angles
+from crossfall.bench.answers import HEADINGS, Curve, degrees
 from crossfall.bench.scene import mm
 from crossfall.statics import rigid
-from crossfall.statics.compliant_path import path
+from crossfall.statics.compliant_path import Path, path
 from crossfall.truck.massprops import unsprung, whole
-from crossfall.truck.model import GRAVITY, Array, Truck
+from crossfall.truck.model import GRAVITY, Array, Grip, Truck
 
 STEPS = 40
-CLOSE = 1e-3  # rad before the expected tip, where one more stance is asked for
+CLOSE = 1e-3  # rad before it goes, where one more stance is asked for
 
 
-def stances(truck: Truck, heading_deg: float, curves: Curves | None) -> dict[str, Any]:
-    """Poses, loads and CG by table angle. curves: where known, they say how far to look.
+def stances(truck: Truck, grip: Grip, heading_deg: float, known: Curve | None) -> dict[str, Any]:
+    """Poses, loads and CG by table angle on one of HEADINGS. known: where the tips are known.
 
-    Angles in deg, loads in g as a scale would read them. poses: displacement of chassis, front
-    and rear axle from ride height, x, y, z mm and a quaternion x, y, z, w, in the truck's own
-    axes on the level.
+    Angles under the answer's keys in deg, loads in g as a scale would read them. poses:
+    displacement of chassis, front and rear axle from ride height, x, y, z mm and a quaternion
+    x, y, z, w, in the truck's own axes on the level. Where it slides first, it stands against a
+    rail from there on.
     """
     heading = np.radians(heading_deg)
-    guess = expected(curves, heading_deg)
-    far = np.radians(guess) if guess is not None else rigid.tip_angle(truck, [heading])[0]
+    if known is None:
+        tips, at = tip_angles(truck, [heading], grip.likely), 0
+    else:
+        tips, at = known.tips, int(np.abs(HEADINGS - heading).argmin())
+    free, slides = float(tips.free[at]), bool(tips.slides[at])
+    far = free if np.isfinite(free) else float(rigid.tip_angle(truck, [heading])[0])
     # Closer together towards the tip, where loads and lean change fastest.
-    thetas = far * (1 - (1 - np.linspace(0.0, 1.0, STEPS)) ** 1.6)
-    found = path(truck, float(heading), np.append(thetas, far - CLOSE))
-    order = np.argsort(found.theta)
-    order = order[np.isfinite(found.load[order]).all(axis=1)]
-    edge = rigid.EDGES[int(rigid.tip_edge(truck, [heading])[0])]
-    order = order if len(order) else np.array([0])
+    thetas = np.append(far * (1 - (1 - np.linspace(0.0, 1.0, STEPS)) ** 1.6), far - CLOSE)
+    goes = float(tips.goes[at]) if np.isfinite(tips.goes[at]) else far
+    held = path(truck, float(heading), thetas[thetas < goes], grip.likely)
+    found = [held]
+    if slides:
+        found.append(path(truck, float(heading), thetas[thetas >= goes], grip.likely, rail=True))
     return {
         "heading_deg": heading_deg,
-        "tip_deg": degrees(found.tip),
-        "over": edge,
-        "points": [
-            _point(truck, found.theta[i], found.position[i], found.turn[i], found.load[i])
-            for i in order
-        ],
+        "compliant_deg": deg(float(tips.tip[at])),
+        "rail_deg": deg(free) if slides else None,
+        "slide_deg": deg(float(tips.slide[at])),
+        "goes_at_deg": deg(goes),
+        "over": rigid.EDGES[int(rigid.tip_edge(truck, [heading])[0])],
+        "points": [point for one in found for point in _points(truck, one)],
     }
+
+
+def _points(truck: Truck, found: Path) -> list[dict[str, Any]]:
+    order = np.argsort(found.theta)
+    order = order[np.isfinite(found.load[order]).all(axis=1)]
+    return [
+        _point(truck, found.theta[i], found.position[i], found.turn[i], found.load[i])
+        for i in order
+    ]
 
 
 def _point(truck: Truck, theta: float, position: Array, turn: Array, load: Array) -> dict[str, Any]:

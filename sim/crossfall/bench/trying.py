@@ -20,13 +20,15 @@ class Trials:
 
     def __init__(self) -> None:
         self._job: Job | None = None
-        self._revision = -1
+        self._revision, self._surface = -1, ""
         self._mutex = Lock()
 
-    def start(self, text: str, path: Path, revision: int, asked: dict[str, Any]) -> dict[str, Any]:
+    def start(
+        self, text: str, path: Path, revision: int, surface: str, asked: dict[str, Any]
+    ) -> dict[str, Any]:
         """Begin a round, in place of any before it.
 
-        asked: headings and near (deg, or None), grip (or None for enough never to slide).
+        asked: headings and near (deg, or None), grip: the surface's, and rail.
         """
         headings = asked["headings"]
         if not 0 < len(headings) <= MAX_HEADINGS:
@@ -36,15 +38,16 @@ class Trials:
                 self._job.clear()
             task = {"text": text, "path": str(path), **asked}
             self._job = Job("crossfall.bench.trial_job", task, len(headings))
-            self._revision = revision
+            self._revision, self._surface = revision, surface
         return self.state()
 
     def state(self) -> dict[str, Any]:
         """How far it is, and what each finished heading gave."""
         job = self._job
         if job is None:
-            return {"state": "none", "words": "", "done": 0, "total": 0, "found": [], "revision": 0}
-        return {**job.state(), "revision": self._revision}
+            nothing = {"state": "none", "words": "", "done": 0, "total": 0, "found": []}
+            return {**nothing, "revision": 0, "surface": ""}
+        return {**job.state(), "revision": self._revision, "surface": self._surface}
 
     def stop(self) -> dict[str, Any]:
         if self._job is not None:
@@ -71,5 +74,5 @@ def records(folder: Path) -> tuple[str, ...]:
 def record_poses(folder: Path, name: str, truck: Truck) -> bytes:
     """A kept record as a replay of the truck on the bench. Raises InputError."""
     record = replay.read_record(inside(folder, name, ".npz"))
-    about = {"heading_deg": None, "outcome": "recorded", "tip_deg": None, "file": name}
+    about = {"heading_deg": None, "trial_outcome": "recorded", "file": name}
     return replay.pack(truck, record, about)

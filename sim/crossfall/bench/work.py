@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import tomllib
+from dataclasses import replace
 from pathlib import Path
 from threading import Lock
 from typing import Any
 
+from crossfall.answers.answer import Answers
+from crossfall.answers.conditions import choose_grip
 from crossfall.bench import answers, deciding, fitting, sweeps, trying
-from crossfall.bench.answers import Curves, Window
+from crossfall.bench.answers import Curve, Gains, Known
 from crossfall.bench.desk import Conflict, Desk, Sheet
 from crossfall.bench.edits import MEASURES, on_spec, on_text, understood
 from crossfall.bench.fitting import Fitted
@@ -19,6 +22,7 @@ from crossfall.bench.stances import stances
 from crossfall.truck import document
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
+from crossfall.truck.model import Grip, Truck
 from crossfall.truck.problems import InputError, Problem
 from crossfall.tuning.board import board_grip
 from crossfall.tuning.changes import Catalogue, beside, read_changes
@@ -39,13 +43,15 @@ class Bench:
     def __init__(self, source: Path, folder: Path, keeper: Path | None = None) -> None:
         self.folder, self.keeper = folder.resolve(), keeper
         self.reader = Reader()
-        self._curves: Memory[Curves] = Memory(32)
-        self._windows: Memory[Window] = Memory(8)
+        self._curves: Memory[Curve] = Memory(32)  # by text and grip, as the next two
+        self._ways: Memory[Answers] = Memory(8)
+        self._gains: Memory[Gains] = Memory(8)
         self._fits: Memory[Fitted] = Memory(200)
         self._catalogues: Memory[Catalogue] = Memory(2)
         self._rankings: Memory[Ranking] = Memory(8)
         self._stances: Memory[dict[str, Any]] = Memory(150)
-        self._last: Curves | None = None
+        self._last = Known()
+        self._surface: str | None = None
         self.trials = trying.Trials()
         # Long work is done one at a time, and not at all for a truck that has moved on meanwhile.
         self._heavy = Lock()
@@ -75,9 +81,6 @@ class Bench:
         sheet = self.desk.sheet
         loaded = self._loaded(sheet)
         text = sheet.history.text
-        known = self._curves.get(text)
-        if known is not None:
-            self._last = known
         own = len(tomllib.loads(text).get("part", []))
         back, ahead = sheet.history.back, sheet.history.ahead
         return {
@@ -89,14 +92,30 @@ class Bench:
             "undo": back[-1].what if back else None,
             "redo": ahead[-1].what if ahead else None,
             "trucks": self.trucks(),
+            "surfaces": [g.surface for g in loaded.truck.grips],
             "scene": scene(loaded.truck),
             "rows": rows(loaded, own),
             "measures": [_measure(loaded, key) for key in MEASURES],
             "carriers": CARRIERS,
             "fitted": self._fitted_names(loaded, text),
             "before": self._before(sheet),
-            "answers": answers.quick(loaded.truck, known or self._last, known is not None),
+            "answers": self._answers(loaded.truck, text),
         }
+
+    def _grip(self, truck: Truck) -> Grip:
+        return answers.shown_grip(truck, self._surface)
+
+    def _known_surface(self, truck: Truck) -> str | None:
+        """The surface shown by name, None where the file names none."""
+        return self._grip(truck).surface if truck.grips else None
+
+    def _answers(self, truck: Truck, text: str) -> dict[str, Any]:
+        """All that is known by now of the truck of this text, on the surface shown."""
+        grip = self._grip(truck)
+        curve, gains = self._curves.get((text, grip)), self._gains.get((text, grip))
+        self._last = Known(curve or self._last.curve, None, gains or self._last.gains)
+        known = replace(self._last, ways=self._ways.get((text, grip)))
+        return answers.quick(truck, grip, known, curve is not None)
 
     def _fitted_names(self, loaded: Loaded, text: str) -> dict[str, int]:
         fit = self._fits.get(text)
@@ -116,7 +135,9 @@ class Bench:
         except InputError:
             return None  # the file on disk is no truck any more: there is nothing to compare with
         what = "before these changes" if fit is not None else "as saved"
-        return {"what": what, **answers.quick(truck, self._curves.get(text))}
+        grip = self._grip(truck)
+        curve = self._curves.get((text, grip))
+        return {"what": what, **answers.quick(truck, grip, Known(curve), curve is not None)}
 
     def _catalogue(self, loaded: Loaded) -> Catalogue | None:
         path = beside(loaded.path)
@@ -146,8 +167,10 @@ class Bench:
             fit = self._fits.get(text)
             base = text if fit is None else fit.base
             truck = self.reader.load(base, self.desk.sheet.source)
-            key = (base, catalogue.source.file)
-            ranking = self._rankings.find(key, lambda: what_if(truck, catalogue))
+            surface = self._known_surface(truck.truck)
+            key = (base, catalogue.source.file, surface)
+            work = lambda: what_if(truck, catalogue, surface=surface)  # noqa: E731
+            ranking = self._rankings.find(key, work)
             return fitting.bought(catalogue, ranking)
 
     def fit(self, revision: int, asked: dict[str, Any]) -> dict[str, Any]:
@@ -176,7 +199,9 @@ class Bench:
                 raise InputError(Problem("plan", "there is no change file beside this truck"))
             fit = self._fits.get(text)
             base = text if fit is None else fit.base
-            return deciding.planned(self.reader.load(base, loaded.path), catalogue, asked)
+            began = self.reader.load(base, loaded.path)
+            surface = self._known_surface(began.truck)
+            return deciding.planned(began, catalogue, asked, surface)
 
     def weighed(self, text: str, keep: bool) -> dict[str, Any]:
         """Mass and CG out of scale readings; keep: also write them beside the truck."""
@@ -199,7 +224,7 @@ class Bench:
         path = self.folder / f"{sheet.source.stem}.board.toml"
         if asked is not None:
             deciding.note_reading(truck, path, asked)
-        grip = board_grip(truck) or answers.grip_of(truck)
+        grip = board_grip(truck) or answers.shown_grip(truck, None)
         return deciding.board_card(truck, path, grip)
 
     def sheet(self) -> bytes:
@@ -246,30 +271,41 @@ class Bench:
         """The answers with the compliant curve worked out for the text as it is."""
         with self._heavy:
             loaded, text = self._at(revision)
-            known = self._curves.find(text, lambda: answers.exact_curves(loaded.truck))
-            self._last = known
-        return answers.quick(loaded.truck, known, True)
+            grip = self._grip(loaded.truck)
+            self._curves.find((text, grip), lambda: answers.exact_curve(loaded.truck, grip))
+        return self._answers(loaded.truck, text)
 
-    def window(self, revision: int) -> dict[str, Any]:
-        """Tips of both friction closures and first lifts, all round."""
+    def ways(self, revision: int) -> dict[str, Any]:
+        """The answers with all there is to say on the four ways, ranges and budget with it."""
         with self._heavy:
             loaded, text = self._at(revision)
-            found = self._windows.find(text, lambda: answers.window(loaded.truck))
-        return {
-            "revision": revision,
-            "headings_deg": answers.degrees(found.headings),
-            "low_deg": answers.degrees(found.low),
-            "high_deg": answers.degrees(found.high),
-            "first_lift_deg": answers.degrees(found.first_lift),
-        }
+            grip = self._grip(loaded.truck)
+            self._ways.find((text, grip), lambda: answers.four_ways(loaded.truck, grip))
+        return self._answers(loaded.truck, text)
+
+    def gains(self, revision: int) -> dict[str, Any]:
+        """The answers with what a gram is worth anywhere, springs and tyres at work."""
+        with self._heavy:
+            loaded, text = self._at(revision)
+            grip = self._grip(loaded.truck)
+            self._gains.find((text, grip), lambda: answers.exact_gains(loaded, grip))
+        return self._answers(loaded.truck, text)
+
+    def surface(self, name: str) -> dict[str, Any]:
+        """Show the answers on another surface of the truck's."""
+        choose_grip(self._loaded(self.desk.sheet).truck, name)
+        self._surface = name
+        return self.state()
 
     def path(self, heading_deg: float) -> dict[str, Any]:
         """How it stands on one heading (the nearest 5 deg), from level to the tip."""
         sheet = self.desk.sheet
         text, heading = sheet.history.text, round(heading_deg / 5) * 5 % 360
         truck = self._loaded(sheet).truck
-        curves = self._curves.get(text)
-        return self._stances.find((text, heading), lambda: stances(truck, float(heading), curves))
+        grip = self._grip(truck)
+        known = self._curves.get((text, grip))
+        key = (text, grip, heading)
+        return self._stances.find(key, lambda: stances(truck, grip, float(heading), known))
 
     def trial_state(self) -> dict[str, Any]:
         return {**self.trials.state(), "records": trying.records(self.folder)}
@@ -282,19 +318,20 @@ class Bench:
 
     # What the page does
 
-    def trial(self, revision: int, headings: list[Any], slides: bool) -> dict[str, Any]:
-        """Begin virtual trials at some headings (deg); slides: with the likely grip."""
+    def trial(self, revision: int, headings: list[Any], rail: bool) -> dict[str, Any]:
+        """Begin virtual trials at some headings (deg) on the surface shown."""
         loaded, text = self._at(revision)
         if not all(isinstance(h, int | float) and abs(h) <= 360 for h in headings):
             raise InputError(Problem("trial", "a heading is no angle", "degrees"))
-        grip = answers.grip_of(loaded.truck)
-        known = self._curves.get(text)
+        grip = self._grip(loaded.truck)
+        known = self._curves.get((text, grip))
         asked = {
             "headings": [float(h) % 360 for h in headings],
             "near": [answers.expected(known, float(h)) for h in headings],
-            "grip": grip.likely if slides and grip is not None else None,
+            "grip": grip.likely,
+            "rail": rail,
         }
-        return self.trials.start(text, self.desk.sheet.source, revision, asked)
+        return self.trials.start(text, self.desk.sheet.source, revision, grip.surface, asked)
 
     def attempt(self, revision: int, edits: list[Any], full: bool = False) -> dict[str, Any]:
         """What edits would do, without putting them down; full: the springs' answer as well."""
@@ -303,11 +340,11 @@ class Bench:
             raise Conflict("tab", "this truck was changed in another tab meanwhile")
         spec = self._loaded(sheet).spec
         truck, _ = build(on_spec(spec, understood(spec, edits)), sheet.source.resolve().parent)
+        grip, known = self._grip(truck), self._last
         if full:
             with self._heavy:
-                known = answers.exact_curves(truck)
-            return {"scene": scene(truck), "answers": answers.quick(truck, known, True)}
-        return {"scene": scene(truck), "answers": answers.quick(truck, self._last)}
+                known = replace(known, curve=answers.exact_curve(truck, grip))
+        return {"scene": scene(truck), "answers": answers.quick(truck, grip, known, full)}
 
     def edit(self, revision: int, edits: list[Any], what: str) -> dict[str, Any]:
         """Put edits down and journal them; `what` is what undo will call them."""
@@ -346,7 +383,7 @@ class Bench:
         if path.resolve() != self.desk.sheet.source.resolve():
             fresh = self._desk(path)
             self.desk.close()
-            self.desk, self._last = fresh, None
+            self.desk, self._last = fresh, Known()
         return self.state()
 
     def close(self) -> None:

@@ -9,34 +9,35 @@ from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 from matplotlib.patches import Polygon, Rectangle
 
-from crossfall.compare import Comparison, HeadingAnswer
+from crossfall.answers.answer import Answers, TipAnswer
 from crossfall.show.paper import haloed
-from crossfall.show.polar import best_angle
+from crossfall.show.polar import ground
 from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, page, styled, text_size, title
 
-ROW, HEAD, FOOT = 27.5, 27.0, 17.0  # mm
+ROW, HEAD, FOOT = 27.5, 27.0, 18.0  # mm
 NAME, CHART, EDGE = 62.0, 118.0, 10.0  # widths in mm: names, stairs, right margin
 STAIRS = (
     ("tyres squash", LIGHT.tyre, ""),
+    ("tyres give along the ground", LIGHT.unsprung, ""),
     ("body rises on its springs", LIGHT.sprung, ""),
     ("body leans and pitches", LIGHT.link, ""),
-    ("tyres hold their ground", LIGHT.unsprung, ""),
     ("remainder", LIGHT.paper, "/////"),
 )
 LEAST_SPAN = np.radians(2.0)  # a budget of hundredths is not blown up to look like a loss
 
 
 @styled
-def draw_budget(comparison: Comparison, most: int = 8) -> Figure:
+def draw_budget(found: Answers, most: int = 8) -> Figure:
     """One flight of stairs per heading, all on one scale of degrees lost from the rigid answer.
 
     Where more than `most` headings were asked, the weakest ones are shown, in order of heading.
     """
-    answers = sorted(comparison.answers, key=best_angle)[:most]
-    answers.sort(key=lambda a: a.heading)
+    answers = sorted(found.answers, key=lambda a: (not np.isfinite(a.tip), a.tip))[:most]
+    answers.sort(key=lambda a: a.conditions.heading)
     height = HEAD + ROW * len(answers) + FOOT
     made, axes = page(NAME + CHART + EDGE, height)
-    losses = np.concatenate([levels(a) for a in answers])
+    reached = [levels(a) for a in answers] + [_ends(a) for a in answers]
+    losses = np.concatenate(reached)
     low, high = min(float(np.min(losses)), -LEAST_SPAN), max(0.0, float(np.max(losses)))
     pad = 0.10 * (high - low)
     k = CHART / (high - low + 2 * pad)
@@ -45,15 +46,22 @@ def draw_budget(comparison: Comparison, most: int = 8) -> Figure:
     for i, answer in enumerate(answers):
         _flight(axes, answer, zero, k, height - HEAD - ROW * i)
     _key(axes)
-    under = "degrees lost from the rigid answer, step by step, to the trial"
-    title(made, f"{comparison.truck}: angle budget", under)
+    on = ground(answers[0].conditions)
+    under = f"{on}: degrees lost from the rigid answer, step by step, to the trial"
+    title(made, f"{found.truck}: angle budget", under)
     return made
 
 
-def levels(answer: HeadingAnswer) -> np.ndarray[tuple[int], np.dtype[np.float64]]:
+def levels(answer: TipAnswer) -> np.ndarray[tuple[int], np.dtype[np.float64]]:
     """(k,) rad, height of each landing over the rigid answer; without a trial one less."""
     steps = [gain for _, gain in answer.budget.steps if np.isfinite(gain)]
     return np.concatenate([[0.0], np.cumsum(steps)])
+
+
+def _ends(answer: TipAnswer) -> np.ndarray[tuple[int], np.dtype[np.float64]]:
+    """(2,) rad, 95 % range of the compliant answer over the rigid one; empty where none is."""
+    ends = np.asarray(answer.range.tip) - answer.rigid
+    return ends[np.isfinite(ends)]
 
 
 def _ruler(axes: Axes, zero: float, k: float, span: tuple[float, float], height: float) -> None:
@@ -69,7 +77,7 @@ def _ruler(axes: Axes, zero: float, k: float, span: tuple[float, float], height:
     axes.plot([zero, zero], [bottom, top], color=LIGHT.rigid, lw=1.0, ls=(0, (5, 2)), zorder=1)
 
 
-def _flight(axes: Axes, answer: HeadingAnswer, zero: float, k: float, top: float) -> None:
+def _flight(axes: Axes, answer: TipAnswer, zero: float, k: float, top: float) -> None:
     landings = zero + k * levels(answer)
     high, drop = top - 2.0, (ROW - 9.5) / len(STAIRS)
     for i, (start, end) in enumerate(pairwise(landings)):
@@ -80,57 +88,60 @@ def _flight(axes: Axes, answer: HeadingAnswer, zero: float, k: float, top: float
         if hatch:
             box.set_hatch(hatch)
         axes.add_artist(box)
-        axes.plot(
-            [end, end],
-            [y, y - (drop if i < len(STAIRS) - 1 else 0)],
-            color=LIGHT.ink,
-            lw=0.6,
-            zorder=2,
-        )
+        if i + 2 < len(landings):
+            axes.plot([end, end], [y, y - drop], color=LIGHT.ink, lw=0.6, zorder=2)
         gain = np.degrees(answer.budget.steps[i][1])
         text = f"{gain:+.2f}".replace("-", "−")
         x = max(start, end) + 1.2
         haloed(axes, x, y + drop / 2, text, size=SMALL, ha="left")
-    if answer.friction_decides:
-        reach = zero + k * (np.asarray(answer.window) - answer.rigid)
-        _bracket(axes, (float(reach[0]), float(reach[1])), high - drop * len(STAIRS) - 2.8)
+    if len(ends := zero + k * _ends(answer)) == 2:
+        _bracket(axes, (float(ends[0]), float(ends[1])), high - drop * len(STAIRS) - 2.8)
     _names(axes, answer, high)
-    last = landings[-1]
-    foot = high - drop * (len(landings) - 1)
-    tip = np.array([(last, foot), (last - 1.2, foot - 2.0), (last + 1.2, foot - 2.0)])
-    axes.add_artist(Polygon(tip, fc=LIGHT.trial, ec="none", zorder=4))
+    _end(axes, landings[-1], high - drop * (len(landings) - 1), bool(len(landings) > len(STAIRS)))
     axes.plot([6, NAME + CHART], [top - ROW + 1.5] * 2, color=LIGHT.grid, lw=0.5)
 
 
+def _end(axes: Axes, x: float, y: float, tried: bool) -> None:
+    """Points at the last landing: full where that is the trial, open where only the statics."""
+    corners = np.array([(x, y), (x - 1.2, y - 2.0), (x + 1.2, y - 2.0)])
+    fill = LIGHT.trial if tried else LIGHT.paper
+    edge = LIGHT.trial if tried else LIGHT.compliant
+    axes.add_artist(Polygon(corners, fc=fill, ec=edge, lw=0.9, zorder=4))
+
+
 def _bracket(axes: Axes, ends: tuple[float, float], y: float) -> None:
-    """The window over both friction closures, within which the trial should end."""
+    """The 95 % range of the compliant answer."""
     (line,) = axes.plot(ends, (y, y), "|-", ms=4, mew=1.2, lw=1.2, color=LIGHT.compliant, zorder=5)
-    line.set_gid("window")
+    line.set_gid("range")
 
 
-def _names(axes: Axes, answer: HeadingAnswer, high: float) -> None:
+def _names(axes: Axes, answer: TipAnswer, high: float) -> None:
     """Heading, case, and what is left of the rigid angle."""
-    degrees = np.degrees(answer.heading) % 360
+    degrees = np.degrees(answer.conditions.heading) % 360
     axes.text(6, high, f"{degrees:.0f}", size=HEADING, weight="bold", va="top")
     axes.text(15, high, answer.case, size=BODY, va="top")
     rigid, trial = np.degrees(answer.budget.rigid), np.degrees(answer.budget.trial)
     end = f"trial {trial:.2f}°"
     if not np.isfinite(trial):
-        found = np.degrees(answer.budget.compliant)
-        end = f"compliant {found:.2f}°" if np.isfinite(found) else "no tip found"
+        name = "rail" if np.isfinite(answer.rail) else "compliant"
+        end = f"{name} {np.degrees(answer.tip):.2f}°" if np.isfinite(answer.tip) else "no tip found"
     axes.text(15, high - 4.6, f"rigid {rigid:.2f}°   {end}", size=BODY, va="top", color=LIGHT.soft)
-    if answer.friction_decides:
-        low, top = np.degrees(answer.window)
-        words = f"friction decides: {low:.1f} to {top:.1f}°"
+    if answer.slides_first:
+        words = f"slides first, at {np.degrees(answer.slide[1]):.1f}°; here against a rail"
         axes.text(15, high - 9.2, words, size=SMALL, va="top", color=LIGHT.soft)
 
 
 def _key(axes: Axes) -> None:
     x = 6.0
     for text, colour, hatch in STAIRS:
-        box = Rectangle((x, 7.0), 5, 3.2, fc=colour, ec=LIGHT.ink, lw=0.5, hatch=hatch or None)
+        box = Rectangle((x, 8.6), 5, 3.2, fc=colour, ec=LIGHT.ink, lw=0.5, hatch=hatch or None)
         axes.add_artist(box)
-        axes.text(x + 6.5, 8.6, text, size=SMALL, va="center")
+        axes.text(x + 6.5, 10.2, text, size=SMALL, va="center")
         x += 9.5 + text_size(text, SMALL)[0]
-    _bracket(axes, (x, x + 5), 8.6)
-    axes.text(x + 6.5, 8.6, "friction's window", size=SMALL, va="center")
+    x = 6.0
+    for tried, text in ((True, "trial"), (False, "compliant, where no trial tips")):
+        _end(axes, x + 2.5, 5.4, tried)
+        axes.text(x + 6.5, 4.4, text, size=SMALL, va="center")
+        x += 9.5 + text_size(text, SMALL)[0]
+    _bracket(axes, (x, x + 5), 4.4)
+    axes.text(x + 6.5, 4.4, "95 % range of the compliant answer", size=SMALL, va="center")

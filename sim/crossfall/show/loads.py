@@ -9,8 +9,9 @@ import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 
-from crossfall.compare import case_name
+from crossfall.answers.answer import TipAnswer
 from crossfall.show.paper import haloed
+from crossfall.show.polar import ground
 from crossfall.show.style import (
     BODY,
     LIGHT,
@@ -36,8 +37,13 @@ HURRIED = math.radians(12.0)  # rad/s; a table that fast shows the truck rocking
 
 
 @styled
-def draw_loads(trial: TiltTrial, truck: Truck) -> Figure:
-    """The four loads over the whole trial, and at the right the last stretch with the fit."""
+def draw_loads(answer: TipAnswer, truck: Truck) -> Figure:
+    """The four loads over the whole trial, and at the right the last stretch with the fit.
+
+    The answer must have a trial.
+    """
+    trial = answer.trial
+    assert trial is not None
     made = figure(WIDTH, HEIGHT)
     axes = axes_at(made, *MAIN)
     theta, loads = until_tip(trial)
@@ -72,7 +78,8 @@ def draw_loads(trial: TiltTrial, truck: Truck) -> Figure:
     made.text(
         (MAIN[0] + MAIN[2]) / WIDTH, 2.6 / HEIGHT, words, size=SMALL, ha="right", color=LIGHT.soft
     )
-    title(made, f"{truck.name}: tyre loads, {case_name(trial.heading)}", _words(trial))
+    under = f"{ground(answer.conditions)}; {_words(trial)}"
+    title(made, f"{truck.name}: tyre loads, {answer.case}", under)
     return made
 
 

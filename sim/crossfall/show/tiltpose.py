@@ -9,7 +9,7 @@ from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 from matplotlib.patches import Arc, Polygon
 
-from crossfall.compare import case_name
+from crossfall.answers.conditions import case_name
 from crossfall.show.paper import (
     Z_LINE,
     Z_MARK,
@@ -142,9 +142,15 @@ def hinge_view(heading: float, theta: float) -> View:
 
 @styled
 def draw_tiltpose(
-    truck: Truck, heading: float, theta: float, pose: Pose, loads: Array | None = None
+    truck: Truck,
+    heading: float,
+    theta: float,
+    pose: Pose,
+    loads: Array | None = None,
+    ground: str = "",
 ) -> Figure:
-    """The truck on the table at theta (rad). loads: (4,) N, drawn as arrows at the tyres."""
+    """The truck on the table at theta (rad). loads: (4,) N, drawn as arrows at the tyres. ground:
+    in words, what it stands on."""
     view = hinge_view(heading, theta)
     things = placed(truck, pose)
     rows = np.concatenate([outline(s, view) for s in things])
@@ -164,7 +170,8 @@ def draw_tiltpose(
     if loads is not None:
         _loads(axes, place, truck, pose, np.asarray(loads))
     degrees = np.degrees(theta)
-    title(made, f"{truck.name} at {degrees:.1f}°", case_name(heading))
+    words = [case_name(float(np.degrees(heading))), *([ground] if ground else [])]
+    title(made, f"{truck.name} at {degrees:.1f}°", ", ".join(words))
     return made
 
 

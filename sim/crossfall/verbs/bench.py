@@ -8,7 +8,6 @@ from pathlib import Path
 
 import click
 
-from crossfall.answers.keys import SCHEMA
 from crossfall.verbs.common import warn
 
 DEFAULT_PORT = 8310
@@ -76,6 +75,9 @@ def _listen(host: str, port: int) -> socket.socket:
 
 def _announce(address: str, folder: Path, as_json: bool) -> None:
     if as_json:
+        from crossfall.answers.keys import SCHEMA
+
+        # On one line, so that who started it can read the answer while it goes on running.
         answer = {"schema": SCHEMA, "verb": "bench", "address": address, "folder": str(folder)}
         click.echo(json.dumps(answer))
     else:

@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from math import degrees, isfinite, radians
+from math import radians
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 import click
 
 from crossfall.verbs.common import console, emit, json_option
-from crossfall.verbs.tilt import FOUR, Progress, answer, draw, sentence_case, tips_table
+from crossfall.verbs.tilt import FOUR, Progress, angle, draw, sentence_case, tips_table
 
 if TYPE_CHECKING:
-    from crossfall.compare import Comparison
-    from crossfall.truck.model import Array, Truck
+    from crossfall.answers.answer import Answers
+    from crossfall.truck.model import Truck
 
 
 @click.command()
@@ -28,7 +28,9 @@ if TYPE_CHECKING:
 @json_option
 def command(plots: Path, as_json: bool) -> None:
     """See it work: three invented trucks, when each tips, and pictures of the first."""
-    from crossfall.compare import compare
+    from crossfall.answers.answer import answer
+    from crossfall.answers.conditions import conditions
+    from crossfall.answers.keys import report
     from crossfall.truck.build import load_truck
     from crossfall.truck.demos import demo_names
 
@@ -37,12 +39,11 @@ def command(plots: Path, as_json: bool) -> None:
     found = []
     for i, truck in enumerate(trucks):  # only the first is also tried out, which takes seconds
         with Progress(as_json) as progress:
-            four = [radians(h) for h in FOUR]
-            found.append(compare(truck, four, trial=i == first, progress=progress))
+            four = conditions(truck, [radians(h) for h in FOUR])
+            found.append(answer(truck, four, trial=i == first, progress=progress))
     written = draw(found[first], trucks[first], plots) + pose(found[first], trucks[first], plots)
     if as_json:
-        answers = [answer(f) for f in found]
-        emit("demo", {"trucks": answers, "files": [str(p) for p in written]})
+        emit("demo", {"trucks": [report(f) for f in found], "files": [str(p) for p in written]})
         return
     show(trucks, found)
     click.echo("Pictures of bramble:")
@@ -58,7 +59,7 @@ def command(plots: Path, as_json: bool) -> None:
     )
 
 
-def show(trucks: list[Truck], found: list[Comparison]) -> None:
+def show(trucks: list[Truck], found: list[Answers]) -> None:
     """A line a truck, then the three methods side by side for the first."""
     from rich.box import SIMPLE_HEAD
     from rich.table import Table
@@ -81,30 +82,29 @@ def show(trucks: list[Truck], found: list[Comparison]) -> None:
             f"{body.mass * 1e3:.0f}",
             f"{body.cg[2] * 1e3:.0f}",
             f"{100 * loads[0] / loads.sum():.0f}",
-            *(_window(a.window) for a in one.answers),
+            *(f"\\[{angle(a.tip)}]" if a.slides_first else angle(a.tip) for a in one.answers),
             "is a toss-up" if worst.outcome == "too close to call" else worst.outcome,
         )
     out = console()
     out.print()
     out.print(table)
-    out.print("Degrees, compliant answer; both ends where friction decides.\n", style="dim")
+    out.print(
+        "Degrees of table tilt, on springs and tyres, on the first surface of each file. [In"
+        " brackets]: it slides first, and would go over there against a rail.\n",
+        style="dim",
+        markup=False,
+    )
     for one in found:
         if one.truck == "bramble":
             out.print(tips_table(one))
             out.print(f"\n{sentence_case(one.weakest.verdict)}.\n")
 
 
-def _window(window: Array) -> str:
-    low, high = (degrees(v) for v in window)
-    if not isfinite(low):
-        return "-"
-    return f"{low:.1f}" if high - low < 0.05 else f"{low:.1f}\N{EN DASH}{high:.1f}"
-
-
-def pose(found: Comparison, truck: Truck, folder: Path) -> list[Path]:
+def pose(found: Answers, truck: Truck, folder: Path) -> list[Path]:
     """The truck on the table at the last angle its weakest trial stood at."""
     import numpy as np
 
+    from crossfall.show.polar import ground
     from crossfall.show.style import save
     from crossfall.show.tiltpose import draw_tiltpose, recorded
 
@@ -114,7 +114,8 @@ def pose(found: Comparison, truck: Truck, folder: Path) -> list[Path]:
         return []
     row = int(np.searchsorted(trial.record.theta, trial.tip)) - 1
     stance, loads = recorded(trial.record, row), trial.record.loads[row]
-    picture = draw_tiltpose(truck, worst.heading, trial.record.theta[row], stance, loads)
+    theta, on = trial.record.theta[row], ground(worst.conditions)
+    picture = draw_tiltpose(truck, worst.conditions.heading, theta, stance, loads, on)
     path = folder / f"{truck.name}-table.svg"
     save(picture, path)
     return [path]

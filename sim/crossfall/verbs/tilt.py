@@ -147,7 +147,7 @@ def draw(found: Answers, truck: Truck, folder: Path) -> list[Path]:
     }
     worst = found.weakest
     if worst.trial is not None:
-        pictures["loads"] = draw_loads(worst.trial, truck)
+        pictures["loads"] = draw_loads(worst, truck)
     written = []
     for name, picture in pictures.items():
         path = folder / f"{found.truck}-{name}.svg"

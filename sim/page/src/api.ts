@@ -1,6 +1,6 @@
 // Talking to the server: one JSON question, one JSON answer, refusals as sentences.
 
-import type { Answers, Bench, BoardCard, Bought, Candidates, Edit, Path, Planned, SweepTable, TrialState, Weighed, Window } from "./types";
+import type { Answers, Bench, BoardCard, Bought, Candidates, Edit, Path, Planned, SweepTable, TrialState, Weighed } from "./types";
 
 export class Refusal extends Error {
   constructor(
@@ -64,8 +64,8 @@ export const api = {
   sweep: (name: string) => ask<SweepTable>(`/api/sweep?name=${encodeURIComponent(name)}`),
   place: (revision: number, values: Record<string, number>) => tell<Bench>("/api/place", { revision, values }),
   trial: () => ask<TrialState>("/api/trial"),
-  runTrial: (revision: number, headings: number[], slides: boolean) =>
-    tell<TrialState>("/api/trial", { revision, headings, slides }),
+  runTrial: (revision: number, headings: number[], rail: boolean) =>
+    tell<TrialState>("/api/trial", { revision, headings, rail }),
   stopTrial: () => tell<TrialState>("/api/trial-stop", {}),
   poses: async (file: string): Promise<ArrayBuffer> => {
     const response = await fetch(`/api/poses?file=${encodeURIComponent(file)}`);
@@ -73,5 +73,7 @@ export const api = {
     return response.arrayBuffer();
   },
   exact: (revision: number) => ask<Answers>(`/api/exact?revision=${revision}`),
-  window: (revision: number) => ask<Window>(`/api/window?revision=${revision}`),
+  gains: (revision: number) => ask<Answers>(`/api/gains?revision=${revision}`),
+  ways: (revision: number) => ask<Answers>(`/api/ways?revision=${revision}`),
+  surface: (surface: string) => tell<Bench>("/api/surface", { surface }),
 };

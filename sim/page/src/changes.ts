@@ -3,8 +3,8 @@
 import { api, Refusal } from "./api";
 import { change } from "./edits";
 import { el, fixed, put, say, signed } from "./dom";
-import { on, store } from "./store";
-import type { Bought, Candidate, Candidates } from "./types";
+import { around, DIRECTIONS, on, store, tips } from "./store";
+import type { Answers, Bought, Candidate, Candidates } from "./types";
 
 const AIMS: [string, string][] = [["side", "Side slope"], ["climb", "Climb"], ["descent", "Descent"], ["worst", "Weakest way"]];
 
@@ -34,9 +34,9 @@ export function changesPage(leaf: HTMLElement): void {
       draw();
       if (list.changes.length === 0) return;
       // The ranking is of the truck the choice began from, so that switching changes nothing in it.
-      const key = `${store.bench.file} ${Object.keys(store.bench.fitted).length ? boughtFor.split("|")[1] ?? store.bench.revision : store.bench.revision}`;
-      if (bought && Object.keys(store.bench.fitted).length) return;
-      boughtFor = `${key}|${store.bench.revision}`;
+      const key = `${store.bench.file} ${store.bench.answers.surface}`;
+      if (bought && key === boughtFor && Object.keys(store.bench.fitted).length) return;
+      boughtFor = key;
       bought = await api.bought(store.bench.revision);
       draw();
     } catch (e) {
@@ -61,18 +61,17 @@ function totals(list: Candidates | null): HTMLElement[] {
   const parts = [el("span", {}, names.length ? `${names.length} fitted, ` : "Nothing fitted, ", el("b", {}, `${fixed(spent, 0)} ${list?.currency ?? ""}`))];
   if (before) {
     parts.push(el("span", {}, `${signed(answers.numbers.mass_g - before.numbers.mass_g, 0)} g`));
-    answers.cases.forEach((c, i) => {
-      const was = before.cases[i];
-      const [now, then] = c.compliant_deg !== null && was?.compliant_deg != null ? [c.compliant_deg, was.compliant_deg] : [c.rigid_deg, was?.rigid_deg ?? c.rigid_deg];
-      parts.push(el("span", { class: "one-gain" }, `${WAYS[c.direction] ?? c.direction} `, el("b", { class: now - then > 0.05 ? "gain-up" : now - then < -0.05 ? "gain-down" : "" }, `${signed(now - then, 1)}°`)));
-    });
+    for (const { heading, short } of Object.values(DIRECTIONS)) {
+      const at = (a: Answers, values: (number | null)[]): number | null => around(a.heading_deg, values, heading);
+      const [now, then] = [at(answers, tips(answers)), at(before, tips(before))];
+      const gain = now !== null && then !== null ? now - then : (at(answers, answers.rigid_deg) ?? 0) - (at(before, before.rigid_deg) ?? 0);
+      parts.push(el("span", { class: "one-gain" }, `${short} `, el("b", { class: gain > 0.05 ? "gain-up" : gain < -0.05 ? "gain-down" : "" }, `${signed(gain, 1)}°`)));
+    }
     parts.push(el("span", { class: "soft" }, before.what === "as saved" ? "against the saved truck" : "against the truck before"));
   }
   if (names.length) parts.push(el("button", { type: "button", id: "fit-none", "data-key": "fit-none", onclick: () => void fit({}, "took all changes off") }, "Take all off"));
   return parts;
 }
-
-const WAYS: Record<string, string> = { climb: "Climb", left: "Left down", descent: "Descent", right: "Right down" };
 
 function fit(chosen: Record<string, number>, what: string): Promise<boolean> {
   return change(() => api.fit(store.bench.revision, chosen), what);
@@ -100,7 +99,7 @@ function line(c: Candidate, list: Candidates, bought: Bought | null): HTMLElemen
   }
   const gains = buys ? AIMS.slice(0, 3).map(([k, words]) => {
     const gain = buys.gain_deg[k] ?? null;
-    const sure = Math.abs(gain ?? 0) > 2 * (buys.gain_sd_deg[k] ?? 0) && Math.abs(gain ?? 0) >= 0.05;
+    const sure = !buys.turns[k] && Math.abs(gain ?? 0) > 2 * (buys.gain_sd_deg[k] ?? 0) && Math.abs(gain ?? 0) >= 0.05;
     const style = !sure ? "" : (gain ?? 0) > 0 ? "gain-up" : "gain-down";
     return el("span", {}, `${words} `, el("b", { class: style }, gain === null ? "–" : `${signed(gain, 2)}°`));
   }) : [];

@@ -25,10 +25,10 @@ function paints(): typeof painted {
   return painted;
 }
 
-/** Degrees per 10 g at a place; for all directions the least of the four. */
-export function gainAt(direction: Direction, p: Triple): number {
+/** Degrees per 10 g at a place, on what carries it; for all directions the least of the four. */
+export function gainAt(direction: Direction, p: Triple, carrier = "chassis"): number {
   const one = (name: string): number => {
-    const c = store.answers.gain[name];
+    const c = store.answers.gain[name]?.[carrier];
     return c ? c[0] + c[1] * p[0] + c[2] * p[1] + c[3] * p[2] : 0;
   };
   return direction === "all" ? Math.min(...Object.keys(DIRECTIONS).map(one)) : one(direction);

@@ -119,7 +119,8 @@ export function notice(sentence: string, choices: [string, () => void][]): void 
   box.querySelector("button")?.focus();
 }
 
-/** Works the springs' answer out exactly once the hand rests, then the window of both closures. */
+/** Works the tips out exactly once the hand rests, then all there is to say on the four ways, then
+ * what a gram is worth. */
 export function settleLater(): void {
   on("bench", () => {
     clearTimeout(settleTimer);
@@ -129,22 +130,19 @@ export function settleLater(): void {
 }
 
 async function settle(revision: number): Promise<void> {
-  const current = (): boolean => store.bench.revision === revision && !store.trying;
+  const surface = store.bench.answers.surface;
   try {
-    if (!store.bench.answers.exact) {
-      const answers = await api.exact(revision);
-      if (store.bench.revision !== revision) return;
+    for (const ask of [api.exact, api.ways, api.gains]) {
+      if (ask === api.exact && store.bench.answers.exact) continue;
+      const answers = await ask(revision);
+      // Meanwhile there may have been another edit, or another surface: their own settling follows.
+      if (store.bench.revision !== revision || store.bench.answers.surface !== surface) return;
       store.bench.answers = answers;
-      if (!current()) return;
+      if (store.trying) return;
       store.answers = answers;
       tellAll("shown");
     }
-    const found = await api.window(revision);
-    if (!current()) return;
-    store.window = found;
-    tellAll("window");
   } catch (e) {
-    // Another edit came in between: its own settling follows.
     if (!(e instanceof Refusal) || e.status !== 409) throw e;
   }
 }

@@ -13,6 +13,8 @@ export function makeHeader(repaint: () => void): void {
   byId("sheet").addEventListener("click", () => void sheet());
   const truck = byId<HTMLSelectElement>("truck");
   truck.addEventListener("change", () => void open(truck.value));
+  const surface = byId<HTMLSelectElement>("surface");
+  surface.addEventListener("change", () => void change(() => api.surface(surface.value), `on ${surface.value}`));
   lights(repaint);
   addEventListener("keydown", (e) => {
     if (!(e.ctrlKey || e.metaKey) || (e.target as Element).matches("input[type=text], input[type=number], textarea")) return;
@@ -27,6 +29,8 @@ export function makeHeader(repaint: () => void): void {
 function draw(): void {
   const b = store.bench;
   put(byId("truck"), ...b.trucks.map((t) => el("option", { value: t, selected: t === b.file }, t.replace(/\.toml$/, ""))));
+  put(byId("surface"), ...(b.surfaces.length ? b.surfaces : [b.answers.surface]).map((s) => el("option", { value: s, selected: s === b.answers.surface }, s)));
+  byId<HTMLSelectElement>("surface").disabled = b.surfaces.length < 2;
   const state = byId("state");
   state.textContent = b.needs_name ? (b.unsaved ? "demo truck, changed: save it under a name" : "demo truck") : b.unsaved ? "changed, not saved yet" : "saved";
   state.classList.toggle("unsaved", b.unsaved);

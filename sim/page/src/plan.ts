@@ -11,7 +11,7 @@ const FIELDS: [string, string, string][] = [
 ];
 
 export function planPage(leaf: HTMLElement): void {
-  const aim = el("select", { id: "plan-aim" }, ...[["worst", "the weakest of eight ways"], ["side", "the side slope"], ["climb", "the climb"], ["descent", "the descent"]].map(([k, words]) => el("option", { value: k }, words!)));
+  const aim = el("select", { id: "plan-aim" }, ...[["worst", "the weakest way"], ["side", "the side slope"], ["climb", "the climb"], ["descent", "the descent"]].map(([k, words]) => el("option", { value: k }, words!)));
   const inputs = FIELDS.map(([key, words, start]) => {
     const input = el("input", { id: `plan-${key}`, type: "number", step: "any", min: key === "added_g" ? undefined : 0, value: start });
     return [key, el("label", { for: `plan-${key}` }, words), input] as const;
@@ -48,7 +48,7 @@ function show(holder: HTMLElement, found: Planned): void {
 
 function one(set: PlannedSet, id: string): HTMLElement {
   return el("div", { class: "change" }, el("span", {}), el("span", {}, set.labels.join("; ") || "nothing"), el("button", { type: "button", id: `fit-${id}`, onclick: () => void fit(set) }, "Fit"),
-    el("p", { class: "note" }, `${fixed(set.deg, 2)}° ± ${fixed(2 * set.sd_deg, 2)}, ${fixed(set.price, 0)} in money, ${fixed(set.added_g, 0)} g heavier${set.tied ? "; as good as the best, as far as the masses are known" : ""}`));
+    el("p", { class: "note" }, `${fixed(set.deg, 2)}° ± ${fixed(1.96 * set.sd_deg, 2)}${set.slides ? " against a rail: it slides first" : ""}, ${fixed(set.price, 0)} in money, ${fixed(set.added_g, 0)} g heavier${set.tied ? "; as good as the best, as far as the masses are known" : ""}`));
 }
 
 function fit(set: PlannedSet): Promise<boolean> {

@@ -5,22 +5,26 @@
 
 import { byId, fixed, say, svg } from "./dom";
 import { Outlines, pathData } from "./outline";
-import { around, look, on, store } from "./store";
-import type { Pair, TrialFound } from "./types";
+import { around, DIRECTIONS, goes, look, on, store, tips } from "./store";
+import type { TipAnswer } from "./answers";
+import type { Answers, Pair, TrialFound } from "./types";
 
 const R_IN = 74; // where 15 degrees lie, outside the truck's own drawing
 const R_OUT = 178; // where the scale ends
 const LOW = 15;
 
 const LEGEND: [string, string][] = [
-  ["key-compliant", "tips, springs and tyres at work"],
+  ["key-compliant", "tips on springs and tyres"],
+  ["key-rail", "against a rail"],
+  ["key-range", "its 95 % range"],
   ["key-rigid", "tips, nothing gives"],
   ["key-slide", "slides, low to high grip"],
-  ["key-window", "window: how the tyres share their grip"],
   ["key-lift", "first wheel lifts"],
   ["key-tried", "virtual trial"],
   ["key-before", "before"],
 ];
+
+const SIGNS: Record<string, string> = { "key-tried": "M13 0L18 5L13 10L8 5Z", "key-range": "M3 5H23M3 1V9M23 1V9" };
 
 export class Polar {
   private readonly root: SVGSVGElement;
@@ -42,13 +46,13 @@ export class Polar {
     legend.className = "legend";
     for (const [mark, words] of LEGEND) {
       const line = svg("svg", { viewBox: "0 0 26 10", class: mark, "aria-hidden": "true" },
-        mark === "key-slide" || mark === "key-window" ? svg("rect", { width: 26, height: 10 }) : svg("path", { d: mark === "key-tried" ? "M13 0L18 5L13 10L8 5Z" : "M0 5H26" }));
+        mark === "key-slide" ? svg("rect", { width: 26, height: 10 }) : svg("path", { d: SIGNS[mark] ?? "M0 5H26" }));
       const item = document.createElement("li");
       item.append(line, words);
       legend.append(item);
     }
     holder.append(this.root, legend);
-    on(["shown", "window", "trials"], () => this.draw());
+    on(["shown", "trials"], () => this.draw());
     on("view", () => this.drawPuck());
     on("pick", () => this.drawPlan());
     this.listen();
@@ -82,8 +86,7 @@ export class Polar {
       if (change) {
         e.preventDefault();
         look(change);
-        const limit = around(store.answers.headings_deg, store.answers.compliant_deg, store.view.heading);
-        say(`Tilt ${fixed(store.view.tilt)}°, turned ${fixed(store.view.heading, 0)}°; it tips at ${fixed(limit)}°.`);
+        say(`Tilt ${fixed(store.view.tilt)}°, turned ${fixed(store.view.heading, 0)}°; ${end(store.view.heading)}.`);
       }
     });
   }
@@ -114,58 +117,109 @@ export class Polar {
     const a = store.answers;
     if (!a) return;
     const high = this.high;
-    const top = Math.max(...a.rigid_deg, ...a.compliant_deg.map((v) => v ?? 0));
+    const found = tips(a);
+    const top = Math.max(...a.rigid_deg, ...found.map((v) => v ?? 0));
     // The scale only grows, and in tens, so that it does not breathe while a weight is dragged.
     this.high = Math.max(this.high, Math.min(95, Math.ceil((top + 2) / 10) * 10));
     if (this.high !== high || !this.back.hasChildNodes()) this.drawBack();
     this.drawPlan();
-    const compliant = this.curve(a.headings_deg, a.compliant_deg);
-    const layers: SVGElement[] = [];
-    if (a.slide_deg) {
-      const low = this.curve(a.headings_deg, a.slide_deg.map((s) => s[0]));
-      const high = this.curve(a.headings_deg, a.slide_deg.map((s) => s[2]));
-      const likely = this.curve(a.headings_deg, a.slide_deg.map((s) => s[1]));
-      layers.push(svg("path", { class: "slide-band", d: pathData(high) + pathData(low), "fill-rule": "evenodd" }),
-        svg("path", { class: "slide-likely", d: pathData(likely) }));
-    }
-    const w = store.window;
-    if (w) {
-      const [low, high] = [this.curve(w.headings_deg, w.low_deg), this.curve(w.headings_deg, w.high_deg)];
-      layers.push(svg("path", { class: "window-band", d: pathData(high) + pathData(low), "fill-rule": "evenodd" }));
-      layers.push(svg("path", { class: "lift", d: pathData(this.curve(w.headings_deg, w.first_lift_deg)) }));
-    }
+    const [low, likely, most] = [a.slide_deg.low, a.slide_deg.likely, a.slide_deg.high].map((v) => circle(this.radius(v)));
+    const layers: SVGElement[] = [
+      svg("path", { class: "slide-band", d: `${most}${low}`, "fill-rule": "evenodd" }),
+      svg("path", { class: "slide-likely", d: likely }),
+      svg("path", { class: "lift", d: this.pieces(a.heading_deg, a.first_lift_deg) }),
+    ];
     const before = store.bench.before;
     if (before) {
-      const known = before.compliant_deg.some((v) => v !== null);
-      layers.push(svg("path", { class: "before", d: pathData(this.curve(before.headings_deg, known ? before.compliant_deg : before.rigid_deg)) }));
+      const was = tips(before);
+      layers.push(svg("path", { class: "before", d: pathData(this.curve(before.heading_deg, was.some((v) => v !== null) ? was : before.rigid_deg)) }));
     }
-    layers.push(svg("path", { class: "rigid", d: pathData(this.curve(a.headings_deg, a.rigid_deg)) }),
-      svg("path", { class: "compliant", d: pathData(compliant) }));
+    const [tipping, railed] = this.cutAt(a);
+    layers.push(svg("path", { class: "rigid", d: pathData(this.curve(a.heading_deg, a.rigid_deg)) }),
+      svg("path", { class: "railed", d: railed }), svg("path", { class: "compliant", d: tipping }));
+    for (const way of a.ways ?? []) layers.push(this.range(way));
     for (const t of store.trying ? [] : store.trials) layers.push(...this.tried(t));
-    for (const c of a.cases) layers.push(this.reading(c.heading_deg, c.compliant_deg ?? c.rigid_deg));
+    for (const { heading } of Object.values(DIRECTIONS)) layers.push(this.reading(heading));
     this.curves.replaceChildren(...layers);
     this.curves.classList.toggle("trying", store.trying);
     this.curves.classList.toggle("inexact", !a.exact);
     this.drawPuck();
   }
 
-  /** A finished trial: a lozenge at its angle, with its interval as a line. */
-  private tried(t: TrialFound): SVGElement[] {
-    const angle = t.tip_deg ?? t.slide_deg;
-    if (angle === null) return [];
-    const [x, y] = this.at(t.heading_deg, this.radius(angle));
-    const [a, b] = t.tip_ci_deg.map((v) => this.at(t.heading_deg, this.radius(v ?? angle))) as [Pair, Pair];
-    const words = svg("title", {}, t.outcome === "tips" ? `virtual trial: tips at ${fixed(angle)}°` : `virtual trial: slides at ${fixed(angle)}°`);
-    return [svg("path", { class: "tried-line", d: `M${a[0]} ${a[1]}L${b[0]} ${b[1]}` }),
-      svg("path", { class: `tried ${t.outcome}`, d: `M${x} ${y - 5}L${x + 5} ${y}L${x} ${y + 5}L${x - 5} ${y}Z` }, words)];
+  /** A line all round, left out where there is no number. */
+  private pieces(headings: number[], values: (number | null)[]): string {
+    let path = "";
+    let drawing = false;
+    for (let i = 0; i <= headings.length; i++) {
+      const v = values[i % headings.length] ?? null;
+      if (v !== null) path += `${drawing ? "L" : "M"}${point(this.at(headings[i % headings.length]!, this.radius(Math.min(v, 90))))}`;
+      drawing = v !== null;
+    }
+    return path;
   }
 
-  private reading(heading: number, angle: number): SVGElement {
+  /** The line of the tips as two: where it tips first, and where it slides first; cut on the ring
+   * of the grip itself. */
+  private cutAt(a: Answers): [string, string] {
+    const [headings, values, slide] = [a.heading_deg, tips(a), a.slide_deg.likely];
+    const lines: [string, string] = ["", ""];
+    const step = 360 / headings.length;
+    let last = -1;
+    const go = (to: 0 | 1, heading: number, value: number): void => {
+      lines[to] += `${last === to ? "L" : "M"}${point(this.at(heading, this.radius(Math.min(value, 90))))}`;
+      last = to;
+    };
+    headings.forEach((heading, i) => {
+      const [v, next] = [values[i] ?? null, values[(i + 1) % headings.length] ?? null];
+      if (v === null || next === null) { last = -1; return; }
+      const [here, there] = [i, (i + 1) % headings.length].map((k) => (a.rail_deg[k] === null ? 0 : 1)) as [0 | 1, 0 | 1];
+      if (last !== here) go(here, heading, v);
+      if (here !== there) {
+        const share = next === v ? 0.5 : Math.max(0, Math.min(1, (slide - v) / (next - v)));
+        const cut = heading + step * share;
+        go(here, cut, slide);
+        go(there, cut, slide);
+      }
+      go(there, heading + step, next);
+    });
+    return lines;
+  }
+
+  /** The range of one of the four ways, across its line. */
+  private range(way: TipAnswer): SVGElement {
+    const [low, high] = way.compliant_range_deg ?? way.rail_range_deg ?? [null, null];
+    if (low === null || high === null) return svg("g");
+    const [[a, b], [c, d]] = [low, high].map((v) => this.at(way.heading_deg, this.radius(v))) as [Pair, Pair];
+    const across = this.at(way.heading_deg + 90, 5);
+    const cap = ([x, y]: Pair): string => `M${point([x - across[0], y - across[1]])}L${point([x + across[0], y + across[1]])}`;
+    return svg("path", { class: way.compliant_deg === null ? "range of-rail" : "range", d: `M${point([a, b])}L${point([c, d])}${cap([a, b])}${cap([c, d])}` },
+      svg("title", {}, `95 % range: ${fixed(low)} to ${fixed(high)}°`));
+  }
+
+  /** A finished trial: a lozenge at its angle, with its interval as a line. */
+  private tried(t: TrialFound): SVGElement[] {
+    const angle = t.trial_deg ?? t.trial_slide_deg;
+    if (angle === null) return [];
+    const [x, y] = this.at(t.heading_deg, this.radius(angle));
+    const [a, b] = (t.trial_ci_deg ?? [angle, angle]).map((v) => this.at(t.heading_deg, this.radius(v ?? angle))) as [Pair, Pair];
+    const held = t.hold === "rail" ? " against a rail" : "";
+    const words = svg("title", {}, `virtual trial: ${t.trial_outcome}${held} at ${fixed(angle)}°`);
+    return [svg("path", { class: "tried-line", d: `M${a[0]} ${a[1]}L${b[0]} ${b[1]}` }),
+      svg("path", { class: `tried ${t.trial_outcome}`, d: `M${x} ${y - 5}L${x + 5} ${y}L${x} ${y + 5}L${x - 5} ${y}Z` }, words)];
+  }
+
+  /** In the margin: where it tips, or that it slides first and where. */
+  private reading(heading: number): SVGElement {
+    const a = store.answers;
+    const first = goes(a, heading);
+    const angle = first?.deg ?? around(a.heading_deg, a.rigid_deg, heading);
     const [x, y] = this.at(heading, R_OUT + 14);
     const anchor = Math.abs(x) < 20 ? "middle" : x < 0 ? "start" : "end";
     const side = heading === 90 ? -208 : heading === 270 ? 208 : x;
-    return svg("text", { x: side, y: y + (Math.abs(y) < 20 ? -6 : y > 0 ? 10 : 0), "text-anchor": anchor, class: "reading" },
-      `${fixed(angle)}°`);
+    const at = { x: side, y: y + (Math.abs(y) < 20 ? -6 : y > 0 ? 10 : 0), "text-anchor": anchor };
+    const words = svg("tspan", { class: "reading-slides" }, "slides ");
+    return svg("text", { ...at, class: "reading" }, first?.slides && anchor === "middle" ? words : null, `${fixed(angle)}°`,
+      first?.slides && anchor !== "middle" ? svg("tspan", { class: "reading-slides", x: side, dy: 12 }, "slides") : null);
   }
 
   private drawBack(): void {
@@ -212,17 +266,27 @@ export class Polar {
     const r = this.radius(tilt);
     const [x, y] = this.at(heading, r);
     const [ex, ey] = this.at(heading, R_OUT);
-    const limit = around(a.headings_deg, a.compliant_deg, heading) ?? around(a.headings_deg, a.rigid_deg, heading) ?? 90;
+    const limit = goes(a, heading)?.deg ?? around(a.heading_deg, a.rigid_deg, heading) ?? 90;
     this.puck.classList.toggle("over", tilt > limit);
     this.puck.replaceChildren(
       svg("path", { d: `M0 0L${ex.toFixed(1)} ${ey.toFixed(1)}`, class: "puck-line" }),
       svg("circle", { cx: x.toFixed(1), cy: y.toFixed(1), r: 15, class: "puck-reach" }),
       svg("circle", { cx: x.toFixed(1), cy: y.toFixed(1), r: 6.5, class: "puck-dot" }));
     this.root.setAttribute("aria-valuenow", fixed(tilt).replace("−", "-"));
-    this.root.setAttribute("aria-valuetext", `tilted ${fixed(tilt)} degrees, turned ${fixed(heading, 0)}; tips at ${fixed(limit)}`);
+    this.root.setAttribute("aria-valuetext", `tilted ${fixed(tilt)} degrees, turned ${fixed(heading, 0)}; ${end(heading)}`);
   }
 }
 
+/** What comes first at a heading, in words. */
+function end(heading: number): string {
+  const a = store.answers;
+  const first = goes(a, heading);
+  if (first === null) return `tips at ${fixed(around(a.heading_deg, a.rigid_deg, heading))}° if nothing gives`;
+  return `${first.slides ? "slides" : "tips"} at ${fixed(first.deg)}°`;
+}
+
+const circle = (r: number): string => `M${r} 0A${r} ${r} 0 1 0 ${-r} 0A${r} ${r} 0 1 0 ${r} 0Z`;
+const point = ([x, y]: Pair): string => `${x.toFixed(2)} ${y.toFixed(2)}`;
 const deg = (a: number): number => (a * 180) / Math.PI;
 const round = (v: number, digits: number): number => Number(v.toFixed(digits));
 

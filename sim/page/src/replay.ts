@@ -65,7 +65,7 @@ export class Replay {
   constructor(private readonly stage: Stage, private readonly tilt: Tilt) {
     on("bench", () => {
       if (this.state && this.state.revision !== store.bench.revision && this.recording) this.leave();
-      store.trials = this.state && this.state.revision === store.bench.revision ? this.state.found : [];
+      store.trials = this.state && fits(this.state) ? this.state.found : [];
       tellAll("trials");
       if (!this.recording) this.draw();
     });
@@ -86,7 +86,7 @@ export class Replay {
   private take(state: TrialState): void {
     const was = this.state;
     this.state = state;
-    store.trials = state.revision === store.bench.revision ? state.found : [];
+    store.trials = fits(state) ? state.found : [];
     tellAll("trials");
     if (was?.state === "running" && state.state !== "running") {
       const words = { done: `Trials done: ${state.done} of ${state.total}.`, stopped: `Trials stopped; ${state.done} of ${state.total} are kept.`, failed: `The trials failed: ${state.words}` };
@@ -96,9 +96,9 @@ export class Replay {
   }
 
   private async run(headings: number[]): Promise<void> {
-    const slides = byId<HTMLInputElement>("trial-slides").checked;
+    const rail = byId<HTMLInputElement>("trial-rail").checked;
     try {
-      this.take(await api.runTrial(store.bench.revision, headings, slides));
+      this.take(await api.runTrial(store.bench.revision, headings, rail));
       say("The trial is running.");
       void this.poll();
     } catch (e) {
@@ -199,7 +199,7 @@ export class Replay {
       busy ? el("button", { type: "button", id: "trial-stop", onclick: () => void api.stopTrial().then((t) => this.take(t)) }, "Stop") : null,
       busy ? null : el("button", { type: "button", id: "trial-one", "data-key": "trial-one", onclick: () => void this.run([store.view.heading]) }, "Try it this way"),
       busy ? null : el("button", { type: "button", id: "trial-four", "data-key": "trial-four", onclick: () => void this.run(Object.values(DIRECTIONS).map((d) => d.heading)) }, "Try all four"),
-      el("label", { class: "tick", hidden: busy }, el("input", { type: "checkbox", id: "trial-slides", "data-key": "slides" }), "let it slide"),
+      el("label", { class: "tick", hidden: busy }, el("input", { type: "checkbox", id: "trial-rail", "data-key": "rail" }), "against a rail"),
       replays.length + kept.length ? choice : null,
       replays.length + kept.length ? el("button", { type: "button", id: "replay-open", onclick: () => void this.open(choice.value) }, "Replay") : null);
   }
@@ -228,10 +228,14 @@ function name(heading: number): string {
   return known ? known.name.toLowerCase() : `turned ${fixed(heading, 0)}°`;
 }
 
+/** Whether trials are of the truck as it is, on the surface shown. */
+const fits = (s: TrialState): boolean => s.revision === store.bench.revision && s.surface === store.bench.answers.surface;
+
 function outcome(f: TrialFound): string {
-  if (f.outcome === "tips") {
-    const [low, high] = f.tip_ci_deg;
-    return `tips at ${fixed(f.tip_deg)}°, ${fixed(low)} to ${fixed(high)}`;
+  const held = f.hold === "rail" ? " against a rail" : "";
+  if (f.trial_outcome === "tips") {
+    const [low, high] = f.trial_ci_deg ?? [null, null];
+    return `tips${held} at ${fixed(f.trial_deg)}°, ${fixed(low)} to ${fixed(high)}`;
   }
-  return f.outcome === "slides" ? `slides away at ${fixed(f.slide_deg)}°` : f.outcome;
+  return f.trial_outcome === "slides" ? `slides away at ${fixed(f.trial_slide_deg)}°` : f.trial_outcome;
 }

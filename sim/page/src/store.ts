@@ -1,6 +1,6 @@
 // The one place where the page remembers anything. Parts of the page listen for what they draw.
 
-import type { Answers, Bench, Path, Scene, TrialFound, Window } from "./types";
+import type { Answers, Bench, Path, Scene, TrialFound } from "./types";
 
 export interface View {
   tilt: number;
@@ -11,23 +11,22 @@ export interface View {
 }
 
 export type Direction = "climb" | "left" | "descent" | "right" | "all";
-export const DIRECTIONS: Record<Exclude<Direction, "all">, { heading: number; name: string }> = {
-  climb: { heading: 0, name: "Climb" },
-  left: { heading: 90, name: "Left side down" },
-  descent: { heading: 180, name: "Descent" },
-  right: { heading: 270, name: "Right side down" },
+export const DIRECTIONS: Record<Exclude<Direction, "all">, { heading: number; name: string; short: string }> = {
+  climb: { heading: 0, name: "Climb", short: "Climb" },
+  left: { heading: 90, name: "Left side down", short: "Left down" },
+  descent: { heading: 180, name: "Descent", short: "Descent" },
+  right: { heading: 270, name: "Right side down", short: "Right down" },
 };
 
-type Topic = "bench" | "shown" | "view" | "path" | "window" | "pick" | "trials";
+type Topic = "bench" | "shown" | "view" | "path" | "pick" | "trials";
 
 export const store = {
   bench: null as unknown as Bench,
   /** What is drawn now: the truck itself, or the one being tried while a weight is dragged. */
   scene: null as unknown as Scene,
   answers: null as unknown as Answers,
-  window: null as Window | null,
   path: null as Path | null,
-  /** Finished trials of the truck as it is now. */
+  /** Finished trials of the truck as it is now, on the surface shown. */
   trials: [] as TrialFound[],
   view: { tilt: 0, heading: 90, row: null, direction: "all" } as View,
   trying: false,
@@ -72,17 +71,15 @@ export function takeBench(bench: Bench): void {
   store.scene = bench.scene;
   store.answers = bench.answers;
   store.trying = false;
-  if (store.window && store.window.revision !== bench.revision) store.window = null;
   if (store.view.row !== null && !bench.rows.some((r) => r.row === store.view.row)) store.view.row = null;
-  tellAll("bench", "shown", "window", "pick");
+  tellAll("bench", "shown", "pick");
 }
 
 export function showTry(scene: Scene, answers: Answers): void {
   store.scene = scene;
   store.answers = answers;
   store.trying = true;
-  store.window = null;
-  tellAll("shown", "window");
+  tellAll("shown");
 }
 
 export function look(change: Partial<View>): void {
@@ -103,4 +100,16 @@ export function around(headings: number[], values: (number | null)[], heading: n
   const b = values[(i + 1) % headings.length] ?? null;
   if (a === null || b === null) return a ?? b;
   return a + (b - a) * (place - Math.floor(place));
+}
+
+/** Tips all round as far as they are known: where it slides first, those against a rail. */
+export const tips = (a: Answers): (number | null)[] => a.compliant_deg.map((v, i) => v ?? a.rail_deg[i] ?? null);
+
+/** What comes first at a heading, the tip or the slide, and where; null while that is not known. */
+export function goes(a: Answers, heading: number): { slides: boolean; deg: number } | null {
+  const tip = around(a.heading_deg, tips(a), heading);
+  if (tip === null) return null;
+  const count = a.heading_deg.length;
+  const slides = a.rail_deg[Math.round((heading * count) / 360) % count] !== null;
+  return { slides, deg: slides ? a.slide_deg.likely : tip };
 }

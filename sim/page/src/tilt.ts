@@ -4,6 +4,7 @@ import { api } from "./api";
 import { byId, el, fixed, say } from "./dom";
 import { between, type Stage } from "./stage";
 import { DIRECTIONS, look, on, store } from "./store";
+import type { Path } from "./types";
 
 const OVER: Record<string, string> = { rear: "its rear tyres", left: "its left tyres", front: "its front tyres", right: "its right tyres" };
 
@@ -67,23 +68,35 @@ export class Tilt {
     const { tilt, heading } = store.view;
     const path = store.path;
     const fits = path !== null && Math.abs(path.heading_deg - heading) < 3 && !store.trying;
-    const point = path && fits ? between(path.points, Math.min(tilt, path.tip_deg)) : null;
-    const over = path !== null && fits && tilt > path.tip_deg ? path.over : null;
+    const tip = path?.compliant_deg ?? path?.rail_deg ?? 90;
+    const point = path && fits ? between(path.points, Math.min(tilt, tip)) : null;
+    const over = path !== null && fits && tilt > tip ? path.over : null;
     this.stage.show({
       theta_deg: tilt, heading_deg: heading, poses: point?.poses ?? [],
       load_g: over ? [0, 0, 0, 0] : (point?.load_g ?? store.answers?.numbers.corner_g ?? [0, 0, 0, 0]),
       cg_mm: point?.cg_mm ?? null,
     }, over);
     const words = byId("standing");
-    if (path && fits) {
-      words.textContent = over
-        ? `Gone over ${OVER[over] ?? over}. It tips at ${fixed(path.tip_deg)}°.`
-        : `Stands, with ${fixed(path.tip_deg - tilt)}° in hand before it tips over ${OVER[path.over] ?? path.over}.`;
-    }
-    words.classList.toggle("over", over !== null);
-    if ((over !== null) !== this.wasOver && over) say(words.textContent ?? "");
-    this.wasOver = over !== null;
+    const gone = path !== null && fits && tilt > (path.goes_at_deg ?? 90);
+    if (path && fits) words.textContent = standing(path, tilt);
+    words.classList.toggle("over", gone);
+    if (gone && !this.wasOver) say(words.textContent ?? "");
+    this.wasOver = gone;
     const label = `The truck on the table, tilted ${fixed(tilt)} degrees, turned ${fixed(heading, 0)}. ${words.textContent ?? ""} Arrow keys look round it.`;
     byId("stage-canvas").setAttribute("aria-label", label);
   }
+}
+
+/** How it stands at a tilt, what is in hand, or what has happened. */
+function standing(path: Path, tilt: number): string {
+  const over = OVER[path.over] ?? path.over;
+  const { compliant_deg: tip, rail_deg: rail, slide_deg: slide } = path;
+  const gone = tilt > (path.goes_at_deg ?? 90);
+  if (rail === null || slide === null) {
+    if (tip === null) return "No tip was found on this heading.";
+    return gone ? `Gone over ${over}. It tips at ${fixed(tip)}°.` : `Stands, with ${fixed(tip - tilt)}° in hand before it tips over ${over}.`;
+  }
+  if (!gone) return `Stands, with ${fixed(slide - tilt)}° in hand before its tyres slide; against a rail it tips over ${over} at ${fixed(rail)}°.`;
+  if (tilt <= rail) return `Slides away at ${fixed(slide)}°. Held by a rail as here, it has ${fixed(rail - tilt)}° in hand before it tips over ${over}.`;
+  return `Gone. It slides away at ${fixed(slide)}°, and tips over ${over} at ${fixed(rail)}° where a rail holds it.`;
 }

@@ -1,5 +1,7 @@
 // What the server says, in mm, g and degrees. The Python side is crossfall/bench/scene.py and
-// answers.py; keep the two together.
+// answers.py; keep the two together. What is said about a tip angle has its types in answers.ts.
+
+import type { TipAnswer, TrialAnswer } from "./answers";
 
 export type Triple = [number, number, number];
 export type Pair = [number, number];
@@ -58,43 +60,28 @@ export interface Numbers {
   price: number;
 }
 
-export interface BudgetStep {
-  what: string;
-  deg: number;
-}
-
-export interface Case {
-  direction: string;
-  heading_deg: number;
-  name: string;
-  over: string;
-  rigid_deg: number;
-  compliant_deg: number | null;
-  slide_deg: Triple | null;
-  outcome: string;
-  budget: BudgetStep[];
-}
-
+/** Tips all round and the four ways, on the surface shown; angles in degrees, under the keys that
+ * every answer has. Lists go with `heading_deg`. */
 export interface Answers {
   /** Whether the compliant curve was worked out for this very truck, or carried along. */
   exact: boolean;
-  surface: string | null;
+  surface: string;
+  grip_range: { low: number; likely: number; high: number };
   numbers: Numbers;
-  headings_deg: number[];
+  heading_deg: number[];
   rigid_deg: number[];
+  /** Null where it slides away first, and where nothing is known yet. */
   compliant_deg: (number | null)[];
-  slide_deg: Triple[] | null;
-  cases: Case[];
-  gain: Record<string, [number, number, number, number]>;
-}
-
-/** What takes longer to find: the window of the two friction closures and the first lifts. */
-export interface Window {
-  revision: number;
-  headings_deg: number[];
-  low_deg: (number | null)[];
-  high_deg: (number | null)[];
+  /** Where it slides away first: the tip against a rail. */
+  rail_deg: (number | null)[];
   first_lift_deg: (number | null)[];
+  slide_deg: { low: number; likely: number; high: number };
+  /** Climb, left side down, descent, right side down in full; null until it is worked out. */
+  ways: TipAnswer[] | null;
+  /** Degrees per 10 g at a place, by direction and by what carries it: c0 + cx x + cy y + cz z. */
+  gain: Record<string, Record<string, [number, number, number, number]>>;
+  /** Whether they are of the truck on its springs and tyres, or of the rigid truck meanwhile. */
+  gain_of: "compliant" | "rigid";
 }
 
 export interface Row {
@@ -131,6 +118,8 @@ export interface Bench {
   undo: string | null;
   redo: string | null;
   trucks: string[];
+  /** Surfaces of the truck's file that the answers can be shown on. */
+  surfaces: string[];
   scene: Scene;
   rows: Row[];
   measures: Measure[];
@@ -150,11 +139,14 @@ export interface PathPoint {
   load_g: [number, number, number, number];
 }
 
+/** From level to the tip on one heading; where it slides first, against a rail from there on. */
 export interface Path {
   heading_deg: number;
-  tip_deg: number;
+  compliant_deg: number | null;
+  rail_deg: number | null;
+  slide_deg: number | null;
+  goes_at_deg: number | null;
   over: string;
-  springs: boolean;
   points: PathPoint[];
 }
 
@@ -164,13 +156,9 @@ export type Edit =
   | { do: "remove"; row: number }
   | { do: "add"; part: { name: string; on: string; mass_g: number; at_mm: Triple; price?: number } };
 
-export interface TrialFound {
+export interface TrialFound extends TrialAnswer {
   heading_deg: number;
-  outcome: string;
-  tip_deg: number | null;
-  tip_ci_deg: [number | null, number | null];
-  first_lift_deg: number | null;
-  slide_deg: number | null;
+  hold: string;
   file: string;
 }
 
@@ -181,6 +169,7 @@ export interface TrialState {
   total: number;
   found: TrialFound[];
   revision: number;
+  surface: string;
   records?: string[];
 }
 
@@ -208,6 +197,8 @@ export interface Buys {
   gain_deg: Record<string, number | null>;
   gain_sd_deg: Record<string, number | null>;
   per_100g_deg: Record<string, number | null>;
+  /** Whether the gain's sign is another one at the ends of what is not known. */
+  turns: Record<string, boolean>;
   side: { what: string; by: number; unit: string }[];
   words: string;
 }
@@ -224,6 +215,8 @@ export interface PlannedSet {
   price: number;
   deg: number;
   sd_deg: number;
+  /** It slides away first there, so that `deg` is the angle against a rail. */
+  slides: boolean;
   added_g: number;
   tied: boolean;
 }

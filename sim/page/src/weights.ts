@@ -38,9 +38,11 @@ function directions(): HTMLElement {
   };
   const button = (direction: Direction, words: string): HTMLElement =>
     el("button", { type: "button", "data-direction": direction, "aria-pressed": String(direction === store.view.direction), onclick: pick(direction) }, words);
+  const of = el("span", {}, store.answers.gain_of === "compliant" ? "springs and tyres at work" : "if nothing gives");
   const holder = el("div", { class: "bar", role: "group", "aria-label": "Where a gram helps, for which way to stand" },
     button("all", "All ways"), ...Object.entries(DIRECTIONS).map(([d, { name }]) => button(d as Direction, name)),
-    el("span", { class: "gain-key" }, el("i", { class: "helps" }), "a gram here helps", el("i", { class: "hurts" }), "hurts; each shade is 0.05° per 10 g"));
+    el("span", { class: "gain-key" }, el("i", { class: "helps" }), "a gram here helps", el("i", { class: "hurts" }), "hurts; each shade is 0.05° per 10 g, ", of));
+  on("shown", () => { of.textContent = store.answers.gain_of === "compliant" ? "springs and tyres at work" : "if nothing gives"; });
   return holder;
 }
 
@@ -90,7 +92,7 @@ function refreshWords(): void {
   if (!words || pieces.length === 0) return;
   const mean = [0, 1, 2].map((i) => pieces.reduce((sum, p) => sum + p.cg_mm[i]!, 0) / pieces.length) as Triple;
   put(words, "10 g more here:", ...Object.entries(DIRECTIONS).map(([d, { name }]) =>
-    el("span", {}, `${name} `, el("b", {}, `${signed(gainAt(d as Direction, mean), 2)}°`))));
+    el("span", {}, `${name} `, el("b", {}, `${signed(gainAt(d as Direction, mean, pieces[0]!.carrier), 2)}°`))));
 }
 
 function table(): HTMLElement {

@@ -7,7 +7,9 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from crossfall.compare import AngleBudget, Comparison, HeadingAnswer, case_name
+from crossfall.answers.answer import AngleBudget, Answers, TipAnswer
+from crossfall.answers.conditions import case_name, conditions
+from crossfall.answers.ranges import Range
 from crossfall.statics.rigid import tip_angle
 from crossfall.trials.tilt import TiltTrial, tilt_trial
 from crossfall.truck.model import Clearance, Part, Shape, Truck, frozen
@@ -143,50 +145,55 @@ def bare() -> Truck:
 @pytest.fixture(scope="session")
 def trial(truck) -> TiltTrial:
     """A real trial, left side down."""
-    return tilt_trial(truck, np.pi / 2, near=float(np.radians(38.0)))
+    return tilt_trial(truck, np.pi / 2, near=float(np.radians(38.0)), grip=0.85)
 
 
-def make_comparison(truck: Truck, degrees, trial: TiltTrial) -> Comparison:
-    """Rigid angles as they are; the losses below them invented, but of the usual size."""
+GRIP = (0.7, 0.85, 1.0)  # the hand-made truck's, on rock
+
+
+def make_answers(truck: Truck, degrees, trial: TiltTrial) -> Answers:
+    """Rigid angles as they are; the losses below them invented, but of the usual size. Steeper
+    than the grip it slides, in the answer and in the trial."""
     answers = []
-    for heading in np.radians(degrees):
+    for asked in conditions(truck, np.radians(degrees)):
+        heading = asked.heading
         rigid = float(tip_angle(truck, [heading])[0])
-        diagonal = abs(np.sin(2 * heading))
-        losses = np.radians([0.4, 1.1, 1.3 * abs(np.sin(heading)) + 0.2])
-        tyres, extension, compliant = rigid - np.cumsum(losses)
-        window = frozen([compliant, compliant + np.radians(0.02 + 1.6 * diagonal)])
-        tip = float(window.mean()) - np.radians(0.03)
-        said = replace(trial, heading=float(heading), tip=tip, tip_ci=(tip - 0.004, tip + 0.004))
-        lift = frozen([np.nan, compliant - 0.06, np.nan, compliant - 0.02])
-        answers.append(
-            HeadingAnswer(
-                heading=float(heading),
-                case=case_name(float(heading)),
-                over="",
-                rigid=rigid,
-                compliant=float(compliant),
-                window=window,
-                friction_decides=bool(np.ptp(window) > np.radians(0.5)),
-                lift=lift,
-                first_lift=float(np.nanmin(lift)),
-                trial=said,
-                slide=frozen(np.arctan([0.7, 0.85, 1.0])),
-                tips_first=0.4,
-                outcome="too close to call",
-                budget=AngleBudget(
-                    rigid, tyres, extension, float(compliant), float(window[1]), tip
-                ),
-                verdict="",
-            )
+        losses = np.radians([0.4, 0.3, 1.1, 1.3 * abs(np.sin(heading)) + 0.2])
+        tyres, ground, extension, tip = (float(v) for v in rigid - np.cumsum(losses))
+        slide = np.arctan(GRIP)
+        slides = tip > slide[1]
+        said = replace(trial, heading=heading, tip=tip - 5e-4, tip_ci=(tip - 4e-3, tip + 3e-3))
+        if slides:
+            ends = (float(slide[1]) - 1e-3, float(slide[1]) + 1e-3)
+            gone = {"outcome": "slides", "slide": float(slide[1]), "slide_ci": ends}
+            said = replace(said, tip=np.nan, tip_ci=(np.nan, np.nan), **gone)
+        lift = frozen([np.nan, tip - 0.06, np.nan, tip - 0.02])
+        made = TipAnswer(
+            conditions=asked,
+            case=case_name(float(np.degrees(heading))),
+            over="",
+            rigid=rigid,
+            compliant=np.nan if slides else tip,
+            rail=tip if slides else np.nan,
+            range=Range((tip - 0.02, tip + 0.015), (tip - 0.03, tip), 0.4, ()),
+            first_lift=float(np.nanmin(lift)),
+            lift=lift,
+            first_snap=np.nan,
+            slide=frozen(slide),
+            goes=min(tip, float(slide[1])),
+            outcome="too close to call",
+            budget=AngleBudget(rigid, tyres, ground, extension, tip, said.tip),
+            trial=said,
         )
-    return Comparison(truck.name, "", "rock", tuple(answers), ())
+        answers.append(made)
+    return Answers(truck.name, "", tuple(answers), ())
 
 
 @pytest.fixture(scope="session")
-def eight(truck, trial) -> Comparison:
-    return make_comparison(truck, range(0, 360, 45), trial)
+def eight(truck, trial) -> Answers:
+    return make_answers(truck, range(0, 360, 45), trial)
 
 
 @pytest.fixture(scope="session")
-def all_round(truck, trial) -> Comparison:
-    return make_comparison(truck, range(0, 360, 5), trial)
+def all_round(truck, trial) -> Answers:
+    return make_answers(truck, range(0, 360, 5), trial)

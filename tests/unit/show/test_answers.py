@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 import numpy as np
 import pytest
@@ -25,19 +26,51 @@ def angles_on(figure, gid, truck):
     return np.mod(np.arctan2(left, -ahead), 2 * np.pi), theta
 
 
-@pytest.mark.parametrize("gid", ["rigid", "compliant", "trial"])
+SAID = {
+    "rigid": lambda a: a.rigid,
+    "compliant": lambda a: a.compliant,
+    "rail": lambda a: a.rail,
+    "lift": lambda a: a.first_lift,
+    "trial": lambda a: a.trial.tip,
+    "trial slide": lambda a: a.trial.slide,
+}
+
+
+@pytest.mark.parametrize("gid", SAID)
 @pytest.mark.parametrize("asked", ["eight", "all_round"])
 def test_map_shows_each_answer_at_its_angle(request, truck, gid, asked):
-    comparison = request.getfixturevalue(asked)
-    heading, theta = angles_on(polar.draw_polar(comparison, truck), gid, truck)
-    said = {
-        "rigid": [a.rigid for a in comparison.answers],
-        "compliant": [a.compliant for a in comparison.answers],
-        "trial": [a.trial.tip for a in comparison.answers],
-    }[gid]
-    assert theta == pytest.approx(said, abs=1e-9)
-    turned = np.angle(np.exp(1j * (heading - [a.heading for a in comparison.answers])))
+    found = request.getfixturevalue(asked)
+    heading, theta = angles_on(polar.draw_polar(found, truck), gid, truck)
+    shown = [a for a in found.answers if np.isfinite(SAID[gid](a))]
+    assert len(shown) > 0
+    assert theta == pytest.approx([SAID[gid](a) for a in shown], abs=1e-9)
+    turned = np.angle(np.exp(1j * (heading - [a.conditions.heading for a in shown])))
     assert np.abs(turned).max() < 1e-9
+
+
+def test_line_of_the_tip_goes_on_as_the_rails_where_the_ring_of_the_grip_is(all_round):
+    found = polar.runs(all_round)
+    assert [r.railed for r in found] == [True, False, True, False, True]
+    slide = all_round.answers[0].slide[1]
+    for before, after in pairwise(found):
+        assert before.headings[-1] == after.headings[0]
+        assert before.tip[-1] == pytest.approx(slide, abs=1e-12)
+        assert after.tip[0] == before.tip[-1]
+    assert found[-1].headings[-1] == pytest.approx(2 * np.pi)
+    inside = [a for a in all_round.answers if not a.slides_first]
+    drawn_inside = np.concatenate([r.tip[1:-1] for r in found if not r.railed])
+    assert drawn_inside == pytest.approx([a.compliant for a in inside])
+
+
+def test_a_truck_that_only_tips_has_one_line_all_round(truck, all_round):
+    tips = tuple(
+        replace(a, compliant=a.tip, rail=np.nan, slide=np.full(3, 1.3)) for a in all_round.answers
+    )
+    (one,) = polar.runs(replace(all_round, answers=tips))
+    assert not one.railed
+    assert len(one.headings) == len(tips) + 1
+    words = [t for t, _ in texts(polar.draw_polar(replace(all_round, answers=tips), truck))]
+    assert not any("against a rail" in w for w in words)
 
 
 def test_rigid_answers_lie_on_the_support_polygon(truck):
@@ -65,18 +98,42 @@ def test_map_is_legible(request, truck, asked):
     assert least_size(made) >= SMALL
 
 
-def test_weakest_heading_is_named(truck, eight):
+def test_key_stays_on_the_page_without_trials(truck, all_round):
+    answers = tuple(replace(a, trial=None) for a in all_round.answers)
+    made = polar.draw_polar(replace(all_round, answers=answers), truck)
+    assert overlaps(made) == []
+    assert clipped(made) == []
+
+
+def test_weakest_heading_is_named_with_its_range(truck, eight):
     made = polar.draw_polar(eight, truck)
-    least = min(eight.answers, key=lambda a: a.trial.tip)
-    words = f"{np.degrees(least.trial.tip):.1f}°, {least.case}"
+    least = eight.weakest
+    low, high = np.degrees(least.range.tip)
+    words = f"{least.case}, at {np.degrees(least.tip):.1f}° ({low:.1f} to {high:.1f})"
     assert any(words in t for t, _ in texts(made))
 
 
-def test_trial_that_slid_has_no_point(truck, eight):
-    slid = replace(eight.answers[0].trial, outcome="slides", tip=float("nan"))
-    answers = (replace(eight.answers[0], trial=slid), *eight.answers[1:])
+def test_where_it_slides_first_the_margin_says_so_and_gives_the_rails_angle(truck, eight):
+    made = polar.draw_polar(eight, truck)
+    climb = eight.answers[0]
+    assert climb.slides_first
+    (said,) = [t for t, _ in texts(made) if "nose uphill, over the tail" in t]
+    assert f"slides first {np.degrees(climb.slide[1]):.1f}°" in said
+    assert f"rail {np.degrees(climb.rail):.1f}°" in said
+
+
+def test_map_against_a_rail_has_no_ring_of_grip(truck, eight):
+    answers = tuple(
+        replace(a, conditions=replace(a.conditions, hold="rail"), compliant=a.tip, rail=a.tip)
+        for a in eight.answers
+    )
     made = polar.draw_polar(replace(eight, answers=answers), truck)
-    assert len(drawn(made, "trial")) == 7
+    assert made.findobj(lambda a: a.get_gid() == "slide") == []
+    words = " ".join(t for t, _ in texts(made))
+    assert "on rock, grip 0.85, against a rail" in words
+    assert "ring it tips" not in words
+    assert overlaps(made) == []
+    assert clipped(made) == []
 
 
 def test_heading_without_any_tip_found_is_said_so(truck, eight):
@@ -85,26 +142,21 @@ def test_heading_without_any_tip_found_is_said_so(truck, eight):
     lost = replace(
         odd,
         compliant=nan,
-        window=np.array([nan, nan]),
-        friction_decides=False,
+        rail=nan,
+        range=replace(odd.range, tip=(nan, nan)),
+        first_lift=nan,
         trial=None,
-        budget=replace(odd.budget, compliant=nan, held=nan, trial=nan),
+        budget=replace(odd.budget, compliant=nan, trial=nan),
     )
-    comparison = replace(eight, answers=(lost, *eight.answers[1:]))
-    assert polar.best_angle(lost) == odd.rigid
-    assert any("none found" in t for t, _ in texts(polar.draw_polar(comparison, truck)))
-    assert any("no tip found" in t for t, _ in texts(budget.draw_budget(comparison)))
+    found = replace(eight, answers=(lost, *eight.answers[1:]))
+    assert any("no tip found" in t for t, _ in texts(polar.draw_polar(found, truck)))
+    assert any("no tip found" in t for t, _ in texts(budget.draw_budget(found)))
 
 
-def test_map_is_legible_where_friction_decides_on_a_side_hill(truck, eight):
-    wide = tuple(
-        replace(a, friction_decides=True, window=a.compliant + np.array([0.0, 0.1]))
-        for a in eight.answers
-    )
-    made = polar.draw_polar(replace(eight, answers=wide), truck)
-    assert overlaps(made) == []
-    assert clipped(made) == []
+def test_margins_hold_the_longest_words(truck, eight):
+    made = polar.draw_polar(eight, truck)
     margin = [b for t, b in texts(made) if "side down (" in t]
+    assert len(margin) == 2
     assert min(b[:, 0].min() for b in margin) > 2.0  # mm
 
 
@@ -115,11 +167,13 @@ def test_line_is_drawn_only_where_headings_are_close():
     assert not polar.joined(np.radians(np.arange(0, 90, 5)))
 
 
-def test_stairs_add_up_to_the_trial(eight):
+def test_stairs_add_up_to_the_trial_or_to_the_tip_against_a_rail(eight):
     for answer in eight.answers:
         heights = budget.levels(answer)
-        assert len(heights) == 6
-        assert answer.rigid + heights[-1] == pytest.approx(answer.budget.trial)
+        tried = answer.trial.outcome == "tips"
+        assert len(heights) == (6 if tried else 5)
+        end = answer.budget.trial if tried else answer.rail
+        assert answer.rigid + heights[-1] == pytest.approx(end)
 
 
 def test_each_stair_is_as_wide_as_its_step(eight):
@@ -128,28 +182,35 @@ def test_each_stair_is_as_wide_as_its_step(eight):
         found = made.findobj(lambda a, i=i: a.get_gid() == f"step {i}")
         wide = np.array([p.get_width() for p in found])
         said = np.array([a.budget.steps[i][1] for a in eight.answers])
-        assert len(wide) == 8
-        assert wide / said == pytest.approx(np.full(8, wide[0] / said[0]), rel=1e-6)
+        said = said[np.isfinite(said)]
+        assert len(wide) == len(said) > 0
+        assert wide / said == pytest.approx(np.full(len(said), wide[0] / said[0]), rel=1e-6)
 
 
-def test_window_of_friction_is_drawn_to_the_scale_of_the_stairs(eight):
+def test_names_of_the_stairs_are_the_budgets(eight):
+    for (drawn_name, _, _), (name, _) in zip(
+        budget.STAIRS, eight.answers[0].budget.steps, strict=True
+    ):
+        assert name.startswith(drawn_name)
+
+
+def test_range_is_drawn_to_the_scale_of_the_stairs(eight):
     made = budget.draw_budget(eight)
-    lines = made.findobj(lambda a: a.get_gid() == "window")
+    lines = made.findobj(lambda a: a.get_gid() == "range")
     wide = sorted(float(np.ptp(line.get_xdata())) for line in lines)
-    said = [float(np.ptp(a.window)) for a in eight.answers if a.friction_decides]
+    said = [float(np.ptp(a.range.tip)) for a in eight.answers]
     first = made.findobj(lambda a: a.get_gid() == "step 0")[0]
     scale = abs(first.get_width() / eight.answers[0].budget.steps[0][1])
-    assert len(said) == 4
     assert wide == pytest.approx(sorted([5.0, *(scale * w for w in said)]))  # 5 mm in the key
 
 
 def test_budget_is_legible_and_shows_the_weakest_of_many(eight, all_round):
-    for comparison in (eight, all_round):
-        made = budget.draw_budget(comparison)
+    for found in (eight, all_round):
+        made = budget.draw_budget(found)
         assert overlaps(made) == []
         assert clipped(made) == []
-    least = min(all_round.answers, key=lambda a: a.compliant)
-    assert any(t == f"{np.degrees(least.heading):.0f}" for t, _ in texts(made))
+    least = all_round.weakest.conditions.heading
+    assert any(t == f"{np.degrees(least):.0f}" for t, _ in texts(made))
 
 
 def test_budget_without_a_trial_ends_at_statics(eight):
@@ -161,8 +222,14 @@ def test_budget_without_a_trial_ends_at_statics(eight):
     assert any("compliant" in t for t, _ in texts(made))
 
 
-def test_load_curve_is_the_record(truck, trial):
-    made = loads.draw_loads(trial, truck)
+@pytest.fixture(scope="module")
+def tried(eight, trial):
+    """The answer that the trial belongs to."""
+    return replace(eight.answers[2], trial=trial)
+
+
+def test_load_curve_is_the_record(truck, tried):
+    made, trial = loads.draw_loads(tried, truck), tried.trial
     theta, seen = loads.until_tip(trial)
     for i, wheel in enumerate(WHEELS):
         line = drawn(made, f"whole {wheel}")
@@ -182,15 +249,18 @@ def test_fit_curve_ends_at_the_fitted_angle_with_no_load_left(truck, trial):
     assert steepness[0] * weight == pytest.approx(trial.fit.coefficients[1], rel=0.02)
 
 
-def test_load_curve_is_legible(truck, trial):
-    made = loads.draw_loads(trial, truck)
+def test_load_curve_is_legible_and_names_its_conditions(truck, tried):
+    made = loads.draw_loads(tried, truck)
+    words = [t for t, _ in texts(made)]
+    assert any("side-hill, left side down" in t for t in words)
+    assert any(t.startswith("on rock, grip 0.85; virtual trial") for t in words)
     assert overlaps(made) == []
     assert clipped(made) == []
 
 
-def test_trial_without_a_tip_says_so(truck, trial):
-    slid = replace(trial, outcome="slides", slide=0.5, fit=None, tip=float("nan"), over=None)
-    made = loads.draw_loads(slid, truck)
+def test_trial_without_a_tip_says_so(truck, tried):
+    slid = replace(tried.trial, outcome="slides", slide=0.5, fit=None, tip=float("nan"), over=None)
+    made = loads.draw_loads(replace(tried, trial=slid), truck)
     assert any("it slid away" in t for t, _ in texts(made))
 
 
@@ -212,17 +282,26 @@ def hubs(truck, pose):
     return np.array(rows)
 
 
+def touching(truck, pose):
+    """(4, 3) m, the lowest point of each wheel's disc in table axes."""
+    moves = tiltpose.motions(truck, pose)
+    axes = np.array([moves[wheel][0][:, 1] for wheel in WHEELS])
+    down = axes[:, 2:] * axes - np.array([0.0, 0.0, 1.0])
+    radii = np.array([truck.axles[i // 2].tyre.radius for i in range(4)])
+    return hubs(truck, pose) + radii[:, None] * down / np.linalg.norm(down, axis=1)[:, None]
+
+
 def test_plumb_line_of_a_recorded_pose_meets_the_middle_of_the_loads(truck, trial):
-    near = np.abs(trial.record.theta - (trial.tip - np.radians(1.0))) < np.radians(0.5)
+    near = np.abs(trial.record.theta - (trial.tip - np.radians(1.0))) < np.radians(0.8)
     apart = []
     for at in np.flatnonzero(near):
         pose = tiltpose.recorded(trial.record, int(at))
         loads_now = trial.record.loads[at]
         cg = tiltpose.centre_of_gravity(truck, pose)
         plumb = cg[1] + cg[2] * np.tan(trial.record.theta[at])
-        apart.append(plumb - hubs(truck, pose)[:, 1] @ loads_now / loads_now.sum())
+        apart.append(plumb - touching(truck, pose)[:, 1] @ loads_now / loads_now.sum())
     assert len(apart) > 5
-    assert np.mean(apart) == pytest.approx(0.0, abs=0.001)  # m; it rocks a little, so the mean
+    assert np.mean(apart) == pytest.approx(0.0, abs=0.0005)  # m; it rocks a little, so the mean
 
 
 def test_axle_moves_by_heave_along_the_leaning_axis_and_by_roll_about_its_centre(truck):
@@ -231,7 +310,9 @@ def test_axle_moves_by_heave_along_the_leaning_axis_and_by_roll_about_its_centre
     leaning = replace(truck, front=front)
     tilted = tiltpose.turned(np.array([0.1, -0.2, 0.05, 1.0]))
     shift = np.array([0.01, -0.02, 0.03])
-    pose = tiltpose.Pose(tilted, shift, np.array([heave, 0.0]), np.array([roll, 0.0]), np.zeros(4))
+    pose = tiltpose.Pose(
+        tilted, shift, np.array([heave, 0.0]), np.array([roll, 0.0]), np.zeros((4, 3))
+    )
     turn, move = tiltpose.motions(leaning, pose)["front axle"]
     s = front.suspension
     for side in (1.0, -1.0):
