@@ -28,6 +28,7 @@ SIDES = np.array([[-1.0], [0.0], [1.0]])
 GOES_ON = 0.6  # of how much a bracket's steeper side falls, how much more it may fall within
 ABOUT = np.array([-0.16, -0.05, 0.0, 0.05, 0.16])  # of a valley's width, where it is looked at next
 NARROW = np.radians(0.7)  # a valley is searched until it is this wide: good to 0.01 deg of tip
+FLAT = np.radians(0.01)  # or this shallow
 
 
 @dataclass(frozen=True)
@@ -76,10 +77,13 @@ def tip_angles(
 def tip_pairs(
     trucks: Sequence[Truck], headings: ArrayLike, grip: ArrayLike, hold: Hold = "brakes"
 ) -> TipAngles:
-    """Truck i on heading i (rad) with grip i; shapes (B,)."""
+    """Truck i on heading i (rad) with grip i; shapes (B,). The same truck may stand there often."""
     psi = np.asarray(headings, dtype=np.float64)
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), psi.shape)
-    return _asked(trucks, np.arange(len(trucks)), psi, mu, hold)
+    place: dict[int, int] = {}
+    who = np.array([place.setdefault(id(t), len(place)) for t in trucks], dtype=np.int64)
+    different = list({id(t): t for t in trucks}.values())
+    return _asked(different, who, psi, mu, hold)
 
 
 def _asked(trucks: Sequence[Truck], who: Ints, psi: Array, mu: Array, hold: Hold) -> TipAngles:
@@ -127,18 +131,25 @@ def _shaped(flat: TipAngles, shape: tuple[int, ...]) -> TipAngles:
 
 @dataclass(frozen=True)
 class Valleys:
-    """Headings (V,) rad of the least tip angles around: where a truck much like it is looked at."""
+    """Headings and angles (V,) rad of a truck's least tips around: where another much like it is
+    looked at."""
 
     headings: Array
+    angles: Array
+
+    @property
+    def weakest(self) -> tuple[float, float]:
+        """Heading and angle, rad, the same as `weakest` finds for this truck."""
+        k = int(self.angles.argmin())
+        return float(self.headings[k]), float(self.angles[k])
 
 
 def valleys(truck: Truck, grip: float, hold: Hold = "brakes") -> Valleys:
     """Where a truck much like this one may be weakest."""
-    who, middle, angles = _coarse([truck], np.array([grip]), hold, RELATED)
-    places, _ = _narrowed(
-        [truck], who, middle + STEP * SIDES, angles, np.array([grip]), hold, np.inf
-    )
-    return Valleys(places[1] % (2 * np.pi))
+    mu = np.array([grip])
+    who, middle, angles = _coarse([truck], mu, hold, RELATED)
+    places, angles = _narrowed([truck], who, middle + STEP * SIDES, angles, mu, hold, np.inf)
+    return Valleys(places[1] % (2 * np.pi), angles[1])
 
 
 def weakest(
@@ -206,7 +217,7 @@ def _narrowed(
     hold: Hold,
     spare: float = 0.0,
 ) -> tuple[Array, Array]:
-    """(3, V) headings and angles of brackets narrowed until they are NARROW wide.
+    """(3, V) headings and angles of brackets narrowed until they are NARROW or FLAT.
 
     A valley is given up where even going on down as steeply as its steeper side would not make it
     deeper, by more than `spare`, than its truck's deepest.
@@ -215,7 +226,8 @@ def _narrowed(
     while True:
         low, high = angles.min(axis=0), np.minimum(angles.max(axis=0), 2.0 * angles[1])
         hopeful = low - GOES_ON * (high - low) <= _least(who, low)[who] + spare
-        live = live[hopeful[live] & (places[2, live] - places[0, live] > NARROW)]
+        open_ = hopeful & (places[2] - places[0] > NARROW) & (angles.max(axis=0) - low > FLAT)
+        live = live[open_[live]]
         if not len(live):
             return places, angles
         tries = _tries(places[:, live], angles[:, live])
