@@ -84,9 +84,10 @@ def at_corners(
     which = [DIRECTIONS.index(name) for name in wanted]
     many = [truck_at(corner, truck, spec) for corner in where for truck, spec, _ in builds]
     grips = [grip_at(corner, grip) for corner in where for *_, grip in builds]
-    times = Angles(*(np.tile(v, (len(where), 1)) for v in (found.heading, found.angle)), slides=(
-        np.tile(found.slides, (len(where), 1))
-    ))
+    times = Angles(
+        *(np.tile(v, (len(where), 1)) for v in (found.heading, found.angle)),
+        slides=(np.tile(found.slides, (len(where), 1))),
+    )
     if many:
         tips = again(many, times, grips, hold, which)
         out[:, :, which] = tips.reshape(len(where), len(builds), len(which))

@@ -337,7 +337,9 @@ def _placed_there(ranked: list[Outcome], aim: int) -> list[Outcome]:
             behind = here < here[k] - WORTH_SAYING
         behind &= np.array([o.place > own.place for o in ranked])
         places = tuple(int(n) + 1 for n in ahead.sum(axis=1))
-        over = tuple((int(c), ranked[j].change) for c, j in zip(*np.nonzero(ahead & behind), strict=True))
+        over = tuple(
+            (int(c), ranked[j].change) for c, j in zip(*np.nonzero(ahead & behind), strict=True)
+        )
         out.append(replace(own, places=places, overtaken=over))
     return out
 

@@ -25,7 +25,11 @@ PLACES = {
 def words(o: Outcome, aim: int, corners: Sequence[Corner], names: Sequence[str]) -> str:
     """What it trades, where its sign or place turns, and where it slides first; "" for nothing."""
     shown = [d for d, name in enumerate(DIRECTIONS) if name != "worst" or d == aim]
-    said = [_trade(o), *(_turn(o, d, corners) for d in shown if o.turns[d]), _order(o, corners, names)]
+    said = [
+        _trade(o),
+        *(_turn(o, d, corners) for d in shown if o.turns[d]),
+        _order(o, corners, names),
+    ]
     said += [_slide(o, d) for d in shown if o.slides[d] != o.slid[d]]
     return "; ".join(s for s in said if s)
 
