@@ -7,17 +7,18 @@ can be told from one that does not.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
 
 from crossfall.answers.conditions import Hold
-from crossfall.truck.model import TANGENTIAL_RATIO, Array, Axle, Grip, Truck
-from crossfall.truck.schema import TruckSpec, TyreSpec
+from crossfall.truck.model import Array, Grip, Truck, UncertainInput
+from crossfall.truck.uncertain import varied
 from crossfall.tuning.directions import DIRECTIONS, Angles, Direction, Flags, again
 
 WORTH_SAYING = np.radians(0.05)  # what no tuner would notice needs no words
+ALONG = (".tyre.lateral", ".tyre.longitudinal")
 
 Kind = Literal["grip low", "grip high", "tyres soft", "tyres stiff"]
 
@@ -30,16 +31,16 @@ class Corner:
     words: str
 
 
-def corners(grip: Grip, spec: TruckSpec) -> tuple[Corner, ...]:
+def corners(grip: Grip, truck: Truck) -> tuple[Corner, ...]:
     """Both ends of the grip, unless it is exact; and of the tyres' stiffness along the ground,
-    unless the file has it measured."""
+    where that is assumed and not measured."""
     found: list[Corner] = []
     if grip.high > grip.low:
         found += [
             Corner("grip low", f"at the lowest grip, {grip.low:g}"),
             Corner("grip high", f"at the highest grip, {grip.high:g}"),
         ]
-    if any(_assumed(end.tyre) for end in (spec.front, spec.rear)):
+    if _assumed(truck):
         found += [
             Corner("tyres soft", "if the tyres give more along the ground than assumed"),
             Corner("tyres stiff", "if the tyres give less along the ground than assumed"),
@@ -47,10 +48,13 @@ def corners(grip: Grip, spec: TruckSpec) -> tuple[Corner, ...]:
     return tuple(found)
 
 
-def _assumed(tyre: TyreSpec) -> tuple[str, ...]:
-    """Which of `Tyre`'s stiffnesses along the ground nobody measured."""
-    known = {"lateral": tyre.lateral_n_per_mm, "longitudinal": tyre.longitudinal_n_per_mm}
-    return tuple(name for name, value in known.items() if value is None)
+def _assumed(truck: Truck) -> dict[int, UncertainInput]:
+    """The uncertain inputs, by number, that are tyre stiffnesses nobody measured."""
+    return {
+        i: one
+        for i, one in enumerate(truck.uncertain)
+        if one.basis == "assumed" and all(f.endswith(ALONG) for f in one.fields)
+    }
 
 
 def grip_at(corner: Corner, grip: Grip) -> float:
@@ -58,22 +62,16 @@ def grip_at(corner: Corner, grip: Grip) -> float:
     return {"grip low": grip.low, "grip high": grip.high}.get(corner.kind, grip.likely)
 
 
-def truck_at(corner: Corner, truck: Truck, spec: TruckSpec) -> Truck:
+def truck_at(corner: Corner, truck: Truck) -> Truck:
     """The truck with its tyres as they are there; the very same one where that is no matter."""
     if corner.kind not in ("tyres soft", "tyres stiff"):
         return truck
-    ratio = TANGENTIAL_RATIO[0 if corner.kind == "tyres soft" else 2]
-
-    def axle(one: Axle, tyre: TyreSpec) -> Axle:
-        along = dict.fromkeys(_assumed(tyre), ratio * one.tyre.stiffness)
-        return replace(one, tyre=replace(one.tyre, **along))
-
-    front, rear = axle(truck.front, spec.front.tyre), axle(truck.rear, spec.rear.tyre)
-    return replace(truck, front=front, rear=rear)
+    soft = corner.kind == "tyres soft"
+    return varied(truck, {i: u.low if soft else u.high for i, u in _assumed(truck).items()})
 
 
 def at_corners(
-    builds: Sequence[tuple[Truck, TruckSpec, Grip]],
+    builds: Sequence[tuple[Truck, Grip]],
     found: Angles,
     hold: Hold,
     where: Sequence[Corner],
@@ -82,14 +80,13 @@ def at_corners(
     """(c, n, 4) rad, the angles of all builds at every corner; nan in directions not wanted."""
     out = np.full((len(where), len(builds), len(DIRECTIONS)), np.nan)
     which = [DIRECTIONS.index(name) for name in wanted]
-    many = [truck_at(corner, truck, spec) for corner in where for truck, spec, _ in builds]
-    grips = [grip_at(corner, grip) for corner in where for *_, grip in builds]
-    times = Angles(
-        *(np.tile(v, (len(where), 1)) for v in (found.heading, found.angle)),
-        slides=(np.tile(found.slides, (len(where), 1))),
-    )
+    many = [truck_at(corner, truck) for corner in where for truck, _ in builds]
+    grips = [grip_at(corner, grip) for corner in where for _, grip in builds]
     if many:
-        tips = again(many, times, grips, hold, which)
+        heading, angle, slides = (
+            np.tile(v, (len(where), 1)) for v in (found.heading, found.angle, found.slides)
+        )
+        tips = again(many, Angles(heading, angle, slides), grips, hold, which)
         out[:, :, which] = tips.reshape(len(where), len(builds), len(which))
     return out
 

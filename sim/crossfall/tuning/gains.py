@@ -108,11 +108,11 @@ def gradients(
     found = tip_angles(truck, headings, grip.likely, hold)
     railed = found.slides | (hold == "rail")
     slopes = _slopes(loaded, truck, headings, grip.likely, railed)
-    where = corners(grip, loaded.spec) if everywhere else ()
+    where = corners(grip, truck) if everywhere else ()
     own = governing(found.free)
     there = []
     for corner in where:
-        other, mu = truck_at(corner, truck, loaded.spec), grip_at(corner, grip)
+        other, mu = truck_at(corner, truck), grip_at(corner, grip)
         there.append(_slopes(loaded, other, headings[own], mu, railed[own]))
     return Gradients(
         truck, method, grip, hold, headings, found.free, found.slides, slopes, where, tuple(there)

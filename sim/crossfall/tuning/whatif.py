@@ -166,8 +166,8 @@ class _Weighed:
         self.keys = {key: k for k, key in enumerate(builds)}
         every = list(builds.values())
         self.found: Angles = angles([b.truck for b in every], [b.grip.likely for b in every], hold)
-        self.corners = corners(grip, loaded.spec)
-        asked = [(b.truck, b.spec, b.grip) for b in every]
+        self.corners = corners(grip, loaded.truck)
+        asked = [(b.truck, b.grip) for b in every]
         wanted = [name for name in DIRECTIONS if name != "worst" or name == aim]
         self.there = at_corners(asked, self.found, hold, self.corners, wanted)
         self.railed: dict[tuple[int, int], float] = {}

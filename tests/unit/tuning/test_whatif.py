@@ -152,19 +152,17 @@ def with_ratio(truck: Truck, ratio: float) -> Truck:
 
 
 def test_measured_tyres_and_exact_grip_leave_nothing_to_turn(bramble: Loaded) -> None:
-    values = {
-        f"both.tyre.{kind}_n_per_mm": 3.0 for kind in ("lateral", "longitudinal")
-    }  # fmt: skip
-    spec = set_values(bramble.spec, values)
-    grip = bramble.truck.grips[0]
-    assert [c.kind for c in corners(grip, spec)] == ["grip low", "grip high"]
+    keys = [f"both.tyre.{kind}_n_per_mm" for kind in ("lateral", "longitudinal")]
+    spec = set_values(bramble.spec, dict.fromkeys(keys, 3.0))
+    measured, grip = build(spec, bramble.folder)[0], bramble.truck.grips[0]
+    assert [c.kind for c in corners(grip, measured)] == ["grip low", "grip high"]
     exact = replace(grip, low=grip.likely, high=grip.likely)
-    assert corners(exact, spec) == ()
-    half = set_values(bramble.spec, {"front.tyre.lateral_n_per_mm": 3.0})
+    assert corners(exact, measured) == ()
+    half = build(set_values(bramble.spec, {"front.tyre.lateral_n_per_mm": 3.0}), bramble.folder)[0]
     (soft, _) = corners(exact, half)
-    truck = truck_at(soft, build(half, bramble.folder)[0], half)
-    assert truck.front.tyre.lateral == pytest.approx(3000.0)
-    assert truck.front.tyre.longitudinal == pytest.approx(0.3 * truck.front.tyre.stiffness)
+    tyre = truck_at(soft, half).front.tyre
+    assert tyre.lateral == half.front.tyre.lateral
+    assert tyre.longitudinal == pytest.approx(0.3 * tyre.stiffness)
 
 
 def test_a_sign_that_turns_is_told(catalogue: Catalogue, ranking: Ranking) -> None:
