@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import degrees, isfinite
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -232,6 +233,11 @@ def _number(value: float, decimals: int = 2) -> str:
     return f"{round(value, decimals) + 0.0:+.{decimals}f}".replace("-", "−")
 
 
+def listed(names: Sequence[str]) -> str:
+    """As a list in a sentence."""
+    return " and ".join(p for p in (", ".join(names[:-1]), *names[-1:]) if p)
+
+
 def now_words(grip: Grip, hold: Hold, angles: Any, headings: Any, slides: Any) -> list[str]:
     """Where the truck stands now: a line of angles, and one about sliding where it slides first."""
     from math import atan
@@ -247,13 +253,8 @@ def now_words(grip: Grip, hold: Hold, angles: Any, headings: Any, slides: Any) -
     how = "against a rail" if hold == "rail" else "all wheels held"
     lines = [f"on {grip.surface}, grip {grip.likely:g}, {how}: {', '.join(said)}"]
     if railed:
-        where = (
-            " and ".join(railed)
-            if len(railed) < 3
-            else f"{', '.join(railed[:-1])} and {railed[-1]}"
-        )
         lines.append(
-            f"It slides first on {where}, at {degrees(atan(grip.likely)):.0f}°: "
+            f"It slides first on {listed(railed)}, at {degrees(atan(grip.likely)):.0f}°: "
             "the angle there is what it would do against a rail."
         )
     return lines
