@@ -104,16 +104,38 @@ def test_json_holds_the_numbers_and_writes_nothing(
     assert found["now"]["weights"]["mass_g"] == pytest.approx(1e3 * facts.now.weight.mass)
     assert found["before"]["weights"]["truck"] == "burdock"
     told = words(facts)
-    tips = {f"{h['heading_deg']:.0f}": h for h in found["now"]["tips"]["headings"]}
-    for row in told.tips.rows:
-        low, high = tips[row[0].split("\u2002")[0]]["compliant_window_deg"]
-        assert row[2] in (f"{low:.1f} – {high:.1f}", f"{low:.1f}", f"{high:.1f}")
-    for row, card in zip(told.board.rows, found["board"], strict=True):
-        assert row[2] == f"{card['low_95_deg']:.1f} – {card['high_95_deg']:.1f}"
+    assert len(found["now"]["tips"]["headings"]) == len(told.tips.rows) == 9
+    for row, entry in zip(told.tips.rows, found["now"]["tips"]["headings"], strict=True):
+        railed = entry["compliant_deg"] is None
+        number = entry["rail_deg"] if railed else entry["compliant_deg"]
+        assert row[2] == (f"[{number:.1f}]" if railed else f"{number:.1f}")
+    for row, entry in zip(told.board.rows, found["board"]["headings"], strict=True):
+        low, high = entry["compliant_range_deg"] or entry["rail_range_deg"]
+        assert row[2] == f"{low:.1f} – {high:.1f}"
     parts = found["changed"]["parts"]
     assert sum(p["mass_g"] for p in parts) == pytest.approx(found["changed"]["mass_g"])
-    gained = found["changed"]["price_put_on"] - found["changed"]["price_taken_off"]
+    changed = found["changed"]
+    gained = changed["parts_price_put_on"] - changed["parts_price_taken_off"]
     assert sum(p["price"] for p in parts) == pytest.approx(gained)
+
+
+def test_with_changes_it_costs_what_the_plan_says(tmp_path: Path) -> None:
+    """The sheet of a planned set, straight from its names: the same price, the same angle."""
+    run = CliRunner().invoke
+    asked = ["--aim", "side", "--budget", "20", "--json"]
+    planned = json.loads(run(crossfall, ["plan", "bramble", *asked], catch_exceptions=False).stdout)
+    best = planned["best"]
+    made = [f"{c['change']} x {c['quantity']}" for c in best["changes"]]
+    arguments = [a for name in made for a in ("--with", name)]
+    result = run(crossfall, ["sheet", "bramble", *arguments, "--json"], catch_exceptions=False)
+    found = json.loads(result.stdout)
+    assert found["bought"]["price"] == pytest.approx(best["price"])
+    assert [c["label"] for c in found["bought"]["changes"]] == [c["label"] for c in best["changes"]]
+    mass = found["now"]["weights"]["mass_g"] - found["before"]["weights"]["mass_g"]
+    assert sum(c["mass_g"] for c in found["bought"]["changes"]) == pytest.approx(mass)
+    sides = [h for h in found["now"]["tips"]["headings"] if h["heading_deg"] in (90, 270)]
+    tips = [h["compliant_deg"] or h["rail_deg"] for h in sides]
+    assert min(tips) == pytest.approx(best["value_deg"], abs=1e-7)
 
 
 def test_without_a_name_it_is_called_after_the_truck(
@@ -137,6 +159,9 @@ def test_without_a_name_it_is_called_after_the_truck(
         (["bramble", "--before", "no-such.toml"], "no-such.toml"),
         (["bramble", "--surface", "ice"], "no surface 'ice'"),
         (["bramble", "-o", "missing/sheet.pdf"], "missing"),
+        (["bramble", "--with", "lite body"], "no change 'lite body'"),
+        (["bramble", "--with", "light body x 2"], "1 to 1 times, not 2"),
+        (["bramble", "--with", "light body", "--before", "thistle"], "leave --before out"),
         (["bramble", "--date", "x", "--colour"], "--colour"),
     ],
 )

@@ -21,8 +21,14 @@ NEAR_SLIDE = 1e-3  # rad below atan(grip) from which the loss of balance is the 
 ROUND = np.radians(np.arange(0.0, 360.0, 15.0))  # where the search for the weakest heading begins
 RIVAL = np.radians(1.5)  # a valley this little above the deepest is searched as well
 RELATED = np.radians(3.0)  # the same, for trucks that are much like one whose valleys are known
+STEP = float(ROUND[1])
+ASIDE = np.radians(5.0)  # how far aside of a known valley a truck much like it is looked at
+AHEAD = np.array([0.4, 0.8, 1.2, 1.6, 2.0])  # such steps after one that has moved away
+SIDES = np.array([[-1.0], [0.0], [1.0]])
+GOES_ON = 0.6  # of how much a bracket's steeper side falls, how much more it may fall within
 ABOUT = np.array([-0.16, -0.05, 0.0, 0.05, 0.16])  # of a valley's width, where it is looked at next
 NARROW = np.radians(0.7)  # a valley is searched until it is this wide: good to 0.01 deg of tip
+FLAT = np.radians(0.01)  # or this shallow
 
 
 @dataclass(frozen=True)
@@ -71,10 +77,13 @@ def tip_angles(
 def tip_pairs(
     trucks: Sequence[Truck], headings: ArrayLike, grip: ArrayLike, hold: Hold = "brakes"
 ) -> TipAngles:
-    """Truck i on heading i (rad) with grip i; shapes (B,)."""
+    """Truck i on heading i (rad) with grip i; shapes (B,). The same truck may stand there often."""
     psi = np.asarray(headings, dtype=np.float64)
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), psi.shape)
-    return _asked(trucks, np.arange(len(trucks)), psi, mu, hold)
+    place: dict[int, int] = {}
+    who = np.array([place.setdefault(id(t), len(place)) for t in trucks], dtype=np.int64)
+    different = list({id(t): t for t in trucks}.values())
+    return _asked(different, who, psi, mu, hold)
 
 
 def _asked(trucks: Sequence[Truck], who: Ints, psi: Array, mu: Array, hold: Hold) -> TipAngles:
@@ -122,23 +131,25 @@ def _shaped(flat: TipAngles, shape: tuple[int, ...]) -> TipAngles:
 
 @dataclass(frozen=True)
 class Valleys:
-    """Headings (V,) rad at whose neighbours on ROUND a truck tips later: where to look closer."""
+    """Headings and angles (V,) rad of a truck's least tips around: where another much like it is
+    looked at."""
 
     headings: Array
+    angles: Array
+
+    @property
+    def weakest(self) -> tuple[float, float]:
+        """Heading and angle, rad, the same as `weakest` finds for this truck."""
+        k = int(self.angles.argmin())
+        return float(self.headings[k]), float(self.angles[k])
 
 
 def valleys(truck: Truck, grip: float, hold: Hold = "brakes") -> Valleys:
     """Where a truck much like this one may be weakest."""
-    return Valleys(ROUND[_valleys(_found(tip_angles([truck], ROUND, grip, hold).free), RELATED)[1]])
-
-
-def _valleys(coarse: Array, margin: float) -> tuple[Ints, Ints, Array]:
-    """Row and column of every valley of (B, ROUND) that may be deepest, and (3, V) its angles."""
-    left, right = np.roll(coarse, 1, axis=1), np.roll(coarse, -1, axis=1)
-    deep = (coarse <= left) & (coarse <= right)
-    deep &= coarse <= coarse.min(axis=1, keepdims=True) + margin
-    who, at = np.nonzero(deep)
-    return who, at, np.stack([left[who, at], coarse[who, at], right[who, at]])
+    mu = np.array([grip])
+    who, middle, angles = _coarse([truck], mu, hold, RELATED)
+    places, angles = _narrowed([truck], who, middle + STEP * SIDES, angles, mu, hold, np.inf)
+    return Valleys(places[1] % (2 * np.pi), angles[1])
 
 
 def weakest(
@@ -150,30 +161,15 @@ def weakest(
     """(B,) heading of the least `free` tip angle all round, and that angle, rad.
 
     grip: one or (B,). Looks every 15 degrees, then closer in every valley that may be the deepest.
-    like: only in the valleys of a truck like these.
+    like: only about the valleys of a truck like these.
     """
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (len(trucks),))
-    step = float(ROUND[1])
     if like is None:
-        coarse = _found(tip_angles(trucks, ROUND, mu, hold).free)
-        who, at, angles = _valleys(coarse, RIVAL)
-        middle = ROUND[at]
+        who, middle, angles = _coarse(trucks, mu, hold, RIVAL)
+        places = middle + STEP * SIDES
     else:
-        who = np.repeat(np.arange(len(trucks)), len(like.headings))
-        middle = np.tile(like.headings, len(trucks))
-        step /= 2
-        around = middle + step * np.array([[-1.0], [0.0], [1.0]])
-        angles = _at(trucks, np.tile(who, 3), around.ravel(), mu, hold).reshape(3, -1)
-    places = middle + step * np.array([[-1.0], [0.0], [1.0]])
-    live = np.arange(len(who))
-    while len(live):
-        tries = _tries(places[:, live], angles[:, live])
-        found = _at(trucks, np.tile(who[live], len(tries)), tries.ravel(), mu, hold)
-        found = found.reshape(tries.shape)
-        places[:, live], angles[:, live] = _bracket(
-            np.concatenate([places[:, live], tries]), np.concatenate([angles[:, live], found])
-        )
-        live = live[places[2, live] - places[0, live] > NARROW]
+        who, places, angles = _about(trucks, like.headings, mu, hold)
+    places, angles = _narrowed(trucks, who, places, angles, mu, hold)
     out = np.empty((2, len(trucks)))
     for i in range(len(trucks)):
         mine = np.flatnonzero(who == i)
@@ -182,13 +178,81 @@ def weakest(
     return out[0], out[1]
 
 
+def _coarse(
+    trucks: Sequence[Truck], mu: Array, hold: Hold, margin: float
+) -> tuple[Ints, Array, Array]:
+    """Which truck, heading (V,) and (3, V) angles about it, of every valley on ROUND that may be
+    the deepest."""
+    found = _found(tip_angles(trucks, ROUND, mu, hold).free)
+    left, right = np.roll(found, 1, axis=1), np.roll(found, -1, axis=1)
+    deep = (found <= left) & (found <= right)
+    deep &= found <= found.min(axis=1, keepdims=True) + margin
+    who, at = np.nonzero(deep)
+    return who, ROUND[at], np.stack([left[who, at], found[who, at], right[who, at]])
+
+
+def _about(
+    trucks: Sequence[Truck], headings: Array, mu: Array, hold: Hold
+) -> tuple[Ints, Array, Array]:
+    """Which truck, and headings and angles (3, V), about those of the given headings that may be
+    the deepest."""
+    who = np.repeat(np.arange(len(trucks)), len(headings))
+    middle = np.tile(headings, len(trucks))
+    there = _at(trucks, who, middle, mu, hold)
+    near = there <= _least(who, there)[who] + RIVAL
+    who, middle, there = who[near], middle[near], there[near]
+    sides = middle + ASIDE * SIDES[::2]
+    ends = _at(trucks, np.tile(who, 2), sides.ravel(), mu, hold).reshape(2, -1)
+    places = np.stack([sides[0], middle, sides[1]])
+    angles = np.stack([ends[0], there, ends[1]])
+    return who, places, angles
+
+
+def _narrowed(
+    trucks: Sequence[Truck],
+    who: Ints,
+    places: Array,
+    angles: Array,
+    mu: Array,
+    hold: Hold,
+    spare: float = 0.0,
+) -> tuple[Array, Array]:
+    """(3, V) headings and angles of brackets narrowed until they are NARROW or FLAT.
+
+    A valley is given up where even going on down as steeply as its steeper side would not make it
+    deeper, by more than `spare`, than its truck's deepest.
+    """
+    live = np.arange(len(who))
+    while True:
+        low, high = angles.min(axis=0), np.minimum(angles.max(axis=0), 2.0 * angles[1])
+        hopeful = low - GOES_ON * (high - low) <= _least(who, low)[who] + spare
+        open_ = hopeful & (places[2] - places[0] > NARROW) & (angles.max(axis=0) - low > FLAT)
+        live = live[open_[live]]
+        if not len(live):
+            return places, angles
+        tries = _tries(places[:, live], angles[:, live])
+        found = _at(trucks, np.tile(who[live], len(tries)), tries.ravel(), mu, hold)
+        found = found.reshape(tries.shape)
+        places[:, live], angles[:, live] = _bracket(
+            np.concatenate([places[:, live], tries]), np.concatenate([angles[:, live], found])
+        )
+
+
+def _least(who: Ints, angles: Array) -> Array:
+    """(B,) the least of the angles of each truck."""
+    least = np.full(int(who.max()) + 1, np.inf)
+    np.minimum.at(least, who, angles)
+    return least
+
+
 def _at(trucks: Sequence[Truck], who: Ints, psi: Array, mu: Array, hold: Hold) -> Array:
     """`free` of trucks[who[i]] on psi[i]."""
     return _found(_asked(trucks, who, psi, mu[who], hold).free)
 
 
 def _tries(places: Array, angles: Array) -> Array:
-    """(5, V) headings to try in brackets (3, V): the lowest point of the parabola, and about it."""
+    """(5, V) headings to try in brackets (3, V): the lowest point of the parabola, and about it;
+    or further on, where the bracket's own end is lower than its middle."""
     a, b, c = places
     fa, fb, fc = angles
     with np.errstate(divide="ignore", invalid="ignore"):
@@ -197,7 +261,9 @@ def _tries(places: Array, angles: Array) -> Array:
     width = c - a
     low = np.where(np.isfinite(low), low, b)
     low = np.clip(low, a + 0.2 * width, c - 0.2 * width)
-    return np.asarray(low + width * ABOUT[:, None])
+    tries = low + width * ABOUT[:, None]
+    tries = np.where(fc < fb, c + ASIDE * AHEAD[:, None], tries)
+    return np.asarray(np.where(fa < np.minimum(fb, fc), a - ASIDE * AHEAD[:, None], tries))
 
 
 def _bracket(places: Array, angles: Array) -> tuple[Array, Array]:

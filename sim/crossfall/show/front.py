@@ -14,12 +14,14 @@ from crossfall.show.style import LIGHT, SMALL, axes_at, figure, styled, text_siz
 from crossfall.truck.model import Array
 
 WIDTH, HEIGHT = 178.0, 118.0  # mm
+SURE = 1.96  # standard uncertainties; 95 %
 LEFT, BOTTOM, ACROSS, UP = 18.0, 14.0, 98.0, 84.0  # mm, the axes; names stand to their right
 
 
 @dataclass(frozen=True)
 class Choices:
-    """Sets to choose from. cost, gain: (n,) in the units of their names; sd: (n,) of the gain.
+    """Sets to choose from. cost, gain: (n,) in the units of their names; sd: (n,) of the gain, one
+    standard uncertainty; drawn is 95 %.
 
     names: (n,) words for each. now: index of the truck as it is, or None. best: index of the
     set proposed, or None.
@@ -57,16 +59,16 @@ def draw_front(choices: Choices, name: str, most: int = 14) -> Figure:
         choices.cost, choices.gain, "o", ms=3, mfc="none", mec=LIGHT.faint, mew=0.7, gid="all"
     )
     axes.step(x, y, where="post", color=LIGHT.compliant, lw=1.2, gid="front")
-    sd = choices.sd[front]
+    half = SURE * choices.sd[front]
     axes.fill_between(
-        x, y - sd, y + sd, step="post", fc=LIGHT.compliant, alpha=0.15, ec="none", zorder=1
+        x, y - half, y + half, step="post", fc=LIGHT.compliant, alpha=0.15, ec="none", zorder=1
     )
     axes.plot(x, y, "o", ms=4.5, color=LIGHT.compliant, zorder=4)
     _special(axes, choices)
     axes.set(xlabel=choices.cost_name, ylabel=choices.gain_name)
     axes.margins(x=0.06, y=0.08)
     _names(axes, choices, front[_worth_naming(y, most)])
-    under = "each step is a set that nothing cheaper matches; the band is one standard uncertainty"
+    under = "each step is a set that nothing cheaper matches; the band is 95 %"
     title(made, name, under)
     return made
 

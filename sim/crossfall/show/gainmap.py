@@ -44,8 +44,9 @@ class Panel:
 
 
 @styled
-def draw_gainmap(truck: Truck, panels: Sequence[Panel]) -> Figure:
-    """The panels down the page, two of a view to a row, on one scale of colour.
+def draw_gainmap(truck: Truck, panels: Sequence[Panel], where: str = "") -> Figure:
+    """The panels down the page, two of a view to a row, on one scale of colour; where: what they
+    are for, in words.
 
     A gram counts as on the truck's middle plane in a side view, and as at the CG's x in a rear
     view. Blue helps; orange, hatched, hurts; the heavy line is where a gram changes nothing.
@@ -73,6 +74,7 @@ def draw_gainmap(truck: Truck, panels: Sequence[Panel]) -> Figure:
         top -= height
     _bar(axes, step, step * np.ceil(most / step))
     under = "change of the tip angle, degrees, for 10 g added where you look"
+    under += f"; {where}" if where else ""
     title(made, f"{truck.name}: where a gram helps", under)
     return made
 

@@ -7,7 +7,7 @@ from typing import Literal
 
 import numpy as np
 
-from crossfall.compare import HeadingAnswer
+from crossfall.answers.answer import TipAnswer
 from crossfall.show.style import BODY, SMALL, text_size
 
 ROW, TIGHT, PAD = 4.0, 3.7, 1.2  # mm, of a line of a table, and kept free beside its cells
@@ -49,12 +49,24 @@ def degrees(value: float) -> str:
     return f"{np.degrees(value):.1f}" if np.isfinite(value) else "none"
 
 
-def tip(answer: HeadingAnswer) -> str:
-    """One number where friction does not decide, else both ends of the window."""
-    low, high = answer.window
-    if not answer.friction_decides:
-        return degrees(answer.compliant)
-    return f"{degrees(low)} – {degrees(high)}" if np.isfinite(low) else "none"
+def tip(answer: TipAnswer) -> str:
+    """The tip; in brackets what it would do against a rail, where it slides first."""
+    text = degrees(answer.tip)
+    return f"[{text}]" if answer.slides_first else text
+
+
+def span(ends: tuple[float, float]) -> str:
+    """Both ends of a range in rad, or nothing where there is none."""
+    low, high = (degrees(v) for v in ends)
+    return f"{low} – {high}" if np.all(np.isfinite(ends)) else ""
+
+
+def tip_gain(now: TipAnswer, before: TipAnswer) -> str:
+    """The difference of the two as printed; nothing where only one of them slides first, since it
+    would compare a rail with none."""
+    if now.slides_first != before.slides_first:
+        return ""
+    return gain(float(np.degrees(now.tip)), float(np.degrees(before.tip)), 1)
 
 
 def gain(now: float, before: float, decimals: int) -> str:

@@ -5,13 +5,14 @@ Each function draws into a frame of an axes whose data units are mm of paper.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.patches import Circle, FancyBboxPatch, Polygon
 
-from crossfall.compare import Comparison
+from crossfall.answers.answer import Answers, TipAnswer
 from crossfall.show.drawings import SCALES, Extent, clearances, extent
 from crossfall.show.paper import (
     Z_LINE,
@@ -31,7 +32,7 @@ from crossfall.statics.rigid import downhill, tip_points, wedge_lines
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Array, Truck
 
-DASH, DOTS = (0, (5, 2)), (0, (1.2, 1.6))
+DASH, DOTS, SLIDES = (0, (5, 2)), (0, (1.2, 1.6)), (0, (3, 1.5))
 LEFT, BETWEEN, RIGHT = 14.0, 20.0, 10.0  # mm for dimensions beside the views
 OVER, UNDER = 1.0, 14.0  # mm over and under them
 BESIDE = 8.0  # mm for the loads beside the plan
@@ -192,19 +193,27 @@ def draw_compass(axes: Axes, frame: Frame, facts: Facts) -> None:
     x, y = frame.left + frame.width / 2, frame.bottom + NOTES + (frame.height - NOTES - HEADED) / 2
     middle = np.array([x, y])
     builds = [b for b in (facts.before, facts.now) if b is not None]
-    found = [a.window[1] for b in builds for a in b.tips.answers if np.isfinite(a.window[1])]
-    rings = np.arange(RING, np.degrees(max(found, default=1.0)) + RING, RING)
+    ends = [v for b in builds for a in b.tips.answers for v in (a.tip, a.range.tip[1])]
+    rings = np.arange(
+        RING, np.degrees(max((v for v in ends if np.isfinite(v)), default=1)) + RING, RING
+    )
     k = (frame.height - NOTES - HEADED) / 2 / rings[-1]
     top = frame.bottom + frame.height
     axes.text(frame.left, top - 3.2, "By direction, nose up", size=HEADING, weight="bold")
-    _compass_key(axes, frame, facts.before is not None)
+    first = facts.now.weakest
+    slide = None if first.conditions.rail else float(np.degrees(first.slide[1]))
+    _compass_key(axes, frame, facts.before is not None, slide is not None)
     for ring in rings:
         heavy = ring % 20 == 0
         colour = LIGHT.faint if heavy else LIGHT.grid
         axes.add_artist(Circle((x, y), k * ring, fill=False, ec=colour, lw=0.5, zorder=1))
+    if slide is not None and slide < rings[-1]:
+        axes.add_artist(
+            Circle((x, y), k * slide, fill=False, ec=LIGHT.trial, lw=0.9, ls=SLIDES, zorder=Z_LINE)
+        )
     _little_truck(axes, middle, facts.now.truck, k)
     if facts.before is not None:
-        loop = _loop(middle, facts.before.tips, k, "compliant")
+        loop = _loop(middle, facts.before.tips, k, lambda a: a.tip)
         axes.plot(*loop.T, color=LIGHT.ink, lw=0.9, ls=DOTS, zorder=Z_LINE)
         axes.plot(*loop.T, "o", ms=2.6, mfc=LIGHT.paper, mec=LIGHT.ink, mew=0.7, zorder=Z_MARK)
     _band(axes, middle, facts.now, k)
@@ -213,36 +222,40 @@ def draw_compass(axes: Axes, frame: Frame, facts: Facts) -> None:
         haloed(axes, x + u, y + v, f"{ring:.0f}°", size=SMALL, color=LIGHT.soft)
 
 
-def _compass_key(axes: Axes, frame: Frame, compared: bool) -> None:
-    x, y = frame.left + 1.5, frame.bottom + 1.2
+def _compass_key(axes: Axes, frame: Frame, compared: bool, slides: bool) -> None:
+    x, y = frame.left + 1.0, frame.bottom + 1.2
     axes.plot(x, y, "o", ms=3.2, color=LIGHT.compliant)
-    x = _named(axes, x + 2.0, y, "now" if compared else "low end of the window")
+    x = _named(axes, x + 1.6, y, "now" if compared else "tips, 95 %", 2.4)
     if compared:
         axes.plot(x, y, "o", ms=2.6, mfc=LIGHT.paper, mec=LIGHT.ink, mew=0.7)
-        _named(axes, x + 2.0, y, "before")
+        x = _named(axes, x + 1.6, y, "before", 2.4)
+    if slides:
+        axes.plot([x, x + 5], [y, y], color=LIGHT.trial, lw=0.9, ls=SLIDES)
+        _named(axes, x + 6.2, y, "slides")
 
 
-def _loop(middle: Array, tips: Comparison, k: float, what: str, end: int | None = None) -> Array:
-    """(n, 2) mm, closed, in order of heading; headings without a tip are left out."""
+def _loop(middle: Array, tips: Answers, k: float, what: Callable[[TipAnswer], float]) -> Array:
+    """(n, 2) mm, closed, in order of heading; headings without a number are left out."""
     rows = []
-    for a in sorted(tips.answers, key=lambda a: a.heading):
-        value = getattr(a, what)
-        angle = float(np.degrees(value if end is None else value[end]))
+    for a in sorted(tips.answers, key=lambda a: a.conditions.heading):
+        angle = float(np.degrees(what(a)))
         if np.isfinite(angle):
-            down = downhill(np.array([a.heading]))[0]
+            down = downhill(np.array([a.conditions.heading]))[0]
             rows.append(middle + k * angle * np.array([-down[1], down[0]]))
     return np.array([*rows, *rows[:1]]).reshape(-1, 2)
 
 
 def _band(axes: Axes, middle: Array, build: Build, k: float) -> None:
-    """The window of the truck as it is, between its two closures."""
-    low, high = (_loop(middle, build.tips, k, "window", end) for end in (0, 1))
-    if not len(low):
+    """The truck as it is, with the 95 % range of every angle."""
+    low = _loop(middle, build.tips, k, lambda a: a.range.tip[0])
+    high = _loop(middle, build.tips, k, lambda a: a.range.tip[1])
+    line = _loop(middle, build.tips, k, lambda a: a.tip)
+    if not len(line):
         return
     ring = np.vstack([high, low[::-1]])
     axes.add_artist(Polygon(ring, fc=LIGHT.compliant, alpha=0.30, ec="none", zorder=Z_LINE))
-    axes.plot(*low.T, color=LIGHT.compliant, lw=1.5, zorder=Z_LINE + 0.2, gid="now")
-    axes.plot(*low.T, "o", ms=3.2, color=LIGHT.compliant, zorder=Z_MARK + 0.1)
+    axes.plot(*line.T, color=LIGHT.compliant, lw=1.5, zorder=Z_LINE + 0.2, gid="now")
+    axes.plot(*line.T, "o", ms=3.2, color=LIGHT.compliant, zorder=Z_MARK + 0.1)
 
 
 def _little_truck(axes: Axes, middle: Array, truck: Truck, k: float) -> None:
@@ -288,7 +301,7 @@ def view_key(axes: Axes, left: float, y: float, compared: bool) -> None:
         _named(axes, x + 11.5, y, "before")
 
 
-def _named(axes: Axes, x: float, y: float, text: str) -> float:
+def _named(axes: Axes, x: float, y: float, text: str, spare: float = 4.0) -> float:
     """The text, and where the next thing may stand."""
     axes.text(x, y, text, size=SMALL, va="center", color=LIGHT.soft, zorder=Z_TEXT)
-    return x + text_size(text, SMALL)[0] + 4.0
+    return x + text_size(text, SMALL)[0] + spare

@@ -6,13 +6,14 @@ Places are in mm from the upper left corner of an A4 page.
 from __future__ import annotations
 
 import shlex
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
-from crossfall.compare import HeadingAnswer
+from crossfall.answers.answer import TipAnswer
 from crossfall.show.sheet_changes import Difference, Differences
-from crossfall.show.sheet_facts import BOARD, Build, Facts
+from crossfall.show.sheet_facts import BOARD, Bought, Build, Facts
 from crossfall.show.sheet_text import (
     PAD,
     TIGHT,
@@ -24,10 +25,12 @@ from crossfall.show.sheet_text import (
     money,
     plain,
     signed,
+    span,
     tip,
+    tip_gain,
     wrapped,
 )
-from crossfall.show.style import BODY, SMALL, text_size
+from crossfall.show.style import BODY, HEADING, SMALL, text_size
 from crossfall.truck.model import GRAVITY
 from crossfall.truck.weight import COVERAGE, Influence
 
@@ -42,7 +45,10 @@ CASES = {
     315: "climb, right side low",
 }
 OUTCOMES = {"tips": "tips", "slides": "slides", "too close to call": "toss-up"}
-MOST_ROWS = 11  # what the list of changes has room for
+STEPS = ("tyres squash", "give along the ground", "body rises", "leans and pitches")
+CHANGES = "What was changed, and what it cost"
+LOWER = 209.0  # mm, top of the tables below
+MOST_ROWS = 10  # what the list of changes has room for
 NAME_SIZE, NAME_WIDTH = 20.0, 57.0  # pt, the truck's name if it is short enough; and mm for it
 
 BLANK = "date ______________   by ______________"
@@ -111,7 +117,7 @@ def words(facts: Facts) -> Words:
         figures=_figures(facts),
         weights=_weights(facts),
         tips=_tips(facts),
-        changes=_changes(facts.changed) if facts.changed is not None else _pulls(facts.now),
+        changes=_what_was_done(facts),
         board=_board(facts),
         cautions=tuple((t, wrapped(text, 59.0)) for t, text in CAUTIONS),
         people=PEOPLE,
@@ -123,18 +129,23 @@ def words(facts: Facts) -> Words:
 
 def _figures(facts: Facts) -> tuple[Figure, ...]:
     now, before = facts.now, facts.before
-    first, w = now.tips.weakest, now.weight
+    first, w = now.weakest, now.weight
     if before is None:
-        sds = (1e3 * w.mass_sd, 1e3 * w.cg_sd[2], 100 * w.front_share_sd)
+        sds = (COVERAGE * 1e3 * w.mass_sd, COVERAGE * 1e3 * w.cg_sd[2], COVERAGE * 100 * w.front_share_sd)
         units = ("± {:.0f} g", "± {:.1f} mm", "± {:.1f} %")
-        under = [f"± {np.degrees(2 * first.spec_sd):.1f}°, by the file's tolerances"]
-        under += [unit.format(COVERAGE * v) for unit, v in zip(units, sds, strict=True)]
+        under = [f"{span(first.range.tip)}, 95 %"]
+        under += [unit.format(sd) for unit, sd in zip(units, sds, strict=True)]
     else:
-        v, old = before.weight, before.tips.weakest
-        under = [f"was {tip(old)}°, {CASES[_heading(old)]}", f"was {v.mass * 1e3:.0f} g"]
+        v, old = before.weight, before.weakest
+        under = [f"was {tip(old)}°, heading {_heading(old)}", f"was {v.mass * 1e3:.0f} g"]
         under += [f"was {v.cg[2] * 1e3:.1f} mm", f"was {v.front_share * 100:.1f} %"]
+    if first.slides_first:
+        slide = f"{np.degrees(first.slide[1]):.0f}°"
+        under[0] = f"against a rail; slides first, at {slide}"
+        if before is not None:
+            under[0] = f"was {tip(old)}°, at {_heading(old)}; slides at {slide}"
     values = (
-        (f"goes over first: {CASES[_heading(first)]}", f"{tip(first)}°"),
+        (f"weakest: heading {_heading(first)}, {_short(first)}", f"{tip(first)}°"),
         ("mass", f"{w.mass * 1e3:.0f} g"),
         ("CG above ground", f"{w.cg[2] * 1e3:.1f} mm"),
         ("on the front axle", f"{w.front_share * 100:.1f} %"),
@@ -142,8 +153,14 @@ def _figures(facts: Facts) -> tuple[Figure, ...]:
     return tuple(Figure(a, b, c) for (a, b), c in zip(values, under, strict=True))
 
 
-def _heading(answer: HeadingAnswer) -> int:
-    return round(float(np.degrees(answer.heading))) % 360
+def _heading(answer: TipAnswer) -> int:
+    return round(float(np.degrees(answer.conditions.heading))) % 360
+
+
+def _short(answer: TipAnswer) -> str:
+    """Which side of the truck is low, on any heading."""
+    quarters = ("rear low", "left low", "nose low", "right low")
+    return quarters[round(_heading(answer) / 90) % 4]
 
 
 # ---- weights --------------------------------------------------------------------------------
@@ -184,7 +201,7 @@ def _weights(facts: Facts) -> Table:
             known = plain(was, decimals) if np.isfinite(was) else "–"
             change = gain(value, was, decimals)
             rows.append((what, known, plain(value, decimals), sure, change))
-    heads = [Column("", 41.0, "left"), Column("", 22.0, bold=True), Column("about 95 %", 18.0)]
+    heads = [Column("", 41.0, "left"), Column("", 22.0, bold=True), Column("95 %", 18.0)]
     if old is not None:
         heads = [
             Column("", 34.0, "left"),
@@ -203,42 +220,98 @@ def _tips(facts: Facts) -> Table:
     rows = []
     old = facts.before.tips.answers if facts.before is not None else None
     for i, a in enumerate(facts.now.tips.answers):
-        way = f"{_heading(a)}\u2002{CASES[_heading(a)]}"
         slides = f"{np.degrees(a.slide[0]):.0f} – {np.degrees(a.slide[2]):.0f}"
         lift = degrees(a.first_lift) if np.isfinite(a.first_lift) else "at the tip"
-        rest = (lift, slides, OUTCOMES[a.outcome])
+        rest = (span(a.range.tip), lift, slides, OUTCOMES[a.outcome])
+        if a.conditions.rail:
+            rest = (*rest[:2], "held", "tips")
+        way = f"{_heading(a)}\u2002{CASES.get(_heading(a), '')}"
+        if i == len(facts.now.tips.answers) - 1:
+            way = f"{_heading(a)}\u2002weakest of all"
+            if old is not None and _heading(old[i]) != _heading(a):
+                way += f" (was {_heading(old[i])})"
         if old is None:
-            sure = f"± {np.degrees(2 * a.spec_sd):.1f}"
-            rows.append((way, degrees(a.rigid), tip(a), sure, *rest))
+            rows.append((way, degrees(a.rigid), tip(a), *rest))
         else:
-            more = gain(np.degrees(a.compliant), np.degrees(old[i].compliant), 1)
-            rows.append((way, tip(old[i]), tip(a), more, *rest))
-    heads = (Column("before", 21.0), Column("now", 23.0, bold=True), Column("gain", 12.0))
+            rows.append((way, tip(old[i]), tip(a), tip_gain(a, old[i]), *rest))
+    heads = (Column("before", 14.5), Column("now", 14.5, bold=True), Column("gain", 11.0))
     if old is None:
-        heads = (
-            Column("rigid", 16.0),
-            Column("tips at", 24.0, bold=True),
-            Column("about 95 %", 16.0),
-        )
-    ends = (Column("first lift", 17.0), Column("lets go", 17.0), Column("first it", 16.0))
-    columns = (Column("heading", 38.0, "left"), *heads, *ends)
-    notes = [
-        "Two numbers: the tip lies between them, however the tyres share their grip. "
-        + ("The gain is the one with the least friction. " if old is not None else "")
-        + f"Lets go: sliding, at the lowest and the highest grip on {facts.now.tips.surface}. "
-        "First lift: the first tyre leaves the ground."
-    ]
+        heads = (Column("rigid", 17.0), Column("tips at", 20.0, bold=True))
+    ends = (
+        Column("95 %", 21.0),
+        Column("first lift", 15.5),
+        Column("lets go", 15.5),
+        Column("first it", 14.0),
+    )
+    columns = (Column("heading", 39.0, "left"), *heads, *ends)
+    first = facts.now.weakest.conditions
+    how = "against a rail" if first.rail else "all wheels held"
+    where = f"on {first.grip.surface}, grip {first.grip.likely:g}, {how}"
+    title = f"Goes over at, degrees of slope; {where}"
+    notes = (*wrapped(_tips_note(facts), 144.0)[:2], fitted(_lost(facts.now.weakest), 144.0, SMALL))
     return Table(
         "tips",
-        "Goes over at, degrees of slope, wheels held",
+        fitted(title, 144.0, HEADING, "bold"),
         (10.0, 157.0),
         columns,
         tuple(rows),
-        wrapped(notes[0], 144.0),
+        notes,
+        3.5,
     )
 
 
+def _tips_note(facts: Facts) -> str:
+    """What the columns mean, as far as they need it."""
+    shown = [*facts.now.tips.answers, *(facts.before.tips.answers if facts.before else ())]
+    said = ["95 %: by all tolerances and the grip."]
+    if any(a.slides_first for a in shown):
+        said.append("[ ]: slides first, this is against a rail")
+        said[-1] += ", no gain where only one does." if facts.before is not None else "."
+    if not facts.now.weakest.conditions.rail:
+        said.append("Lets go: slides, at lowest and highest grip.")
+    said.append("First lift: the first tyre leaves.")
+    return " ".join(said)
+
+
+def _lost(answer: TipAnswer) -> str:
+    """The angle budget of one heading in a line."""
+    said = [f"rigid {degrees(answer.budget.rigid)}"]
+    for (_, gained), name in zip(answer.budget.steps, STEPS, strict=False):
+        said.append(f"{name} {signed(float(np.degrees(gained)), 1)}")
+    return f"Weakest: {', '.join(said)}, left {degrees(answer.budget.compliant)}."
+
+
 # ---- changes, or what holds the CG up -------------------------------------------------------
+
+
+def _what_was_done(facts: Facts) -> Table:
+    if facts.changed is None:
+        return _pulls(facts.now)
+    if facts.bought:
+        return _bought(facts.bought, facts.currency or facts.changed.currency)
+    return _changes(facts.changed)
+
+
+def _bought(bought: Sequence[Bought], currency: str) -> Table:
+    """Changes out of a change file: their prices are those that `plan` counts."""
+    columns = (Column("what", 74.0, "left"), Column("g", 10.5), Column(currency or "price", 13.0))
+    shown, rest = bought, bought[:0]
+    if len(bought) > MOST_ROWS:
+        shown, rest = bought[: MOST_ROWS - 1], bought[MOST_ROWS - 1 :]
+    rows = [_bought_row((f"{b.many} × " if b.many > 1 else "") + b.label, [b]) for b in shown]
+    if rest:
+        rows.append(_bought_row(f"{len(rest)} more", rest))
+    mass, price = signed(sum(b.mass for b in bought) * 1e3, 0), sum(b.price for b in bought)
+    rows.append(("in all", mass, money(price)[1:]))
+    cut = tuple(_cut(row, columns) for row in rows)
+    note = "Counted: the changes' prices in the change file, as the plan counts them; no work."
+    notes = (fitted(note, 97.5, SMALL),)
+    return Table("changes", CHANGES, (10.0, LOWER), columns, cut, notes, TIGHT, last_is_sum=True)
+
+
+def _bought_row(what: str, bought: Sequence[Bought]) -> tuple[str, ...]:
+    mass, price = sum(b.mass for b in bought) * 1e3, sum(b.price for b in bought)
+    return what, signed(mass, 0) if round(abs(mass), 4) else "", money(price)[1:] if price else ""
 
 
 def _changes(changed: Differences) -> Table:
@@ -269,11 +342,14 @@ def _changes(changed: Differences) -> Table:
     rows.append(("in all", "", signed(changed.mass * 1e3, 0), total))
     note = "No sum of money: the two files count in different money."
     if changed.put_on is not None and changed.taken_off is not None:
-        note = f"Parts put on {money(changed.put_on)[1:]}, taken off {money(changed.taken_off)[1:]}"
-        note += f" {changed.currency}, by the two files; work not counted."
-    title = "What was changed, and what it cost"
+        note = (
+            f"Counted: prices of parts in the two files, put on {money(changed.put_on)[1:]}, taken"
+        )
+        note += f" off {money(changed.taken_off)[1:]} {changed.currency}. What is no part (springs,"
+        note += " settings, work) has no price there."
     cut = tuple(_cut(row, columns) for row in rows)
-    return Table("changes", title, (10.0, 207.5), columns, cut, (note,), TIGHT, last_is_sum=True)
+    notes = wrapped(note, 97.5)
+    return Table("changes", CHANGES, (10.0, LOWER), columns, cut, notes, TIGHT, last_is_sum=True)
 
 
 def selected(changed: Differences) -> tuple[list[Difference], list[Difference]]:
@@ -297,7 +373,7 @@ def _pulls(build: Build) -> Table:
     rows = [_cut(_pull(p), columns) for p in build.weight.influences[:MOST_ROWS]]
     note = "Pull: by how much the part holds the CG up (+) or down (−)."
     title = "What holds the CG up, and what holds it down"
-    return Table("changes", title, (10.0, 207.5), columns, tuple(rows), (note,), TIGHT)
+    return Table("changes", title, (10.0, LOWER), columns, tuple(rows), (note,), TIGHT)
 
 
 def _pull(p: Influence) -> tuple[str, ...]:
@@ -315,28 +391,25 @@ def _cut(row: tuple[str, ...], columns: tuple[Column, ...]) -> tuple[str, ...]:
 
 
 def _board(facts: Facts) -> Table:
-    p = facts.board
-    answers = {_heading(a): a for a in facts.now.tips.answers}
     names = ("left down", "right down", "nose up", "nose down")
-    rows = []
-    for i, name in enumerate(names):
-        way = round(float(np.degrees(BOARD[i])))
-        low, high = p.angle[i] - 2 * p.u[i], p.angle[i] + 2 * p.u[i]
-        sure = f"{degrees(low)} – {degrees(high)}"
-        rows.append((f"{way}\u2002{name}", tip(answers[way]), sure, "", "", ""))
+    rows = [
+        (f"{round(float(np.degrees(way)))}\u2002{name}", tip(a), span(a.range.tip), "", "", "")
+        for way, name, a in zip(BOARD, names, facts.board.answers, strict=True)
+    ]
     columns = (
         Column("heading", 26.0, "left"),
-        Column("predicted", 20.0, bold=True),
-        Column("about 95 %", 18.0),
+        Column("predicted", 18.0, bold=True),
+        Column("95 %", 20.0),
         Column("1st", 8.5, write=True),
         Column("2nd", 8.5, write=True),
         Column("3rd", 8.5, write=True),
     )
-    slides = np.degrees(facts.board_slide[:, 0])
-    first = bool(np.any(facts.board_slide[:, 0] < p.angle + 2 * p.u))
+    grip = facts.board.answers[0].conditions.grip
+    least = min(float(np.degrees(a.slide[0])) for a in facts.board.answers)
+    first = any(a.slide[0] < a.range.tip[1] for a in facts.board.answers)
     rail = (
-        f"It may slide first (from {slides.min():.0f}° on {facts.board_surface}): a thin strip "
-        "below the downhill tyres holds it. "
+        f"It may slide first (from {least:.0f}°): a thin strip below the downhill tyres holds it, "
+        "and [ ] is with the strip."
         if first
         else ""
     )
@@ -345,8 +418,9 @@ def _board(facts: Facts) -> Table:
         f"uphill tyre leaves. {rail}"
     )
     notes = (*wrapped(note, 88.5), fitted(board_command(facts.now), 88.5, SMALL))
-    title = "Tilt-board card: predicted and measured, degrees"
-    return Table("board", title, (110.5, 207.5), columns, tuple(rows), notes, row=7.2)
+    title = f"Tilt-board card, degrees; on {grip.surface}, grip {grip.likely:g}"
+    title = fitted(title, 88.5, HEADING, "bold")
+    return Table("board", title, (110.5, LOWER), columns, tuple(rows), notes, row=7.2)
 
 
 def board_command(build: Build) -> str:

@@ -1,7 +1,7 @@
-"""Tip angles of builds by direction, with one friction closure throughout, and their doubt.
+"""The four aims of a tuner, the tip angles of builds by them, and the doubt of a difference.
 
-Comparisons of builds use the uniform closure everywhere, so that a difference between two builds
-is a difference of the builds and never of how friction is shared.
+Every angle is the one answer's (`answers.tips`): the tip with the wheels held, or, where a build
+slides away first, what it would do against a rail, so that there is always a number to compare.
 """
 
 from __future__ import annotations
@@ -11,50 +11,96 @@ from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
+from numpy.typing import ArrayLike
 
+from crossfall.answers.conditions import Hold
+from crossfall.answers.tips import NEAR_SLIDE, tip_angles, tip_pairs, valleys, weakest
 from crossfall.statics import rigid
-from crossfall.statics.compliant import tips
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
 
 Direction = Literal["side", "climb", "descent", "worst"]
 DIRECTIONS: tuple[Direction, ...] = ("side", "climb", "descent", "worst")
-ROUND = np.radians(np.arange(0.0, 360.0, 45.0))  # all directions a ranking looks at
-_MEMBERS = {"side": (2, 6), "climb": (0,), "descent": (4,), "worst": tuple(range(8))}
-NUMERICAL = np.radians(2e-4)  # what the compliant answer itself may be off by, twice over
-SURE = 2.0  # standard uncertainties; about 95 %
+AIMS: dict[Direction, tuple[float, ...]] = {
+    "side": (np.pi / 2, 3 * np.pi / 2),
+    "climb": (0.0,),
+    "descent": (np.pi,),
+    "worst": (),
+}
+"""Headings (rad) of which the weaker counts; none: the weakest of all, searched for all round."""
+MEANING = "the weaker side, the climb, the descent, or the weakest heading all round"
+NUMERICAL = np.radians(2e-4)  # what the answer itself may be off by, twice over
+SURE = 1.96  # standard uncertainties; 95 %
 
+Flags = np.typing.NDArray[np.bool_]
 Doubt = dict[str, Array]  # by part: (4,) rad, what its mass and place x, y, z may do to an angle
 
 
 @dataclass(frozen=True)
 class Angles:
-    """Tip angles of n builds. all_round: (n, 8) rad on the headings of ROUND, compliant, uniform.
+    """n builds, all (n, 4) for DIRECTIONS. heading: rad, the one that decides. angle: rad, there.
+    slides: whether it slides away first there, so that the angle is the one against a rail."""
 
-    by_direction: (n, 4) rad for DIRECTIONS; side is the weaker side, worst the weakest of the
-    eight headings. governing: (n, 4) index into ROUND of the heading that decided.
+    heading: Array
+    angle: Array
+    slides: Flags
+
+
+def angles(trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes") -> Angles:
+    """All builds by DIRECTIONS; grip: friction coefficient, one or (n,).
+
+    The builds are taken to be much like the first: the weakest heading of each is looked for near
+    the first one's valleys.
     """
+    mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (len(trucks),))
+    fixed = [h for name in DIRECTIONS for h in AIMS[name]]
+    found = tip_angles(trucks, fixed, mu, hold)
+    made = [np.empty((len(trucks), 4)), np.empty((len(trucks), 4)), np.zeros((len(trucks), 4))]
+    at = 0
+    for d, name in enumerate(DIRECTIONS):
+        own = slice(at, at + len(AIMS[name]))
+        at = own.stop
+        if AIMS[name]:
+            tips = found.free[:, own]
+            least = np.where(np.isnan(tips), np.inf, tips).argmin(axis=1)
+            rows = np.arange(len(trucks))
+            made[0][:, d] = np.array(AIMS[name])[least]
+            made[1][:, d] = tips[rows, least]
+            made[2][:, d] = found.slides[:, own][rows, least]
+        else:
+            heading, least_of_all = _weakest(trucks, mu, hold)
+            made[0][:, d], made[1][:, d] = heading, least_of_all
+            made[2][:, d] = (hold == "brakes") & (least_of_all > np.arctan(mu) - NEAR_SLIDE)
+    return Angles(made[0], made[1], made[2].astype(bool))
 
-    all_round: Array
-    by_direction: Array
-    governing: np.typing.NDArray[np.intp]
+
+def _weakest(trucks: Sequence[Truck], mu: Array, hold: Hold) -> tuple[Array, Array]:
+    known = valleys(trucks[0], float(mu[0]), hold)
+    first = np.array(known.weakest)
+    if len(trucks) == 1:
+        return first[:1], first[1:]
+    heading, angle = weakest(trucks[1:], mu[1:], hold, like=known)
+    return np.append(first[0], heading), np.append(first[1], angle)
 
 
-def angles(trucks: Sequence[Truck]) -> Angles:
-    """All builds on all headings in one call."""
-    return grouped(tips(list(trucks), ROUND, "uniform").tip)
-
-
-def grouped(all_round: Array) -> Angles:
-    """Directions out of (n, 8) angles."""
-    found, governing = [], []
-    for name in DIRECTIONS:
-        members = np.array(_MEMBERS[name])
-        own = all_round[:, members]
-        least = np.where(np.isnan(own), -np.inf, own).argmin(axis=1)
-        governing.append(members[least])
-        found.append(own[np.arange(len(own)), least])
-    return Angles(all_round, np.stack(found, axis=1), np.stack(governing, axis=1))
+def again(
+    trucks: Sequence[Truck], found: Angles, grip: ArrayLike, hold: Hold, wanted: Sequence[int]
+) -> Array:
+    """(n, len(wanted)) rad: the same directions, on the headings that decided, of builds a little
+    different or with another grip. Against a rail where the angle found was."""
+    headings, slides = found.heading[:, wanted], found.slides[:, wanted]
+    mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (len(trucks),))
+    who, which = np.indices(headings.shape)
+    out = np.empty(headings.shape)
+    railed = slides | (hold == "rail")
+    for rail in (False, True):
+        rows, columns = who[railed == rail], which[railed == rail]
+        if len(rows):
+            asked = [trucks[i] for i in rows]
+            there = headings[rows, columns]
+            tips = tip_pairs(asked, there, mu[rows], "rail" if rail else "brakes")
+            out[rows, columns] = tips.free
+    return out
 
 
 def doubt(truck: Truck, heading: float, fresh: frozenset[str] = frozenset()) -> Doubt:

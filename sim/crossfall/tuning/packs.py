@@ -6,13 +6,14 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from crossfall.answers.conditions import Hold, choose_grip
 from crossfall.truck.build import Loaded
 from crossfall.truck.model import Array
 from crossfall.truck.problems import InputError, Problem
 from crossfall.tuning.apply import apply, built
 from crossfall.tuning.battery import RunTime, run_time
 from crossfall.tuning.changes import Catalogue
-from crossfall.tuning.directions import ROUND, angles, difference_sd, doubt
+from crossfall.tuning.directions import angles, difference_sd, doubt
 from crossfall.tuning.menu import Picks, menu, touched_names
 
 
@@ -29,8 +30,12 @@ class Pack:
     on_front: tuple[bool, ...]
 
 
-def packs(loaded: Loaded, catalogue: Catalogue) -> tuple[Pack, ...]:
+def packs(
+    loaded: Loaded, catalogue: Catalogue, *, surface: str | None = None, hold: Hold = "brakes"
+) -> tuple[Pack, ...]:
     """All combinations of changes that touch the pack or the battery section, longest first.
+
+    Angles on a surface by name, the truck's first if not given.
 
     Raises InputError for a truck without a battery section. Changes that require others outside
     the pack are left out.
@@ -48,13 +53,14 @@ def packs(loaded: Loaded, catalogue: Catalogue) -> tuple[Pack, ...]:
         runs = run_time(truck, spec, loaded.spec.battery)
         if runs is not None:
             found.append((picks, truck, runs))
-    stood = angles([truck for _, truck, _ in found])
+    grip = choose_grip(loaded.truck, surface)
+    stood = angles([truck for _, truck, _ in found], grip.likely, hold)
     minutes = np.array([runs.seconds for *_, runs in found])
     made = []
     for k, (picks, truck, runs) in enumerate(found):
-        own = stood.by_direction[k]
-        sd = [difference_sd(doubt(truck, float(ROUND[h])), {}) for h in stood.governing[k]]
-        beaten = _beaten(minutes, stood.by_direction, k)
+        own = stood.angle[k]
+        sd = [difference_sd(doubt(truck, float(h)), {}) for h in stood.heading[k]]
+        beaten = _beaten(minutes, stood.angle, k)
         price = sum(catalogue.changes[i].price * n for i, n in picks)
         made.append(
             Pack(picks, float(price), runs, own, np.array(sd), tuple(not b for b in beaten))

@@ -2,72 +2,95 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
 
+from crossfall.answers.conditions import Hold, choose_grip
+from crossfall.answers.tips import tip_pairs
 from crossfall.truck.build import Loaded
-from crossfall.truck.model import Array, Truck
+from crossfall.truck.model import Array, Grip, Truck
 from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.apply import apply, built
 from crossfall.tuning.changes import Catalogue, Change, requirements
+from crossfall.tuning.corners import WORTH_SAYING, Corner, at_corners, corners, turns
 from crossfall.tuning.directions import (
     DIRECTIONS,
     NUMERICAL,
-    ROUND,
     SURE,
     Angles,
     Direction,
     Doubt,
+    Flags,
     angles,
     difference_sd,
     doubt,
 )
 from crossfall.tuning.effects import Effects, effects
 from crossfall.tuning.limits import Breach, Limits, breaches
+from crossfall.tuning.whatif_words import words
 
 LEAST_MASS = 3e-3  # kg; below it "per 100 g" means nothing
-WORTH_SAYING = np.radians(0.05)  # what no tuner would notice needs no words
 
 Key = frozenset[tuple[int, int]]  # a set of changes: position and how many
-_WORDS = {"side": "the side slope", "climb": "the climb", "descent": "the descent"}
 
 
 @dataclass(frozen=True)
 class Outcome:
-    """One change at its full quantity, on top of what it requires.
+    """One change at its full quantity, on top of what it requires. Arrays are (4,) for DIRECTIONS.
 
     change: position in the catalogue; many: units. on_top_of: positions of what it requires.
-    price: all units of this change alone. gain, gain_sd: (4,) rad for DIRECTIONS, and standard
-    uncertainty. per_100g: (4,) rad per 100 g added or taken away, nan without a change of mass.
-    per_money: (4,) rad per unit of money, nan for a free change. before: of the truck with what
-    is required. side: Effects, the difference. place: from 1, shared by ties. words: what a tuner
-    should know, or "". breaches: limits of the class that the truck breaks with it.
+    price: all units of this change alone. heading: rad, where it decides with the change; angle:
+    rad, there; slides: whether it then slides away first, and slid: whether it did before. gain:
+    rad, over the truck with what is required; against a rail for both where only one slides.
+    gain_sd: rad, standard uncertainty from masses and places. per_100g: rad per 100 g added or
+    taken away, nan without a change of mass. per_money: rad per unit of money, nan for a free
+    change. corners: (c, 4) rad, the gain at the ranking's corners, nan where not worked out. turns:
+    whether its sign is another one at some corner. side: Effects, the difference. place: from 1,
+    shared by ties; places: (c,) at the corners. overtaken: (corner, change) of those that come
+    before it there and surely after it here. words: what a tuner should know, or "". breaches:
+    limits of the class that the truck breaks with it.
     """
 
     change: int
     many: int
     on_top_of: tuple[int, ...]
     price: float
+    heading: Array
     angle: Array
+    slides: Flags
+    slid: Flags
     gain: Array
     gain_sd: Array
     per_100g: Array
     per_money: Array
+    corners: Array
+    turns: Flags
     side: Effects
-    place: int
-    words: str
+    place: int = 0
+    places: tuple[int, ...] = ()
+    overtaken: tuple[tuple[int, int], ...] = ()
+    words: str = ""
     breaches: tuple[Breach, ...] = ()
 
 
 @dataclass(frozen=True)
 class Ranking:
-    """All changes, the best for the aim first. impossible: position and reason."""
+    """All changes, the best for the aim first.
+
+    now: (4,) rad for DIRECTIONS, the truck as it is, on now_heading (4,) rad; now_slides: where it
+    slides away first, so that `now` is the angle against a rail. impossible: position and reason.
+    """
 
     aim: Direction
-    now: Array  # (4,) rad for DIRECTIONS, the truck as it is
+    grip: Grip
+    hold: Hold
+    now: Array
+    now_heading: Array
+    now_slides: Flags
+    corners: tuple[Corner, ...]
     effects: Effects
     outcomes: tuple[Outcome, ...]
     impossible: tuple[tuple[int, str], ...]
@@ -78,6 +101,7 @@ class _Build:
     spec: TruckSpec
     truck: Truck
     fresh: frozenset[str]
+    grip: Grip
 
 
 def what_if(
@@ -85,36 +109,49 @@ def what_if(
     catalogue: Catalogue,
     aim: Direction = "side",
     limits: Limits | None = None,
+    *,
+    surface: str | None = None,
+    hold: Hold = "brakes",
 ) -> Ranking:
     """Every change of the catalogue at its full quantity, ranked by what it does for the aim.
 
-    limits: a class's, checked on every truck that comes out.
+    limits: a class's, checked on every truck that comes out. surface: by name, the truck's first
+    if not given, as it is on each build.
 
-    All builds are answered in one batch, with the uniform friction closure. The catalogue must
-    fit the truck (`apply.check_fit`). Raises InputError where the truck as it is cannot be built.
+    All builds are answered in a few large batches. The catalogue must fit the truck
+    (`apply.check_fit`). Raises InputError where the truck as it is cannot be built, or has no such
+    surface.
     """
+    grip = choose_grip(loaded.truck, surface)
     builds: dict[Key, _Build] = {}
-    nothing = _add(builds, loaded, catalogue, {})
+    nothing = _add(builds, loaded, catalogue, {}, grip)
     pairs: list[tuple[int, Key, Key]] = []
     impossible = []
     for i, change in enumerate(catalogue.changes):
         first = dict.fromkeys(requirements(catalogue, change.name), 1)
         try:
-            before = _add(builds, loaded, catalogue, first)
-            after = _add(builds, loaded, catalogue, first | {i: change.most})
+            before = _add(builds, loaded, catalogue, first, grip)
+            after = _add(builds, loaded, catalogue, first | {i: change.most}, grip)
         except InputError as error:
             impossible.append((i, error.problems[0].what))
         else:
             pairs.append((i, before, after))
-    keys = {key: k for k, key in enumerate(builds)}
-    found = angles([b.truck for b in builds.values()])
-    weighed = _Weighed(builds, keys, found, loaded)
+    weighed = _Weighed(builds, loaded, grip, hold, aim)
+    weighed.hold_alike([(before, after) for _, before, after in pairs])
     outcomes = [_outcome(catalogue, weighed, *pair, limits) for pair in pairs]
+    now, names = weighed.keys[nothing], [c.name for c in catalogue.changes]
+    toward = DIRECTIONS.index(aim)
+    ranked = _ranked(outcomes, pairs, weighed, toward)
     return Ranking(
         aim,
-        found.by_direction[keys[nothing]],
+        grip,
+        hold,
+        weighed.found.angle[now],
+        weighed.found.heading[now],
+        weighed.found.slides[now],
+        weighed.corners,
         effects(loaded.truck, loaded.spec),
-        _ranked(outcomes, pairs, weighed, DIRECTIONS.index(aim)),
+        tuple(replace(o, words=words(o, toward, weighed.corners, names)) for o in ranked),
         tuple(impossible),
     )
 
@@ -123,27 +160,73 @@ class _Weighed:
     """The builds with their angles; doubts and effects worked out when first asked for."""
 
     def __init__(
-        self,
-        builds: Mapping[Key, _Build],
-        keys: Mapping[Key, int],
-        found: Angles,
-        loaded: Loaded,
+        self, builds: Mapping[Key, _Build], loaded: Loaded, grip: Grip, hold: Hold, aim: Direction
     ) -> None:
-        self.builds, self.keys, self.found = builds, keys, found
+        self.builds, self.hold = builds, hold
+        self.keys = {key: k for k, key in enumerate(builds)}
+        every = list(builds.values())
+        self.found: Angles = angles([b.truck for b in every], [b.grip.likely for b in every], hold)
+        self.corners = corners(grip, loaded.truck)
+        asked = [(b.truck, b.grip) for b in every]
+        wanted = [name for name in DIRECTIONS if name != "worst" or name == aim]
+        self.there = at_corners(asked, self.found, hold, self.corners, wanted)
+        self.railed: dict[tuple[int, int], float] = {}
         self.measured_on = loaded.spec.battery
         self._doubts: dict[tuple[int, int], Doubt] = {}
         self._effects: dict[int, Effects] = {}
 
+    def hold_alike(self, pairs: Sequence[tuple[Key, Key]]) -> None:
+        """Work out, where one build of a pair slides first and the other tips, what that one does
+        against a rail too."""
+        wanted = {
+            (self.keys[key], int(d))
+            for pair in pairs
+            for d in np.flatnonzero(self.slides(pair[0]) ^ self.slides(pair[1]))
+            for key in pair
+            if not self.slides(key)[d]
+        }
+        if not wanted:
+            return
+        order, every = sorted(wanted), list(self.builds.values())
+        found = tip_pairs(
+            [every[k].truck for k, _ in order],
+            [self.found.heading[k, d] for k, d in order],
+            [every[k].grip.likely for k, _ in order],
+            "rail",
+        )
+        self.railed = dict(zip(order, found.free.tolist(), strict=True))
+
     def angle(self, key: Key) -> Array:
-        row: Array = self.found.by_direction[self.keys[key]]
+        row: Array = self.found.angle[self.keys[key]]
         return row
 
+    def slides(self, key: Key) -> Flags:
+        row: Flags = self.found.slides[self.keys[key]]
+        return row
+
+    def gain(self, before: Key, after: Key) -> Array:
+        """(4,) rad, of two builds that are held alike."""
+        apart = self.slides(before) ^ self.slides(after)
+        ends = []
+        for key in (before, after):
+            k, own = self.keys[key], self.angle(key).copy()
+            for d in np.flatnonzero(apart):
+                own[d] = self.railed.get((k, int(d)), own[d])
+            ends.append(own)
+        return ends[1] - ends[0]
+
+    def gain_there(self, before: Key, after: Key) -> Array:
+        """(c, 4) rad, at the corners; nan where the two are not held alike."""
+        gain: Array = self.there[:, self.keys[after]] - self.there[:, self.keys[before]]
+        gain[:, self.slides(before) ^ self.slides(after)] = np.nan
+        return gain
+
     def doubt(self, key: Key, direction: int) -> Doubt:
-        k, heading = self.keys[key], int(self.found.governing[self.keys[key], direction])
-        if (k, heading) not in self._doubts:
-            build = self.builds[key]
-            self._doubts[k, heading] = doubt(build.truck, float(ROUND[heading]), build.fresh)
-        return self._doubts[k, heading]
+        k = self.keys[key]
+        if (k, direction) not in self._doubts:
+            build, heading = self.builds[key], float(self.found.heading[k, direction])
+            self._doubts[k, direction] = doubt(build.truck, heading, build.fresh)
+        return self._doubts[k, direction]
 
     def effects(self, key: Key) -> Effects:
         k = self.keys[key]
@@ -158,12 +241,15 @@ def _add(
     loaded: Loaded,
     catalogue: Catalogue,
     chosen: dict[int, int],
+    grip: Grip,
 ) -> Key:
     key = frozenset(chosen.items())
     if key not in builds:
         spec = apply(loaded.spec, catalogue, chosen)
         truck = built(loaded, spec) if chosen else loaded.truck
-        builds[key] = _Build(spec, truck, fresh_parts([catalogue.changes[i] for i in chosen]))
+        fresh = fresh_parts([catalogue.changes[i] for i in chosen])
+        own = choose_grip(truck, grip.surface) if truck.grips else grip
+        builds[key] = _Build(spec, truck, fresh, own)
     return key
 
 
@@ -187,7 +273,7 @@ def _outcome(
     limits: Limits | None,
 ) -> Outcome:
     change, build = catalogue.changes[i], weighed.builds[after]
-    gain = weighed.angle(after) - weighed.angle(before)
+    gain, there = weighed.gain(before, after), weighed.gain_there(before, after)
     sd = np.array(
         [difference_sd(weighed.doubt(after, d), weighed.doubt(before, d)) for d in range(4)]
     )
@@ -199,26 +285,19 @@ def _outcome(
         many=change.most,
         on_top_of=tuple(sorted(j for j, _ in before)),
         price=price,
+        heading=weighed.found.heading[weighed.keys[after]],
         angle=weighed.angle(after),
+        slides=weighed.slides(after),
+        slid=weighed.slides(before),
         gain=gain,
         gain_sd=sd,
         per_100g=gain / grams,
         per_money=gain / price if price > 0 else np.full(4, np.nan),
+        corners=there,
+        turns=turns(gain, there),
         side=side,
-        place=0,
-        words=_words(gain, np.maximum(SURE * sd + NUMERICAL, WORTH_SAYING)),
         breaches=() if limits is None else breaches(limits, build.truck, build.spec),
     )
-
-
-def _words(gain: Array, least: Array) -> str:
-    """A sentence where a change helps one direction and hurts another, beyond doubt."""
-    named = list(zip(_WORDS.values(), gain[:3], least[:3], strict=True))
-    up = [f"{w} {np.degrees(g):+.2f}°" for w, g, sure in named if g > sure]
-    down = [f"{w} {np.degrees(g):+.2f}°" for w, g, sure in named if g < -sure]
-    if not up or not down:
-        return ""
-    return f"helps {' and '.join(up)}; costs {' and '.join(down)}"
 
 
 def _ranked(
@@ -242,7 +321,27 @@ def _ranked(
             ranked.append(leader)
         else:
             ranked.append(replace(own, place=leader.place))
-    return tuple(ranked)
+    return tuple(_placed_there(ranked, aim))
+
+
+def _placed_there(ranked: list[Outcome], aim: int) -> list[Outcome]:
+    """With the place of each at every corner, and what overtakes it there beyond doubt."""
+    if not ranked:
+        return []
+    here = np.array([o.gain[aim] for o in ranked])
+    there = np.stack([o.corners[:, aim] for o in ranked], axis=1)
+    out = []
+    for k, own in enumerate(ranked):
+        with np.errstate(invalid="ignore"):
+            ahead = there > there[:, k : k + 1] + WORTH_SAYING  # (c, n)
+            behind = here < here[k] - WORTH_SAYING
+        behind &= np.array([o.place > own.place for o in ranked])
+        places = tuple(int(n) + 1 for n in ahead.sum(axis=1))
+        over = tuple(
+            (int(c), ranked[j].change) for c, j in zip(*np.nonzero(ahead & behind), strict=True)
+        )
+        out.append(replace(own, places=places, overtaken=over))
+    return out
 
 
 def _tied(

@@ -2,26 +2,30 @@
 
 from __future__ import annotations
 
-from math import degrees, isfinite, radians
+from math import atan, degrees, isfinite, radians
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import click
 
 from crossfall.verbs.common import console, emit, json_option, truck_argument
-from crossfall.verbs.whatif import changes_option, effect_keys, limits_option, load, side_words
+from crossfall.verbs.whatif import (
+    changes_option,
+    effect_keys,
+    ground,
+    hold_of,
+    limits_option,
+    listed,
+    load,
+    rail_option,
+    side_words,
+    surface_option,
+)
 
 if TYPE_CHECKING:
     from crossfall.truck.build import Loaded
     from crossfall.tuning.changes import Catalogue
     from crossfall.tuning.plan import Aim, Choice, Plan
-
-HEADINGS = {
-    "side": (90.0, 270.0),
-    "climb": (0.0,),
-    "descent": (180.0,),
-    "worst": tuple(45.0 * i for i in range(8)),
-}
 
 
 @click.command()
@@ -29,10 +33,10 @@ HEADINGS = {
 @changes_option
 @click.option(
     "--aim",
-    type=click.Choice(list(HEADINGS)),
+    type=click.Choice(["side", "climb", "descent", "worst"]),
     default="worst",
     show_default=True,
-    help="Which angle to raise: the weaker side, climb, descent, or the worst of eight headings.",
+    help="Which angle to raise: the weaker side, climb, descent, or the weakest heading of all.",
 )
 @click.option("--heading", "headings", type=float, multiple=True, metavar="DEG", help="Or these.")
 @click.option("--reach", type=float, metavar="DEG", help="Reach this angle for the least money.")
@@ -42,6 +46,8 @@ HEADINGS = {
 @click.option(
     "--front-share", type=(float, float), metavar="LOW HIGH", help="Percent on the front axle."
 )
+@surface_option
+@rail_option
 @limits_option
 @click.option("--plots", type=click.Path(path_type=Path), metavar="DIR", help="Draw the front.")
 @json_option
@@ -55,14 +61,18 @@ def command(
     added_mass: float | None,
     run_time: float | None,
     front_share: tuple[float, float] | None,
+    surface: str | None,
+    rail: bool,
     limits: Path | None,
     plots: Path | None,
     as_json: bool,
 ) -> int:
     """What is the best set of changes for my money?
 
-    The closed form's best set is proven; the set proposed is the best with springs and tyres, the
-    compliant answer with the least friction. Exit status 1 where no set keeps to what is asked.
+    The closed form's best set is proven; the set proposed is the best with springs and tyres at the
+    surface's own grip, as `tilt` has them. Where a set slides first, it is compared by what it
+    would do against a rail. Money is the prices of the changes in the change file. Exit status 1
+    where no set keeps to what is asked.
     """
     from crossfall.tuning.limits import read_limits
     from crossfall.tuning.linear import Bounds
@@ -78,7 +88,8 @@ def command(
     )
     if run_time is not None and loaded.spec.battery is None:
         raise click.UsageError("--run-time: the truck's file has no [battery]")
-    found = plan(loaded, catalogue, _aim(aim, headings, reach), bounds)
+    aimed = _aim(aim, headings, reach)
+    found = plan(loaded, catalogue, aimed, bounds, surface=surface, hold=hold_of(rail))
     if plots is not None:
         _draw(loaded, catalogue, found, plots)
     if as_json:
@@ -94,16 +105,18 @@ def _shares(percent: tuple[float, float]) -> tuple[float, float]:
     return percent[0] / 100, percent[1] / 100
 
 
-def _aim(name: str, headings: tuple[float, ...], reach: float | None) -> Aim:
-    from crossfall.tuning.plan import Aim
+def _aim(name: Any, headings: tuple[float, ...], reach: float | None) -> Aim:
+    from crossfall.tuning.plan import Aim, aim_at
 
     if any(not isfinite(h) for h in headings):
         raise click.UsageError("--heading: a number of degrees, as 90")
     if reach is not None and not 0 < reach < 89:
         raise click.UsageError("--reach: an angle between 0 and 89 degrees")
-    chosen = tuple(h % 360.0 for h in headings) or HEADINGS[name]
-    words = name if not headings else "heading " + ", ".join(f"{h:g}°" for h in chosen)
     target = None if reach is None else radians(reach)
+    if not headings:
+        return aim_at(name, target)
+    chosen = tuple(dict.fromkeys(h % 360.0 for h in headings))
+    words = "heading " + ", ".join(f"{h:g}°" for h in chosen)
     return Aim(words, tuple(radians(h) for h in chosen), target)
 
 
@@ -122,11 +135,13 @@ def answer(loaded: Loaded, catalogue: Catalogue, found: Plan) -> dict[str, Any]:
         "aim": found.aim.name,
         "headings_deg": [degrees(h) for h in found.aim.headings],
         "reach_deg": None if found.aim.target is None else degrees(found.aim.target),
-        "closure": "uniform",
-        "now": _choice(catalogue, found.now),
-        "best": _choice(catalogue, found.best) if found.best else None,
-        "runners_up": [_choice(catalogue, c) for c in found.runners],
-        "front": [_choice(catalogue, c) for c in found.front],
+        **ground(found.grip, found.hold),
+        "corners": [{"at": c.kind, "words": c.words} for c in found.corners],
+        "now": _choice(catalogue, found, found.now),
+        "best": _choice(catalogue, found, found.best) if found.best else None,
+        "runners_up": [_choice(catalogue, found, c) for c in found.runners],
+        "overtaken_by": [{"at": found.corners[c].kind, "runner_up": k} for c, k in found.overtaken],
+        "front": [_choice(catalogue, found, c) for c in found.front],
         "closed_form": closed,
         "proof": {
             "words": proof(found),
@@ -152,14 +167,24 @@ def picks(catalogue: Catalogue, chosen: tuple[tuple[int, int], ...]) -> list[dic
     ]
 
 
-def _choice(catalogue: Catalogue, c: Choice) -> dict[str, Any]:
+def _choice(catalogue: Catalogue, found: Plan, c: Choice) -> dict[str, Any]:
+    from crossfall.tuning.directions import SURE
+
     return {
         "changes": picks(catalogue, c.picks),
         "price": c.price,
         "value_deg": degrees(c.value),
-        "value_sd_deg": degrees(c.sd),
-        "compliant_deg": [degrees(a) for a in c.angles],
-        "rigid_deg": [degrees(a) for a in c.rigid],
+        "value_pm_deg": degrees(SURE * c.sd),
+        "value_deg_at": {w.kind: degrees(v) for w, v in zip(found.corners, c.there, strict=True)},
+        "headings": [
+            {
+                "heading_deg": degrees(h),
+                "angle_deg": degrees(angle),
+                "slides_first": bool(slides),
+                "rigid_deg": degrees(stiff),
+            }
+            for h, angle, slides, stiff in zip(c.headings, c.angles, c.slides, c.rigid, strict=True)
+        ],
         "side_effects": effect_keys(c.side),
         "breaches": [b.sentence for b in c.breaches],
         "tied_with_best": c.tied,
@@ -181,7 +206,7 @@ def proof(found: Plan) -> str:
     else:
         words += "and the most promising sets were scored"
     if isfinite(found.spread):
-        words += f"; such promises were off by {degrees(found.spread):.2f}° (one sd)"
+        words += f"; such promises were off by {1.96 * degrees(found.spread):.2f}° (95 %)"
     return words + "."
 
 
@@ -193,15 +218,30 @@ def _words(catalogue: Catalogue, c: Choice) -> str:
     return ", ".join(names) if names else "nothing"
 
 
+def _stands(found: Plan, c: Choice) -> str:
+    """A set's angle with what is said of sliding: '31.9 ± 0.2°, against a rail, since it slides
+    first'."""
+    from crossfall.tuning.directions import SURE
+
+    said = f"{degrees(c.value):.1f} ± {degrees(SURE * c.sd):.1f}°"
+    if len(c.headings) == 1 and not found.aim.headings:
+        said += f" at heading {degrees(c.headings[0]):.0f}"
+    if _railed(c):
+        said += ", against a rail, for it slides first"
+    return said
+
+
 def _show(loaded: Loaded, catalogue: Catalogue, found: Plan) -> None:
     from rich.markup import escape
     from rich.table import Table
 
     out = console()
     money = catalogue.currency or loaded.spec.currency or "money"
+    how = "against a rail" if found.hold == "rail" else "all wheels held"
+    goal = "weakest heading" if found.aim.name == "worst" else found.aim.name
     out.print(
-        f"[bold]{escape(loaded.truck.name)}[/bold], {found.aim.name}: "
-        f"now {degrees(found.now.value):.1f} ± {degrees(found.now.sd):.1f}°"
+        f"[bold]{escape(loaded.truck.name)}[/bold] on {escape(found.grip.surface)}, grip "
+        f"{found.grip.likely:g}, {how}; {goal}: now {_stands(found, found.now)}"
     )
     if found.best is None:
         out.print("No set of these changes does what is asked.")
@@ -214,20 +254,47 @@ def _show(loaded: Loaded, catalogue: Catalogue, found: Plan) -> None:
             mark = "=" if c.tied else ""
             table.add_row(
                 mark,
-                f"{degrees(c.value):.2f}",
+                _cell(c),
                 f"{c.price:g}",
                 escape(_less(catalogue, c, found.best)),
             )
         out.print(table)
+        for line in turning(found):
+            out.print(escape(line))
     if found.front:
         table = Table(title="The most degrees for the money", box=None, title_justify="left")
         _columns(table, money)
         for c in found.front:
-            table.add_row(
-                "", f"{degrees(c.value):.2f}", f"{c.price:g}", escape(_words(catalogue, c))
-            )
+            table.add_row("", _cell(c), f"{c.price:g}", escape(_words(catalogue, c)))
         out.print(table)
+    if any(_railed(c) for c in (*found.runners, *found.front)):
+        out.print(r"\[ ]: it slides first, and would tip there against a rail.", style="dim")
     out.print(proof(found))
+
+
+def _railed(c: Choice) -> bool:
+    """Whether a set's angle is the one against a rail, since it slides first."""
+    return bool(c.slides[c.angles.argmin()])
+
+
+def _cell(c: Choice) -> str:
+    return f"\\[{degrees(c.value):.2f}]" if _railed(c) else f"{degrees(c.value):.2f}"
+
+
+def turning(found: Plan) -> list[str]:
+    """Where a runner-up is better than the set proposed, a sentence a corner."""
+    named = ("first", "second", "third", "fourth", "fifth")
+    lines = []
+    for c, corner in enumerate(found.corners):
+        them = [k for at, k in found.overtaken if at == c]
+        if them and found.best is not None:
+            ahead = max(found.runners[k].there[c] - found.best.there[c] for k in them)
+            which = listed([named[k] if k < len(named) else str(k + 1) for k in them])
+            lines.append(
+                f"{corner.words[:1].upper() + corner.words[1:]}, the {which} runner-up would be "
+                f"better, by up to {degrees(ahead):.1f}°."
+            )
+    return lines
 
 
 def _columns(table: Any, money: str) -> None:
@@ -254,9 +321,9 @@ def _best(loaded: Loaded, catalogue: Catalogue, best: Choice, found: Plan) -> No
 
     out = console()
     money = catalogue.currency or loaded.spec.currency or ""
-    gain = degrees(best.value - found.now.value)
+    gain, slide = degrees(best.value - found.now.value), degrees(atan(found.grip.likely))
     out.print(
-        f"best set: [bold]{degrees(best.value):.1f} ± {degrees(best.sd):.1f}°[/bold], "
+        f"best set: [bold]{_stands(found, best)}[/bold], "
         f"{gain:+.1f}°, for {best.price:g} {money}".rstrip()
     )
     for entry in picks(catalogue, best.picks):
@@ -265,10 +332,13 @@ def _best(loaded: Loaded, catalogue: Catalogue, best: Choice, found: Plan) -> No
     if not best.picks:
         out.print("  nothing: leave it as it is")
     out.print(f"  {escape(side_words(best.side, most=15))}")
-    for heading, angle, rigid in zip(found.aim.headings, best.angles, best.rigid, strict=True):
+    for heading, angle, slides, rigid in zip(
+        best.headings, best.angles, best.slides, best.rigid, strict=True
+    ):
+        slid = f" against a rail, sliding first at {slide:.0f}°" if slides else ""
         out.print(
-            f"  heading {degrees(heading):g}°: {degrees(angle):.1f}° with springs and tyres, "
-            f"{degrees(rigid):.1f}° rigid"
+            f"  heading {degrees(heading):.0f}°: {degrees(angle):.1f}° with springs and tyres"
+            f"{slid}, {degrees(rigid):.1f}° rigid"
         )
 
 
@@ -285,10 +355,11 @@ def _draw(loaded: Loaded, catalogue: Catalogue, found: Plan, folder: Path) -> No
         sd=np.array([degrees(c.sd) for c in listed]),
         names=tuple(_words(catalogue, c) for c in listed),
         cost_name=f"price, {catalogue.currency or loaded.spec.currency or 'money'}",
-        gain_name=f"{found.aim.name}, degrees",
+        gain_name=f"{'weakest heading' if found.aim.name == 'worst' else found.aim.name}, degrees",
         now=0,
         best=len(listed) - 1 if found.best else None,
     )
     folder.mkdir(parents=True, exist_ok=True)
-    picture = draw_front(choices, f"{loaded.truck.name}: degrees for money")
+    where = f"on {found.grip.surface}, grip {found.grip.likely:g}"
+    picture = draw_front(choices, f"{loaded.truck.name} {where}: degrees for money")
     save(picture, folder / f"{loaded.truck.name}-plan.svg")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import degrees, isfinite
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -12,7 +13,9 @@ from crossfall.verbs.common import console, emit, json_option, load_and_warn, tr
 from crossfall.verbs.limits import told
 
 if TYPE_CHECKING:
+    from crossfall.answers.conditions import Hold
     from crossfall.truck.build import Loaded
+    from crossfall.truck.model import Grip
     from crossfall.tuning.changes import Catalogue
     from crossfall.tuning.effects import Effects
     from crossfall.tuning.whatif import Outcome, Ranking
@@ -51,6 +54,13 @@ limits_option = click.option(
 )
 
 
+surface_option = click.option(
+    "--surface", metavar="NAME", help="Which [grip] of the file; its first if not given."
+)
+
+rail_option = click.option("--rail", is_flag=True, help="Hold the downhill tyres with a trip rail.")
+
+
 @click.command()
 @truck_argument
 @changes_option
@@ -59,28 +69,49 @@ limits_option = click.option(
     type=click.Choice(["side", "climb", "descent", "worst"]),
     default="side",
     show_default=True,
-    help="Which angle to rank by; worst is the weakest of eight headings.",
+    help="Which angle to rank by: the weaker side, climb, descent, or the weakest heading of all.",
 )
+@surface_option
+@rail_option
 @limits_option
 @json_option
-def command(truck: str, changes: Path | None, aim: Any, limits: Path | None, as_json: bool) -> None:
+def command(
+    truck: str,
+    changes: Path | None,
+    aim: Any,
+    surface: str | None,
+    rail: bool,
+    limits: Path | None,
+    as_json: bool,
+) -> None:
     """What would each change do, one at a time: degrees, grams, money, side effects.
 
-    Angles are compliant, with the least friction everywhere, so that differences are the
-    changes' own. A change that requires another is shown on top of it. An equals sign marks a
-    tie: closer than the uncertainty of masses and places can tell.
+    Tip angles on springs and tyres at the surface's own grip, as `tilt` has them; where the truck
+    slides first, what it would do against a rail. A change that requires another is shown on top
+    of it. What turns with the grip, or with how the tyres give along the ground, is marked.
     """
     from crossfall.tuning.limits import read_limits
     from crossfall.tuning.whatif import what_if
 
     loaded, catalogue = load(truck, changes)
-    found = what_if(loaded, catalogue, aim, read_limits(limits) if limits else None)
+    found = what_if(
+        loaded,
+        catalogue,
+        aim,
+        read_limits(limits) if limits else None,
+        surface=surface,
+        hold=hold_of(rail),
+    )
     for i, reason in found.impossible:
         warn(f"'{catalogue.changes[i].name}' left out: {reason}")
     if as_json:
         emit("whatif", answer(loaded, catalogue, found))
     else:
         _show(loaded, catalogue, found)
+
+
+def hold_of(rail: bool) -> Hold:
+    return "rail" if rail else "brakes"
 
 
 def load(truck: str, changes: Path | None) -> tuple[Loaded, Catalogue]:
@@ -110,10 +141,13 @@ def answer(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> dict[str, An
         "truck": loaded.truck.name,
         "currency": catalogue.currency or loaded.spec.currency,
         "aim": found.aim,
-        "closure": "uniform",
+        **ground(found.grip, found.hold),
         "now_deg": by_direction(found.now),
+        "heading_deg": by_direction(found.now_heading),
+        "slides_first": named(found.now_slides),
         "now": effect_keys(found.effects),
-        "changes": [_entry(catalogue, o) for o in found.outcomes],
+        "corners": [{"at": c.kind, "words": c.words} for c in found.corners],
+        "changes": [_entry(catalogue, found, o) for o in found.outcomes],
         "impossible": [
             {"change": catalogue.changes[i].name, "reason": reason}
             for i, reason in found.impossible
@@ -121,8 +155,24 @@ def answer(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> dict[str, An
     }
 
 
-def _entry(catalogue: Catalogue, o: Outcome) -> dict[str, Any]:
-    change = catalogue.changes[o.change]
+def ground(grip: Grip, hold: Hold) -> dict[str, Any]:
+    """What the angles are for, under the same keys as `tilt` has them."""
+    from math import atan
+
+    likely = None if hold == "rail" else degrees(atan(grip.likely))
+    return {
+        "surface": grip.surface,
+        "grip": grip.likely,
+        "grip_range": {"low": grip.low, "likely": grip.likely, "high": grip.high},
+        "hold": hold,
+        "slide_likely_deg": likely,
+    }
+
+
+def _entry(catalogue: Catalogue, found: Ranking, o: Outcome) -> dict[str, Any]:
+    from crossfall.tuning.directions import SURE
+
+    change, kinds = catalogue.changes[o.change], [c.kind for c in found.corners]
     return {
         "place": o.place,
         "change": change.name,
@@ -131,8 +181,16 @@ def _entry(catalogue: Catalogue, o: Outcome) -> dict[str, Any]:
         "on_top_of": [catalogue.changes[i].name for i in o.on_top_of],
         "price": o.price,
         "angle_deg": by_direction(o.angle),
+        "heading_deg": by_direction(o.heading),
+        "slides_first": named(o.slides),
         "gain_deg": by_direction(o.gain),
-        "gain_sd_deg": by_direction(o.gain_sd),
+        "gain_pm_deg": by_direction(SURE * o.gain_sd),
+        "gain_deg_at": {k: by_direction(g) for k, g in zip(kinds, o.corners, strict=True)},
+        "sign_turns": named(o.turns),
+        "place_at": dict(zip(kinds, o.places, strict=True)),
+        "overtaken_by": [
+            {"at": kinds[c], "change": catalogue.changes[i].name} for c, i in o.overtaken
+        ],
         "gain_deg_per_100g": by_direction(o.per_100g),
         "gain_deg_per_money": by_direction(o.per_money),
         "side_effects": effect_keys(o.side),
@@ -141,11 +199,16 @@ def _entry(catalogue: Catalogue, o: Outcome) -> dict[str, Any]:
     }
 
 
-def by_direction(values: Any) -> dict[str, float]:
-    """(4,) rad as degrees by the name of the direction."""
+def named(values: Any) -> dict[str, Any]:
+    """(4,) values by the name of the direction."""
     from crossfall.tuning.directions import DIRECTIONS
 
-    return {name: degrees(v) for name, v in zip(DIRECTIONS, values, strict=True)}
+    return dict(zip(DIRECTIONS, (v.item() for v in values), strict=True))
+
+
+def by_direction(values: Any) -> dict[str, float]:
+    """(4,) rad as degrees by the name of the direction."""
+    return {name: degrees(v) for name, v in named(values).items()}
 
 
 def effect_keys(effects: Effects) -> dict[str, float]:
@@ -170,25 +233,70 @@ def _number(value: float, decimals: int = 2) -> str:
     return f"{round(value, decimals) + 0.0:+.{decimals}f}".replace("-", "−")
 
 
-def _show(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> None:
-    from rich.markup import escape
-    from rich.table import Table
+def listed(names: Sequence[str]) -> str:
+    """As a list in a sentence."""
+    return " and ".join(p for p in (", ".join(names[:-1]), *names[-1:]) if p)
+
+
+def now_words(grip: Grip, hold: Hold, angles: Any, headings: Any, slides: Any) -> list[str]:
+    """Where the truck stands now: a line of angles, and one about sliding where it slides first."""
+    from math import atan
 
     from crossfall.tuning.directions import DIRECTIONS
 
+    said, railed = [], []
+    for k, name in enumerate(DIRECTIONS):
+        where = f" (heading {degrees(headings[k]):.0f})" if name == "worst" else ""
+        said.append(f"{'weakest' if name == 'worst' else name} {degrees(angles[k]):.1f}°{where}")
+        if slides[k]:
+            railed.append("the weakest heading" if name == "worst" else f"the {name}")
+    how = "against a rail" if hold == "rail" else "all wheels held"
+    lines = [f"on {grip.surface}, grip {grip.likely:g}, {how}: {', '.join(said)}"]
+    if railed:
+        lines.append(
+            f"It slides first on {listed(railed)}, at {degrees(atan(grip.likely)):.0f}°: "
+            "the angle there is what it would do against a rail."
+        )
+    return lines
+
+
+def _show(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> None:
+    from rich.markup import escape
+
     out = console()
+    first, *rest = now_words(found.grip, found.hold, found.now, found.now_heading, found.now_slides)
+    out.print(f"[bold]{escape(loaded.truck.name)}[/bold] {escape(first)}")
+    for line in rest:
+        out.print(escape(line))
+    out.print()
+    out.print(_table(loaded, catalogue, found))
+    for o in found.outcomes:
+        broken = [f"outside the class: {b.sentence}" for b in o.breaches]
+        words = "".join(f"{w}; " for w in (o.words, *broken) if w)
+        change = catalogue.changes[o.change]
+        head = f"[bold]{escape(change.name)}[/bold] ({escape(change.label)})"
+        out.print(f"{head}: {escape(words + side_words(o.side))}")
+    out.print()
+    out.print(_legend(found), style="dim")
+
+
+def _table(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> Any:
+    from rich.markup import escape
+    from rich.table import Table
+
+    from crossfall.tuning.directions import DIRECTIONS, SURE
+
     money = catalogue.currency or loaded.spec.currency or "money"
-    now = ", ".join(
-        f"{name} {degrees(v):.1f}°" for name, v in zip(DIRECTIONS, found.now, strict=True)
-    )
-    out.print(f"[bold]{escape(loaded.truck.name)}[/bold] now: {now}")
     aim = DIRECTIONS.index(found.aim)
     shown = [i for i, name in enumerate(DIRECTIONS) if name != "worst" or found.aim == "worst"]
-    table = Table(title=f"One change at a time, ranked by {found.aim}, degrees", box=None)
+    goal = "the weakest heading" if found.aim == "worst" else found.aim
+    table = Table(
+        title=f"One change at a time, degrees gained, the best first for {goal}", box=None
+    )
     table.title_justify = "left"
     table.add_column("")
     table.add_column("change", min_width=18)
-    names = [DIRECTIONS[i] for i in shown]
+    names = ["weakest" if DIRECTIONS[i] == "worst" else DIRECTIONS[i] for i in shown]
     for name in (*names, "±", "per 100 g", f"per 10 {money}", money, "g"):
         table.add_column(name, justify="right")
     last = 0
@@ -196,25 +304,34 @@ def _show(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> None:
         change = catalogue.changes[o.change]
         many = f"{o.many} × " if o.many > 1 else ""
         extra = ", on " + ", ".join(catalogue.changes[i].name for i in o.on_top_of)
+        place = "=" if o.place == last else str(o.place)
         table.add_row(
-            "=" if o.place == last else str(o.place),
+            place + ("~" if o.overtaken else ""),
             escape(many + change.name + (extra if o.on_top_of else "")),
-            *(_number(degrees(o.gain[i])) for i in shown),
-            f"{degrees(o.gain_sd[aim]):.2f}",
+            *(_number(degrees(o.gain[i])) + ("?" if o.turns[i] else "") for i in shown),
+            f"{degrees(SURE * o.gain_sd[aim]):.2f}",
             _number(degrees(o.per_100g[aim])),
             _number(10 * degrees(o.per_money[aim])) if o.price else "free",
             f"{o.price:g}",
             _number(o.side.mass * 1e3, 0),
         )
         last = o.place
-    out.print(table)
-    for o in found.outcomes:
-        broken = [f"outside the class: {b.sentence}" for b in o.breaches]
-        words = "".join(f"{w}; " for w in (o.words, *broken) if w)
-        change = catalogue.changes[o.change]
-        head = f"[bold]{escape(change.name)}[/bold] ({escape(change.label)})"
-        out.print(f"{head}: {escape(words + side_words(o.side))}")
-    out.print(
-        "=: a tie, closer than the tolerances of masses and places can tell (95 %). "
-        "Compliant, least friction; the tilt verb shows the window."
-    )
+    return table
+
+
+def _legend(found: Ranking) -> str:
+    """What the marks mean, those that are there."""
+    said = ["±: 95 %, from the tolerances of masses and places alone."]
+    places = [o.place for o in found.outcomes]
+    if len(set(places)) < len(places):
+        said.append("=: as good as the one above, within that.")
+    if any(o.turns.any() for o in found.outcomes):
+        said.append("?: may help or cost, by the grip and by how the tyres give along the ground.")
+    if any(o.overtaken for o in found.outcomes):
+        said.append(
+            "~: another change comes before it somewhere in the range of the grip, or of how the"
+            " tyres give along the ground."
+        )
+    if not found.corners:
+        said.append("Grip and tyres count as exact, so nothing can turn with them.")
+    return " ".join(said)

@@ -12,16 +12,19 @@ import pytest
 from looks import clipped, least_size, overlaps, texts
 from pypdf import PdfReader
 
+from crossfall.answers.answer import answer
+from crossfall.answers.conditions import conditions
+from crossfall.answers.tips import tip_angles, weakest
 from crossfall.show import sheet
 from crossfall.show.sheet_changes import differences
 from crossfall.show.sheet_facts import BOARD, WAYS, gather
+from crossfall.show.sheet_facts import fitted as with_changes
 from crossfall.show.sheet_page import draw_sheet
 from crossfall.show.sheet_text import fitted, gain, money, signed, wrapped
 from crossfall.show.sheet_words import words
 from crossfall.show.style import BODY, SMALL, text_size
 from crossfall.statics.rigid import tip_angle
 from crossfall.statics.sliding import slide_range
-from crossfall.statics.window import window
 from crossfall.truck import edits
 from crossfall.truck.build import build, load_truck
 from crossfall.truck.clearance import clearance_angles
@@ -29,10 +32,13 @@ from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY
 from crossfall.truck.ride import axle_loads, tyre_loads
 from crossfall.tuning.battery import run_time
-from crossfall.tuning.board_predict import predict
+from crossfall.tuning.changes import beside, read_changes
 from crossfall.tuning.effects import outside_width, turning_circle
 
 MINUS = "−"
+
+
+ROCK = 0.9  # bramble's first surface
 
 
 def changed(loaded):
@@ -83,7 +89,7 @@ def one(value):
 
 
 def number(text):
-    return float(text.replace(MINUS, "-").lstrip("± "))
+    return float(text.replace(MINUS, "-").strip("± []"))
 
 
 def rows(table):
@@ -133,40 +139,86 @@ def test_weights_alone_carry_their_uncertainty(alone):
 
 
 def tip_text(found, i):
-    low, high = one(found.low[i]), one(found.high[i])
-    return f"{low} – {high}" if found.decides[i] else one(found.uniform.tip[i])
+    return f"[{one(found.free[i])}]" if found.slides[i] else one(found.tip[i])
 
 
-def test_tips_before_and_now_show_the_window_where_friction_decides(facts):
-    now, was = (window(b.truck, WAYS) for b in (facts.now, facts.before))
+def test_tips_before_and_now_are_the_one_answer(facts):
+    """On the eight ways; in brackets against a rail where it slides first; and no gain where only
+    one of the two does."""
+    now, was = (tip_angles(b.truck, WAYS, ROCK) for b in (facts.now, facts.before))
     slides = np.degrees(slide_range(facts.now.truck, WAYS, facts.now.truck.grips[0]))
     table = rows(words(facts).tips)
-    assert any("–" in row[2] for row in table.values())
+    assert any("[" in row[2] for row in table.values())
+    gains = 0
     for i, heading in enumerate(np.degrees(WAYS).round().astype(int)):
-        _, old, new, more, lift, lets_go, _ = table[str(heading)]
+        _, old, new, more, _, lift, lets_go, _ = table[str(heading)]
         assert (old, new) == (tip_text(was, i), tip_text(now, i))
-        ends = round(np.degrees(now.uniform.tip[i]), 1), round(np.degrees(was.uniform.tip[i]), 1)
-        assert number(more) == pytest.approx(ends[0] - ends[1])
-        first = now.uniform.first_lift[i]
+        if now.slides[i] == was.slides[i]:
+            assert number(more) == pytest.approx(number(new) - number(old))
+            gains += 1
+        else:
+            assert more == ""
+        first = now.first_lift[i]
         assert lift == (one(first) if np.isfinite(first) else "at the tip")
         assert lets_go == f"{slides[i, 0]:.0f} – {slides[i, 2]:.0f}"
+    assert gains > 3
+
+
+def test_ranges_are_those_of_the_answer(facts, alone):
+    truck = facts.now.truck
+    asked = conditions(truck, WAYS.tolist())
+    found = answer(truck, asked, trial=False).answers
+    for shown, column in ((facts, 4), (alone, 3)):
+        told = [row[column] for row in words(shown).tips.rows[:8]]
+        assert told == [f"{one(a.range.tip[0])} – {one(a.range.tip[1])}" for a in found]
+
+
+def test_weakest_heading_is_searched_for_and_comes_last(facts):
+    last = words(facts).tips.rows[-1]
+    heading, angle = weakest([facts.now.truck, facts.before.truck], ROCK)
+    now, was = np.degrees(heading).round().astype(int)
+    assert last[0] == f"{now}\u2002weakest of all" + (f" (was {was})" if was != now else "")
+    assert number(last[2]) == round(np.degrees(angle[0]), 1)
+    assert number(last[1]) == round(np.degrees(angle[1]), 1)
+    assert words(facts).figures[0].value == f"{last[2]}°"
+    assert f"heading {now}" in words(facts).figures[0].label
+
+
+def test_budget_of_the_weakest_heading_adds_up(facts):
+    line = words(facts).tips.notes[-1]
+    rigid, *steps, left = re.findall(r"[+−]?\d+\.\d", line)
+    total = number(rigid) + sum(number(s) for s in steps)
+    assert total == pytest.approx(number(left), abs=0.05 * 6)  # each rounded
+    assert number(left) == number(words(facts).tips.rows[-1][2])
+
+
+def test_surface_and_hold_are_named(facts, alone):
+    assert words(facts).tips.title.endswith("on rock, grip 0.9, all wheels held")
+    wet = gather(alone.now.loaded, surface="wet rock", hold="rail")
+    told = words(wet).tips
+    assert told.title.endswith("on wet rock, grip 0.6, against a rail")
+    assert not any("[" in row[2] for row in told.rows)
+    assert {row[-2] for row in told.rows} == {"held"}
+
+
+def test_where_it_slides_first_the_head_says_so(alone):
+    wet = gather(alone.now.loaded, surface="loose dirt")
+    figure = words(wet).figures[0]
+    assert figure.value == f"{words(wet).tips.rows[-1][2]}°"
+    assert figure.under == "against a rail; slides first, at 27°"
 
 
 def test_alone_the_rigid_answer_stands_beside(alone):
     rigid = tip_angle(alone.now.truck, WAYS)
     table = words(alone).tips.rows
-    assert [row[1] for row in table] == [one(v) for v in rigid]
-    found = window(alone.now.truck, WAYS)
-    assert [row[2] for row in table] == [tip_text(found, i) for i in range(8)]
+    assert [row[1] for row in table[:8]] == [one(v) for v in rigid]
+    found = tip_angles(alone.now.truck, WAYS, ROCK)
+    assert [row[2] for row in table[:8]] == [tip_text(found, i) for i in range(8)]
 
 
 def test_large_numbers_are_those_of_the_tables(facts):
     told = words(facts)
-    tips, mass, height, share = told.figures
-    lows = {i: number(row[2].split(" – ")[0]) for i, row in enumerate(told.tips.rows)}
-    first = told.tips.rows[min(lows, key=lows.get)]
-    assert tips.value == f"{first[2]}°"
-    assert tips.label.endswith(first[0].split("\u2002")[1])
+    _, mass, height, share = told.figures
     weights = rows(told.weights)
     for figure, what in (
         (mass, "mass, g"),
@@ -177,23 +229,41 @@ def test_large_numbers_are_those_of_the_tables(facts):
         assert figure.under.split()[1] == weights[what][1]
 
 
-def test_board_card_is_what_the_board_verb_predicts(facts):
-    found = predict(facts.now.truck, list(BOARD), [False] * 4)
-    card, tips = words(facts).board, rows(words(facts).tips)
+def test_board_card_is_the_answer_on_the_boards_own_surface(facts):
+    truck = facts.now.truck
+    found = answer(truck, conditions(truck, BOARD.tolist(), "tilt board"), trial=False).answers
+    card = words(facts).board
     assert [row[0].split("\u2002")[0] for row in card.rows] == ["90", "270", "0", "180"]
-    for i, row in enumerate(card.rows):
-        assert row[1] == tips[row[0].split("\u2002")[0]][2]
-        low, high = found.angle[i] - 2 * found.u[i], found.angle[i] + 2 * found.u[i]
-        assert row[2] == f"{one(low)} – {one(high)}"
+    for row, a in zip(card.rows, found, strict=True):
+        assert row[1] == (f"[{one(a.rail)}]" if a.slides_first else one(a.tip))
+        assert row[2] == f"{one(a.range.tip[0])} – {one(a.range.tip[1])}"
         assert row[3:] == ("", "", "")
     assert sum(c.write for c in card.columns) == 3
+    assert "on tilt board, grip 0.95" in card.title
     assert card.notes[-1] == "crossfall board bramble --heading 90 --angle …"
 
 
 def test_card_warns_of_sliding_from_the_boards_own_grip(facts):
     grip = next(g for g in facts.now.truck.grips if g.surface == "tilt board")
     least = np.degrees(slide_range(facts.now.truck, BOARD, grip)).min()
-    assert f"from {least:.0f}° on tilt board" in " ".join(words(facts).board.notes)
+    assert f"slide first (from {least:.0f}°)" in " ".join(words(facts).board.notes)
+
+
+def test_changes_made_cost_what_the_plan_counts(alone):
+    """By the change file, each with its own grams, to the last of both trucks."""
+    loaded = alone.now.loaded
+    catalogue = read_changes(beside(loaded.path))
+    chosen = {catalogue.position(n): m for n, m in (("light body", 1), ("brass sleeves rear", 2))}
+    now, bought = with_changes(loaded, catalogue, chosen)
+    shown = replace(alone, changed=differences(loaded, now), bought=bought, currency="EUR")
+    table = words(shown).changes
+    light, sleeves, total = table.rows
+    assert light == ("Clear formed body instead of the hard one", f"{MINUS}380", "64")
+    assert sleeves[0] == "2 × Brass sleeves on the rear axle tubes"
+    assert sleeves[2] == "34"
+    gained = whole(now.truck).mass - whole(loaded.truck).mass
+    assert total == ("in all", signed(1e3 * gained, 0), "98")
+    assert "as the plan counts them" in table.notes[0]
 
 
 def test_changes_are_listed_with_grams_and_money(facts):
@@ -206,7 +276,9 @@ def test_changes_are_listed_with_grams_and_money(facts):
     gained = whole(facts.now.truck).mass - whole(facts.before.truck).mass
     assert table["in all"][2] == signed(1e3 * gained, 0)
     assert table["in all"][3] == signed(15.5 - 12 - 10 - 21, 2)
-    assert words(facts).changes.notes[0].startswith("Parts put on 15.50, taken off 43 EUR")
+    said = " ".join(words(facts).changes.notes)
+    assert "prices of parts in the two files, put on 15.50, taken off 43 EUR" in said
+    assert "springs, settings, work" in said
 
 
 def test_long_lists_are_summed_up_with_nothing_lost(facts):

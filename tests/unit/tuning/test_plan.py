@@ -7,7 +7,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from crossfall.statics.compliant import tips
+from crossfall.answers.tips import tip_angles, tip_pairs, weakest
 from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck
@@ -15,14 +15,16 @@ from crossfall.truck.ride import axle_loads
 from crossfall.tuning.apply import apply, objections
 from crossfall.tuning.battery import run_time
 from crossfall.tuning.changes import Catalogue, beside, read_changes
+from crossfall.tuning.corners import WORTH_SAYING, truck_at
 from crossfall.tuning.directions import NUMERICAL
 from crossfall.tuning.limits import Limits, breaches
 from crossfall.tuning.linear import Bounds
 from crossfall.tuning.menu import is_setup, menu, only_softens
-from crossfall.tuning.plan import Aim, Choice, Plan, Settings, plan
+from crossfall.tuning.plan import Aim, Choice, Plan, Settings, aim_at, plan
 from random_catalogues import random_catalogue
 
-SIDES = Aim("side", (np.pi / 2, 3 * np.pi / 2))
+SIDES = aim_at("side")
+ROCK = 0.9  # bramble's first surface
 FEW = (
     "light body",
     "clear roof",
@@ -71,7 +73,7 @@ def test_all_listed_is_the_best_of_all_sets(bramble: Loaded, few: Catalogue) -> 
         chosen = {i: 1 for i in range(len(FEW)) if number >> i & 1}
         if sum(few.changes[i].price for i in chosen) <= 100.0 and not objections(few, chosen):
             trucks.append(build(apply(bramble.spec, few, chosen), bramble.folder)[0])
-    best = tips(trucks, np.array(SIDES.headings)).tip.min(axis=1).max()
+    best = tip_angles(trucks, SIDES.headings, ROCK).free.min(axis=1).max()
     assert found.scored == len(trucks)
     assert found.best.value == pytest.approx(best, abs=NUMERICAL)
 
@@ -138,9 +140,9 @@ def test_bounds_are_kept_by_every_choice(bramble: Loaded, catalogue: Catalogue) 
         runs = run_time(truck, spec, bramble.spec.battery)
         assert runs is not None
         assert runs.minutes >= 20 - 1e-9
-        assert choice.value == pytest.approx(
-            tips(truck, np.array(SIDES.headings)).tip.min(), abs=1e-9
-        )
+        told = tip_angles(truck, SIDES.headings, ROCK)
+        assert choice.value == pytest.approx(told.free.min(), abs=1e-9)
+        np.testing.assert_array_equal(choice.slides, told.slides)
 
 
 def test_front_rises_with_money(bramble: Loaded, catalogue: Catalogue) -> None:
@@ -187,6 +189,65 @@ def test_a_broken_limit_is_mended(bramble: Loaded, few: Catalogue) -> None:
     assert found.best is not None
     assert found.best.breaches == ()
     assert found.best.picks != ()
+
+
+def test_weakest_of_all_is_searched_for(bramble: Loaded, few: Catalogue) -> None:
+    """What is proposed, runners-up and front stand as far as their own weakest heading lets them,
+    and no set that was scored could stand further."""
+    found = plan(bramble, few, aim_at("worst"), Bounds(budget=60.0), Settings(listed=0, scored=8))
+    every = [found.now, *choices(found)]
+    trucks = [truck_of(bramble, few, c) for c in every]
+    _, angles = weakest(trucks, ROCK)
+    np.testing.assert_allclose([c.value for c in every], angles, atol=1e-9)
+    there = tip_pairs(trucks, [c.headings[0] for c in every], ROCK).free
+    np.testing.assert_allclose([c.angles[0] for c in every], there, atol=1e-9)
+    assert found.best is not None
+    assert found.best.value >= max(c.value for c in every)
+    assert found.best.value > found.now.value + np.radians(3)
+
+
+def test_target_for_the_weakest_heading_is_really_reached(bramble: Loaded, few: Catalogue) -> None:
+    """The headings the rounds look at only bound it from above; a set that falls short is none."""
+    target = np.radians(34.0)
+    aim = aim_at("worst", target)
+    found = plan(bramble, few, aim, Bounds(), Settings(listed=0, scored=8))
+    assert found.best is not None
+    value = weakest([truck_of(bramble, few, found.best)], ROCK)[1][0]
+    assert value >= target - NUMERICAL
+    assert found.best.price > 0.0
+
+
+def test_asked_on_the_surface_named_and_against_a_rail(bramble: Loaded, few: Catalogue) -> None:
+    asked = (bramble, few, SIDES, Bounds(budget=20.0), Settings(listed=0, scored=5))
+    wet = plan(*asked, surface="wet rock")
+    assert wet.now.slides.all()
+    rail = plan(*asked, surface="wet rock", hold="rail")
+    assert not rail.now.slides.any()
+    told = tip_angles(bramble.truck, SIDES.headings, 0.6, "rail").free.min()
+    assert wet.now.value == pytest.approx(told, abs=1e-9)
+    assert rail.now.value == pytest.approx(told, abs=1e-9)
+
+
+def test_a_runner_up_that_is_better_elsewhere_is_told(bramble: Loaded, few: Catalogue) -> None:
+    """Every choice at the ends of grip and of the tyres' give, and who comes before the best."""
+    found = plan(bramble, few, SIDES, Bounds(budget=100.0))
+    assert found.best is not None
+    shown = (found.now, found.best, *found.runners)
+    for corner, at in enumerate(found.corners):
+        grip = {"grip low": 0.75, "grip high": 1.05}.get(at.kind, ROCK)
+        trucks = [truck_at(at, truck_of(bramble, few, c)) for c in shown]
+        held, railed = (
+            tip_angles(trucks, SIDES.headings, grip, hold).free for hold in ("brakes", "rail")
+        )
+        tips = np.where([c.slides for c in shown], railed, held).min(axis=1)
+        np.testing.assert_allclose([c.there[corner] for c in shown], tips, atol=1e-9)
+        ahead = [
+            (corner, k)
+            for k, r in enumerate(found.runners)
+            if r.value < found.best.value - WORTH_SAYING
+            and r.there[corner] > found.best.there[corner] + WORTH_SAYING
+        ]
+        assert [o for o in found.overtaken if o[0] == corner] == ahead
 
 
 def test_same_question_same_answer(bramble: Loaded, few: Catalogue) -> None:

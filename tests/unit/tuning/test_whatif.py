@@ -9,21 +9,23 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from crossfall.answers.tips import tip_angles, tip_pairs, weakest
 from crossfall.statics import rigid
-from crossfall.statics.compliant import tips
 from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.edits import set_values
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import Truck
+from crossfall.truck.model import TANGENTIAL_RATIO, Truck
 from crossfall.truck.problems import InputError
 from crossfall.tuning.apply import apply
 from crossfall.tuning.battery import CELL, run_time
 from crossfall.tuning.changes import Catalogue, beside, read_changes
-from crossfall.tuning.directions import DIRECTIONS, ROUND, difference_sd, doubt
+from crossfall.tuning.corners import WORTH_SAYING, Corner, corners, truck_at, turns
+from crossfall.tuning.directions import DIRECTIONS, difference_sd, doubt
 from crossfall.tuning.effects import effects, turning_circle
 from crossfall.tuning.limits import breaches, read_limits
 from crossfall.tuning.packs import packs
 from crossfall.tuning.whatif import Outcome, Ranking, what_if
+from crossfall.tuning.whatif_words import words
 from support import make_truck
 
 SIDE, CLIMB, DESCENT, WORST = range(4)
@@ -52,20 +54,25 @@ def of(ranking: Ranking, catalogue: Catalogue, name: str) -> Outcome:
 # Gains
 
 
-@pytest.mark.parametrize("name", ["clear roof", "droop limits", "front rings", "front strips"])
+def builds(bramble: Loaded, catalogue: Catalogue, outcome: Outcome) -> list[Truck]:
+    """The truck without a change and with it, each by itself, on top of what it requires."""
+    first = dict.fromkeys(outcome.on_top_of, 1)
+    pair = [first, first | {outcome.change: outcome.many}]
+    return [build(apply(bramble.spec, catalogue, c), bramble.folder)[0] for c in pair]
+
+
+@pytest.mark.parametrize("name", ["clear roof", "droop limits", "front strips"])
 def test_gain_is_that_of_the_two_trucks(
     bramble: Loaded, catalogue: Catalogue, ranking: Ranking, name: str
 ) -> None:
-    """Each truck by itself, on top of what the change requires."""
     outcome = of(ranking, catalogue, name)
-    first = dict.fromkeys(outcome.on_top_of, 1)
-    pair = [first, first | {outcome.change: outcome.many}]
-    before, after = (
-        tips(build(apply(bramble.spec, catalogue, c), bramble.folder)[0], ROUND).tip for c in pair
-    )
-    for d, members in enumerate(((2, 6), (0,), (4,), range(8))):
-        gain = after[list(members)].min() - before[list(members)].min()
-        assert outcome.gain[d] == pytest.approx(gain, abs=1e-9)
+    found = tip_angles(builds(bramble, catalogue, outcome), rigid.QUARTERS, 0.9)
+    assert found.slides[:, [0, 2]].all()  # at 42 deg: what is compared is against a rail
+    gains = found.free[1] - found.free[0]
+    sides = found.free[:, [1, 3]].min(axis=1)
+    assert outcome.gain[SIDE] == pytest.approx(sides[1] - sides[0], abs=1e-9)
+    assert outcome.gain[CLIMB] == pytest.approx(gains[0], abs=1e-9)
+    assert outcome.gain[DESCENT] == pytest.approx(gains[2], abs=1e-9)
     grams = abs(outcome.side.mass) * 10
     if grams > 0.1:
         np.testing.assert_allclose(outcome.per_100g * grams, outcome.gain)
@@ -73,6 +80,141 @@ def test_gain_is_that_of_the_two_trucks(
         np.testing.assert_allclose(outcome.per_money * outcome.price, outcome.gain)
     else:
         assert np.isnan(outcome.per_money).all()
+
+
+def test_base_is_the_one_answer(bramble: Loaded, ranking: Ranking) -> None:
+    """To 1e-9 rad on the very heading, however many builds were answered with it."""
+    found = tip_angles(bramble.truck, ranking.now_heading, ranking.grip.likely)
+    np.testing.assert_allclose(ranking.now, found.free, atol=1e-9)
+    np.testing.assert_array_equal(ranking.now_slides, found.slides)
+    heading, angle = weakest([bramble.truck], ranking.grip.likely)
+    assert ranking.now[WORST] == pytest.approx(angle[0], abs=1e-9)
+    assert ranking.now_heading[WORST] == pytest.approx(heading[0], abs=1e-9)
+
+
+def test_worst_of_a_changed_truck_is_its_own_weakest_heading(
+    bramble: Loaded, catalogue: Catalogue, ranking: Ranking
+) -> None:
+    """Searched for near the valleys of the truck as it is, and all round: the same within the
+    0.05 deg to which either search is good."""
+    for name in ("long hubs", "front bar"):
+        outcome = of(ranking, catalogue, name)
+        _, after = builds(bramble, catalogue, outcome)
+        assert outcome.angle[WORST] == pytest.approx(weakest([after], 0.9)[1][0], abs=radians(0.05))
+
+
+def test_everything_is_asked_on_the_surface_named(
+    bramble: Loaded, catalogue: Catalogue, tmp_path: Path
+) -> None:
+    """A side slope on wet rock ends in a slide; against a rail nothing does."""
+    few = Catalogue((catalogue["tray lower"],), "", catalogue.source)
+    wet = what_if(bramble, few, "side", surface="wet rock")
+    assert wet.now_slides.tolist()[:3] == [True] * 3
+    asked = tip_angles(bramble.truck, wet.now_heading[:3], 0.6, "rail").free
+    np.testing.assert_allclose(wet.now[:3], asked, atol=1e-9)
+    rail = what_if(bramble, few, "side", surface="wet rock", hold="rail")
+    assert not rail.now_slides.any()
+    np.testing.assert_allclose(rail.now[:3], asked, atol=1e-9)
+    with pytest.raises(InputError, match="no surface 'ice'"):
+        what_if(bramble, few, "side", surface="ice")
+
+
+# What turns with grip and tyres
+
+
+def test_gains_at_the_corners_are_those_of_the_trucks_there(
+    bramble: Loaded, catalogue: Catalogue, ranking: Ranking
+) -> None:
+    """Least and most grip, and tyres that give most and least along the ground: the side slope."""
+    outcome = of(ranking, catalogue, "firm foams")
+    heading = [float(ranking.now_heading[SIDE]), float(outcome.heading[SIDE])]
+    pair = builds(bramble, catalogue, outcome)
+    asked = {"grip low": (0.75, 0.6), "grip high": (1.05, 0.6)}
+    asked |= {"tyres soft": (0.9, TANGENTIAL_RATIO[0]), "tyres stiff": (0.9, TANGENTIAL_RATIO[2])}
+    assert [c.kind for c in ranking.corners] == list(asked)
+    for row, (grip, ratio) in zip(outcome.corners, asked.values(), strict=True):
+        found = tip_pairs([with_ratio(t, ratio) for t in pair], heading, grip).free
+        assert row[SIDE] == pytest.approx(found[1] - found[0], abs=1e-9)
+    assert np.isnan(outcome.corners[:, WORST]).all()  # asked only where it is the aim
+
+
+def with_ratio(truck: Truck, ratio: float) -> Truck:
+    front, rear = (
+        replace(
+            a,
+            tyre=replace(
+                a.tyre, lateral=ratio * a.tyre.stiffness, longitudinal=ratio * a.tyre.stiffness
+            ),
+        )
+        for a in truck.axles
+    )
+    return replace(truck, front=front, rear=rear)
+
+
+def test_measured_tyres_and_exact_grip_leave_nothing_to_turn(bramble: Loaded) -> None:
+    keys = [f"both.tyre.{kind}_n_per_mm" for kind in ("lateral", "longitudinal")]
+    spec = set_values(bramble.spec, dict.fromkeys(keys, 3.0))
+    measured, grip = build(spec, bramble.folder)[0], bramble.truck.grips[0]
+    assert [c.kind for c in corners(grip, measured)] == ["grip low", "grip high"]
+    exact = replace(grip, low=grip.likely, high=grip.likely)
+    assert corners(exact, measured) == ()
+    half = build(set_values(bramble.spec, {"front.tyre.lateral_n_per_mm": 3.0}), bramble.folder)[0]
+    (soft, _) = corners(exact, half)
+    tyre = truck_at(soft, half).front.tyre
+    assert tyre.lateral == half.front.tyre.lateral
+    assert tyre.longitudinal == pytest.approx(0.3 * tyre.stiffness)
+
+
+def test_a_sign_that_turns_is_told(catalogue: Catalogue, ranking: Ranking) -> None:
+    """By more than a hair, there and here."""
+    here = np.radians([0.3, 0.3, -0.2, 0.02])
+    there = np.radians([[0.1, -0.02, 0.1, -0.2], [0.4, 0.2, np.nan, -0.3]])
+    assert turns(here, there).tolist() == [False, False, True, False]
+    assert turns(here, np.empty((0, 4))).tolist() == [False] * 4
+    places = (Corner("grip low", "at the lowest grip, 0.7"), ranking.corners[1])
+    outcome = replace(
+        ranking.outcomes[0], gain=here, corners=there, turns=turns(here, there), overtaken=((1, 2),)
+    )
+    said = words(outcome, SIDE, places, [c.name for c in catalogue.changes])
+    assert (
+        "on the descent it may help or cost: −0.20° as assumed, +0.10° at the lowest grip, 0.7"
+        in said
+    )
+    name = catalogue.changes[2].name
+    assert f"{places[1].words}, '{name}' comes before it" in said
+
+
+def test_what_overtakes_is_surely_behind_here_and_before_it_there(ranking: Ranking) -> None:
+    by_change = {o.change: o for o in ranking.outcomes}
+    pairs = [(o, c, by_change[j]) for o in ranking.outcomes for c, j in o.overtaken]
+    assert pairs
+    for own, corner, other in pairs:
+        assert own.place < other.place
+        assert own.gain[SIDE] > other.gain[SIDE] + WORTH_SAYING
+        assert own.corners[corner, SIDE] < other.corners[corner, SIDE] - WORTH_SAYING
+        assert own.places[corner] > other.places[corner]
+
+
+def test_where_only_one_of_two_slides_first_both_stand_against_a_rail(
+    bramble: Loaded, tmp_path: Path
+) -> None:
+    """Tyres of more grip: without them a side slope ends in a slide, with them in a tip."""
+    path = tmp_path / "c.toml"
+    path.write_text(
+        'format = 1\ntruck = "bramble"\n[[change]]\nname = "a"\nlabel = "a"\n'
+        "set = { 'grip.wet rock.likely' = 0.74 }\n",
+        encoding="utf-8",
+    )
+    (outcome,) = what_if(bramble, read_changes(path), "side", surface="wet rock").outcomes
+    assert outcome.slid[SIDE]
+    assert not outcome.slides[SIDE]
+    ends = [tip_angles(bramble.truck, rigid.QUARTERS[[1, 3]], mu, "rail") for mu in (0.6, 0.74)]
+    gain = ends[1].free.min() - ends[0].free.min()
+    assert outcome.gain[SIDE] == pytest.approx(gain, abs=1e-9)
+    assert "no longer slides first on the side slope: compared against a rail" in outcome.words
+
+
+# Rank
 
 
 def test_every_change_is_ranked_once_and_in_order(catalogue: Catalogue, ranking: Ranking) -> None:
@@ -129,9 +271,9 @@ def test_doubt_is_that_of_drawn_trucks(bramble: Loaded) -> None:
 
 
 def test_words_name_what_is_won_and_lost(catalogue: Catalogue, ranking: Ranking) -> None:
-    words = of(ranking, catalogue, "brass front cover").words
-    assert words.startswith("helps the climb +")
-    assert "costs the descent -" in words
+    said = of(ranking, catalogue, "brass front cover").words
+    assert said.startswith("helps the climb +")
+    assert "costs the descent −" in said
     assert of(ranking, catalogue, "clear roof").words == ""
 
 

@@ -1,0 +1,101 @@
+"""What is known least: the ends of the range of grip, and of how tyres give along the ground.
+
+What a change does is worked out at every one of them, so that a change whose sign turns in between
+can be told from one that does not.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+
+from crossfall.answers.conditions import Hold
+from crossfall.truck.model import Array, Grip, Truck, UncertainInput
+from crossfall.truck.uncertain import varied
+from crossfall.tuning.directions import DIRECTIONS, Angles, Direction, Flags, again
+
+WORTH_SAYING = np.radians(0.05)  # what no tuner would notice needs no words
+ALONG = (".tyre.lateral", ".tyre.longitudinal")
+
+Kind = Literal["grip low", "grip high", "tyres soft", "tyres stiff"]
+
+
+@dataclass(frozen=True)
+class Corner:
+    """One end of a range. words: where it is, for a sentence: 'at the lowest grip, 0.75'."""
+
+    kind: Kind
+    words: str
+
+
+def corners(grip: Grip, truck: Truck) -> tuple[Corner, ...]:
+    """Both ends of the grip, unless it is exact; and of the tyres' stiffness along the ground,
+    where that is assumed and not measured."""
+    found: list[Corner] = []
+    if grip.high > grip.low:
+        found += [
+            Corner("grip low", f"at the lowest grip, {grip.low:g}"),
+            Corner("grip high", f"at the highest grip, {grip.high:g}"),
+        ]
+    if _assumed(truck):
+        found += [
+            Corner("tyres soft", "if the tyres give more along the ground than assumed"),
+            Corner("tyres stiff", "if the tyres give less along the ground than assumed"),
+        ]
+    return tuple(found)
+
+
+def _assumed(truck: Truck) -> dict[int, UncertainInput]:
+    """The uncertain inputs, by number, that are tyre stiffnesses nobody measured."""
+    return {
+        i: one
+        for i, one in enumerate(truck.uncertain)
+        if one.basis == "assumed" and all(f.endswith(ALONG) for f in one.fields)
+    }
+
+
+def grip_at(corner: Corner, grip: Grip) -> float:
+    """The friction coefficient there."""
+    return {"grip low": grip.low, "grip high": grip.high}.get(corner.kind, grip.likely)
+
+
+def truck_at(corner: Corner, truck: Truck) -> Truck:
+    """The truck with its tyres as they are there; the very same one where that is no matter."""
+    if corner.kind not in ("tyres soft", "tyres stiff"):
+        return truck
+    soft = corner.kind == "tyres soft"
+    return varied(truck, {i: u.low if soft else u.high for i, u in _assumed(truck).items()})
+
+
+def at_corners(
+    builds: Sequence[tuple[Truck, Grip]],
+    found: Angles,
+    hold: Hold,
+    where: Sequence[Corner],
+    wanted: Sequence[Direction],
+) -> Array:
+    """(c, n, 4) rad, the angles of all builds at every corner; nan in directions not wanted."""
+    out = np.full((len(where), len(builds), len(DIRECTIONS)), np.nan)
+    which = [DIRECTIONS.index(name) for name in wanted]
+    many = [truck_at(corner, truck) for corner in where for truck, _ in builds]
+    grips = [grip_at(corner, grip) for corner in where for _, grip in builds]
+    if many:
+        heading, angle, slides = (
+            np.tile(v, (len(where), 1)) for v in (found.heading, found.angle, found.slides)
+        )
+        tips = again(many, Angles(heading, angle, slides), grips, hold, which)
+        out[:, :, which] = tips.reshape(len(where), len(builds), len(which))
+    return out
+
+
+def turns(gain: Array, there: Array) -> Flags:
+    """Whether a gain (...,) has the other sign at some corner (c, ...), by more than a hair."""
+    with np.errstate(invalid="ignore"):
+        most = np.fmax.reduce(there, axis=0, initial=-np.inf)
+        least = np.fmin.reduce(there, axis=0, initial=np.inf)
+        up, down = np.fmax(most, gain), np.fmin(least, gain)
+        flags: Flags = (up > WORTH_SAYING) & (down < -WORTH_SAYING)
+    return flags

@@ -1,0 +1,83 @@
+"""What a tuner should know about one change, in a sentence."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from crossfall.truck.model import Array
+from crossfall.tuning.corners import WORTH_SAYING, Corner
+from crossfall.tuning.directions import DIRECTIONS, NUMERICAL, SURE
+
+if TYPE_CHECKING:
+    from crossfall.tuning.whatif import Outcome
+
+PLACES = {
+    "side": "the side slope",
+    "climb": "the climb",
+    "descent": "the descent",
+    "worst": "the weakest heading",
+}
+
+
+def words(o: Outcome, aim: int, corners: Sequence[Corner], names: Sequence[str]) -> str:
+    """What it trades, where its sign or place turns, and where it slides first; "" for nothing."""
+    shown = [d for d, name in enumerate(DIRECTIONS) if name != "worst" or d == aim]
+    said = [
+        _trade(o),
+        *(_turn(o, d, corners) for d in shown if o.turns[d]),
+        _order(o, corners, names),
+    ]
+    said += [_slide(o, d) for d in shown if o.slides[d] != o.slid[d]]
+    return "; ".join(s for s in said if s)
+
+
+def _trade(o: Outcome) -> str:
+    """Where a change helps one direction and hurts another, beyond doubt."""
+    least = np.maximum(SURE * o.gain_sd + NUMERICAL, WORTH_SAYING)
+    named = list(zip(DIRECTIONS[:3], o.gain[:3], least[:3], strict=True))
+    up = [f"{PLACES[d]} {degrees(g)}" for d, g, sure in named if g > sure]
+    down = [f"{PLACES[d]} {degrees(g)}" for d, g, sure in named if g < -sure]
+    if not up or not down:
+        return ""
+    return f"helps {' and '.join(up)}; costs {' and '.join(down)}"
+
+
+def _turn(o: Outcome, d: int, corners: Sequence[Corner]) -> str:
+    """Where the sign of the gain is another one."""
+    own, there = o.gain[d], o.corners[:, d]
+    worst = int(np.nanargmin(there) if own > 0 else np.nanargmax(there))
+    first = f"on {PLACES[DIRECTIONS[d]]} it may help or cost: {degrees(own)}"
+    return f"{first} as assumed, {degrees(there[worst])} {corners[worst].words}"
+
+
+def _order(o: Outcome, corners: Sequence[Corner], names: Sequence[str]) -> str:
+    """What comes before it somewhere in the range, though surely after it as assumed."""
+    found: dict[int, list[str]] = {}
+    for corner, change in o.overtaken:
+        found.setdefault(corner, []).append(f"'{names[change]}'")
+    return "; ".join(
+        f"{corners[corner].words}, {listed(them)} come{'s' if len(them) == 1 else ''} before it"
+        for corner, them in found.items()
+    )
+
+
+def _slide(o: Outcome, d: int) -> str:
+    place = PLACES[DIRECTIONS[d]]
+    if o.slides[d]:
+        return f"with it the truck slides first on {place}: compared against a rail"
+    return f"with it the truck no longer slides first on {place}: compared against a rail"
+
+
+def listed(them: Sequence[str], most: int = 2) -> str:
+    """The first ones, and how many more."""
+    if len(them) <= most:
+        return " and ".join(them)
+    return f"{', '.join(them[:most])} and {len(them) - most} more"
+
+
+def degrees(angle: float | Array) -> str:
+    """Signed, two decimals."""
+    return f"{np.degrees(angle):+.2f}°".replace("-", "\N{MINUS SIGN}")
