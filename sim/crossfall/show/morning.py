@@ -56,8 +56,8 @@ def figures(morning: Morning) -> list[Figure]:
     drawn = []
     for wanted in morning.scenario.spec.map:
         drawn += draw_map(morning.columns, wanted)
-    if "outside_window_deg" in morning.columns:
-        apart = numbers(morning.columns, "outside_window_deg")
+    if "trial_less_compliant_deg" in morning.columns:
+        apart = numbers(morning.columns, "trial_less_compliant_deg")
         if np.isfinite(apart).sum() > 1:
             drawn.append(draw_agreement(morning.columns))
     return drawn
@@ -131,25 +131,23 @@ def draw_fates(columns: Columns, wanted: MapSpec) -> list[Figure]:
 
 @styled
 def draw_agreement(columns: Columns) -> Figure:
-    """Every trial against the window of the compliant answer, and how far outside it lies."""
-    low, high, trial, apart = (
-        numbers(columns, name)
-        for name in ("compliant_low_deg", "compliant_high_deg", "tip_deg", "outside_window_deg")
-    )
-    both = np.isfinite(low) & np.isfinite(high) & np.isfinite(trial)
-    low, high, trial, apart = low[both], high[both], trial[both], apart[both]
+    """Every trial against the compliant answer in the same conditions, and how far above it is."""
+    names = ("compliant_deg", "tip_deg", "tip_low_deg", "tip_high_deg")
+    static, trial, low, high = (numbers(columns, name) for name in names)
+    both = np.isfinite(static) & np.isfinite(trial)
+    static, trial, low, high = static[both], trial[both], low[both], high[both]
     made = figure(WIDTH, 84.0)
     left = axes_at(made, 18.0, 14.0, 58.0, 52.0)
-    ends = [float(min(low.min(), trial.min())) - 1, float(max(high.max(), trial.max())) + 1]
+    ends = [float(min(static.min(), trial.min())) - 1, float(max(static.max(), trial.max())) + 1]
     left.plot(ends, ends, color=LIGHT.faint, lw=0.8)
-    left.hlines(trial, low, high, color=LIGHT.compliant, lw=0.8, alpha=0.6)
-    left.plot((low + high) / 2, trial, "o", ms=1.6, mfc=LIGHT.trial, mec="none")
-    left.set(xlim=ends, ylim=ends, xlabel="compliant answer, window, deg", ylabel="trial, deg")
+    left.vlines(static, low, high, color=LIGHT.trial, lw=0.8, alpha=0.6)
+    left.plot(static, trial, "o", ms=1.6, mfc=LIGHT.trial, mec="none")
+    left.set(xlim=ends, ylim=ends, xlabel="compliant answer, deg", ylabel="trial, deg")
     right = axes_at(made, 100.0, 14.0, WIDTH - 108.0, 52.0)
-    right.hist(apart, bins=41, color=LIGHT.compliant)
-    right.set(xlabel="trial outside the window by, deg", ylabel="trials")
+    right.hist(trial - static, bins=41, color=LIGHT.compliant)
+    right.set(xlabel="trial less compliant, deg", ylabel="trials")
     right.yaxis.set_major_locator(MaxNLocator(integer=True))
-    title(made, "Do trial and statics agree?", "bars: between the two friction closures")
+    title(made, "Do trial and statics agree?", "at the same grip; bars: the trial's 95 % interval")
     return made
 
 
@@ -187,11 +185,11 @@ def _by_heading(columns: Columns, wanted: MapSpec) -> list[tuple[str, Any]]:
     good = np.array([c is None for c in columns["cause"]], bool)
     if "heading_deg" in (wanted.x, wanted.y) or "heading_deg" not in columns:
         return [("", good)]
-    from crossfall.compare import case_name
+    from crossfall.answers.conditions import case_name
 
     headings = numbers(columns, "heading_deg")
     return [
-        (f"{h:g}°, {case_name(math.radians(h))}", good & (headings == h))
+        (f"{h:g}°, {case_name(h)}", good & (headings == h))
         for h in np.unique(headings)
     ]
 

@@ -1,8 +1,8 @@
 """The methods a scenario can ask for, as trials of a batch (see `task`).
 
 common: {"spec": JSON text of the truck file's values, "fixed": overrides and conditions, "surface":
-name or None, "tolerances": bool, "headings_deg": those tried on every build, or empty, "folder":
-where its meshes lie}; payload: the point of the design, heading_deg and the seed. Every row says
+name or None, "hold": what holds the wheels, "tolerances": bool, "headings_deg": those tried on
+every build, or empty, "folder": where its meshes lie}; payload: the point of the design, heading_deg and the seed. Every row says
 what the build weighs besides the answer, so that a map can be drawn over CG height or front share
 as well as over what was varied.
 """
@@ -18,6 +18,7 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
+from crossfall.answers.conditions import Hold
 from crossfall.statics import rigid
 from crossfall.truck.assemble import with_masses, with_shifts
 from crossfall.truck.build import build
@@ -27,8 +28,7 @@ from crossfall.truck.model import Truck
 from crossfall.truck.schema import TruckSpec
 
 if TYPE_CHECKING:
-    from crossfall.statics.compliant import CompliantTips
-    from crossfall.statics.window import Window
+    from crossfall.answers.tips import TipAngles
     from crossfall.study.slopes import Crossing
 
 Row = dict[str, Any]
@@ -43,7 +43,7 @@ class NoAnswer(Exception):
 def warm_up(common: Mapping[str, Any]) -> None:
     """Import what the method needs before the first trial's clock starts."""
     if common.get("method") != "closed form":
-        from crossfall.statics import window  # noqa: F401
+        from crossfall.answers import tips  # noqa: F401
     if common.get("method") == "tilt trial":
         from crossfall.trials import tilt  # noqa: F401
     if common.get("method") in ("slope trial", "critical slope"):
@@ -61,62 +61,73 @@ def closed_form(common: Mapping[str, Any], payload: Row) -> list[Row]:
 
 
 def compliant(common: Mapping[str, Any], payload: Row) -> list[Row]:
-    """The tip angle on springs and tyres, with one friction closure throughout (uniform)."""
-    from crossfall.statics.compliant import REASONS
-
-    truck = truck_of(common, payload)
-    asked = conditions(common, payload)
-    found, i = _compliant_tips(common, payload)
-    tip = float(found.tip[i])
-    if math.isnan(tip):
-        raise NoAnswer("the equilibrium could not be followed to a tip")
-    heading = [asked["heading"]]
-    edge = rigid.EDGES[int(rigid.tip_edge(truck, heading)[0])]
-    grip = grip_of(truck, common, asked)
-    return [
-        {
-            **about(truck),
-            **_answer(tip, edge, grip, asked["slope"]),
-            "rigid_deg": math.degrees(float(rigid.tip_angle(truck, heading)[0])),
-            "first_lift_deg": _degrees(float(found.first_lift[i])),
-            "first_snap_deg": _degrees(float(found.first_snap[i])),
-            "reason": REASONS[int(found.reason[i])],
-        }
-    ]
+    """The tip angle on springs and tyres at the surface's grip, as `answers.tips` gives it."""
+    return [{**about(truck_of(common, payload)), **_statics(common, payload)}]
 
 
 def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
-    """One virtual trial on the table, and the compliant answers beside it.
+    """One virtual trial on the table, and the compliant answer in the same conditions beside it.
 
-    outside_window_deg: how far the trial lies outside what the two friction closures allow.
+    tip_deg and first_lift_deg are the trial's; trial_less_compliant_deg: how far it lies above the
+    statics' tip.
     """
     from crossfall.trials.tilt import tilt_trial as run_trial
 
     truck = truck_of(common, payload)
     asked = conditions(common, payload)
-    headings, i = _stack(common, payload)
-    static = _window(_build_key(common, payload), headings)
-    expected, low, high = (float(v[i]) for v in (static.uniform.tip, static.low, static.high))
-    near = None if math.isnan(expected) else expected
-    trial = run_trial(truck, asked["heading"], near=near, grip=asked["grip"] or 5.0)
+    static = _statics(common, payload)
+    trial = run_trial(
+        truck,
+        asked["heading"],
+        near=math.radians(static["tip_deg"]),
+        grip=static["grip"],
+        rail=static["hold"] == "rail",
+    )
     if trial.outcome == "tips" and not math.isfinite(trial.tip):
         raise NoAnswer("the truck left the table in no orderly way")
+    tip, compliant_deg = _degrees(trial.tip), static["compliant_deg"]
+    both = tip is not None and compliant_deg is not None
     return [
         {
             **about(truck),
+            **static,
             "outcome": trial.outcome,
-            "tip_deg": _degrees(trial.tip),
+            "tip_deg": tip,
             "tip_low_deg": _degrees(trial.tip_ci[0]),
             "tip_high_deg": _degrees(trial.tip_ci[1]),
             "first_lift_deg": _degrees(trial.first_lift),
-            "slide_deg": _degrees(trial.slide),
-            "rigid_deg": math.degrees(float(rigid.tip_angle(truck, [asked["heading"]])[0])),
-            "compliant_deg": _degrees(expected),
-            "compliant_low_deg": _degrees(low),
-            "compliant_high_deg": _degrees(high),
-            "outside_window_deg": _degrees(trial.tip - float(np.clip(trial.tip, low, high))),
+            "trial_slide_deg": _degrees(trial.slide),
+            "trial_engine": trial.engine,
+            "trial_less_compliant_deg": tip - compliant_deg if both else None,
         }
     ]
+
+
+def _statics(common: Mapping[str, Any], payload: Row) -> Row:
+    """The conditions and the answer under the keys of `answers.keys`; tip_deg is always a number:
+    what it does against a rail where it slides first."""
+    truck = truck_of(common, payload)
+    asked = conditions(common, payload)
+    headings, i = _stack(common, payload)
+    hold = common.get("hold", "brakes")
+    mu = grip_of(truck, common, asked)
+    found = _stacked(_build_key(common, payload), headings, mu, hold)
+    if math.isnan(found.free[i]):
+        raise NoAnswer("the equilibrium could not be followed to a tip")
+    heading, free = [asked["heading"]], float(found.free[i])
+    edge = rigid.EDGES[int(rigid.tip_edge(truck, heading)[0])]
+    slides = bool(found.slides[i])
+    return {
+        **_answer(free, edge, None if hold == "rail" else mu, asked["slope"]),
+        "grip": mu,
+        "hold": hold,
+        "rigid_deg": math.degrees(float(rigid.tip_angle(truck, heading)[0])),
+        "compliant_deg": _degrees(float(found.tip[i])),
+        "rail_deg": math.degrees(free) if slides or hold == "rail" else None,
+        "goes_at_deg": _degrees(float(found.goes[i])),
+        "first_lift_deg": _degrees(float(found.first_lift[i])),
+        "first_snap_deg": _degrees(float(found.first_snap[i])),
+    }
 
 
 def slope_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
@@ -159,8 +170,7 @@ def critical_slope(common: Mapping[str, Any], payload: Row) -> list[Row]:
             "rolled_over": study.outcomes.count("rolled over"),
             "slid": study.outcomes.count("slid"),
             "stuck": study.outcomes.count("stuck"),
-            "compliant_low_deg": math.degrees(study.window[0]),
-            "compliant_high_deg": math.degrees(study.window[1]),
+            "compliant_deg": math.degrees(study.compliant),
             "dynamic_allowance_deg": _degrees(study.allowance),
         }
     ]
@@ -207,14 +217,13 @@ def conditions(common: Mapping[str, Any], payload: Row) -> dict[str, Any]:
     }
 
 
-def grip_of(truck: Truck, common: Mapping[str, Any], asked: Mapping[str, Any]) -> float | None:
-    """The friction coefficient: as asked, else the likely one of the surface, else of the first."""
+def grip_of(truck: Truck, common: Mapping[str, Any], asked: Mapping[str, Any]) -> float:
+    """The friction coefficient: as asked, else the likely one of the surface, or of the first."""
+    from crossfall.answers.conditions import choose_grip
+
     if asked["grip"] is not None:
         return float(asked["grip"])
-    for grip in truck.grips:
-        if common.get("surface") in (None, grip.surface):
-            return grip.likely
-    return None
+    return choose_grip(truck, common.get("surface")).likely
 
 
 def drawn(truck: Truck, seed: int) -> Truck:
@@ -298,21 +307,8 @@ def _stack(common: Mapping[str, Any], payload: Row) -> tuple[tuple[float, ...], 
     return headings, headings.index(heading)
 
 
-def _compliant_tips(common: Mapping[str, Any], payload: Row) -> tuple[CompliantTips, int]:
-    """The compliant answers of this trial's build, and which of them is on its heading."""
-    headings, i = _stack(common, payload)
-    return _stacked(_build_key(common, payload), headings), i
-
-
 @lru_cache(maxsize=2)
-def _stacked(key: Any, headings_deg: tuple[float, ...]) -> CompliantTips:
-    from crossfall.statics.compliant import tips
+def _stacked(key: Any, headings_deg: tuple[float, ...], mu: float, hold: Hold) -> TipAngles:
+    from crossfall.answers.tips import tip_angles
 
-    return tips(_built(*key), np.radians(headings_deg))
-
-
-@lru_cache(maxsize=2)
-def _window(key: Any, headings_deg: tuple[float, ...]) -> Window:
-    from crossfall.statics.window import window
-
-    return window(_built(*key), np.radians(headings_deg))
+    return tip_angles(_built(*key), np.radians(headings_deg), mu, hold)

@@ -156,21 +156,18 @@ def heading_lines(columns: Columns, good: Any) -> tuple[HeadingLine, ...]:
 
 
 def surprises(columns: Columns, good: Any) -> tuple[Surprise, ...]:
-    """Where a trial lies furthest outside what statics allows, the worst first."""
-    if "outside_window_deg" not in columns:
+    """Where a trial lies furthest from the statics in the same conditions, the worst first."""
+    if "trial_less_compliant_deg" not in columns:
         return ()
-    apart = np.where(good, numbers(columns, "outside_window_deg"), np.nan)
+    apart = np.where(good, numbers(columns, "trial_less_compliant_deg"), np.nan)
     order = np.argsort(-np.nan_to_num(np.abs(apart)), kind="stable")[:SURPRISES]
-    trial, low, high = (
-        numbers(columns, name) for name in ("tip_deg", "compliant_low_deg", "compliant_high_deg")
-    )
+    trial, static = (numbers(columns, name) for name in ("tip_deg", "compliant_deg"))
     return tuple(
         Surprise(
             int(columns["place"][i]),
             _inputs(columns, int(i)),
             float(trial[i]),
-            float(low[i]),
-            float(high[i]),
+            float(static[i]),
             float(apart[i]),
         )
         for i in order

@@ -41,6 +41,7 @@ from typing import Annotated, Any, Literal
 import numpy as np
 from pydantic import Field, ValidationError, model_validator
 
+from crossfall.answers.conditions import Hold
 from crossfall.study.design import Axis, Design, Kind, count, points
 from crossfall.truck.build import Loaded, load_truck
 from crossfall.truck.edits import get_value, set_value
@@ -146,6 +147,7 @@ class ScenarioSpec(Strict):
         270.0,
     )
     surface: Name | None = None
+    hold: Hold = "brakes"
     repeats: Annotated[int, Field(ge=1, le=1_000_000)] = 1
     seed: Annotated[int, Field(ge=0, lt=2**53)] = 0
     tolerances: bool = False

@@ -56,7 +56,7 @@ class SlopeStudy:
     crossing: Crossing
     critical: CriticalSlope
     outcomes: tuple[str, ...]
-    window: tuple[float, float]
+    compliant: float
     slide: float
     static: float
     first: Literal["tips", "slides"]
@@ -79,9 +79,9 @@ def critical_slope(
     on outside, and nothing but outcomes enters the fit. Where nothing is drawn the edge is sharp
     and is bisected, and the interval is what is left between. watch: told of every trial.
     """
-    window, slide = static_answer(truck, crossing)
-    first: Literal["tips", "slides"] = "slides" if slide < window[0] else "tips"
-    static = slide if first == "slides" else window[0]
+    tip, slide = static_answer(truck, crossing)
+    first: Literal["tips", "slides"] = "slides" if slide < tip else "tips"
+    static = min(tip, slide) if math.isfinite(slide) else tip
     outcomes: list[str] = []
     seconds = [0.0]
 
@@ -105,7 +105,7 @@ def critical_slope(
         crossing,
         found,
         tuple(outcomes),
-        window,
+        tip,
         slide,
         static,
         first,
@@ -176,19 +176,19 @@ def likely(grip: Grip | float | None) -> float | None:
     return grip.likely if isinstance(grip, Grip) else grip
 
 
-def static_answer(truck: Truck, crossing: Crossing) -> tuple[tuple[float, float], float]:
-    """(Tip window, slide angle) in rad of the truck standing there with every wheel held."""
-    from crossfall.statics.compliant import tips
+def static_answer(truck: Truck, crossing: Crossing) -> tuple[float, float]:
+    """(tip, slide) in rad of the truck standing there, every wheel held, at the likely grip.
 
-    ends = [
-        float(tips(truck, np.array([crossing.heading]), closure).tip[0])
-        for closure in ("uniform", "sticking")
-    ]
+    The tip is the one answer's, against a rail where it slides first; slide is nan where nothing
+    is said about grip, and then the tyres hold as well as they can.
+    """
+    from crossfall.answers.tips import tip_angles
+    from crossfall.statics.compliant import NO_SLIDE
+    from crossfall.statics.rigid import tip_angle
+
     grip = likely(crossing.grip)
-    slide = math.nan if grip is None else math.atan(grip)
-    known = [e for e in ends if math.isfinite(e)]
-    if not known:  # unresolved: the rigid answer is still a place to start from
-        from crossfall.statics.rigid import tip_angle
-
-        known = [float(tip_angle(truck, [crossing.heading])[0])]
-    return (min(known), max(known)), slide
+    found = tip_angles(truck, [crossing.heading], NO_SLIDE if grip is None else grip)
+    tip = float(found.free[0])
+    if math.isnan(tip):  # unresolved: the rigid answer is still a place to start from
+        tip = float(tip_angle(truck, [crossing.heading])[0])
+    return tip, math.nan if grip is None else math.atan(grip)

@@ -74,6 +74,7 @@ def batch_of(scenario: Scenario) -> Batch:
         "truck": truck_digest(loaded.truck),
         "fixed": dict(spec.fixed),
         "surface": spec.surface,
+        "hold": spec.hold,
         "tolerances": spec.tolerances,
         "headings_deg": [] if scenario.heading_varies else list(scenario.headings),
     }
