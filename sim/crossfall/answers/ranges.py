@@ -32,9 +32,10 @@ MASSES = "masses and places of the parts"
 
 @dataclass(frozen=True)
 class Range:
-    """One heading; rad. tip: (low, high), 95 % of the tip, of what it would be against a rail
-    where it slides first. goes: the same of whichever comes first. tips_first: probability that
-    that is a tip. causes: (input, standard uncertainty it alone gives the tip), largest first.
+    """One heading; rad. tip: (low, high), the tip of 95 % of the trucks that tip; where the truck
+    as it is slides first, of all against a rail. goes: of whichever comes first. tips_first:
+    probability that that is a tip. causes: (input, standard uncertainty it alone gives the tip),
+    largest first.
     """
 
     tip: tuple[float, float]
@@ -67,12 +68,13 @@ def ranges(truck: Truck, asked: Sequence[Conditions]) -> tuple[TipAngles, tuple[
         np.tile(psi, len(builds)),
         np.repeat(likely, len(psi)),
         hold,
+        originals=len(psi),
     )
     likeliest = taken(angles, slice(0, len(psi)))
     found = angles.free.reshape(len(builds), len(psi))
-    centre, others = found[0], np.where(np.isnan(found[1:]), found[0], found[1:])
+    held = likeliest.slides | (hold == "rail")
     return likeliest, tuple(
-        _range(truck, one, float(centre[h]), others[:, h], values, axes, covariance, mus)
+        _range(truck, one, bool(held[h]), found[:, h], values, axes, covariance, mus)
         for h, one in enumerate(asked)
     )
 
@@ -80,7 +82,7 @@ def ranges(truck: Truck, asked: Sequence[Conditions]) -> tuple[TipAngles, tuple[
 def _range(
     truck: Truck,
     asked: Conditions,
-    centre: float,
+    held: bool,
     found: Array,
     values: Array,
     axes: Sequence[int],
@@ -88,6 +90,7 @@ def _range(
     mus: Array,
 ) -> Range:
     inputs, grip = truck.uncertain, asked.grip
+    centre, found = float(found[0]), found[1:]
     unit = _hypercube(len(inputs) + 2)
     effects: list[tuple[str, Array]] = []
     for i, one in enumerate(inputs):
@@ -99,34 +102,45 @@ def _range(
     by_mass = found[at : at + 2 * len(axes)]
     slope = np.zeros(4)
     for j, k in enumerate(axes):
-        slope[k] = (by_mass[2 * j + 1] - by_mass[2 * j]) / (2 * np.sqrt(covariance[k, k]))
+        sides = np.array([centre - by_mass[2 * j], by_mass[2 * j + 1] - centre])
+        slope[k] = _known_mean(sides) / np.sqrt(covariance[k, k])
     from scipy.special import ndtri
 
     effects.append((MASSES, np.sqrt(max(float(slope @ covariance @ slope), 0.0)) * ndtri(unit[-2])))
     mu = triangular_quantile(unit[-1], grip)
     if grip.high > grip.low:
-        by_grip = found[at + 2 * len(axes) :]
-        nodes, order = np.append(mus, grip.likely), np.argsort(np.append(mus, grip.likely))
-        effect = np.interp(mu, nodes[order], np.append(by_grip, centre)[order]) - centre
+        nodes = np.append(mus, grip.likely)
+        tips = np.append(found[at + 2 * len(axes) :], centre)
+        order = [k for k in np.argsort(nodes) if np.isfinite(tips[k])]
+        effect = np.interp(mu, nodes[order], tips[order]) - centre
         effects.append((f"grip on {grip.surface}", effect))
     tip = centre + np.sum([e for _, e in effects], axis=0)
-    goes = tip if asked.rail else np.minimum(tip, np.arctan(mu))
+    slide = np.full(DRAWS, np.inf) if asked.rail else np.arctan(mu)
+    first = tip < slide
     causes = sorted([(n, float(e.std())) for n, e in effects], key=lambda c: -c[1])
     return Range(
-        _middle(tip),
-        _middle(goes),
-        float(np.mean(goes == tip)),
+        _middle(tip if held or not first.any() else tip[first]),
+        _middle(np.minimum(tip, slide)),
+        float(first.mean()),
         tuple(c for c in causes if c[1] > 0),
     )
 
 
+def _known_mean(values: Array) -> float:
+    """The mean of those that are numbers, 0 of none."""
+    known = values[np.isfinite(values)]
+    return float(known.mean()) if len(known) else 0.0
+
+
 def parabola(likely: float, nodes: Array, change: Array, at: Array) -> Array:
-    """The parabola through (likely, 0) and (nodes, change), (2,) each, at (n,) values."""
+    """The parabola through (likely, 0) and (nodes, change), (2,) each, at (n,) values; a straight
+    line where one change is nan."""
     a, b = nodes - likely
-    left, right = (change / (nodes - likely)) if a != 0 and b != 0 else (0.0, 0.0)
-    bend = (right - left) / (b - a) if b != a else 0.0
+    sides = change / (nodes - likely)
+    sides = np.where(np.isfinite(sides), sides, _known_mean(sides))
+    bend = (sides[1] - sides[0]) / (b - a)
     step = at - likely
-    return np.asarray(step * (left + bend * (step - a)))
+    return np.asarray(step * (sides[0] + bend * (step - a)))
 
 
 def _middle(values: Array) -> tuple[float, float]:

@@ -7,7 +7,7 @@ the same conditions has the same angle everywhere.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, fields, replace
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -75,18 +75,35 @@ def tip_angles(
 
 
 def tip_pairs(
-    trucks: Sequence[Truck], headings: ArrayLike, grip: ArrayLike, hold: Hold = "brakes"
+    trucks: Sequence[Truck],
+    headings: ArrayLike,
+    grip: ArrayLike,
+    hold: Hold = "brakes",
+    *,
+    originals: int | None = None,
 ) -> TipAngles:
-    """Truck i on heading i (rad) with grip i; shapes (B,). The same truck may stand there often."""
+    """Truck i on heading i (rad) with grip i; shapes (B,). The same truck may stand there often.
+
+    originals: the first so many cases are those that all others are variations of, in turn. A
+    variation is then asked against a rail where its original slides first, and only there, so that
+    like is compared with like; `free` is nan where a variation slides and its original does not.
+    """
     psi = np.asarray(headings, dtype=np.float64)
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), psi.shape)
     place: dict[int, int] = {}
     who = np.array([place.setdefault(id(t), len(place)) for t in trucks], dtype=np.int64)
     different = list({id(t): t for t in trucks}.values())
-    return _asked(different, who, psi, mu, hold)
+    return _asked(different, who, psi, mu, hold, originals)
 
 
-def _asked(trucks: Sequence[Truck], who: Ints, psi: Array, mu: Array, hold: Hold) -> TipAngles:
+def _asked(
+    trucks: Sequence[Truck],
+    who: Ints,
+    psi: Array,
+    mu: Array,
+    hold: Hold,
+    originals: int | None = None,
+) -> TipAngles:
     if hold == "rail":
         found = compliant.tips_at(trucks, who, psi, mu, rail=True)
         slides = np.zeros(len(psi), dtype=bool)
@@ -94,10 +111,13 @@ def _asked(trucks: Sequence[Truck], who: Ints, psi: Array, mu: Array, hold: Hold
     found = compliant.tips_at(trucks, who, psi, mu)
     slide = np.arctan(mu)
     slides = found.tip > slide - NEAR_SLIDE
-    free = found
-    if slides.any():
-        railed = compliant.tips_at(trucks, who[slides], psi[slides], mu[slides], rail=True)
-        free = compliant.replaced(found, slides, railed)
+    free, against = found, slides
+    if originals is not None:
+        against = np.tile(slides[:originals], len(psi) // originals)
+        free = replace(found, tip=np.where(slides, np.nan, found.tip))
+    if against.any():
+        railed = compliant.tips_at(trucks, who[against], psi[against], mu[against], rail=True)
+        free = compliant.replaced(free, against, railed)
     return _together(free, np.where(slides, np.nan, found.tip), slide, slides)
 
 

@@ -188,10 +188,7 @@ def _by_heading(columns: Columns, wanted: MapSpec) -> list[tuple[str, Any]]:
     from crossfall.answers.conditions import case_name
 
     headings = numbers(columns, "heading_deg")
-    return [
-        (f"{h:g}°, {case_name(h)}", good & (headings == h))
-        for h in np.unique(headings)
-    ]
+    return [(f"{h:g}°, {case_name(h)}", good & (headings == h)) for h in np.unique(headings)]
 
 
 UNITS = {  # ends of column names, and how they are said
@@ -271,11 +268,10 @@ code { font-size: .85em; overflow-wrap: anywhere }
 
 {% if m.surprises %}
 <h2>Surprises</h2>
-<table><caption>Trials furthest outside what the two friction closures of statics allow,
-degrees</caption>
-<tr><th>line</th><th>trial</th><th>statics</th><th>outside by</th><th class="text">build</th></tr>
+<table><caption>Trials furthest from the statics in the same conditions, degrees</caption>
+<tr><th>line</th><th>trial</th><th>statics</th><th>apart</th><th class="text">build</th></tr>
 {% for s in m.surprises %}
-<tr><td>{{ s.place }}</td><td>{{ s.trial|deg }}</td><td>{{ s.low|deg }} to {{ s.high|deg }}</td>
+<tr><td>{{ s.place }}</td><td>{{ s.trial|deg }}</td><td>{{ s.static|deg }}</td>
 <td>{{ "%+.2f"|format(s.apart) }}</td><td class="text">{{ s.inputs }}</td></tr>
 {% endfor %}</table>
 {% endif %}

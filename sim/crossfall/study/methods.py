@@ -26,6 +26,7 @@ from crossfall.truck.edits import set_values
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck
 from crossfall.truck.schema import TruckSpec
+from crossfall.truck.uncertain import quantile, varied
 
 if TYPE_CHECKING:
     from crossfall.answers.tips import TipAngles
@@ -227,10 +228,11 @@ def grip_of(truck: Truck, common: Mapping[str, Any], asked: Mapping[str, Any]) -
 
 
 def drawn(truck: Truck, seed: int) -> Truck:
-    """The truck with each row's mass and place off by errors drawn within its tolerances.
+    """The truck with everything uncertain about it off by errors drawn within its tolerances.
 
-    Normal with the rows' standard uncertainties, cut at three of them; all pieces of a row share
-    their errors, mirrored ones mirrored, as in `truck.weight`.
+    Masses and places of the rows are normal with their standard uncertainties, cut at three of
+    them; all pieces of a row share their errors, mirrored ones mirrored, as in `truck.weight`. Its
+    other numbers are spread as `truck.uncertain` says.
     """
     rng = np.random.default_rng(seed)
     parts = {p.row: p for p in reversed(truck.parts)}
@@ -243,7 +245,9 @@ def drawn(truck: Truck, seed: int) -> Truck:
             masses[row] = max(part.body.mass + part.mass_sd * error[0], 0.1 * part.body.mass)
         if part.place_sd:
             shifts[row] = part.place_sd * error[1:]
-    return with_shifts(with_masses(truck, masses), shifts)
+    units = rng.random(len(truck.uncertain))
+    numbers = {i: float(quantile(one, units[i])) for i, one in enumerate(truck.uncertain)}
+    return with_shifts(with_masses(varied(truck, numbers), masses), shifts)
 
 
 def about(truck: Truck) -> Row:

@@ -1,10 +1,12 @@
 """How sure are we: tolerances, placement and grip carried through to the answer, with intervals.
 
 Every row of the parts list is off in mass and place by errors of its own (as in `truck.weight`:
-normal, all its pieces alike, mirrored pieces mirrored); grip is triangular between low and high.
-The answers are the tip angle, and the angle at which the truck goes, by tipping or by sliding,
-whichever comes first. Which input matters most is said by variance-based (Sobol') indices, by
-groups of inputs: Saltelli et al., Computer Physics Communications 181 (2010) 259-270.
+normal, all its pieces alike, mirrored pieces mirrored), every other uncertain number of the truck
+within its tolerance (`truck.uncertain`), and grip is triangular between low and high. Whole trucks
+are drawn and answered; `answers.ranges` gives the same ranges from far fewer. The answers are the
+tip angle, against a rail where it slides first, and the angle at which the truck goes, by tipping
+or by sliding, whichever comes first. Which input matters most is said by variance-based (Sobol')
+indices, by groups of inputs: Saltelli et al., Computer Physics Communications 181 (2010) 259-270.
 """
 
 from __future__ import annotations
@@ -16,19 +18,24 @@ from typing import Literal
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from crossfall.answers.conditions import Hold, choose_grip
+from crossfall.answers.tips import tip_angles, tip_pairs
 from crossfall.statics import rigid
 from crossfall.statics.sliding import triangular_quantile
 from crossfall.study.methods import MOST_OFF
 from crossfall.truck.assemble import with_masses, with_shifts
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Grip, Truck
+from crossfall.truck.uncertain import quantile, sd, varied
 
-SAMPLES = 1024  # of Monte Carlo and per group of the indices; a power of two
+Method = Literal["closed form", "compliant"]
+SAMPLES: dict[Method, int] = {"closed form": 1024, "compliant": 128}
+"""Of Monte Carlo and per group of the indices; powers of two. Compliant ones cost a thousand times
+as much; what so few leave open is said with every number."""
 GROUPS = 10  # inputs named one by one; the others count together
 RESAMPLES = 200  # of the bootstrap behind the intervals of the indices
 LEVEL = 0.95
 
-Method = Literal["closed form", "compliant"]
 Indices = NDArray[np.intp]
 
 
@@ -64,13 +71,15 @@ class Influence:
 
 @dataclass(frozen=True)
 class HeadingSpread:
-    """One heading (rad). goes: tips or slides, whichever first, or None without a grip.
+    """One heading (rad). centre: the tip of the truck as its file has it, at the likely grip, which
+    is the one answer's. goes: tips or slides, whichever first, or None against a rail.
 
     tips_first: probability, with its 95 % interval (Wilson). by_tip, by_goes: the inputs that
     matter, the strongest first.
     """
 
     heading: float
+    centre: float
     tip: Spread
     goes: Spread | None
     tips_first: float
@@ -96,37 +105,51 @@ def spread(
     headings: ArrayLike,
     *,
     surface: str | None = None,
-    method: Method = "closed form",
-    samples: int = SAMPLES,
+    hold: Hold = "brakes",
+    method: Method = "compliant",
+    samples: int | None = None,
     seed: int = 0,
 ) -> tuple[HeadingSpread, ...]:
     """The spread of the answers on every heading (H,) rad, and which inputs are behind it.
 
-    samples: a power of two. surface: whose grip counts; the first if unsaid. ValueError where
-    samples is no power of two or no input is uncertain.
+    surface: whose grip counts; the first if unsaid. method: "closed form" draws what moves the CG,
+    and grip, only. samples: a power of two, SAMPLES if unsaid. ValueError where samples is no power
+    of two or no input is uncertain; InputError for a surface the truck has not.
     """
+    samples = SAMPLES[method] if samples is None else samples
     if samples < 16 or samples & (samples - 1):
         raise ValueError(f"samples is {samples}; it must be a power of two from 16")
     psi = np.atleast_1d(np.asarray(headings, np.float64))
-    grip = next((g for g in truck.grips if surface in (None, g.surface)), None)
+    grip = choose_grip(truck, surface)
     errors = uncertain_inputs(truck)
-    answer = _answerer(truck, errors, psi, grip, method)
-    groups = input_groups(truck, errors, psi, grip)
+    answer = _answerer(truck, errors, psi, grip, method, hold)
+    groups = input_groups(truck, errors, psi, grip, method)
     if not groups:
-        raise ValueError("nothing is uncertain: no part has a tolerance and there is no grip")
+        raise ValueError("nothing is uncertain: no number has a tolerance and grip has no range")
     names, members = [g[0] for g in groups], [g[1] for g in groups]
-    a, b = _draws(4 * len(errors.rows) + 1, samples, seed)
-    f_a, f_b = answer(a), answer(b)
-    swapped = []
+    a, b = _draws(4 * len(errors.rows) + len(truck.uncertain) + 1, samples, seed)
+    sets = [a, b]
     for columns in members:
         mixed = a.copy()
         mixed[:, columns] = b[:, columns]
-        swapped.append(answer(mixed))
+        sets.append(mixed)
+    f_a, f_b, *swapped = np.split(answer(np.concatenate(sets)), len(sets), axis=1)
     influences = sobol(names, f_a, f_b, np.array(swapped), samples, seed)
     both = np.concatenate([f_a, f_b], axis=1)
     h = len(psi)
+    if method == "compliant":
+        centre = tip_angles(truck, psi, grip.likely, hold).free
+    else:
+        centre = rigid.tip_angle(truck, psi)
     return tuple(
-        _heading(psi[i], both[i], both[h + i], grip, influences[i], influences[h + i])
+        _heading(
+            psi[i],
+            float(centre[i]),
+            both[i],
+            None if hold == "rail" else both[h + i],
+            influences[i],
+            influences[h + i],
+        )
         for i in range(h)
     )
 
@@ -163,12 +186,27 @@ def cg_samples(truck: Truck, errors: Errors, off: Array) -> tuple[Array, Array]:
 
 
 def input_groups(
-    truck: Truck, errors: Errors, headings: Array, grip: Grip | None
+    truck: Truck, errors: Errors, headings: Array, grip: Grip, method: Method
 ) -> list[tuple[str, Indices]]:
     """(name, columns) of the inputs worth naming, the rest as one, and grip last.
 
     Ranked by the linear share of the tip angle's variance, over all headings.
     """
+    shares = _part_shares(truck, errors, headings)
+    if method == "compliant":
+        shares += _number_shares(truck, headings, grip, 4 * len(errors.rows))
+    shares.sort(key=lambda s: -s[0])
+    groups: list[tuple[str, Indices]] = [(name, columns) for _, name, columns in shares[:GROUPS]]
+    if rest := [columns for _, _, columns in shares[GROUPS:]]:
+        groups.append((f"{len(rest)} others", np.concatenate(rest)))
+    if grip.high > grip.low:
+        last = 4 * len(errors.rows) + len(truck.uncertain)
+        groups.append((f"grip on {grip.surface}", np.array([last], np.intp)))
+    return groups
+
+
+def _part_shares(truck: Truck, errors: Errors, headings: Array) -> list[tuple[float, str, Indices]]:
+    """(variance, name, columns) of every row's mass and place, by the rigid derivatives."""
     mean_mass = whole(truck).mass
     lever = np.zeros((len(errors.rows), 4))
     for heading in headings:
@@ -179,19 +217,33 @@ def input_groups(
             side = sum(np.array([1, -1 if p.mirrored else 1, 1]) for p in pieces)
             by_place = pieces[0].body.mass / mean_mass * gradient * side
             lever[i] += np.square(np.array([float(by_mass), *by_place]) * errors.sd[i])
-    shares = [
-        (lever[i, k].sum(), f"{name}, {what}", 4 * i + np.array(k, np.intp))
+    return [
+        (float(lever[i, k].sum()), f"{name}, {what}", 4 * i + np.array(k, np.intp))
         for i, name in enumerate(errors.names)
         for what, k in (("mass", [0]), ("place", [1, 2, 3]))
         if errors.sd[i, k].any()
     ]
-    shares.sort(key=lambda s: -s[0])
-    groups: list[tuple[str, Indices]] = [(name, columns) for _, name, columns in shares[:GROUPS]]
-    if rest := [columns for _, _, columns in shares[GROUPS:]]:
-        groups.append((f"{len(rest)} others", np.concatenate(rest)))
-    if grip is not None and grip.high > grip.low:
-        groups.append((f"grip on {grip.surface}", np.array([4 * len(errors.rows)], np.intp)))
-    return groups
+
+
+def _number_shares(
+    truck: Truck, headings: Array, grip: Grip, first: int
+) -> list[tuple[float, str, Indices]]:
+    """The same of every uncertain number, by a difference of one standard uncertainty each way."""
+    inputs = truck.uncertain
+    if not inputs:
+        return []
+    steps = [
+        (i, one.likely + way * min(sd(one), one.high - one.likely))
+        for i, one in enumerate(inputs)
+        for way in (-1.0, 1.0)
+    ]
+    builds = [varied(truck, {i: max(value, inputs[i].low)}) for i, value in steps]
+    tip = tip_angles(builds, headings, grip.likely).free
+    apart = np.nan_to_num((tip[1::2] - tip[::2]) / 2)
+    return [
+        (float((apart[i] ** 2).sum()), one.name, np.array([first + i], np.intp))
+        for i, one in enumerate(inputs)
+    ]
 
 
 def sobol(
@@ -290,63 +342,80 @@ def _draws(inputs: int, samples: int, seed: int) -> tuple[Array, Array]:
 
 
 def _answerer(
-    truck: Truck, errors: Errors, headings: Array, grip: Grip | None, method: Method
+    truck: Truck, errors: Errors, headings: Array, grip: Grip, method: Method, hold: Hold
 ) -> Callable[[Array], Array]:
-    """From unit samples (n, 4 R + 1) to (2 H, n): tip angles, then angles at which it goes."""
+    """From unit samples (n, 4 R + U + 1) to (2 H, n): tip angles, then angles at which it goes."""
     from scipy.special import ndtri
 
     front, rear = (rigid.tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
+    rows = 4 * len(errors.rows)
 
     def answer(unit: Array) -> Array:
-        normal = np.clip(ndtri(unit[:, :-1]), -MOST_OFF, MOST_OFF)
+        normal = np.clip(ndtri(unit[:, :rows]), -MOST_OFF, MOST_OFF)
         off = normal.reshape(len(unit), -1, 4) * errors.sd
+        mu = triangular_quantile(unit[:, -1], grip)
         if method == "compliant":
-            tip = _compliant(truck, errors, off, headings)
-        else:
-            x, y, z = cg_samples(truck, errors, off)[1].T
-            tip = rigid.tip_angles(front, rear, truck.front.x, truck.rear.x, x, y, z, headings).T
-        goes = (
-            tip
-            if grip is None
-            else np.minimum(tip, np.arctan(triangular_quantile(unit[:, -1], grip)))
-        )
+            return _compliant(truck, errors, off, unit[:, rows:-1], headings, mu, hold)
+        x, y, z = cg_samples(truck, errors, off)[1].T
+        tip = rigid.tip_angles(front, rear, truck.front.x, truck.rear.x, x, y, z, headings).T
+        goes = tip if hold == "rail" else np.minimum(tip, np.arctan(mu))
         return np.concatenate([tip, goes])
 
     return answer
 
 
-def _compliant(truck: Truck, errors: Errors, off: Array, headings: Array) -> Array:
-    """(H, n) rad; a sample whose tip cannot be followed takes the mean of the others."""
-    from crossfall.statics.compliant import tips
-
+def _compliant(
+    truck: Truck,
+    errors: Errors,
+    off: Array,
+    unit: Array,
+    headings: Array,
+    mu: Array,
+    hold: Hold,
+) -> Array:
+    """(2 H, n) rad; a sample whose tip cannot be followed takes the mean of the others."""
+    numbers = [quantile(one, unit[:, i]) for i, one in enumerate(truck.uncertain)]
+    own = {p.row: p.body.mass for p in truck.parts}
     builds = []
-    for one in off:
+    for i, one in enumerate(off):
+        build = varied(truck, {k: float(values[i]) for k, values in enumerate(numbers)})
         masses = {int(r): float(e[0]) for r, e in zip(errors.rows, one, strict=True)}
-        own = {p.row: p.body.mass for p in truck.parts}
-        heavier = with_masses(
-            truck, {r: max(own[r] + e, 0.1 * own[r]) for r, e in masses.items() if e}
+        build = with_masses(
+            build, {r: max(own[r] + e, 0.1 * own[r]) for r, e in masses.items() if e}
         )
-        shifts = {int(r): e[1:] for r, e in zip(errors.rows, one, strict=True)}
-        builds.append(with_shifts(heavier, shifts))
-    tip = tips(builds, headings).tip.T
-    filled: Array = np.where(np.isnan(tip), np.nanmean(tip, axis=1, keepdims=True), tip)
-    return filled
+        builds.append(
+            with_shifts(build, {int(r): e[1:] for r, e in zip(errors.rows, one, strict=True)})
+        )
+    count = len(headings)
+    found = tip_pairs(
+        [b for b in builds for _ in range(count)],
+        np.tile(headings, len(builds)),
+        np.repeat(mu, count),
+        hold,
+    )
+    tip = found.free.reshape(-1, count).T
+    goes = np.fmin(found.goes, found.free).reshape(-1, count).T
+    missing = np.isnan(tip)
+    filled = np.where(missing, np.nanmean(tip, axis=1, keepdims=True), tip)
+    return np.concatenate([filled, np.where(missing, filled, goes)])
 
 
 def _heading(
     heading: float,
+    centre: float,
     tip: Array,
-    goes: Array,
-    grip: Grip | None,
+    goes: Array | None,
     by_tip: tuple[Influence, ...],
     by_goes: tuple[Influence, ...],
 ) -> HeadingSpread:
-    if grip is None:
+    if goes is None:
         nan = float("nan")
-        return HeadingSpread(float(heading), describe(tip), None, nan, (nan, nan), by_tip, ())
+        one = describe(tip)
+        return HeadingSpread(float(heading), centre, one, None, 1.0, (nan, nan), by_tip, ())
     hits = int(np.sum(goes == tip))
     return HeadingSpread(
         float(heading),
+        centre,
         describe(tip),
         describe(goes),
         hits / len(tip),

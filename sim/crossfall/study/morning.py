@@ -45,14 +45,13 @@ class HeadingLine:
 class Surprise:
     """A trial that disagrees with statics; deg. place: its line in the table.
 
-    low, high: what the two friction closures of the compliant answer allow. apart: beyond them.
+    static: the compliant answer in the same conditions. apart: trial less static.
     """
 
     place: int
     inputs: str
     trial: float
-    low: float
-    high: float
+    static: float
     apart: float
 
 

@@ -47,10 +47,10 @@ class Crossing:
 class SlopeStudy:
     """A critical slope by trials and its static answer; rad.
 
-    outcomes: of every trial, in the order of critical.angles. window: static tip, low and high
-    over both friction closures. slide: static slide angle at the likely grip, nan without one.
-    static: the lower of slide and the low end of the window, and which: first. allowance: static
-    less critical.fit.angle, and allowance_ci: (low, high). seconds: CPU time of the trials.
+    outcomes: of every trial, in the order of critical.angles. compliant: static tip at the likely
+    grip, against a rail where it slides first. slide: static slide angle at that grip, nan without
+    one. static: the lower of the two, and which: first. allowance: static less critical.fit.angle,
+    and allowance_ci: (low, high). seconds: CPU time of the trials.
     """
 
     crossing: Crossing

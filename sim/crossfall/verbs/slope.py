@@ -122,7 +122,7 @@ def driveline(asked: dict[str, Any]) -> Drive:
 
 def grips(truck: Truck, asked: dict[str, Any]) -> Grip | float:
     """The coefficient given, or the range of the surface. Raises InputError."""
-    from crossfall.compare import choose_grip
+    from crossfall.answers.conditions import choose_grip
 
     return asked["grip"] or choose_grip(truck, asked["surface"])
 
@@ -274,7 +274,7 @@ def study_answer(study: SlopeStudy) -> dict[str, Any]:
             {"slope_deg": degrees(angle), "outcome": outcome}
             for angle, outcome in zip(study.critical.angles, study.outcomes, strict=True)
         ],
-        "compliant_window_deg": [degrees(v) for v in study.window],
+        "compliant_deg": degrees(study.compliant),
         "slide_deg": degrees(study.slide),
         "static_deg": degrees(study.static),
         "static_first": study.first,
@@ -327,10 +327,9 @@ def show_study(truck: Truck, study: SlopeStudy) -> None:
         out.print(f"{truck.name}: gets across at {low}, fails at {high} ({count}).")
     counts = {o: study.outcomes.count(o) for o in dict.fromkeys(study.outcomes)}
     out.print("Outcomes: " + ", ".join(f"{n} {o}" for o, n in counts.items()) + ".")
-    ends = [degrees(v) for v in study.window]
     out.print(
         f"Standing there it {study.first} at {degrees(study.static):.1f}° "
-        f"(tips at {ends[0]:.1f}° to {ends[1]:.1f}°"
+        f"(tips at {degrees(study.compliant):.1f}°"
         + (f", slides at {degrees(study.slide):.1f}°)." if isfinite(study.slide) else ").")
     )
     hand = degrees(study.allowance)

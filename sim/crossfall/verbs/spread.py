@@ -17,35 +17,42 @@ if TYPE_CHECKING:
 @truck_argument
 @click.option("--heading", "headings", type=float, multiple=True, metavar="DEG", help="Repeatable.")
 @click.option("--surface", metavar="NAME", help="Whose grip counts; the first in the file if not.")
-@click.option("--method", type=click.Choice(["closed form", "compliant"]), default="closed form")
-@click.option("--samples", default=1024, show_default=True, help="A power of two.")
+@click.option("--rail", is_flag=True, help="Hold the downhill tyres with a trip rail.")
+@click.option(
+    "--method",
+    type=click.Choice(["compliant", "closed form"]),
+    default="compliant",
+    show_default=True,
+    help="The closed form draws what moves the CG, and grip, only.",
+)
+@click.option("--samples", type=int, help="A power of two; 128, or 1024 by the closed form.")
 @click.option("--seed", default=0, show_default=True)
 @json_option
 def command(
     truck: str,
     headings: tuple[float, ...],
     surface: str | None,
+    rail: bool,
     method: str,
-    samples: int,
+    samples: int | None,
     seed: int,
     as_json: bool,
 ) -> None:
     """How sure is the answer, and which input's doubt matters most?
 
-    Masses, places and grip are drawn within their tolerances. Every number has its interval.
+    Whole trucks are drawn within all their tolerances, on grip between low and high. Every number
+    has its interval.
     """
     from crossfall.study.montecarlo import spread
 
     loaded = load_and_warn(truck)
-    surfaces = [g.surface for g in loaded.truck.grips]
-    if surface is not None and surface not in surfaces:
-        raise click.UsageError(f"no surface '{surface}'; the truck has {', '.join(surfaces)}")
     asked = headings or (0.0, 90.0, 180.0, 270.0)
     try:
         found = spread(
             loaded.truck,
             [radians(h) for h in asked],
             surface=surface,
+            hold="rail" if rail else "brakes",
             method="compliant" if method == "compliant" else "closed form",
             samples=samples,
             seed=seed,
@@ -62,6 +69,7 @@ def _answer(found: tuple[HeadingSpread, ...]) -> list[dict[str, Any]]:
     return [
         {
             "heading_deg": degrees(h.heading),
+            "centre_deg": degrees(h.centre),
             "tip": _spread(h.tip),
             "goes": None if h.goes is None else _spread(h.goes),
             "tips_first": h.tips_first,
@@ -100,14 +108,22 @@ def _show(name: str, method: str, found: tuple[HeadingSpread, ...]) -> None:
 
     out = console()
     table = Table(title=f"{name}, {method}: angles in degrees", box=None, title_justify="left")
-    for column in ("heading", "tips at", "95 % of trucks", "goes at", "95 %", "tips first"):
+    for column in (
+        "heading",
+        "as filed",
+        "mean",
+        "95 % of trucks",
+        "goes at",
+        "95 %",
+        "tips first",
+    ):
         table.add_column(column, justify="right")
     for h in found:
         goes = ("", "") if h.goes is None else _cells(h.goes)
         low, high = (100 * p for p in h.tips_first_ci)
         first = "" if h.goes is None else f"{100 * h.tips_first:.0f} % ({low:.0f} to {high:.0f})"
         heading = f"{degrees(h.heading):g}"
-        table.add_row(heading, *_cells(h.tip), *goes, first)
+        table.add_row(heading, f"{degrees(h.centre):.2f}", *_cells(h.tip), *goes, first)
     out.print(table)
     for h in found:
         for what, lines in (("tips", h.by_tip), ("goes, by tip or slide,", h.by_goes)):

@@ -42,9 +42,9 @@ def trials() -> Columns:
         "mass_g": np.full(n, 2000.0),
         "tip_deg": tip + apart,
         "compliant_deg": tip,
-        "compliant_low_deg": tip,
-        "compliant_high_deg": tip + 0.1,
-        "outside_window_deg": apart - np.clip(apart, 0.0, 0.1),
+        "tip_low_deg": tip + apart - 0.05,
+        "tip_high_deg": tip + apart + 0.05,
+        "trial_less_compliant_deg": apart,
         "slide_deg": np.full(n, 47.5),
         "cause": cause,
     }

@@ -72,7 +72,8 @@ def test_on_a_plane_little_is_lost_against_standing() -> None:
     )
     assert study.critical.settled
     assert study.first == "tips"
-    assert abs(study.allowance) < math.radians(0.5)
+    # Driven tyres do not give along the ground, which standing costs up to a degree.
+    assert abs(study.allowance) < math.radians(1.0)
     assert angles == list(study.critical.angles)
     assert [o != "crossed" for o in study.outcomes] == list(study.critical.failed)
 
