@@ -173,12 +173,18 @@ def _limit(name: str, value: float, limit: float) -> Known:
 
 def contact_from_file(truck: Truck) -> Known:
     """The file's half-width, give or take a quarter of the tread."""
-    width = (truck.front.tyre.width + truck.rear.tyre.width) / 2
-    return Known("contact", _half_width(truck), width / 4 * TOLERANCE, 0.0, True, "contact")
+    half, most = _half_width(truck), _tread(truck)
+    sd = most / 2 * TOLERANCE
+    return Known("contact", half, sd, 0.0, True, "contact", least=0.0, most=most)
 
 
 def _half_width(truck: Truck) -> float:
     return (truck.front.tyre.contact_half_width + truck.rear.tyre.contact_half_width) / 2
+
+
+def _tread(truck: Truck) -> float:
+    """m, half the tread: no tyre stands further out than its edge."""
+    return (truck.front.tyre.width + truck.rear.tyre.width) / 4
 
 
 def board_model(truck: Truck, board: BoardReadings, ahead: Outlook) -> Model:
