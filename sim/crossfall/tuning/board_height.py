@@ -82,8 +82,7 @@ def infer(
         raise ValueError("no heading on the board at which the truck tipped")
     if ahead is None:
         ahead = outlook(truck, [r.heading for r in tips], [r.locked for r in tips])
-    expected = ahead.expected
-    known = board_known(truck, board, place, expected)
+    known = board_known(truck, board, place, ahead.expected)
     model = board_model(truck, board, ahead)
     bears = _bears(model, known)
     if not bears[0]:  # sides only: the height rests on the file's contact half-width
@@ -93,7 +92,7 @@ def infer(
     kind = board_scatter(board)
     data = [Datum(_label(r.heading), float(np.mean(r.angles)), len(r.angles)) for r in tips]
     found = fit(model, data, [kind], known)
-    said = _warnings(board, bears, expected)
+    said = _warnings(board, bears, ahead.expected)
     contact = NOTHING
     if all(bears):
         contact, nearest, impossible = _possible(estimate(found, 1), _tread(truck))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -61,15 +61,11 @@ def fit_within(
         step = lsq_linear(rows, left, (room[0] - 1e-12, room[1] + 1e-12), tol=1e-14).x
         if np.all(np.abs(step) <= SETTLED):
             break
-        share, before = 1.0, float(left @ left)
-        while share > LEAST_STEP:
-            at = values.copy()
-            at[moving] += share * step * scale
-            if float(np.sum(gap(at) ** 2)) <= before:
-                values = at
-                break
-            share /= 2
-        else:
+        whole = np.zeros(len(known))
+        whole[moving] = step * scale
+        share = _downhill(gap, values, whole, float(left @ left))
+        values = values + share * whole
+        if share == 0.0:
             break
     held = np.zeros(len(known), dtype=np.bool_)
     edge = np.min(np.abs(limits - values[moving]) / scale, axis=0)
@@ -91,3 +87,13 @@ def fit_within(
         float(left @ left),
         len(data),
     )
+
+
+def _downhill(gap: Callable[[Array], Array], at: Array, step: Array, before: float) -> float:
+    """How much of a step to take so that the sum of squares does not rise; none, if it must."""
+    share = 1.0
+    while share > LEAST_STEP:
+        if float(np.sum(gap(at + share * step) ** 2)) <= before:
+            return share
+        share /= 2
+    return 0.0
