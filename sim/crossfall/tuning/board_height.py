@@ -36,15 +36,20 @@ RULER = 0.0005  # m, +- limit on wheelbase and tracks
 TRUSTED = 0.002  # m, least sd of the CG's place in plan where the file gives no tolerances
 GIVE_LIMIT = GIVE_SD / TOLERANCE
 LEAST = np.radians(0.3)  # per 20 mm of height or 10 mm of half-width: less is no measurement
+TOLD = 0.1  # of the height's pattern over the headings, that must not look like a half-width's
 HEADING_LIMIT = np.radians(2.0)  # +- of how squarely the truck stood on the board
+
+NOTHING = Estimate(*(float("nan"),) * 5)
 
 
 @dataclass(frozen=True)
 class BoardFit:
-    """height: m, the CG's. contact: m, the file's half-width put right, over all tyres alike;
-    nan where the headings or the tyres' softness keep it from showing. closed_form: m, the
-    half-width with which the closed form alone gives the measured side angles, so that it holds
-    what tyres and springs cost. x, y: m, the CG's place in plan as the angles leave it.
+    """height: m, the CG's. contact: m, the file's half-width put right, over all tyres alike,
+    from none to half the tread; nan where the headings or the tyres' softness keep it from
+    showing, or no tyre could have it. closed_form: m, how far outside the tyres' centre planes
+    (inside, if negative) the tip lines lie with which the closed form alone gives the measured
+    side angles: it holds what tyres and springs cost, and is no half-width of any tyre. x, y: m,
+    the CG's place in plan as the angles leave it.
     correlation of height and contact. doubts: readings that do not fit the rest, off and by in
     rad and sd."""
 
@@ -77,8 +82,7 @@ def infer(
         raise ValueError("no heading on the board at which the truck tipped")
     if ahead is None:
         ahead = outlook(truck, [r.heading for r in tips], [r.locked for r in tips])
-    expected = ahead.expected
-    known = board_known(truck, board, place, expected)
+    known = board_known(truck, board, place, ahead.expected)
     model = board_model(truck, board, ahead)
     bears = _bears(model, known)
     if not bears[0]:  # sides only: the height rests on the file's contact half-width
@@ -88,8 +92,14 @@ def infer(
     kind = board_scatter(board)
     data = [Datum(_label(r.heading), float(np.mean(r.angles)), len(r.angles)) for r in tips]
     found = fit(model, data, [kind], known)
-    nothing = Estimate(*(float("nan"),) * 5)
-    contact = estimate(found, 1) if all(bears) else nothing
+    said = _warnings(board, bears, ahead.expected)
+    contact = NOTHING
+    if all(bears):
+        contact, nearest, impossible = _possible(estimate(found, 1), _tread(truck))
+        said += impossible
+        if nearest is not None:
+            known[1] = Known("contact", nearest, 0.0)
+            found = fit(model, data, [kind], known)
     doubts = tuple(
         Doubt(data[i].label, tips[i].line, float(found.slips[i]), float(found.normalised[i]))
         for i in unbelievable(found.normalised, [kind.dof] * len(data))
@@ -97,22 +107,42 @@ def infer(
     return BoardFit(
         estimate(found, 0),
         contact,
-        _closed_form(truck, board, kind, found) if bears[0] else nothing,
+        _closed_form(truck, board, kind, found) if bears[0] else NOTHING,
         estimate(found, 2),
         estimate(found, 3),
-        _correlation(found) if all(bears) else float("nan"),
+        _correlation(found) if contact.measured else float("nan"),
         found.chi_square,
         found.redundancy,
         doubts,
-        tuple(_warnings(board, bears, expected)),
+        tuple(said),
     )
 
 
+def _possible(asked: Estimate, most: float) -> tuple[Estimate, float | None, list[str]]:
+    """A half-width as a tyre can have it, from 0 to `most` m.
+
+    With where it must be held, if the angles ask for more or less than that; and what to say
+    where even its interval lies outside, and nothing is left to tell of it.
+    """
+    value, low, high = (float(v) for v in np.clip([asked.value, asked.low, asked.high], 0.0, most))
+    if value == asked.value:
+        return Estimate(value, asked.u, low, high, asked.dof), None, []
+    if low < high:
+        return Estimate(value, asked.u, low, high, asked.dof), value, []
+    where = "inside the tyres' centre planes" if asked.value < 0 else "beyond the edge of the tread"
+    said = (
+        f"the angles ask for tyres that carry {abs(asked.value - value) * 1e3:.1f} mm {where}, "
+        "which none does: a heading, the CG or a track is not what it is taken for; the height "
+        f"takes a half-width of {value * 1e3:.1f} mm"
+    )
+    return NOTHING, value, [said]
+
+
 def _closed_form(truck: Truck, board: BoardReadings, kind: Scatter, found: Fit) -> Estimate:
-    """The half-width that the closed form needs on the side slopes, the height being known."""
+    """The tip lines that the closed form needs on the side slopes, the height being known."""
     tips = [r for r in board.tips if abs(np.sin(r.heading)) > np.sin(np.radians(80))]
     if not tips:
-        return Estimate(*(float("nan"),) * 5)
+        return NOTHING
     psi = [r.heading for r in tips]
     sd = np.sqrt(np.diag(found.covariance))
     known = [
@@ -173,12 +203,18 @@ def _limit(name: str, value: float, limit: float) -> Known:
 
 def contact_from_file(truck: Truck) -> Known:
     """The file's half-width, give or take a quarter of the tread."""
-    width = (truck.front.tyre.width + truck.rear.tyre.width) / 2
-    return Known("contact", _half_width(truck), width / 4 * TOLERANCE, 0.0, True, "contact")
+    half, most = _half_width(truck), _tread(truck)
+    sd = most / 2 * TOLERANCE
+    return Known("contact", half, sd, 0.0, True, "contact", least=0.0, most=most)
 
 
 def _half_width(truck: Truck) -> float:
     return (truck.front.tyre.contact_half_width + truck.rear.tyre.contact_half_width) / 2
+
+
+def _tread(truck: Truck) -> float:
+    """m, half the tread: no tyre stands further out than its edge."""
+    return (truck.front.tyre.width + truck.rear.tyre.width) / 4
 
 
 def board_model(truck: Truck, board: BoardReadings, ahead: Outlook) -> Model:
@@ -231,21 +267,25 @@ def _turning(truck: Truck, psi: Array) -> Array:
 
 
 def _bears(model: Model, known: list[Known]) -> tuple[bool, bool]:
-    """Whether the headings fix height and contact half-width."""
+    """Whether the headings tell height and contact half-width, each whatever the other is."""
     at = np.array([k.value for k in known])
     sizes = np.array([k.size if k.uncertain else 1.0 for k in known])
-    rows = jacobian(model, at, sizes)[:, :2] * sizes[:2]
-    contact = np.linalg.norm(rows[:, 1])
-    if contact < LEAST:  # climbs and descents only, or tyres too soft for it to matter
+    height, contact = (jacobian(model, at, sizes)[:, :2] * sizes[:2]).T
+    if np.linalg.norm(contact) < LEAST:  # climbs and descents only, or very soft tyres
         return True, False
-    _, s, _ = np.linalg.svd(rows, full_matrices=False)
-    both = len(s) > 1 and bool(s[1] > LEAST)
-    return both, both
+    enough = max(LEAST, TOLD * float(np.linalg.norm(height)))
+    return _apart(height, contact) > enough, _apart(contact, height) > LEAST
+
+
+def _apart(one: Array, other: Array) -> float:
+    """Size of what is in one pattern over the headings and not in the other."""
+    return float(np.linalg.norm(one - other * (one @ other) / (other @ other)))
 
 
 def _correlation(found: Fit) -> float:
+    """nan where the half-width is held."""
     c = found.covariance
-    return float(c[0, 1] / np.sqrt(c[0, 0] * c[1, 1]))
+    return float(c[0, 1] / np.sqrt(c[0, 0] * c[1, 1])) if c[1, 1] > 0 else float("nan")
 
 
 def _label(heading: float) -> str:

@@ -8,7 +8,7 @@ Mikhail and Ackermann, Observations and Least Squares).
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -19,7 +19,7 @@ from crossfall.tuning.board_file import BoardReadings
 from crossfall.tuning.board_height import board_known, board_model, contact_from_file
 from crossfall.tuning.board_predict import Outlook, outlook
 from crossfall.tuning.reconcile_fit import Bounded, fit_within
-from crossfall.tuning.weighin_fit import TOLERANCE, Datum, Known, Model, unbelievable
+from crossfall.tuning.weighin_fit import Datum, Known, Model, unbelievable
 from crossfall.tuning.weighin_pose import Posed, pose
 from crossfall.tuning.weighin_scatter import Scatter
 from crossfall.tuning.weighin_session import Session
@@ -61,7 +61,10 @@ class Move:
 
 @dataclass(frozen=True)
 class Left:
-    """A reading that cannot be believed and was left out. off: how wrong, in kg or rad; by: sd."""
+    """A reading that cannot be believed and was left out.
+
+    off: kg or rad, from what the truck comes out at without it. by: sd, when it was left out.
+    """
 
     label: str
     kind: str
@@ -158,17 +161,20 @@ def reconcile(
     parts = _part_priors(truck, names, fixed)
     if not any(k.uncertain for k in parts):
         raise ValueError("no part may move: give mass_tol_g, place_tol_mm or a [tolerance] table")
-    left: list[Left] = []
-    out: set[tuple[int, int]] = set()
+    doubted: dict[tuple[int, int], float] = {}
     while True:
-        found, marks = _fit(rows, parts, pulls, out)
-        worst = unbelievable(found.normalised, [pulls[i].kinds[0].dof for i, _ in marks])
-        if not worst or len(left) == MOST_OUT:
+        found, marks = _fit(rows, parts, pulls, doubted)
+        dofs = [pulls[i].kinds[pulls[i].data[j].kind].dof for i, j in marks]
+        worst = unbelievable(found.normalised, dofs)
+        if not worst or len(doubted) == MOST_OUT:
             break
-        i, j = marks[worst[0]]
-        out.add((i, j))
-        off, by = float(found.slips[worst[0]]), float(found.normalised[worst[0]])
-        left.append(Left(pulls[i].data[j].label, pulls[i].name, pulls[i].lines[j], off, by))
+        doubted[marks[worst[0]]] = float(found.normalised[worst[0]])
+    shown = _shown(rows, len(parts), pulls, found.values[None])
+    left = [
+        Left(d.label, pulls[i].name, pulls[i].lines[j], float(d.value - shown[i][0, j]), by)
+        for (i, j), by in doubted.items()
+        for d in (pulls[i].data[j],)
+    ]
     return _result(truck, names, rows, parts, found, left)
 
 
@@ -211,34 +217,30 @@ def _board(truck: Truck, board: BoardReadings, ahead: Outlook) -> Pull:
 
 
 def _fit(
-    rows: Rows, parts: Sequence[Known], pulls: Sequence[Pull], out: set[tuple[int, int]]
+    rows: Rows, parts: Sequence[Known], pulls: Sequence[Pull], out: Container[tuple[int, int]]
 ) -> tuple[Bounded, list[tuple[int, int]]]:
     """All readings but those out, and which pull and reading each datum is."""
-    known = list(parts)
-    starts = []
-    for pull in pulls:
-        starts.append(len(known))
-        known += [replace(k, name=f"{pull.name} {k.name}") for k in pull.known]
+    own = [replace(k, name=f"{pull.name} {k.name}") for pull in pulls for k in pull.known]
     marks = [(i, j) for i, p in enumerate(pulls) for j in range(len(p.data)) if (i, j) not in out]
-    data: list[Datum] = []
-    kinds: list[Scatter] = []
-    for i, j in marks:
-        d = pulls[i].data[j]
-        data.append(replace(d, kind=len(kinds)))
-        kinds.append(pulls[i].kinds[d.kind])
-    count = len(parts)
+    data = [replace(pulls[i].data[j], kind=n) for n, (i, j) in enumerate(marks)]
+    kinds = [pulls[i].kinds[pulls[i].data[j].kind] for i, j in marks]
 
     def model(p: Array) -> Array:
-        whole = rows.whole(p[:, :count].reshape(len(p), -1, 4))
-        shown = []
-        for i, (pull, start) in enumerate(zip(pulls, starts, strict=True)):
-            own = p[:, start : start + len(pull.known)]
-            keep = [j for k, j in marks if k == i]
-            shown.append(pull.model(np.hstack([whole, own]))[:, keep])
-        return np.hstack(shown)
+        shown = _shown(rows, len(parts), pulls, p)
+        return np.hstack([np.empty((len(p), 0)), *(shown[i][:, j : j + 1] for i, j in marks)])
 
-    limits = np.array([k.sd / TOLERANCE if n < count else np.inf for n, k in enumerate(known)])
-    return fit_within(model, data, kinds, known, limits), marks
+    return fit_within(model, data, kinds, [*parts, *own]), marks
+
+
+def _shown(rows: Rows, count: int, pulls: Sequence[Pull], p: Array) -> list[Array]:
+    """(K, D) what each pull should read, for (K, P) parameters: `count` of parts, then its own."""
+    whole = rows.whole(p[:, :count].reshape(len(p), -1, 4))
+    shown, start = [], count
+    for pull in pulls:
+        own = p[:, start : start + len(pull.known)]
+        start += len(pull.known)
+        shown.append(pull.model(np.hstack([whole, own])))
+    return shown
 
 
 def _result(

@@ -1,8 +1,8 @@
-"""Least squares with limits on some parameters."""
+"""Least squares in which what is known within limits stays within them."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -12,8 +12,9 @@ from crossfall.truck.model import Array
 from crossfall.tuning.weighin_fit import ROUNDS, Datum, Known, Model, design, weights_of
 from crossfall.tuning.weighin_scatter import Scatter
 
-SETTLED = 1e-7  # of a parameter's size
-AT_LIMIT = 1e-6  # of a limit
+SETTLED = 1e-5  # of a parameter's size
+AT_LIMIT = 1e-6  # of a parameter's size
+LEAST_STEP = 1e-6  # of a Gauss-Newton step: no way down is found along a shorter one
 
 
 @dataclass(frozen=True)
@@ -34,15 +35,12 @@ class Bounded:
 
 
 def fit_within(
-    model: Model,
-    data: Sequence[Datum],
-    kinds: Sequence[Scatter],
-    known: Sequence[Known],
-    limits: Array,
+    model: Model, data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Known]
 ) -> Bounded:
-    """Gauss-Newton, each step a bounded linear least squares; limits (P,) either side of known.
+    """Gauss-Newton, each step a bounded linear least squares, halved until it leads downhill.
 
-    Every parameter with an sd counts as observed at its known value.
+    Every parameter with an sd counts as observed at its known value, and stays within its limits:
+    a ruler or an inclinometer is no further off than it says, whatever the readings would like.
     """
     from scipy.optimize import lsq_linear
 
@@ -51,19 +49,27 @@ def fit_within(
     moving, sizes, weights, told = weights_of(data, kinds, known)
     readings = np.array([d.value for d in data])
     scale = sizes[moving]
+    limits = np.array([k.limits for k in known])[moving].T
 
     def gap(at: Array) -> Array:
         return np.concatenate([(readings - model(at[None])[0]) * weights, (start - at) * told])
 
     for _ in range(ROUNDS):
         rows = design(model, values, sizes, weights, told)[:, moving] * scale
-        room = ((start - values)[moving] + np.array([-1, 1])[:, None] * limits[moving]) / scale
-        solved = lsq_linear(rows, gap(values), (room[0] - 1e-12, room[1] + 1e-12), tol=1e-14)
-        values[moving] += solved.x * scale
-        if np.all(np.abs(solved.x) <= SETTLED):
+        left = gap(values)
+        room = (limits - values[moving]) / scale
+        step = lsq_linear(rows, left, (room[0] - 1e-12, room[1] + 1e-12), tol=1e-14).x
+        if np.all(np.abs(step) <= SETTLED):
             break
-    edge = np.where(np.isfinite(limits), limits, 1.0)
-    held = moving & np.isfinite(limits) & (np.abs(values - start) > edge * (1 - AT_LIMIT))
+        whole = np.zeros(len(known))
+        whole[moving] = step * scale
+        share = _downhill(gap, values, whole, float(left @ left))
+        values = values + share * whole
+        if share == 0.0:
+            break
+    held = np.zeros(len(known), dtype=np.bool_)
+    edge = np.min(np.abs(limits - values[moving]) / scale, axis=0)
+    held[moving] = edge < AT_LIMIT
     free = moving & ~held
     rows = design(model, values, sizes, weights, told)[:, free]
     inverse = np.linalg.pinv(rows * sizes[free], rcond=1e-13) * sizes[free, None]
@@ -81,3 +87,13 @@ def fit_within(
         float(left @ left),
         len(data),
     )
+
+
+def _downhill(gap: Callable[[Array], Array], at: Array, step: Array, before: float) -> float:
+    """How much of a step to take so that the sum of squares does not rise; none, if it must."""
+    share = 1.0
+    while share > LEAST_STEP:
+        if float(np.sum(gap(at + share * step) ** 2)) <= before:
+            return share
+        share /= 2
+    return 0.0

@@ -28,7 +28,8 @@ CRITICAL = 0.01  # chance of calling any good reading bad
 class Known:
     """Something known beforehand: value and sd (SI); rectangular if sd comes from limits.
 
-    sd may be infinite: an unknown, for which `scale` says what size it is.
+    sd may be infinite: an unknown, for which `scale` says what size it is. least, most: beyond
+    which it cannot be, whatever the sd.
     """
 
     name: str
@@ -37,6 +38,8 @@ class Known:
     scale: float = 0.0
     rectangular: bool = True
     label: str = ""
+    least: float = -np.inf
+    most: float = np.inf
 
     @property
     def size(self) -> float:
@@ -46,6 +49,12 @@ class Known:
     @property
     def uncertain(self) -> bool:
         return self.sd > 0
+
+    @property
+    def limits(self) -> tuple[float, float]:
+        """Between which it must lie: those its sd comes from, if any, and what is possible."""
+        reach = self.sd / TOLERANCE if self.rectangular else np.inf
+        return max(self.value - reach, self.least), min(self.value + reach, self.most)
 
 
 @dataclass(frozen=True)

@@ -172,7 +172,7 @@ def answer(
         else {
             "cg_height_mm": _estimate(fitted.height),
             "contact_half_width_mm": _estimate(fitted.contact),
-            "closed_form_half_width_mm": _estimate(fitted.closed_form),
+            "closed_form_tip_line_mm": _estimate(fitted.closed_form),
             "correlation": fitted.correlation,
             "doubts": [
                 {"reading": d.label, "line": d.line, "off_deg": degrees(d.off), "sd": d.by}
@@ -266,9 +266,10 @@ def _show_fit(fitted: BoardFit) -> None:
     out.print(text + ".")
     c = fitted.closed_form
     if c.measured:
+        side = "outside" if c.value >= 0 else "inside"
         out.print(
-            f"With a half-width of {c.value * 1e3:.1f} mm the closed form alone would give the "
-            "side angles; what tyres and springs cost is in it."
+            f"With tip lines {abs(c.value) * 1e3:.1f} mm {side} the tyres' centre planes the "
+            "closed form alone would give the side angles; what tyres and springs cost is in it."
         )
     for d in fitted.doubts:
         out.print(

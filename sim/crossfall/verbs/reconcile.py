@@ -142,7 +142,7 @@ def show(name: str, found: Reconciled) -> None:
         where = f", line {one.line}" if one.line else ""
         out.print(
             f"Cannot be believed and was left out: {one.kind}, {escape(one.label)}{where}: "
-            f"{off.replace('-', '−')} from what the truck can be ({abs(one.by):.1f} sd)"
+            f"{off.replace('-', '−')} from what the rest make of the truck ({abs(one.by):.1f} sd)"
         )
     _show_moves(found)
     if found.chance < 0.01:

@@ -9,6 +9,7 @@ import numpy as np
 import pytest
 
 from crossfall.statics import rigid
+from crossfall.truck.build import load_truck
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck, frozen
 from crossfall.truck.problems import InputError
@@ -150,6 +151,46 @@ def test_both_sides_tell_a_cg_off_the_middle_from_a_high_one() -> None:
     found = infer(TRUCK, measured(real))
     assert found.y.value == pytest.approx(0.003, abs=5e-4)
     assert found.height.value == pytest.approx(whole(TRUCK).cg[2], abs=1e-3)
+
+
+def test_a_climb_is_not_forgotten_where_the_tyres_hide_the_half_width() -> None:
+    """On tyres firm enough for it to matter on a side, too soft to be told from the height."""
+    truck = load_truck("burdock").truck
+    sides = infer(truck, measured(truck, (90.0, 270.0)))
+    assert any("only side slopes" in w for w in sides.warnings)
+    found = infer(truck, measured(truck, (90.0, 270.0, 0.0)))
+    assert not any("only side slopes" in w for w in found.warnings)
+    assert found.contact.measured or any("too soft" in w for w in found.warnings)
+    assert found.closed_form.measured
+    assert found.height.u < 0.9 * sides.height.u
+
+
+@pytest.mark.parametrize(("off_deg", "words"), [(4.0, "inside"), (-12.0, "beyond the edge")])
+def test_a_half_width_that_no_tyre_has_is_said_in_words(off_deg: float, words: str) -> None:
+    board = measured(FIRM)
+    sides = np.radians([90.0, 270.0])
+    readings = tuple(
+        replace(r, angles=tuple(a - np.radians(off_deg) for a in r.angles))
+        if r.heading in sides
+        else r
+        for r in board.readings
+    )
+    found = infer(FIRM, replace(board, readings=readings))
+    assert not found.contact.measured
+    assert any(words in w and "none does" in w for w in found.warnings)
+    assert np.isnan(found.correlation)
+
+
+def test_a_half_width_is_bounded_by_the_tyre_it_belongs_to() -> None:
+    board = measured(wider(FIRM, -0.004))  # none at all: the angles may well ask for less
+    lower = tuple(
+        replace(r, angles=tuple(a - np.radians(1.5 * abs(np.sin(r.heading))) for a in r.angles))
+        for r in board.readings
+    )
+    found = infer(FIRM, replace(board, readings=lower))
+    assert found.contact.value == 0.0
+    assert found.contact.low == 0.0
+    assert 0.0 < found.contact.high < FIRM.front.tyre.width / 2
 
 
 def test_free_suspension_is_corrected_for_but_costs_certainty() -> None:

@@ -112,6 +112,24 @@ def test_board_predicts_records_and_judges(
     assert second["headings"][1]["en_number"] < -1
 
 
+def test_board_prints_no_negative_half_width(
+    here: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """With a railed climb and both sides of a truck that leans far, its springs free."""
+    (here / "burdock.board.toml").write_text(
+        "".join(
+            f"[[tip]]\nheading_deg = {h}\nangle_deg = {a}\nrail = true\n"
+            for h, a in ((90, [33.0, 33.2]), (270, [32.9, 33.1]), (0, [50.4, 50.6]))
+        )
+    )
+    _, out, err = run(
+        monkeypatch, capsys, "board", "burdock", "--file", str(here / "burdock.board.toml")
+    )
+    assert "mm inside the tyres' centre planes" in " ".join(out.split())
+    assert "half-width of" not in out
+    assert "only side slopes" not in err
+
+
 @pytest.mark.parametrize(
     "args", [("--heading", "90"), ("--angle", "30"), ("--heading", "90", "--angle", "95")]
 )

@@ -17,7 +17,10 @@ from crossfall.truck.problems import InputError
 from crossfall.tuning.board_file import BoardReading, BoardReadings
 from crossfall.tuning.board_predict import predict
 from crossfall.tuning.reconcile import Reconciled, reconcile, rows_of
+from crossfall.tuning.reconcile_fit import fit_within
 from crossfall.tuning.reconcile_write import new_path, new_text, write
+from crossfall.tuning.weighin_fit import Datum, Known
+from crossfall.tuning.weighin_scatter import Scatter
 from crossfall.tuning.weighin_session import Measured, Ruler, Session
 
 EXACT = 0.0002  # m, for rulers: so that the readings decide
@@ -180,6 +183,58 @@ def test_the_board_pulls_too(loaded: Loaded) -> None:
     assert found.agrees
     rise = whole_of(real)[3] - whole_of(loose)[3]
     assert found.after[3] - found.before[3] == pytest.approx(rise, rel=0.35)
+
+
+@pytest.mark.parametrize("off_deg", [-4.0, -1.0, 1.0])
+def test_an_odd_climb_leaves_good_side_readings_alone(loaded: Loaded, off_deg: float) -> None:
+    psi = np.radians([90.0, 270.0, 0.0])
+    angles = predict(loaded.truck, list(psi), [True] * 3).angle
+    angles = angles + np.radians([0.0, 0.0, off_deg])
+    repeats = np.radians([-0.1, 0.0, 0.1])
+    readings = tuple(
+        BoardReading(float(h), tuple(a + repeats), True, rail=True)
+        for h, a in zip(psi, angles, strict=True)
+    )
+    board = BoardReadings(readings, float(np.radians(0.1)), float(np.radians(0.2)))
+    found = reconcile(loaded.truck, names(loaded), None, board)
+    assert [one.label for one in found.left_out] == ["heading 0"]
+    assert found.left_out[0].off == pytest.approx(np.radians(off_deg), abs=1e-4)
+    assert found.after == pytest.approx(found.before, abs=1e-6)
+
+
+def test_one_reading_that_the_file_rules_out_leaves_the_file_as_it_is(loaded: Loaded) -> None:
+    readings = (BoardReading(0.0, tuple(np.radians([30.0, 30.1, 30.2])), True),)
+    board = BoardReadings(readings, float(np.radians(0.1)), float(np.radians(0.2)))
+    found = reconcile(loaded.truck, names(loaded), None, board)
+    assert [one.label for one in found.left_out] == ["heading 0"]
+    assert found.after == pytest.approx(found.before)
+    assert not found.agrees
+
+
+def test_an_instrument_is_no_further_off_than_it_says() -> None:
+    """A product of two unknowns, which full Gauss-Newton steps from (1, 0) throw far about."""
+    kinds = [Scatter(1e-8, 0.0, 50.0)]
+    known = [
+        Known("share", 1.0, 0.1),
+        Known("part", 0.0, 1.0, least=-0.5),
+        Known("meter", 0.0, 1.0),
+    ]
+
+    def model(p: Array) -> Array:
+        share, part, meter = p.T
+        return np.column_stack([share * (1 + 20 * part) + meter, 3 * part, meter])
+
+    data = [Datum(name, v, 1) for name, v in (("one", 9.0), ("two", -2.4), ("three", 4.0))]
+    found = fit_within(model, data, kinds, known)
+    limits = np.array([k.limits for k in known])
+    assert limits[1] == pytest.approx([-0.5, np.sqrt(3)])
+    assert np.all((found.values >= limits[:, 0] - 1e-9) & (found.values <= limits[:, 1] + 1e-9))
+    nearby = found.values + 1e-3 * np.random.default_rng(2).normal(size=(2000, 3))
+    nearby = np.clip(nearby, *limits.T)
+    gaps = (model(nearby) - [d.value for d in data]) / 1e-4
+    priors = (nearby - [k.value for k in known]) / [k.sd for k in known]
+    cost = np.sum(gaps**2, axis=1) + np.sum(priors**2, axis=1)
+    assert found.chi_square <= cost.min()
 
 
 def test_nothing_to_move_or_to_pull_is_said(loaded: Loaded) -> None:
