@@ -188,10 +188,7 @@ def _by_heading(columns: Columns, wanted: MapSpec) -> list[tuple[str, Any]]:
     from crossfall.answers.conditions import case_name
 
     headings = numbers(columns, "heading_deg")
-    return [
-        (f"{h:g}°, {case_name(h)}", good & (headings == h))
-        for h in np.unique(headings)
-    ]
+    return [(f"{h:g}°, {case_name(h)}", good & (headings == h)) for h in np.unique(headings)]
 
 
 UNITS = {  # ends of column names, and how they are said

@@ -131,7 +131,11 @@ def _figures(facts: Facts) -> tuple[Figure, ...]:
     now, before = facts.now, facts.before
     first, w = now.weakest, now.weight
     if before is None:
-        sds = (COVERAGE * 1e3 * w.mass_sd, COVERAGE * 1e3 * w.cg_sd[2], COVERAGE * 100 * w.front_share_sd)
+        sds = (
+            COVERAGE * 1e3 * w.mass_sd,
+            COVERAGE * 1e3 * w.cg_sd[2],
+            COVERAGE * 100 * w.front_share_sd,
+        )
         units = ("± {:.0f} g", "± {:.1f} mm", "± {:.1f} %")
         under = [f"{span(first.range.tip)}, 95 %"]
         under += [unit.format(sd) for unit, sd in zip(units, sds, strict=True)]
