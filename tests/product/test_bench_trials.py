@@ -49,6 +49,7 @@ def clock(page: Page) -> float:
 
 def test_a_trial_is_run_marked_on_the_map_and_replayed(page: Page) -> None:
     page.get_by_role("button", name="Left side down").first.click()
+    page.get_by_label("against a rail").check()
     page.locator("#trial-one").click()
     expect(page.locator("#trial-stop")).to_be_visible()
     expect(page.locator("#say")).to_contain_text("Trials done: 1 of 1", timeout=LONG)
@@ -78,6 +79,18 @@ def test_a_trial_is_run_marked_on_the_map_and_replayed(page: Page) -> None:
     expect(page.locator("#tilt")).to_be_enabled()
 
 
+def test_a_trial_slides_away_where_the_answer_does(page: Page) -> None:
+    page.get_by_role("button", name="Climb").first.click()
+    page.locator("#trial-one").click()
+    expect(page.locator("#say")).to_contain_text("Trials done: 1 of 1", timeout=LONG)
+    expect(page.locator(".polar .tried.slides")).to_have_count(1)
+    expect(page.locator("#replay-choice")).to_contain_text("climb: slides away at 4")
+    page.locator("#surface").select_option(index=1)
+    expect(page.locator(".polar .tried")).to_have_count(0)
+    page.locator("#surface").select_option(index=0)
+    expect(page.locator(".polar .tried")).to_have_count(1)
+
+
 def test_trials_are_stopped_and_what_was_found_is_kept(page: Page) -> None:
     page.locator("#trial-four").click()
     page.locator("#trial-stop").click()
@@ -96,7 +109,7 @@ def test_an_edit_takes_old_trials_off_the_map(page: Page) -> None:
 
 def test_a_kept_record_is_replayed_and_a_false_one_refused(page: Page, bench: Bench) -> None:
     truck = load_truck(bench.folder / "thistle.toml").truck
-    tilt_trial(truck, np.radians(90.0)).record.save(bench.folder / "left.npz")
+    tilt_trial(truck, np.radians(90.0), grip=5.0).record.save(bench.folder / "left.npz")
     (bench.folder / "false.npz").write_bytes(b"not a record")
     page.reload()
     choice = page.locator("#replay-choice")

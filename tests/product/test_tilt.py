@@ -12,8 +12,10 @@ import numpy as np
 import pytest
 from click.testing import CliRunner
 
+from crossfall.answers.keys import KEYS, SCHEMA
 from crossfall.cli import crossfall, main
 from crossfall.trials.record import load_record
+from crossfall.trials.tilt import LEFT
 from crossfall.truck.build import load_truck
 from crossfall.truck.massprops import whole
 
@@ -27,49 +29,68 @@ def run(*arguments: str) -> str:
 
 @pytest.fixture(scope="module")
 def tilted(tmp_path_factory: pytest.TempPathFactory) -> tuple[dict, Path]:
-    """One run of tilt with everything it writes: a side-hill and the diagonal beside it."""
+    """One run of tilt with everything it writes: a climb, on which it slides first, a side-hill
+    and the diagonal between."""
     folder = tmp_path_factory.mktemp("tilt")
     text = run("tilt", "bramble", "--heading", "90", "--heading", "45", "--both-sides",
-               "--plots", str(folder / "plots"), "--record", str(folder / "weakest.npz"),
-               "--json")  # fmt: skip
+               "--heading", "0", "--plots", str(folder / "plots"),
+               "--record", str(folder / "weakest.npz"), "--json")  # fmt: skip
     return json.loads(text), folder
 
 
-def test_one_json_object_with_every_promised_key(tilted: tuple[dict, Path]) -> None:
+def by_heading(found: dict, heading: float) -> dict:
+    return next(h for h in found["headings"] if h["heading_deg"] == heading)
+
+
+def test_one_json_object_with_every_key_of_the_schema(tilted: tuple[dict, Path]) -> None:
     found, _ = tilted
-    assert found["schema"] == 3
-    assert [h["heading_deg"] for h in found["headings"]] == [90, 270, 45, 315]
-    promised = {"heading_deg", "rigid_deg", "compliant_deg", "compliant_window_deg",
-                "first_lift_deg", "trial_deg", "trial_ci_deg", "slide_deg", "outcome",
-                "budget_deg"}  # fmt: skip
+    assert found["schema"] == SCHEMA
+    assert found["surface"] == "rock"
+    assert [h["heading_deg"] for h in found["headings"]] == [90, 270, 45, 315, 0]
     for heading in found["headings"]:
-        assert promised <= heading.keys()
-        low, high = heading["compliant_window_deg"]
-        assert low <= high
-        # One number where friction does not decide, none where it does.
-        assert (heading["compliant_deg"] is None) == heading["friction_decides"]
+        assert list(heading) == [key.name for key in KEYS]
+        assert heading["grip"] == found["grip_range"]["likely"]
         assert heading["outcome"] in ("tips", "slides", "too close to call")
+
+
+def test_what_comes_first_is_said_in_degrees(tilted: tuple[dict, Path]) -> None:
+    side, climb = (by_heading(tilted[0], h) for h in (90, 0))
+    low, high = side["compliant_range_deg"]
+    assert low < side["compliant_deg"] < high < side["rigid_deg"]
+    assert side["goes_at_deg"] == side["compliant_deg"]
+    assert side["rail_deg"] is None
+    assert climb["compliant_deg"] is None
+    assert climb["goes_at_deg"] == climb["slide_deg"]["likely"] < climb["rail_deg"]
+    assert climb["trial_outcome"] == "slides"
+    low, high = climb["trial_slide_ci_deg"]
+    assert low <= climb["slide_deg"]["likely"] <= high
 
 
 def test_the_budget_adds_up_from_the_rigid_answer_to_the_trial(
     tilted: tuple[dict, Path],
 ) -> None:
     for heading in tilted[0]["headings"]:
-        budget = heading["budget_deg"]
-        assert budget["rigid"] == pytest.approx(heading["rigid_deg"])
-        total = budget["rigid"] + sum(budget["steps"].values())
-        assert total == pytest.approx(heading["trial_deg"], abs=1e-9)
+        steps = [s["gained_deg"] for s in heading["budget_steps"]]
+        assert heading["budget_deg"]["rigid"] == heading["rigid_deg"]
+        if heading["trial_outcome"] == "tips":
+            total = heading["rigid_deg"] + sum(steps)
+            assert total == pytest.approx(heading["trial_deg"], abs=1e-9)
+        else:
+            assert steps[-1] is None
+            total = heading["rigid_deg"] + sum(steps[:-1])
+            assert total == pytest.approx(heading["rail_deg"], abs=1e-9)
 
 
-def test_the_trial_interval_holds_its_event_and_meets_its_fit(tilted: tuple[dict, Path]) -> None:
-    for heading in tilted[0]["headings"]:
+def test_the_trial_interval_meets_its_fit(tilted: tuple[dict, Path]) -> None:
+    tips = [h for h in tilted[0]["headings"] if h["trial_outcome"] == "tips"]
+    assert len(tips) == 4
+    for heading in tips:
         low, high = heading["trial_ci_deg"]
         assert low <= heading["trial_deg"] <= high
-        assert low <= heading["trial_event_deg"] <= high
         fit_low, fit_high = heading["trial_fit_ci_deg"]
         assert fit_low <= heading["trial_fit_deg"] <= fit_high
         # One that loses its balance with load left tips before the fit's angle.
-        lost = heading["trial_load_left_pct"] > 0.3
+        lost = heading["trial_load_left_percent"] > 100 * LEFT
         assert lost or fit_low <= high + 1e-9
         assert fit_high >= low - 1e-9
 
@@ -82,18 +103,40 @@ def test_pictures_and_the_record_are_written_and_listed(tilted: tuple[dict, Path
         assert file.stat().st_size > 1000
     record = load_record(folder / "weakest.npz")
     # The record is the weakest heading's: the table went past the angle it reports.
-    weakest = min(found["headings"], key=lambda h: h["compliant_window_deg"][0])
+    tips = [h for h in found["headings"] if h["compliant_deg"] is not None]
+    weakest = min(tips, key=lambda h: h["compliant_deg"])
     assert np.degrees(record.theta.max()) > weakest["trial_ci_deg"][0]
 
 
-def test_the_table_for_people_shows_the_window_where_friction_decides(
+def test_the_table_for_people_says_the_same(tilted: tuple[dict, Path]) -> None:
+    text = re.sub(
+        r"\s+", " ", run("tilt", "bramble", "--heading", "90", "--heading", "0", "--no-trial")
+    )
+    side, climb = (by_heading(tilted[0], h) for h in (90, 0))
+    low, high = side["compliant_range_deg"]
+    assert f"bramble on rock, grip {side['grip']:g}" in text
+    assert f"90 left down {side['rigid_deg']:.1f} {side['compliant_deg']:.1f}" in text
+    assert f"left tyres at {side['compliant_deg']:.1f}° ({low:.1f} to {high:.1f})" in text
+    assert f"0 climb {climb['rigid_deg']:.1f} [{climb['rail_deg']:.1f}]" in text
+
+
+def test_without_a_trial_the_answer_is_the_same_and_the_engine_is_left_alone(
     tilted: tuple[dict, Path],
 ) -> None:
-    text = run("tilt", "bramble", "--heading", "45")
-    heading = next(h for h in tilted[0]["headings"] if h["heading_deg"] == 45)
-    assert heading["friction_decides"]
-    low, high = heading["compliant_window_deg"]
-    assert f"between {low:.1f}° and {high:.1f}°" in re.sub(r"\s+", " ", text)
+    code = (
+        "import sys; sys.argv = ['crossfall', 'tilt', 'bramble', '--heading', '90', '--no-trial',"
+        " '--json']\n"
+        "from crossfall.cli import main\n"
+        "try: main()\n"
+        "except SystemExit as stop: assert not stop.code\n"
+        "assert 'pybullet' not in sys.modules"
+    )
+    done = subprocess.run([sys.executable, "-c", code], check=True, capture_output=True, text=True)
+    (alone,) = json.loads(done.stdout)["headings"]
+    assert alone["trial_outcome"] is None
+    assert alone["compliant_deg"] == pytest.approx(
+        by_heading(tilted[0], 90)["compliant_deg"], abs=1e-9
+    )
 
 
 def test_the_same_question_gives_the_same_bytes() -> None:

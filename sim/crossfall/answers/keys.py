@@ -78,6 +78,13 @@ TRIAL_KEYS = (
         lambda t: deg(t.slide),
         True,
     ),
+    Key(
+        "trial_slide_ci_deg",
+        "pair",
+        "its 95 % interval",
+        lambda t: _pair(t.slide_ci) if isfinite(t.slide) else None,
+        True,
+    ),
     Key("trial_engine", "text", "engine and version", lambda t: t.engine),
     Key(
         "trial_first_lift_deg",

@@ -43,6 +43,7 @@ def stances(truck: Truck, grip: Grip, heading_deg: float, known: Curve | None) -
         found.append(path(truck, float(heading), thetas[thetas >= goes], grip.likely, rail=True))
     return {
         "heading_deg": heading_deg,
+        "surface": grip.surface,
         "compliant_deg": deg(float(tips.tip[at])),
         "rail_deg": deg(free) if slides else None,
         "slide_deg": deg(float(tips.slide[at])),

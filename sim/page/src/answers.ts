@@ -49,6 +49,8 @@ export interface TipAnswer {
   trial_ci_deg: [number | null, number | null] | null;
   /** where the virtual trial began to slide away */
   trial_slide_deg: number | null;
+  /** its 95 % interval */
+  trial_slide_ci_deg: [number | null, number | null] | null;
   /** engine and version */
   trial_engine: string | null;
   /** the trial's first tyre leaves the table */
@@ -77,6 +79,8 @@ export interface TrialAnswer {
   trial_ci_deg: [number | null, number | null] | null;
   /** where the virtual trial began to slide away */
   trial_slide_deg: number | null;
+  /** its 95 % interval */
+  trial_slide_ci_deg: [number | null, number | null] | null;
   /** engine and version */
   trial_engine: string;
   /** the trial's first tyre leaves the table */

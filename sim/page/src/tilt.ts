@@ -67,7 +67,8 @@ export class Tilt {
     if (this.playing) return;
     const { tilt, heading } = store.view;
     const path = store.path;
-    const fits = path !== null && Math.abs(path.heading_deg - heading) < 3 && !store.trying;
+    const here = path !== null && path.surface === store.answers?.surface;
+    const fits = path !== null && here && Math.abs(path.heading_deg - heading) < 3 && !store.trying;
     const tip = path?.compliant_deg ?? path?.rail_deg ?? 90;
     const point = path && fits ? between(path.points, Math.min(tilt, tip)) : null;
     const over = path !== null && fits && tilt > tip ? path.over : null;
@@ -79,6 +80,7 @@ export class Tilt {
     const words = byId("standing");
     const gone = path !== null && fits && tilt > (path.goes_at_deg ?? 90);
     if (path && fits) words.textContent = standing(path, tilt);
+    else if (!here) words.textContent = "Working out how it stands…";
     words.classList.toggle("over", gone);
     if (gone && !this.wasOver) say(words.textContent ?? "");
     this.wasOver = gone;

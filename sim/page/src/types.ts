@@ -142,6 +142,7 @@ export interface PathPoint {
 /** From level to the tip on one heading; where it slides first, against a rail from there on. */
 export interface Path {
   heading_deg: number;
+  surface: string;
   compliant_deg: number | null;
   rail_deg: number | null;
   slide_deg: number | null;

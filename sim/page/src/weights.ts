@@ -41,7 +41,7 @@ function directions(): HTMLElement {
   const of = el("span", {}, store.answers.gain_of === "compliant" ? "springs and tyres at work" : "if nothing gives");
   const holder = el("div", { class: "bar", role: "group", "aria-label": "Where a gram helps, for which way to stand" },
     button("all", "All ways"), ...Object.entries(DIRECTIONS).map(([d, { name }]) => button(d as Direction, name)),
-    el("span", { class: "gain-key" }, el("i", { class: "helps" }), "a gram here helps", el("i", { class: "hurts" }), "hurts; each shade is 0.05° per 10 g, ", of));
+    el("span", { class: "gain-key" }, el("i", { class: "helps" }), "a gram helps", el("i", { class: "hurts" }), "hurts, in steps of 0.05° per 10 g,", of));
   on("shown", () => { of.textContent = store.answers.gain_of === "compliant" ? "springs and tyres at work" : "if nothing gives"; });
   return holder;
 }
