@@ -107,16 +107,11 @@ def lifting(trial: TiltTrial) -> list[int]:
 
 
 def fitted(trial: TiltTrial, truck: Truck, most: float) -> tuple[Array, Array]:
-    """The fit at zero rate: rad and N of the lifting pair, for loads of 0 to `most` N.
-
-    The fitted curve of the slow table, `trials.fits.tangent_at`, moved by its lag so that the load
-    is gone at the fitted angle.
-    """
+    """The fit, `trials.fits.tangent_at`: rad and N of the lifting pair, for 0 to `most` N."""
     assert trial.fit is not None
     weight = whole(truck).mass * GRAVITY
     share = np.linspace(0.0, most / weight / math.cos(trial.tip), 80)
-    moving = np.arctan(tangent_at(share, *trial.fit.coefficients))
-    theta = moving - moving[0] + trial.fit.value
+    theta = np.arctan(tangent_at(share, *trial.fit.coefficients))
     return theta, share * weight * np.cos(theta)
 
 

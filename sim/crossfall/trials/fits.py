@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from crossfall.truck.model import Array
 
-LEAST = 12  # samples below which nothing is fitted
-ALLOWED_LAG = 0.03  # s that a truck on its dampers may be behind its table
+LEAST = 5  # angles below which nothing is fitted
 
 
 @dataclass(frozen=True)
@@ -31,15 +30,13 @@ class Fit:
 
 @dataclass(frozen=True)
 class Approach:
-    """A pair of wheels losing its load on a tilting table, n samples.
+    """A pair of wheels losing its load on a table held at n angles.
 
-    theta: (n,) rad. load: (n,) of the pair, as a fraction of the truck's weight. rate: (n,) rad/s
-    of the table.
+    theta: (n,) rad. load: (n,) of the pair, as a fraction of the truck's weight.
     """
 
     theta: Array
     load: Array
-    rate: Array
 
 
 def tangent_at(load: Array, c0: float, c1: float, c2: float = 0.0) -> Array:
@@ -84,44 +81,23 @@ def fit_tangent(approach: Approach, curved: bool = False) -> Fit:
     return Fit(angle, angle - half, angle + half, straight, len(load), scatter)
 
 
-def fit_critical_angle(slow: Approach, brisk: Approach | None = None) -> Fit | None:
-    """Critical angle (rad) at zero rate, from approaches at two rates, or one.
+def fit_critical_angle(approach: Approach) -> Fit | None:
+    """Critical angle (rad) at which the load is gone, from a truck at rest at several angles.
 
-    The straight fit of the slow approach, less its lag: a moving table is ahead of its truck in
-    proportion to its rate, so two rates give the lag; with one it is only allowed for. The 95 %
-    interval joins the statistical ones with what straight and curved models, and all samples and
-    the half with the least load, disagree by: what a model lacks is more than scatter. It supposes
-    that the truck stands until the load is gone; one that loses its balance with load left tips
-    a little earlier. None where there is too little to fit or the load does not fall.
+    The straight fit. The 95 % interval joins the statistical one with what straight and curved
+    models, and all angles and the half with the least load, disagree by: what a model lacks is more
+    than scatter. It supposes that the truck stands until the load is gone; one that loses its
+    balance with load left tips earlier. None where there is too little to fit or the load does not
+    fall.
     """
-    own = _straight(slow)
-    if own is None:
-        return None
-    fit, doubt = own
-    rate = float(np.median(slow.rate))
-    lag = correction = 0.0
-    other = _straight(brisk) if brisk is not None else None
-    apart = 0.0 if brisk is None or other is None else float(np.median(brisk.rate)) - rate
-    if other is not None and apart > rate / 2 and other[1] < 4 * ALLOWED_LAG * rate:
-        gain = rate / apart
-        correction = gain * (other[0].value - fit.value)
-        lag = gain * math.hypot(other[1], doubt)
-    else:
-        lag = ALLOWED_LAG * rate
-    value = fit.value - correction
-    half = math.hypot(doubt, lag)
-    return Fit(value, value - half, value + half, fit.coefficients, fit.samples, fit.scatter)
-
-
-def _straight(approach: Approach) -> tuple[Fit, float] | None:
-    """Straight fit of an approach and the half-width that its interval deserves."""
     if len(approach.theta) < LEAST:
         return None
     half = approach.load <= np.median(approach.load)
-    nearest = Approach(approach.theta[half], approach.load[half], approach.rate[half])
     fit = fit_tangent(approach)
     if fit.coefficients[1] >= 0.0:
         return None
+    nearest = Approach(approach.theta[half], approach.load[half])
     others = fit_tangent(nearest), fit_tangent(approach, curved=True)
     spread = max(abs(fit.value - other.value) for other in others)
-    return fit, math.hypot(fit.high - fit.value, spread)
+    doubt = math.hypot(fit.high - fit.value, spread)
+    return replace(fit, low=fit.value - doubt, high=fit.value + doubt)

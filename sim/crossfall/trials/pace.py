@@ -12,10 +12,10 @@ class Pace:
 
     approach: rad/s on the way to the start; faster, tyres slip as the truck swings.
     brisk: rad/s of the first tilting to the tip, which finds about where it is.
-    slow: rad/s of the second, that is recorded; fit and holding take out what rate remains.
+    slow: rad/s of the second, which shows when wheels lift.
     below: rad under the expected tip where the first tilting starts, settled.
-    last: rad under the first tilting's tip from which the second goes over the ground again, and
-    under the second's from which angles are held.
+    last: rad under the first tilting's tip from which the second goes over the ground again.
+    near: rad under the second's from which angles are held.
     keep: rad between moments kept on the way, to come back to and hold.
     light: a start is too late where a wheel bears less than this fraction of its level load.
     steady: rad/s between angles that are held.
@@ -36,6 +36,7 @@ class Pace:
     slow: float = math.radians(2.0)
     below: float = math.radians(3.0)
     last: float = math.radians(2.0)
+    near: float = math.radians(1.0)
     keep: float = math.radians(0.7)
     light: float = 0.03
     steady: float = math.radians(1.0)

@@ -13,7 +13,7 @@ from crossfall.trials.tyre_force import Vector
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Array, frozen
 
-DETAIL = 3  # looks between samples of poses: 27 a second, enough for a replay
+DETAIL = 2  # looks between samples of poses: 30 a second, enough for a replay
 
 
 @dataclass(frozen=True)

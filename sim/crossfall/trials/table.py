@@ -22,7 +22,7 @@ from crossfall.truck.support import PAIRS, downhill_pair
 
 Fate = Literal["rests", "tips", "slides"]
 OPPOSITE = (1, 0, 3, 2)
-LOOK = 6  # steps between looks at loads and lean
+LOOK = 4  # steps between looks at loads and lean
 HOVER = math.radians(0.2)  # rad a truck on two wheels leans on before it is watched again
 WATCH = 0.1  # s between looks at whether it rests
 JUMP = 1e-3  # m in WATCH, twice what a truck moves there that swings on soft springs
@@ -82,8 +82,9 @@ class Tilting:
     """One tilting of the table from the level, while it is going on; angles in rad.
 
     theta: the table's angle. loads: (4,) N and lean: of the chassis, at the last look.
-    left: angle when each of PAIRS last touched the table, touched: each wheel. jumped: angles at
-    which it jumped, but came to rest. fell: which of PAIRS was off when it last went over.
+    left: angle when each of PAIRS last touched the table, touched: each wheel. rests: angles at
+    which it came to rest, with its loads. jumped: those at which it had jumped. fell: which of
+    PAIRS was off when it last went over.
     """
 
     def __init__(self, table: Table, heading: float) -> None:
@@ -99,6 +100,7 @@ class Tilting:
         self._hovering = -math.inf
         self._off_looks = max(2, round(table.steps(OFF) / LOOK))
         self.kept: list[Moment] = []
+        self.rests: list[tuple[float, tuple[float, ...]]] = []
         self.jumped: list[float] = []
         self.fell = 0
 
@@ -165,6 +167,7 @@ class Tilting:
         else:
             if slid - began > CREPT * radius:
                 return "slides"
+        self.rests.append((self.theta, tuple(self.loads)))
         if jumps:
             self.jumped.append(self.theta)
         return "rests"

@@ -3,7 +3,7 @@
 The critical angle is the table angle at which the last uphill tyre leaves the table for good (the
 end point of tilt-table standards for road vehicles, e.g. UN ECE R111). It is reported twice, both
 at zero rate: the event, bracketed by holding the table still and seeing whether the truck stands,
-and the fit of table angle to load, which takes two rates to take the rate out.
+and the fit of table angle to load at the angles at which it stood.
 """
 
 from __future__ import annotations
@@ -17,12 +17,11 @@ from typing import Literal
 import numpy as np
 from scipy.ndimage import uniform_filter1d
 
-from crossfall.trials.fits import LEAST, Approach, Fit, fit_critical_angle
+from crossfall.trials.fits import Approach, Fit, fit_critical_angle
 from crossfall.trials.holding import bracket
 from crossfall.trials.pace import Pace
 from crossfall.trials.record import Record, Stretch
 from crossfall.trials.table import (
-    OFF,
     OPPOSITE,
     Fate,
     Moment,
@@ -37,8 +36,9 @@ from crossfall.truck.support import PAIRS
 
 Outcome = Literal["tips", "slides", "stands"]
 RUNS = 1.2  # times as fast as its table a truck leans on that is losing its balance
+SPAN = math.radians(1.5)  # below a tip, in which load is fitted
 NEAR = math.radians(1.0)  # below a tip, in which a snap is told
-LEFT = 0.003  # of the weight; a truck that tips as its load runs out has less at the last hold
+LEFT = 0.001  # of the weight; a truck that tips as its load runs out has less at the last hold
 
 
 @dataclass(frozen=True)
@@ -156,18 +156,18 @@ def tilt_on(
         run.keep()
         rest, began = run.kept[-1], len(run.samples)
         goes = _tilt(run, pace, pace.brisk)
-        brisk = slow = run.samples.stretch(began)
+        seen = run.samples.stretch(began)
         if goes == "tips":
-            run.back(run.last_kept(_balanced(brisk, pace.brisk) - pace.last))
+            run.back(run.last_kept(_balanced(seen, pace.brisk) - pace.last))
             began = len(run.samples)
             goes = _tilt(run, pace, pace.slow)
-            slow = run.samples.stretch(began)
+            seen = run.samples.stretch(began)
         record = run.samples.record()
         trial = TiltTrial(
             heading, "stands", grip, rail, record, table.rig.settings, pace, 0.0, engine_version()
         )
         if goes != "rests":
-            trial = _ended(run, trial, rest, slow, brisk)
+            trial = _ended(run, trial, rest, seen)
         return replace(trial, seconds=clock.process_time() - started)
     finally:
         run.forget()
@@ -241,68 +241,45 @@ def _balanced(stretch: Stretch, rate: float) -> float:
     return float(stretch.theta[runs[0] if len(runs) else -1])
 
 
-def _approach(
-    stretch: Stretch, pair: tuple[int, int], weight: float, span: float, until: float
-) -> Approach:
-    """The part of a stretch to fit: its last `span` (rad) before the load is nearly gone.
+def _approach(run: Tilting, tip: float, pair: tuple[int, int]) -> Approach:
+    """What to fit: the angles at which it rested close below its tip.
 
-    Up to `until`, if that is less: past it, a moving table shows a truck that falls. Without what
-    follows the first sign of running away (a lean that quickens), and without what comes before the
-    other wheel of the pair lifted, unless that was at the very end.
+    Without those before the one wheel of the pair lifted, unless that was at the very end.
     """
-    load = stretch.loads[:, list(pair)].sum(axis=1) / weight
-    before = np.flatnonzero((load > 0.0) & (stretch.theta <= until))
-    end = int(before[-1]) + 1 if len(before) else 0
-    if end < LEAST:
-        return Approach(frozen([]), frozen([]), frozen([]))
-    theta, load, lean = stretch.theta[:end], load[:end], stretch.lean[:end]
-    first = theta[-1] - span
-    for wheel in pair:
-        lifted = theta[stretch.loads[:end, wheel] > 0.0].max(initial=0.0)
-        if lifted < theta[-1] - span / 3:
-            first = max(first, lifted)
-    start = int(np.searchsorted(theta, first))
-    speed = np.gradient(uniform_filter1d(lean, 9), stretch.time[:end])[start:]
-    rate = np.gradient(theta, stretch.time[:end])[start:]
-    quick = speed > 3 * np.median(speed) + np.median(rate) / 2
-    calm = len(quick) - int(np.argmin(quick[::-1])) if not quick.all() else 0
-    keep = np.zeros(end, dtype=bool)
-    keep[start : start + calm] = load[start : start + calm] > load[start:].max() / 12
-    keep[start:] &= rate > 0.0  # not while the table waited for a truck that jumped
-    return Approach(theta[keep], load[keep], rate[keep[start:]])
+    rests = sorted(one for one in run.rests if one[0] > tip - SPAN)
+    both = [theta for theta, loads in rests if all(loads[w] > 0.0 for w in pair)]
+    if both and both[-1] < tip - SPAN / 3:
+        rests = [one for one in rests if one[0] > both[-1]]
+    loads = [sum(loads[w] for w in pair) / run.table.weight for _, loads in rests]
+    return Approach(frozen([theta for theta, _ in rests]), frozen(loads))
 
 
-def _ended(
-    run: Tilting, trial: TiltTrial, rest: Moment, slow: Stretch, brisk: Stretch
-) -> TiltTrial:
+def _ended(run: Tilting, trial: TiltTrial, rest: Moment, slow: Stretch) -> TiltTrial:
     """The trial with where and how it went, found by holding."""
     pace, left, touched = trial.pace, list(run.left), list(run.touched)
     run.recorder = None
-    found = bracket(run, rest, _balanced(slow, pace.slow) - pace.last, pace)
-    low, high = found.low, found.high
-    event, half = (low + high) / 2, math.hypot((high - low) / 2, pace.floor)
+    found = bracket(run, rest, _balanced(slow, pace.slow) - pace.near, pace)
+    event = (found.low + found.high) / 2
+    half = math.hypot((found.high - found.low) / 2, pace.floor)
     interval = event - half, event + half
     if found.goes == "slides":
         return replace(trial, outcome="slides", slide=event, slide_ci=interval)
     if found.goes == "rests":
         return trial
-    pair, weight = PAIRS[found.fell], run.table.weight
-    run.back(found.rest)
-    run.hold(2 * OFF)
-    seen = [_approach(stretch, pair, weight, 0.75 * pace.last, high) for stretch in (slow, brisk)]
-    seen = [approach for approach in seen if len(approach.theta) >= LEAST]
+    pair = PAIRS[found.fell]
     lift = np.full(4, math.nan)
     lift[list(pair)] = [min(touched[w], event) for w in pair]
     snap = max((at for at in run.jumped if event - NEAR < at), default=math.nan)
+    loads = dict(run.rests)[found.low]
     return replace(
         trial,
         outcome="tips",
         tip=event,
         tip_ci=(min(interval[0], snap), interval[1]),
         event=event,
-        event_bracket=(low, high),
-        load_left=sum(run.loads[w] for w in pair) / weight,
-        fit=fit_critical_angle(*seen) if seen else None,
+        event_bracket=(found.low, found.high),
+        load_left=sum(loads[w] for w in pair) / run.table.weight,
+        fit=fit_critical_angle(_approach(run, event, pair)),
         ramp=left[found.fell],
         lift=frozen(lift),
         first_lift=float(np.nanmin(lift)),

@@ -1,0 +1,162 @@
+"""What a tilt trial says of itself: intervals, starts, sides, repeats; and how tyres change it."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from trial_trucks import VARIED
+
+from crossfall.trials.pace import Pace
+from crossfall.trials.tilt import LEFT, tilt_trial, tilt_trials
+from crossfall.trials.world import Settings
+from crossfall.truck.build import load_truck
+from crossfall.truck.model import WHEELS
+from support import make_truck, with_tyres
+
+SIDE = math.pi / 2
+
+
+def of_hard(ratio, truck):
+    """The truck with that share of its tyres' vertical stiffness along the ground."""
+    rates = [ratio * axle.tyre.stiffness for axle in truck.axles]
+    front, rear = (
+        replace(axle, tyre=replace(axle.tyre, lateral=rate, longitudinal=rate))
+        for axle, rate in zip(truck.axles, rates, strict=True)
+    )
+    return replace(truck, front=front, rear=rear)
+
+
+FINER = (
+    replace(
+        Pace(),
+        approach=math.radians(5.0),
+        brisk=math.radians(1.5),
+        slow=math.radians(0.5),
+        steady=math.radians(0.25),
+        bracket=math.radians(0.01),
+        stride=math.radians(0.25),
+        gently=0.4,
+        still=2e-6,
+    ),
+    Settings(step=1 / 960, turn_per_step=0.45),
+)
+
+
+@pytest.mark.parametrize(
+    ("name", "heading", "grip"),
+    [
+        ("plain", 0.0, 5.0),
+        ("soft springs", 45.0, 5.0),
+        ("droop limited", 150.0, 5.0),
+        ("anti-squat", 90.0, 1.0),
+        ("wide contact", 90.0, 1.0),
+        ("offset CG", 45.0, 1.2),
+    ],
+)
+def test_the_interval_holds_what_finer_settings_say(name, heading, grip):
+    """A quarter of the rates and of the step, and a fifth of the stillness that counts as rest."""
+    pace, settings = FINER
+    trial = tilt_trial(VARIED[name], math.radians(heading), grip=grip)
+    finer = tilt_trial(VARIED[name], math.radians(heading), grip=grip, pace=pace, settings=settings)
+    assert trial.outcome == finer.outcome == "tips"
+    assert trial.tip_ci[0] < finer.tip < trial.tip_ci[1]
+    assert trial.tip_ci[1] - trial.tip_ci[0] < math.radians(0.1)
+
+
+def test_where_a_jump_decides_the_interval_says_so():
+    """A light tyre that slips lets this one jump by half a degree; whether it stands again hangs on
+    the way it came, and so do other engines' answers, from 38.3 to 40.4 deg."""
+    trial = tilt_trial(of_hard(0.5, VARIED["soft tyres"]), math.radians(120.0), grip=5.0)
+    assert trial.tip_ci[1] - trial.tip_ci[0] > math.radians(1.0)
+
+
+@pytest.mark.parametrize("name", ["bramble", "thistle"])
+@pytest.mark.parametrize("heading", [0.0, 45.0, 90.0])
+def test_softer_tyres_along_the_ground_tip_earlier(name, heading):
+    trucks = [of_hard(ratio, load_truck(name).truck) for ratio in (0.5, 1.0, 4.0, 30.0)]
+    trials = [tilt_trial(truck, math.radians(heading), grip=5.0) for truck in trucks]
+    for soft, hard in zip(trials, trials[1:], strict=False):
+        assert soft.tip_ci[1] < hard.tip
+    # Not only the downhill pair's give: on a diagonal it lets tyres leave the table early.
+    assert trials[-1].tip - trials[0].tip > math.radians(4.0 if heading == 45.0 else 0.8)
+
+
+def test_wheels_give_against_the_slope_and_rims_hang_over_their_patches():
+    trial = tilt_trial(make_truck(), SIDE, grip=0.9)
+    steep = int(np.searchsorted(trial.record.theta, math.radians(30.0)))
+    give = trial.record.give[steep]
+    downhill, uphill = ([WHEELS.index(f"{end} {side}") for end in ("front", "rear")]
+                        for side in ("left", "right"))  # fmt: skip
+    assert (give[downhill, 2] > 0.0).all()
+    assert (give[uphill, 2] < 0.0).all()
+    assert (give[:, 1] < 0.0).all()  # the patches are left behind, uphill, to the right
+    weight = trial.record.loads[steep].sum() / math.cos(trial.record.theta[steep])
+    lateral = -give[:, 1].sum() * make_truck().front.tyre.lateral
+    assert lateral == pytest.approx(weight * math.sin(trial.record.theta[steep]), rel=0.25)
+
+
+def test_a_truck_may_lose_its_balance_with_load_left():
+    """On a diagonal it goes over before the load on its uphill tyres is gone, and says so."""
+    diagonal, square = tilt_trials(VARIED["soft springs"], np.radians([45.0, 180.0]), grip=5.0)
+    assert diagonal.load_left > 10 * LEFT
+    assert LEFT > square.load_left > 0.0
+    assert square.fit is not None
+    assert square.fit.low - math.radians(0.1) < square.tip < square.fit.high + math.radians(0.1)
+
+
+@pytest.mark.parametrize("name", VARIED)
+def test_a_wheel_lifts_before_the_truck_tips(name):
+    for trial in tilt_trials(VARIED[name], np.radians([0.0, 30.0, 135.0]), grip=5.0):
+        assert 0.0 < trial.first_lift <= trial.tip
+        assert np.isnan(trial.lift).sum() == 2
+        assert np.nanmin(trial.lift) == trial.first_lift
+        assert trial.event_bracket[0] < trial.event < trial.event_bracket[1]
+        assert trial.tip == trial.event
+
+
+def test_a_jump_is_not_the_tip():
+    """Springs that go slack before the wheels lift: the body snaps up and stands again."""
+    truck = make_truck(chassis_cg=(-0.01, 0.0, 0.12), spring_rate=500.0, droop=0.03, damping=4.0)
+    truck = of_hard(30.0, truck)
+    unhurried, late = tilt_trials(truck, [0.0], grip=5.0), tilt_trials(
+        truck, [0.0], grip=5.0, near=[math.radians(47.5)]
+    )  # fmt: skip
+    for (trial,) in (unhurried, late):
+        lean = trial.record.chassis[:, 4]  # half the pitch
+        below = trial.record.theta < trial.tip - math.radians(3.0)
+        assert np.abs(np.diff(lean[below])).max() > math.radians(0.3)  # in 0.075 s
+        assert trial.tip > math.radians(55.0)
+    assert late[0].tip == pytest.approx(unhurried[0].tip, abs=math.radians(0.07))
+
+
+def test_a_late_start_is_thrown_away():
+    truck = VARIED["plain"]
+    fair, late = (
+        tilt_trials(truck, [0.0], grip=5.0, near=[math.radians(n)])[0] for n in (55.0, 65.0)
+    )
+    assert late.tip == pytest.approx(fair.tip, abs=math.radians(0.07))
+    assert late.record.theta[-1] > late.tip > late.record.theta[0]
+
+
+def test_both_sides_of_a_symmetric_truck_agree():
+    left, right = tilt_trials(VARIED["plain"], [SIDE], grip=5.0, both_sides=True)
+    assert right.heading == pytest.approx(3 * SIDE)
+    assert right.tip == pytest.approx(left.tip, abs=math.radians(0.07))
+    assert (left.over, right.over) == ((0, 2), (1, 3))
+
+
+def test_the_same_trial_twice_is_the_same_to_the_last_digit():
+    one, two = (tilt_trials(VARIED["plain"], [0.3], grip=0.9)[0] for _ in range(2))
+    assert one.slide == two.slide
+    np.testing.assert_array_equal(one.record.loads, two.record.loads)
+    np.testing.assert_array_equal(one.record.chassis, two.record.chassis)
+
+
+def test_a_tyre_that_does_not_give_is_refused():
+    from crossfall.truck.problems import InputError
+
+    with pytest.raises(InputError, match="does not give"):
+        tilt_trial(with_tyres(make_truck(), stiffness=math.inf), SIDE, grip=5.0)
