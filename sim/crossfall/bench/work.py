@@ -24,7 +24,7 @@ from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
 from crossfall.truck.model import Grip, Truck
 from crossfall.truck.problems import InputError, Problem
-from crossfall.tuning.board import board_grip
+from crossfall.tuning.board_predict import board_grip
 from crossfall.tuning.changes import Catalogue, beside, read_changes
 from crossfall.tuning.whatif import Ranking
 
@@ -224,7 +224,7 @@ class Bench:
         path = self.folder / f"{sheet.source.stem}.board.toml"
         if asked is not None:
             deciding.note_reading(truck, path, asked)
-        grip = board_grip(truck) or answers.shown_grip(truck, None)
+        grip = board_grip(truck)
         return deciding.board_card(truck, path, grip)
 
     def sheet(self) -> bytes:

@@ -195,17 +195,17 @@ def _scales(truck: Truck | None, figure: draw.Figure, block: int) -> str:
 
 
 def _predicted(truck: Truck) -> list[dict[str, str]]:
-    from crossfall.compare import case_name
+    from crossfall.answers.conditions import case_name
     from crossfall.tuning.board_predict import predict
 
     psi = [float(v) for v in np.radians([90.0, 270.0, 0.0, 180.0])]
     free, held = (predict(truck, psi, [locked] * 4) for locked in (False, True))
 
-    def window(p: Any, i: int) -> str:
-        low, high = np.degrees([p.angle[i] - 2 * p.u[i], p.angle[i] + 2 * p.u[i]])
+    def span(p: Any, i: int) -> str:
+        low, high = np.degrees([p.low[i], p.high[i]])
         return f"{low:.1f}° to {high:.1f}°"
 
     return [
-        {"case": case_name(h), "free": window(free, i), "locked": window(held, i)}
+        {"case": case_name(np.degrees(h)), "free": span(free, i), "locked": span(held, i)}
         for i, h in enumerate(psi)
     ]

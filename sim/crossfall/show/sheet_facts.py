@@ -15,7 +15,7 @@ from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck
 from crossfall.truck.weight import WeighIn, weigh
 from crossfall.tuning.apply import apply, built
-from crossfall.tuning.board import board_grip
+from crossfall.tuning.board_predict import board_grip
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.effects import Effects, effects
 
@@ -89,7 +89,7 @@ def gather(
     """
     truck = now.truck
     grip = choose_grip(truck, surface)
-    on_board = board_grip(truck) or grip
+    on_board = board_grip(truck)
     old = None
     if before is not None:
         there = [g.surface for g in before.truck.grips]

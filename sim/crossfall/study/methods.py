@@ -2,9 +2,9 @@
 
 common: {"spec": JSON text of the truck file's values, "fixed": overrides and conditions, "surface":
 name or None, "hold": what holds the wheels, "tolerances": bool, "headings_deg": those tried on
-every build, or empty, "folder": where its meshes lie}; payload: the point of the design, heading_deg and the seed. Every row says
-what the build weighs besides the answer, so that a map can be drawn over CG height or front share
-as well as over what was varied.
+every build, or empty, "folder": where its meshes lie}; payload: the point of the design,
+heading_deg and the seed. Every row says what the build weighs besides the answer, so that a map can
+be drawn over CG height or front share as well as over what was varied.
 """
 
 from __future__ import annotations

@@ -10,29 +10,23 @@ from crossfall.statics.sliding import slide_range
 from crossfall.truck.model import Grip, Truck
 from crossfall.tuning.board_diagnosis import Cause, diagnose
 from crossfall.tuning.board_file import BoardReading, BoardReadings
-from crossfall.tuning.board_predict import Prediction, predict
+from crossfall.tuning.board_predict import Prediction, board_grip, predict
 from crossfall.tuning.weighin_fit import TOLERANCE
 from crossfall.tuning.weighin_scatter import Scatter, interval, pooled, scatter
 
 GUESSED_SCATTER = float(np.radians(0.3))  # of one tip, where nothing is repeated
 GUESS_WORTH = 2.0
 AGREE = 1.0  # of the combined 95 % uncertainty
-SURFACE = "tilt board"  # the usual name in a chassis file of the board's own grip
-
-
-def board_grip(truck: Truck) -> Grip | None:
-    """The board's own grip, where the file has one."""
-    return next((g for g in truck.grips if g.surface == SURFACE), None)
 
 
 @dataclass(frozen=True)
 class Verdict:
     """One measured heading against its prediction. Angles in rad.
 
-    measured: mean of the repeats, u its standard uncertainty. predicted: middle of low..high, with
-    predicted_u. number: E_n = (measured - predicted) / sqrt(U^2 + U_predicted^2), U the 95 %
-    expanded uncertainties (ISO/IEC 17043:2010 B.3.1.3 and ISO 13528, from memory); they agree
-    where |E_n| <= 1. A reading at which it slid is held against the slide range instead.
+    measured: mean of the repeats, u its standard uncertainty. predicted: the one answer's tip, with
+    its 95 % range low to high and predicted_u. number: E_n = (measured - predicted) /
+    sqrt(U^2 + U_predicted^2), U the 95 % expanded uncertainties (ISO/IEC 17043:2010 B.3.1.3 and
+    ISO 13528, from memory); they agree where |E_n| <= 1. A reading at which it slid is held against the slide range instead.
     """
 
     reading: BoardReading
@@ -72,16 +66,20 @@ def board_scatter(board: BoardReadings) -> Scatter:
 
 
 def check_board(truck: Truck, board: BoardReadings, grip: Grip | None = None) -> BoardResult:
-    """Every reading against the truck's prediction. grip: of the board's surface, for slides."""
+    """Every reading against the truck's prediction. grip: the board's, `board_grip` if not said."""
     kind = board_scatter(board)
+    grip = board_grip(truck) if grip is None else grip
     expected = predict(
-        truck, [r.heading for r in board.readings], [r.locked for r in board.readings]
+        truck,
+        [r.heading for r in board.readings],
+        [r.locked for r in board.readings],
+        [r.rail for r in board.readings],
+        grip,
     )
     verdicts = []
     for i, r in enumerate(board.readings):
         if r.slid:
-            if grip is not None:
-                verdicts.append(_slide_verdict(truck, grip, r, board, kind))
+            verdicts.append(_slide_verdict(truck, grip, r, board, kind))
         else:
             verdicts.append(_verdict(r, board, kind, expected, i))
     found = tuple(verdicts)
@@ -112,7 +110,6 @@ def _verdict(
     u, half = _errors(r, board, kind)
     measured = float(np.mean(r.angles))
     gap = measured - float(expected.angle[i])
-    # Anywhere in the friction window is agreement: only what lies beyond it counts in full.
     number = gap / float(np.hypot(half, 2.0 * expected.u[i]))
     return Verdict(
         r,

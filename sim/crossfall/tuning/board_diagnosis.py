@@ -16,7 +16,7 @@ import numpy as np
 from crossfall.statics.sliding import slide_range
 from crossfall.truck.model import Array, Grip, Truck
 from crossfall.tuning.board_file import BoardReading
-from crossfall.tuning.board_predict import predict, slopes
+from crossfall.tuning.board_predict import outlook, predict
 
 TIE = 2.0  # of chi-square: causes closer than this to the best are named as well
 # How large each cause is in practice, one sd: m, m, m, m, rad, share of the give.
@@ -46,7 +46,7 @@ def diagnose(
     """
     found: list[tuple[float, Cause]] = []
     before = float(np.sum((gaps / u) ** 2))
-    for name, pattern in _patterns(truck, readings).items():
+    for name, pattern in _patterns(truck, readings, grip).items():
         usual = USUAL[name]
         precision = float(np.sum((pattern / u) ** 2)) + 1 / usual**2
         amount = float(np.sum(pattern * gaps / u**2)) / precision
@@ -62,17 +62,21 @@ def diagnose(
     return tuple(best[:3])
 
 
-def _patterns(truck: Truck, readings: Sequence[BoardReading]) -> dict[str, Array]:
+def _patterns(
+    truck: Truck, readings: Sequence[BoardReading], grip: Grip | None
+) -> dict[str, Array]:
     """(n,) change of the angles per unit of each cause."""
     psi, locked = [r.heading for r in readings], [r.locked for r in readings]
-    along, side, height, contact = slopes(truck, psi, locked).T
+    railed = [r.rail for r in readings]
+    ahead = outlook(truck, psi, locked, railed, grip)
+    along, side, height, contact = ahead.slopes.T
     return {
         "height": height,
         "side": side,
         "along": along,
         "contact": contact,
         "meter": np.ones(len(psi)),
-        "give": predict(truck, psi, locked).give,
+        "give": ahead.expected.give,
     }
 
 
@@ -82,8 +86,9 @@ def _switches(
     """Causes that are so or not: their pattern (n,) and what they cost in chi-square."""
     psi = [r.heading for r in readings]
     locked = [r.locked for r in readings]
-    said = predict(truck, psi, locked)
-    other = predict(truck, psi, [not k for k in locked]).angle - said.angle
+    railed = [r.rail for r in readings]
+    said = predict(truck, psi, locked, railed, grip)
+    other = predict(truck, psi, [not k for k in locked], railed, grip).angle - said.angle
     found = []
     if all(locked):
         words = "the suspension was not locked after all: the angles are those of free springs"

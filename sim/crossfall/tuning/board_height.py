@@ -18,7 +18,7 @@ from crossfall.truck.model import Array, Truck
 from crossfall.truck.weight import weigh
 from crossfall.tuning.board import board_scatter
 from crossfall.tuning.board_file import BoardReadings
-from crossfall.tuning.board_predict import GIVE_SD, SHARED, Outlook, Prediction, outlook
+from crossfall.tuning.board_predict import GIVE_SD, Outlook, Prediction, outlook
 from crossfall.tuning.weighin import Doubt, Estimate, estimate
 from crossfall.tuning.weighin_fit import (
     TOLERANCE,
@@ -81,7 +81,8 @@ def infer(
     if not tips:
         raise ValueError("no heading on the board at which the truck tipped")
     if ahead is None:
-        ahead = outlook(truck, [r.heading for r in tips], [r.locked for r in tips])
+        psi, locked = [r.heading for r in tips], [r.locked for r in tips]
+        ahead = outlook(truck, psi, locked, [r.rail for r in tips])
     known = board_known(truck, board, place, ahead.expected)
     model = board_model(truck, board, ahead)
     bears = _bears(model, known)
@@ -192,8 +193,8 @@ def board_known(
         _limit("give", 1.0, GIVE_LIMIT),
         _limit("square", 0.0, float(HEADING_LIMIT)),
     ]
-    for i, wide in enumerate((expected.high - expected.low) / 2):
-        found.append(Known(f"friction {i}", 0.0, SHARED * wide, 0.0, True, "friction"))
+    for i, sd in enumerate(expected.ground):
+        found.append(Known(f"friction {i}", 0.0, float(sd), 0.0, True, "friction"))
     return found
 
 

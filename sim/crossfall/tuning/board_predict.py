@@ -4,27 +4,31 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from itertools import product
 
 import numpy as np
 
-from crossfall.compare import spec_uncertainty
+from crossfall.answers.conditions import Conditions, Hold, choose_grip
+from crossfall.answers.ranges import Range, ranges
+from crossfall.answers.tips import tip_pairs
 from crossfall.statics import rigid
-from crossfall.statics.compliant import tips
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import Array, Truck, frozen
+from crossfall.truck.model import Array, Grip, Truck, frozen
+from crossfall.truck.weight import COVERAGE
 
 GIVE_SD = 0.10  # of the angle that tyres and springs cost: rates are seldom known better
 STEP = 1e-3  # m, for derivatives: small to the truck, large to the accuracy of the compliant tip
-SHARED = 1 / np.sqrt(3)  # sd of anywhere within +-1
+BOARD = "tilt board"  # the usual name in a chassis file of the board's own grip
 
 
 @dataclass(frozen=True)
 class Prediction:
     """Predicted tip angles, all (n,) rad, one per heading asked.
 
-    angle: compliant, middle of the window that friction leaves. low, high: that window. rigid:
-    closed form. u: standard uncertainty from the file's tolerances, from spring and tyre rates,
-    and from the window.
+    angle: the one answer's tip at the board's likely grip, against a rail where it slides first.
+    low, high: its 95 % range over all tolerances and the grip. rigid: closed form. u: standard
+    uncertainty, of that range. ground: the part of it that grip and the tyres' give along the
+    ground have.
     """
 
     angle: Array
@@ -32,6 +36,7 @@ class Prediction:
     high: Array
     rigid: Array
     u: Array
+    ground: Array
 
     @property
     def give(self) -> Array:
@@ -47,9 +52,21 @@ class Outlook:
     slopes: Array
 
 
-def outlook(truck: Truck, headings: Sequence[float], locked: Sequence[bool]) -> Outlook:
+def board_grip(truck: Truck) -> Grip:
+    """The board's own grip, where the file has one, else that of its first surface."""
+    return next((g for g in truck.grips if g.surface == BOARD), None) or choose_grip(truck, None)
+
+
+def outlook(
+    truck: Truck,
+    headings: Sequence[float],
+    locked: Sequence[bool],
+    railed: Sequence[bool] | None = None,
+    grip: Grip | None = None,
+) -> Outlook:
     """Both for the same headings (rad)."""
-    return Outlook(predict(truck, headings, locked), slopes(truck, headings, locked))
+    asked = headings, locked, railed, grip
+    return Outlook(predict(truck, *asked), slopes(truck, *asked))
 
 
 def held(truck: Truck) -> Truck:
@@ -58,44 +75,78 @@ def held(truck: Truck) -> Truck:
     return replace(truck, front=front, rear=rear)
 
 
-def predict(truck: Truck, headings: Sequence[float], locked: Sequence[bool]) -> Prediction:
-    """The truck's tip angle on each heading (rad), suspension free or locked."""
-    psi = np.asarray(headings, dtype=np.float64)
-    lock = np.asarray(locked, dtype=bool)
-    ends = np.empty((2, len(psi)))
-    for some, build in ((~lock, truck), (lock, held(truck))):
-        if np.any(some):
-            ends[0, some] = tips(build, psi[some], "uniform").tip
-            ends[1, some] = tips(build, psi[some], "sticking").tip
-    low, high = np.fmin(*ends), np.fmax(*ends)
-    stiff = rigid.tip_angle(truck, psi)
-    angle = (low + high) / 2
-    u = np.sqrt(
-        spec_uncertainty(truck, psi) ** 2
-        + (GIVE_SD * (angle - stiff)) ** 2
-        + (SHARED * (high - low) / 2) ** 2
-    )
-    return Prediction(angle, low, high, stiff, u)
+def predict(
+    truck: Truck,
+    headings: Sequence[float],
+    locked: Sequence[bool],
+    railed: Sequence[bool] | None = None,
+    grip: Grip | None = None,
+) -> Prediction:
+    """The truck's tip angle on each heading (rad), suspension free or locked, with or without a
+    rail (none, if not said); grip: the board's, `board_grip` if not said."""
+    psi, lock = np.asarray(headings, dtype=np.float64), np.asarray(locked, dtype=bool)
+    rail = np.zeros(len(psi), dtype=bool) if railed is None else np.asarray(railed, dtype=bool)
+    ground = board_grip(truck) if grip is None else grip
+    angle, found = np.empty(len(psi)), [Range((0.0, 0.0), (0.0, 0.0), 1.0, ())] * len(psi)
+    for still, against in product((False, True), repeat=2):
+        some = np.flatnonzero((lock == still) & (rail == against))
+        if not len(some):
+            continue
+        build, hold = held(truck) if still else truck, _hold(against)
+        asked = [Conditions(float(psi[i]), ground, hold) for i in some]
+        tips, made = ranges(build, asked)
+        angle[some] = tips.free
+        for i, one in zip(some, made, strict=True):
+            found[i] = one
+    low, high = np.array([r.tip for r in found]).reshape(-1, 2).T
+    by_ground = [np.hypot.reduce([0.0, *(sd for n, sd in r.causes if _ground(n))]) for r in found]
+    u = (high - low) / (2 * COVERAGE)
+    return Prediction(angle, low, high, rigid.tip_angle(truck, psi), u, np.array(by_ground))
 
 
-def slopes(truck: Truck, headings: Sequence[float], locked: Sequence[bool]) -> Array:
+def _hold(rail: bool) -> Hold:
+    return "rail" if rail else "brakes"
+
+
+def _ground(cause: str) -> bool:
+    return cause.startswith("grip on ") or "along the ground" in cause
+
+
+def slopes(
+    truck: Truck,
+    headings: Sequence[float],
+    locked: Sequence[bool],
+    railed: Sequence[bool] | None = None,
+    grip: Grip | None = None,
+) -> Array:
     """(n, 4) rad/m, change of the compliant tip angle with the CG's x, y, z and with the contact
     half-width of all tyres: what the rigid polygon promises for a wider contact, soft tyres do
-    not keep.
+    not keep. See `predict` for the arguments.
     """
-    psi, lock = np.asarray(headings, dtype=np.float64), np.asarray(locked, dtype=bool)
+    psi = np.asarray(headings, dtype=np.float64)
+    rail = [False] * len(psi) if railed is None else list(railed)
+    mu = (board_grip(truck) if grip is None else grip).likely
     changes = [(sign * STEP * axis, 0.0) for axis in np.eye(3) for sign in (1.0, -1.0)]
     least = min(a.tyre.contact_half_width for a in truck.axles)
     ends = (STEP, -min(least, STEP))
     changes += [(np.zeros(3), end) for end in ends]
     found = np.empty((len(changes), len(psi)))
-    for some, build in ((~lock, truck), (lock, held(truck))):
-        if np.any(some):
-            builds = [changed(build, shift, wider) for shift, wider in changes]
-            found[:, some] = tips(builds, psi[some], "uniform").tip
+    for against in (False, True):
+        some = [i for i, r in enumerate(rail) if r == against]
+        if not some:
+            continue
+        builds = [
+            changed(held(truck) if locked[i] else truck, shift, wider)
+            for shift, wider in changes
+            for i in some
+        ]
+        tips = tip_pairs(
+            builds, np.tile(psi[some], len(changes)), mu, _hold(against), originals=len(some)
+        )
+        found[:, some] = tips.free.reshape(len(changes), -1)
     spans = np.array([2 * STEP] * 3 + [ends[0] - ends[1]])
     out: Array = ((found[::2] - found[1::2]) / spans[:, None]).T
-    return out
+    return np.nan_to_num(out)
 
 
 def changed(truck: Truck, shift: Array, wider: float) -> Truck:

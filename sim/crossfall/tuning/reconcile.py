@@ -154,7 +154,8 @@ def reconcile(
         pulls.append(_scales(session))
     if board is not None and board.tips:
         psi, locked = [r.heading for r in board.tips], [r.locked for r in board.tips]
-        pulls.append(_board(truck, board, outlook(truck, psi, locked)))
+        railed = [r.rail for r in board.tips]
+        pulls.append(_board(truck, board, outlook(truck, psi, locked, railed)))
     if not pulls:
         raise ValueError("no readings to reconcile with")
     rows = rows_of(truck)

@@ -102,14 +102,12 @@ def _compare(loaded: Loaded, board: Any, surface: str | None, as_json: bool) -> 
     return 0 if found.agrees else 1
 
 
-def _grip(truck: Truck, surface: str | None) -> Grip | None:
-    """The board's own grip where the file has one, else its first, or none at all."""
-    from crossfall.compare import choose_grip
-    from crossfall.tuning.board import board_grip
+def _grip(truck: Truck, surface: str | None) -> Grip:
+    """The grip of a surface, or the board's own."""
+    from crossfall.answers.conditions import choose_grip
+    from crossfall.tuning.board_predict import board_grip
 
-    if surface is not None:
-        return choose_grip(truck, surface)
-    return board_grip(truck) or next(iter(truck.grips), None)
+    return board_grip(truck) if surface is None else choose_grip(truck, surface)
 
 
 def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:
@@ -123,11 +121,11 @@ def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:
         {
             "heading_deg": h,
             "predicted_deg": degrees(free.angle[i]),
-            "low_95_deg": degrees(free.angle[i] - 2 * free.u[i]),
-            "high_95_deg": degrees(free.angle[i] + 2 * free.u[i]),
+            "low_95_deg": degrees(free.low[i]),
+            "high_95_deg": degrees(free.high[i]),
             "locked_deg": degrees(held.angle[i]),
-            "locked_low_95_deg": degrees(held.angle[i] - 2 * held.u[i]),
-            "locked_high_95_deg": degrees(held.angle[i] + 2 * held.u[i]),
+            "locked_low_95_deg": degrees(held.low[i]),
+            "locked_high_95_deg": degrees(held.high[i]),
         }
         for i, h in enumerate(FOUR)
     ]
@@ -136,7 +134,7 @@ def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:
         return 0
     from rich.table import Table
 
-    from crossfall.compare import case_name
+    from crossfall.answers.conditions import case_name
 
     out = console()
     table = Table(box=None, title="What the board should show, degrees", title_justify="left")
@@ -145,7 +143,7 @@ def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:
     for row in rows:
         table.add_row(
             f"{row['heading_deg']:g}",
-            case_name(radians(row["heading_deg"])),
+            case_name(row["heading_deg"]),
             f"{row['low_95_deg']:.1f} to {row['high_95_deg']:.1f}",
             f"{row['locked_low_95_deg']:.1f} to {row['locked_high_95_deg']:.1f}",
         )
@@ -184,11 +182,11 @@ def answer(
 
 
 def _row(v: Verdict) -> dict[str, Any]:
-    from crossfall.compare import case_name
+    from crossfall.answers.conditions import case_name
 
     return {
         "heading_deg": degrees(v.reading.heading),
-        "case": case_name(v.reading.heading),
+        "case": case_name(degrees(v.reading.heading)),
         "slid": v.reading.slid,
         "locked": v.reading.locked,
         "rail": v.reading.rail,
@@ -197,7 +195,7 @@ def _row(v: Verdict) -> dict[str, Any]:
         "measured_u_deg": degrees(v.u),
         "predicted_deg": degrees(v.predicted),
         "predicted_u_deg": degrees(v.predicted_u),
-        "predicted_window_deg": [degrees(v.low), degrees(v.high)],
+        "predicted_range_deg": [degrees(v.low), degrees(v.high)],
         "rigid_deg": degrees(v.rigid),
         "en_number": v.number,
         "agrees": v.agrees,
@@ -218,7 +216,7 @@ def show(loaded: Loaded, file: str, found: BoardResult, fitted: BoardFit | None)
     from rich.markup import escape
     from rich.table import Table
 
-    from crossfall.compare import case_name
+    from crossfall.answers.conditions import case_name
 
     out = console()
     table = Table(box=None, title=f"{loaded.truck.name} on the board", title_justify="left")
@@ -229,7 +227,7 @@ def show(loaded: Loaded, file: str, found: BoardResult, fitted: BoardFit | None)
     for v in found.verdicts:
         gap = degrees(v.measured - v.predicted)
         allowed = abs(gap / v.number) if v.number else float("inf")
-        what = case_name(v.reading.heading) + (", slid" if v.reading.slid else "")
+        what = case_name(degrees(v.reading.heading)) + (", slid" if v.reading.slid else "")
         table.add_row(
             what + (", locked" if v.reading.locked else ""),
             f"{degrees(v.measured):.1f}°",
