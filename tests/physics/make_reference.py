@@ -1,8 +1,9 @@
 """Make the table of reference tip angles, test_reference_tips.py's and the statics tests' measure.
 
-python make_reference.py LINES [TABLE]: appends a JSON line a case to LINES, leaves alone what is
+python make_reference.py LINES [TABLE]: appends a JSON line a case to LINES, goes on from what is
 there already, and in the end writes the table. Each case is run five times, with other time steps,
-damping, speeds and starts; the middle one counts, and how far the others lie is its error.
+damping, speeds and starts; the middle one counts, and how far the others lie is its error. First
+every case is run once, without error; of two lines of a case the later one holds.
 """
 
 from __future__ import annotations
@@ -12,7 +13,6 @@ import math
 import platform
 import random
 import sys
-import time
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
@@ -45,6 +45,7 @@ RUNS: tuple[tuple[Method, Pace], ...] = (
 )
 
 Case = tuple[str, int, float, Hold, str]  # truck, heading in deg, ratio, hold, grip
+Line = dict[str, Any]
 
 
 def cases() -> Iterator[Case]:
@@ -82,71 +83,81 @@ def truck_of(name: str, ratio: float) -> Truck:
     return replace(truck, front=front, rear=rear)
 
 
-def answer(case: Case, made: dict[Case, dict[str, Any]]) -> dict[str, Any]:
-    """The line of one case."""
+def first(case: Case, made: dict[Case, Line]) -> Line:
+    """The line of one case after its first run."""
     name, heading, ratio, hold, grip = case
-    started = time.process_time()
     truck, psi = truck_of(name, ratio), math.radians(heading)
     if grip == "near":
         start = made[name, heading, ratio, hold, "high"]["tip_deg"]
-        mu, first = _near(truck, psi, hold, NEAR[1] * math.tan(math.radians(start)))
+        mu, found = _near(truck, psi, hold, NEAR[1] * math.tan(math.radians(start)))
     else:
         mu = HIGH if grip == "high" else float(grip)
-        first = tip(truck, psi, mu, hold, *RUNS[0])
-    runs = [first, *(tip(truck, psi, mu, hold, *run) for run in RUNS[1:])]
-    angles = [math.degrees(r.angle) for r in runs]
-    lifts = [math.degrees(r.first_lift) for r in runs]
-    middle = min(runs, key=lambda r: abs(math.degrees(r.angle) - median(angles)))
-    snaps = sum(r.snap.counts for r in runs)
-    largest = max((r.snap for r in runs), key=lambda s: max(s.shift / 0.002, s.turn / 0.0087))
+        found = tip(truck, psi, mu, hold, *RUNS[0])
+    return _line(case, mu, [_run(found)])
+
+
+def rest(case: Case, line: Line) -> Line:
+    """Its line after all runs."""
+    name, heading, ratio, hold, _ = case
+    truck, psi, mu = truck_of(name, ratio), math.radians(heading), line["mu"]
+    more = [_run(tip(truck, psi, mu, hold, *run)) for run in RUNS[len(line["runs"]) :]]
+    return _line(case, mu, [*line["runs"], *more])
+
+
+def _run(found: Tip) -> Line:
     return {
-        "truck": name,
-        "heading_deg": heading,
-        "ratio": ratio,
-        "hold": hold,
-        "grip": grip,
+        "outcome": found.outcome,
+        "tip_deg": round(math.degrees(found.angle), 4),
+        "first_lift_deg": round(math.degrees(found.first_lift), 4),
+        "first_lift_wheel": found.lifts,
+        "snaps": found.snap.counts,
+        "snap_at_deg": round(math.degrees(found.snap.theta), 3),
+        "snap_mm": round(found.snap.shift * 1e3, 3),
+        "snap_turn_deg": round(math.degrees(found.snap.turn), 3),
+        "load_left": round(found.load_left, 5),
+        "yaw_deg": round(math.degrees(found.yaw), 3),
+        "slid_mm": [round(1e3 * s, 3) for s in found.slid],
+    }
+
+
+def _line(case: Case, mu: float, runs: list[Line]) -> Line:
+    tips, lifts = ([r[key] for r in runs] for key in ("tip_deg", "first_lift_deg"))
+    middle = min(runs, key=lambda r: abs(r["tip_deg"] - median(tips)))
+    line = dict(zip(("truck", "heading_deg", "ratio", "hold", "grip"), case, strict=True))
+    return line | {
         "mu": mu,
-        "outcome": middle.outcome,
-        "tip_deg": round(median(angles), 4),
-        "error_deg": round(_error(angles), 4),
-        "first_lift_deg": round(median(lifts), 4),
-        "first_lift_error_deg": round(_error(lifts), 4),
-        "first_lift_wheel": middle.lifts,
-        "snap": snaps > 0,
-        "snaps_in_runs": snaps,
-        "snap_at_deg": round(math.degrees(largest.theta), 3),
-        "snap_mm": round(largest.shift * 1e3, 3),
-        "snap_turn_deg": round(math.degrees(largest.turn), 3),
-        "load_left": round(middle.load_left, 5),
-        "yaw_deg": round(math.degrees(middle.yaw), 3),
-        "slid_mm": [round(1e3 * s, 3) for s in middle.slid],
-        "tips_deg": [round(a, 4) for a in angles],
-        "first_lifts_deg": [round(a, 4) for a in lifts],
-        "outcomes": [r.outcome for r in runs],
-        "seconds": round(time.process_time() - started, 1),
+        "outcome": middle["outcome"],
+        "tip_deg": median(tips),
+        "error_deg": _error(tips),
+        "first_lift_deg": median(lifts),
+        "first_lift_error_deg": _error(lifts),
+        "snap": any(r["snaps"] for r in runs),
+        "load_left": middle["load_left"],
+        "runs": runs,
     }
 
 
 def _near(truck: Truck, psi: float, hold: Hold, mu: float) -> tuple[float, Tip]:
     """A grip within NEAR of tan(tip) at that grip, and the first run with it."""
     for _ in range(6):
-        first = tip(truck, psi, mu, hold, *RUNS[0])
-        steep = math.tan(first.angle)
-        if first.outcome == "slides":
+        found = tip(truck, psi, mu, hold, *RUNS[0])
+        steep = math.tan(found.angle)
+        if found.outcome == "slides":
             mu *= NEAR[1]
         elif NEAR[0] + 0.01 < mu / steep < NEAR[2] - 0.01:
             break
         else:
             mu = NEAR[1] * steep
-    return mu, first
+    return mu, found
 
 
-def _error(values: list[float]) -> float:
-    middle = median(values)
-    return math.hypot(FLOOR, max(abs(v - middle) for v in values))
+def _error(values: list[float]) -> float | None:
+    if len(values) < len(RUNS):
+        return None
+    return round(math.hypot(FLOOR, max(abs(v - median(values)) for v in values)), 4)
 
 
-def read(lines: Path) -> dict[Case, dict[str, Any]]:
+def read(lines: Path) -> dict[Case, Line]:
     """What was made so far; half a line at the end is cut off."""
     if not lines.exists():
         return {}
@@ -164,7 +175,7 @@ KEPT = [
 ]
 
 
-def table(made: dict[Case, dict[str, Any]]) -> str:
+def table(made: dict[Case, Line]) -> str:
     """The table as JSON, a line a case."""
     note = (
         "Made by make_reference.py. tip_deg and first_lift_deg are the middle of five runs by "
@@ -189,11 +200,18 @@ def _short(value: object) -> object:
 
 def main(lines: Path, out: Path | None) -> None:
     made = read(lines)
+
+    def keep(case: Case, line: Line) -> None:
+        made[case] = line
+        with lines.open("a") as file:
+            file.write(json.dumps(line) + "\n")
+
     for case in cases():
         if case not in made:
-            made[case] = answer(case, made)
-            with lines.open("a") as file:
-                file.write(json.dumps(made[case]) + "\n")
+            keep(case, first(case, made))
+    for case in cases():
+        if len(made[case]["runs"]) < len(RUNS):
+            keep(case, rest(case, made[case]))
     if out is not None:
         out.write_text(table(made))
 
