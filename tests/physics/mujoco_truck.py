@@ -2,37 +2,51 @@
 
 Built from the Truck alone, not from the URDF. Corner springs are fixed tendons of length
 -c = -(q +- (s/2) r): a tendon's spring with a dead band above its free length only pushes, and
-its limits are the stops. Contact and friction: elliptic cones, impratio 2000 (less creeps in yaw).
+its limits are the stops. A wheel is one thin disc, or one at either end of its contact width,
+each with its share of the wheel's mass and on slides with springs along its axle's x, y and z: the
+tyre. It cannot turn: brakes. Contacts are elliptic cones with next to no creep.
 """
 
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal
 
 import mujoco
 import numpy as np
 
-from crossfall.truck.model import GRAVITY, Body, Truck
+from crossfall.truck.model import GRAVITY, Array, Body, Truck
 from crossfall.truck.ride import spring_preloads, tyre_loads
 
-PAIRS = ((0, 2), (1, 3), (0, 1), (2, 3))
+Hold = Literal["brakes", "rail"]
+
 ENDS = ("front", "rear")
+STICKS = 50.0  # friction of a wheel against a rail: it never slips
+THIN = 5e-6  # m, half of a disc's thickness
 
 
-def numbers(values: object) -> str:
-    return " ".join(repr(float(v)) for v in np.ravel(np.asarray(values, dtype=float)))
+@dataclass(frozen=True)
+class Method:
+    """How the engine is run, in SI; none of it belongs to the truck.
+
+    step: s. impratio: friction's stiffness over that of the contact; the more, the less creep.
+    unslip: rounds of taking out what creep is left.
+    corner_damping: N s/m. tyre_damping: of the critical one of the mass a tyre bears.
+    light: a wheel's weight acts on its axle, and only its inertia moves with the disc.
+    """
+
+    step: float = 0.001
+    impratio: float = 2000.0
+    unslip: int = 20
+    corner_damping: float = 8.0
+    tyre_damping: float = 0.15
+    light: bool = False
 
 
-def inertial(body: Body, origin: np.ndarray) -> str:
-    i = body.inertia
-    full = numbers([i[0, 0], i[1, 1], i[2, 2], i[0, 1], i[0, 2], i[1, 2]])
-    return (
-        f'<inertial pos="{numbers(body.cg - origin)}" mass="{body.mass!r}" fullinertia="{full}"/>'
-    )
-
-
-def mjcf(truck: Truck, damping: float = 8.0, friction: float = 5.0) -> str:
-    """MJCF of the truck at ride height on a plane; corner damping N s/m."""
+def mjcf(truck: Truck, method: Method = Method()) -> str:
+    """MJCF of the truck at ride height on a plane, without friction."""
     preloads, loads = spring_preloads(truck), tyre_loads(truck)
     bodies, tendons = [], []
     for i, axle in enumerate(truck.axles):
@@ -40,7 +54,7 @@ def mjcf(truck: Truck, damping: float = 8.0, friction: float = 5.0) -> str:
         centre = np.array([axle.x, 0.0, s.roll_centre_height])
         joints = ""
         if not s.locked:
-            lean = numbers([math.sin(s.heave_lean), 0.0, math.cos(s.heave_lean)])
+            lean = _numbers([math.sin(s.heave_lean), 0.0, math.cos(s.heave_lean)])
             joints = (
                 f'<joint name="{end}_q" type="slide" axis="{lean}"/>'
                 f'<joint name="{end}_r" type="hinge" axis="1 0 0" stiffness="{s.anti_roll!r}"/>'
@@ -50,59 +64,102 @@ def mjcf(truck: Truck, damping: float = 8.0, friction: float = 5.0) -> str:
                 tendons.append(
                     f'<fixed name="{end}{side}" limited="true" range="{-s.bump!r} {s.droop!r}" '
                     f'solreflimit="0.004 1" stiffness="{s.spring_rate!r}" '
-                    f'springlength="{free!r} 1000" damping="{damping!r}">'
+                    f'springlength="{free!r} 1000" damping="{method.corner_damping!r}">'
                     f'<joint joint="{end}_q" coef="-1"/>'
                     f'<joint joint="{end}_r" coef="{-sign * s.spring_spacing / 2!r}"/></fixed>'
                 )
         wheels = "".join(
-            _wheel(truck, 2 * i + side, float(loads[2 * i + side]), centre, friction)
+            _wheel(truck, 2 * i + side, float(loads[2 * i + side]), centre, method)
             for side in (0, 1)
         )
         bodies.append(
-            f'<body name="{end}" pos="{numbers(centre)}">{joints}'
-            f"{inertial(axle.body, centre)}{wheels}</body>"
+            f'<body name="{end}" pos="{_numbers(centre)}">{joints}'
+            f"{_inertial(axle.body, centre)}{wheels}</body>"
         )
     return f"""<mujoco><compiler angle="radian" autolimits="false"/>
-<option timestep="0.0005" cone="elliptic" impratio="2000" integrator="implicitfast"
- iterations="200" tolerance="1e-12"/>
-<default><geom friction="{friction!r} 0 0" condim="3" solref="0.004 1" solimp="0.99 0.999 1e-4"/>
-</default>
+<option timestep="{method.step!r}" cone="elliptic" impratio="{method.impratio!r}"
+ integrator="implicitfast" iterations="200" tolerance="1e-12"
+ noslip_iterations="{method.unslip}" noslip_tolerance="1e-12"/>
+<default><geom friction="0 0 0" condim="3" solref="0.004 1" solimp="0.99 0.999 1e-4"/></default>
 <worldbody><geom name="table" type="plane" size="5 5 1"/>
-<body name="chassis"><freejoint/>{inertial(truck.chassis, np.zeros(3))}{"".join(bodies)}</body>
+<body name="chassis"><freejoint/>{_inertial(truck.chassis, np.zeros(3))}{"".join(bodies)}</body>
 </worldbody><tendon>{"".join(tendons)}</tendon></mujoco>"""
 
 
-def _wheel(truck: Truck, wheel: int, load: float, parent: np.ndarray, friction: float) -> str:
+def _numbers(values: object) -> str:
+    return " ".join(repr(float(v)) for v in np.ravel(np.asarray(values, dtype=float)))
+
+
+def _inertial(body: Body, origin: Array) -> str:
+    i = body.inertia
+    full = _numbers([i[0, 0], i[1, 1], i[2, 2], i[0, 1], i[0, 2], i[1, 2]])
+    return (
+        f'<inertial pos="{_numbers(body.cg - origin)}" mass="{body.mass!r}" fullinertia="{full}"/>'
+    )
+
+
+def _wheel(truck: Truck, wheel: int, load: float, parent: Array, method: Method) -> str:
     axle = truck.axles[wheel // 2]
     tyre, body = axle.tyre, axle.wheels[wheel % 2]
     hub = np.array([axle.x, (0.5 - wheel % 2) * axle.track, tyre.radius])
     discs = [0.0] if tyre.contact_half_width == 0.0 else [-1.0, 1.0]
-    share, rate = 1.0 / len(discs), tyre.stiffness / len(discs)
+    share = 1.0 / len(discs)
+    own = Body(body.mass * share, body.cg, body.inertia * share)
+    spring = load * share if method.light else load * share - own.mass * GRAVITY
+    slides = ""
+    for axis, whole in (
+        ("1 0 0", tyre.longitudinal),
+        ("0 1 0", tyre.lateral),
+        ("0 0 1", tyre.stiffness),
+    ):
+        rate = whole * share
+        damping = method.tyre_damping * 2 * math.sqrt(rate * load * share / GRAVITY)
+        rest = -spring / rate if axis == "0 0 1" else 0.0
+        slides += (
+            f'<joint type="slide" axis="{axis}" stiffness="{rate!r}" springref="{rest!r}" '
+            f'damping="{damping!r}"/>'
+        )
     out = ""
+    if method.light:
+        out += f'<body pos="{_numbers(hub - parent)}">{_inertial(body, hub)}</body>'
     for n, offset in enumerate(discs):
-        own = Body(body.mass * share, body.cg, body.inertia * share)
-        rest = -(load * share - own.mass * GRAVITY) / rate
-        y = offset * tyre.contact_half_width
         out += (
-            f'<body name="wheel{wheel}_{n}" pos="{numbers(hub - parent)}">'
-            f'<joint type="slide" axis="0 0 1" stiffness="{rate!r}" springref="{rest!r}" '
-            f'damping="{0.3 * math.sqrt(rate * load * share / GRAVITY)!r}"/>'
-            f'{inertial(own, hub)}<geom name="disc{wheel}_{n}" type="cylinder" '
-            f'size="{tyre.radius!r} 0.0001" pos="0 {y!r} 0" euler="{math.pi / 2!r} 0 0"/></body>'
+            f'<body name="wheel{wheel}_{n}" pos="{_numbers(hub - parent)}" '
+            f'gravcomp="{int(method.light)}">{slides}{_inertial(own, hub)}'
+            f'<geom name="disc{wheel}_{n}" type="ellipsoid" '
+            f'size="{tyre.radius!r} {THIN!r} {tyre.radius!r}" '
+            f'pos="0 {offset * tyre.contact_half_width!r} 0"/></body>'
         )
     return out
 
 
 class Bench:
-    """The truck on a table that can be tilted, held, and put back to a moment."""
+    """The truck on a table that can be tilted, held, and put back to a moment.
 
-    def __init__(self, truck: Truck, heading: float, damping: float = 8.0) -> None:
-        self.model = mujoco.MjModel.from_xml_string(mjcf(truck, damping))
+    heading, theta: rad. friction: of the tyres; sticking: wheels that never slip.
+    """
+
+    def __init__(
+        self,
+        truck: Truck,
+        heading: float,
+        friction: float = 5.0,
+        sticking: Sequence[int] = (),
+        method: Method = Method(),
+    ) -> None:
+        self.model = mujoco.MjModel.from_xml_string(mjcf(truck, method))
         self.data = mujoco.MjData(self.model)
         self.heading, self.theta = heading, 0.0
-        geoms = range(self.model.ngeom)
-        names = [mujoco.mj_id2name(self.model, mujoco.mjtObj.mjOBJ_GEOM, g) for g in geoms]
-        self.wheel_of = {g: int(n[4]) for g, n in enumerate(names) if n.startswith("disc")}
+        names = [self.model.geom(g).name for g in range(self.model.ngeom)]
+        self._wheel_of = np.array([int(n[4]) if n.startswith("disc") else -1 for n in names])
+        for geom, wheel in enumerate(self._wheel_of):
+            if wheel >= 0:  # of two friction coefficients the engine takes the larger
+                self.model.geom_friction[geom, 0] = STICKS if wheel in sticking else friction
+        self.radii = np.array([truck.axles[w // 2].tyre.radius for w in range(4)])
+        self._axles = [self.model.body(end).id for end in ENDS]
+        self._chassis = self.model.body("chassis").id
+        mujoco.mj_forward(self.model, self.data)
+        self._places = self._unrolled()
 
     def step(self, theta: float, steps: int) -> None:
         along = GRAVITY * math.sin(theta)
@@ -114,68 +171,50 @@ class Bench:
         )
         mujoco.mj_step(self.model, self.data, steps)
 
-    def loads(self) -> np.ndarray:
-        loads, force = np.zeros(4), np.zeros(6)
-        for n in range(self.data.ncon):
-            contact = self.data.contact[n]
-            mujoco.mj_contactForce(self.model, self.data, n, force)
-            loads[self.wheel_of[max(contact.geom1, contact.geom2)]] += force[0]
+    def loads(self) -> Array:
+        """(4,) N between each wheel and the table."""
+        contacts = self.data.contact
+        wheels = self._wheel_of[contacts.geom].max(axis=1)
+        at = contacts.efc_address
+        forces = self.data.efc_force[at[at >= 0]]
+        loads: Array = np.bincount(wheels[at >= 0], forces, 4).astype(np.float64)
         return loads
 
+    def pose(self) -> Array:
+        """(6,) the chassis: its CG in m and its rotation vector in rad, in the table's axes."""
+        w, *v = self.data.qpos[3:7]
+        size = math.hypot(*v)
+        turn = np.array(v) * (2 * math.atan2(size, w) / size if size > 1e-12 else 2.0)
+        return np.concatenate([self.data.xipos[self._chassis], turn])
+
     def lean(self) -> float:
+        """rad, of the chassis against the table."""
         x, y = self.data.qpos[4:6]
-        return math.acos(min(1.0, 1 - 2 * (x * x + y * y)))
+        return math.acos(max(-1.0, 1 - 2 * (x * x + y * y)))
 
-    def move(self, target: float, rate: float) -> bool:
-        """Tilt to target; True when it went over on the way."""
-        start, every = self.theta, 8
-        n = max(1, round(abs(target - start) / rate / self.model.opt.timestep / every))
-        for i in range(1, n + 1):
-            self.step(start + (target - start) * i / n, every)
-            if self.lean() > math.radians(30.0):
-                return True
-        return False
+    def slid(self) -> Array:
+        """(4,) m, how far each wheel has come over the table, about; rolling is no sliding."""
+        slid: Array = np.linalg.norm(self._unrolled() - self._places, axis=1)
+        return slid
 
-    def stands(self, target: float, hold: float) -> bool:
-        """Whether it still stands after going to target and being held there."""
-        if self.move(target, math.radians(2.0)):
-            return False
-        for _ in range(round(hold / self.model.opt.timestep / 20)):
-            self.step(target, 20)
-            if self.lean() > math.radians(30.0):
-                return False
-        loads = self.loads()
-        return all(loads[a] + loads[b] > 0.0 for a, b in PAIRS)
+    def _unrolled(self) -> Array:
+        geoms = self._wheel_of >= 0
+        wheels = self._wheel_of[geoms]
+        at = self.data.geom_xpos[geoms, :2]
+        discs = np.bincount(wheels, minlength=4)[:, None]
+        hubs = np.stack([np.bincount(wheels, weights=c, minlength=4) for c in at.T], axis=1) / discs
+        axes = self.data.xmat[self._axles].reshape(2, 3, 3)[[0, 0, 1, 1]]
+        pitch, roll = np.arctan2(-axes[:, 2, 0], axes[:, 2, 2]), axes[:, 2, 1]
+        rolled: Array = hubs - self.radii[:, None] * np.stack([pitch, -roll], axis=1)
+        return rolled
 
-    def moment(self) -> tuple[np.ndarray, float]:
+    def moment(self) -> tuple[Array, float]:
         size = mujoco.mj_stateSize(self.model, mujoco.mjtState.mjSTATE_INTEGRATION)
         state = np.empty(size)
         mujoco.mj_getState(self.model, self.data, state, mujoco.mjtState.mjSTATE_INTEGRATION)
         return state, self.theta
 
-    def back(self, moment: tuple[np.ndarray, float]) -> None:
+    def back(self, moment: tuple[Array, float]) -> None:
         state, self.theta = moment
         mujoco.mj_setState(self.model, self.data, state, mujoco.mjtState.mjSTATE_INTEGRATION)
-
-
-def tip(truck: Truck, heading: float, start: float, width: float = math.radians(0.02)) -> float:
-    """Critical angle (rad) by holding, searched upwards from `start` (rad), below any lift."""
-    bench = Bench(truck, heading)
-    bench.move(0.8 * start, math.radians(20.0))
-    bench.move(start, math.radians(5.0))
-    bench.stands(start, 0.5)
-    step, moment = math.radians(0.25), bench.moment()
-    low = start
-    while bench.stands(low + step, 0.5):
-        low, moment = low + step, bench.moment()
-        if low > math.radians(80.0):
-            return math.nan
-    high = low + step
-    while high - low > width:
-        bench.back(moment)
-        middle = (low + high) / 2
-        if bench.stands(middle, 1.5):
-            low, moment = middle, bench.moment()
-        else:
-            high = middle
-    return (low + high) / 2
+        mujoco.mj_forward(self.model, self.data)
