@@ -179,7 +179,8 @@ def table(made: dict[Case, Line]) -> str:
     """The table as JSON, a line a case."""
     note = (
         "Made by make_reference.py. tip_deg and first_lift_deg are the middle of five runs by "
-        "holding; error_deg is how far the farthest run lies from it, with a floor. snap: in a run "
+        "holding; error_deg is how far the farthest run lies from it, with a floor, and null where "
+        "only the first run was made. snap: in a run "
         "the chassis jumped by 2 mm or 0.5 deg within a degree below the tip, without falling. "
         "ratio: of a tyre's stiffness along the ground, both ways, over that upwards."
     )

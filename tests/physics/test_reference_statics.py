@@ -40,7 +40,8 @@ def differences() -> tuple[Rows, np.ndarray, np.ndarray]:
     goes = np.degrees(np.where(held, rail.tip, brakes.goes))
     snap = np.degrees(np.where(held, rail.first_snap, brakes.first_snap))
     seen = np.array([r["tip_deg"] for r in rows], dtype=float)
-    calm = ~np.array([r["snap"] for r in rows]) & ~(np.abs(goes - snap) < NEAR)
+    near = (np.abs(goes - snap) < NEAR) | (np.abs(seen - snap) < NEAR)  # of either's tip
+    calm = ~np.array([r["snap"] for r in rows]) & ~near
     return rows, goes - seen, calm
 
 
