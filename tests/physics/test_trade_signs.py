@@ -1,7 +1,8 @@
 """What tuners know, as signs: which angle a change moves, and which way.
 
 Every one: common practice, no source. Each is asked of all three demo trucks, of the rigid and of
-the compliant answer, with the exceptions that the wedge under both tip lines predicts.
+the compliant answer on its first surface, or against a rail where it slides first, with the
+exceptions that the wedge under both tip lines predicts.
 """
 
 from __future__ import annotations
@@ -11,8 +12,9 @@ from collections.abc import Sequence
 import numpy as np
 import pytest
 
+from crossfall.answers.conditions import choose_grip
+from crossfall.answers.tips import tip_angles
 from crossfall.statics import rigid
-from crossfall.statics.compliant import tips
 from crossfall.truck import edits
 from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.massprops import whole
@@ -38,7 +40,10 @@ def angles(trucks: Sequence[Truck], method: str) -> Array:
     """(n, 4) rad: climb, left down, descent, right down."""
     if method == "rigid":
         return np.array([rigid.tip_angle(t, rigid.QUARTERS) for t in trucks])
-    return tips(list(trucks), rigid.QUARTERS, "uniform").tip
+    grip = choose_grip(trucks[0], None).likely
+    held = tip_angles(trucks, rigid.QUARTERS, grip)
+    railed = tip_angles(trucks, rigid.QUARTERS, grip, "rail").free
+    return np.where(held.slides.any(axis=0), railed, held.free)
 
 
 def changed(loaded: Loaded, **actions: object) -> Truck:

@@ -53,7 +53,40 @@ def test_whatif_ranks_all_changes() -> None:
     promised |= {"turning_circle_mm"}
     for change in found["changes"]:
         assert promised <= change["side_effects"].keys()
-        assert change["gain_sd_deg"].keys() == {"side", "climb", "descent", "worst"}
+        assert change["gain_pm_deg"].keys() == {"side", "climb", "descent", "worst"}
+        assert change["gain_deg_at"].keys() == {c["at"] for c in found["corners"]}
+
+
+def test_what_is_compared_is_what_tilt_says(tmp_path: Path) -> None:
+    """One number: side, climb, descent and weakest of the truck as it is, to 1e-9 deg, on a surface
+    by name, in whatif, gains and plan; and where it slides first all say so."""
+    where = ("--surface", "wet rock")
+    few = tmp_path / "few.toml"
+    few.write_text(
+        'format = 1\ntruck = "bramble"\n[[change]]\nname = "a"\nlabel = "a"\n'
+        "remove = ['winch']\n",
+        encoding="utf-8",
+    )
+    where = (*where, "--changes", str(few))
+    told = answer("whatif", "bramble", *where)
+    asked = [
+        a for name in told["heading_deg"] for a in ("--heading", str(told["heading_deg"][name]))
+    ]
+    tilt = answer("tilt", "bramble", *asked, *where[:2], "--no-trial")
+    by_heading = {round(h["heading_deg"], 6): h for h in tilt["headings"]}
+    gains = answer("gains", "bramble", *where[:2])
+    planned = answer("plan", "bramble", "--aim", "side", "--budget", "0", *where)
+    for name, heading in told["heading_deg"].items():
+        entry = by_heading[round(heading, 6)]
+        slides = entry["compliant_deg"] is None
+        angle = entry["rail_deg"] if slides else entry["compliant_deg"]
+        assert told["now_deg"][name] == pytest.approx(angle, abs=1e-9)
+        assert gains["angle_deg"][name] == pytest.approx(angle, abs=1e-9)
+        assert told["slides_first"][name] == gains["slides_first"][name] == slides
+    assert planned["now"]["value_deg"] == pytest.approx(told["now_deg"]["side"], abs=1e-9)
+    assert told["surface"] == tilt["surface"] == planned["surface"] == "wet rock"
+    text = " ".join(run("gains", "bramble", *where[:2], "--parts", "3").split())
+    assert "It slides first on the side, the climb and the descent, at 31°" in text
 
 
 def test_whatif_says_which_changes_leave_the_class() -> None:
@@ -67,10 +100,14 @@ def test_whatif_says_which_changes_leave_the_class() -> None:
 
 
 def test_whatif_in_words() -> None:
-    text = run("whatif", "bramble")
-    assert "ranked by side" in text
+    text = " ".join(run("whatif", "bramble").split())
+    assert "degrees gained, the best first for side" in text
     assert "clear roof" in text
-    assert "costs the climb" in text.replace("\n", " ")
+    assert "costs the climb" in text
+    assert "on rock, grip 0.9, all wheels held: side 31.9°" in text
+    assert "It slides first on the climb and the descent, at 42°" in text
+    assert "if the tyres give more along the ground than assumed, 'firm foams' comes before" in text
+    assert "~: another change comes before it somewhere in the range of the grip" in text
 
 
 def test_gains_draws_its_map(tmp_path: Path) -> None:
@@ -79,7 +116,11 @@ def test_gains_draws_its_map(tmp_path: Path) -> None:
     assert found["method"] == "compliant"
     by_name = {p["name"]: p for p in found["parts"]}
     assert by_name["roof rack"]["deg_per_10g"]["side"] < 0
-    assert by_name["axle housing"]["deg_per_10g"]["side"] > 0
+    assert by_name["axle housing (rear)"]["deg_per_10g"]["side"] > 0
+    ends = [by_name[f"differential ({end})"] for end in ("front", "rear")]
+    assert [e["end"] for e in ends] == ["front", "rear"]
+    assert ends[0]["deg_per_10g"]["climb"] > 0 > ends[1]["deg_per_10g"]["climb"]
+    assert by_name["tyre (front)"]["sign_turns_per_10g"]["worst"]
     assert by_name["cab"]["deg_per_10mm"]["z"]["side"] < 0
     assert answer("gains", "bramble", "--rigid")["method"] == "rigid"
     assert "degrees per 10 g" in run("gains", "thistle", "--parts", "3")
@@ -132,6 +173,9 @@ def test_bad_input_is_one_line_a_mistake(
     path.write_text(
         'format = 1\ntruck = "bramble"\n[[change]]\nname = "a"\nlabel = "a"\nremove = ["cabb"]\n'
     )
+    for verb in ("whatif", "plan", "gains", "sheet"):
+        (line,) = refused(capsys, monkeypatch, verb, "bramble", "--surface", "ice")
+        assert "no surface 'ice'" in line
     for verb in ("whatif", "plan", "runtime"):
         (line,) = refused(capsys, monkeypatch, verb, "bramble", "--changes", str(path))
         assert line == (

@@ -42,9 +42,9 @@ class Outcome:
     """One change at its full quantity, on top of what it requires. Arrays are (4,) for DIRECTIONS.
 
     change: position in the catalogue; many: units. on_top_of: positions of what it requires.
-    price: all units of this change alone. heading: rad, where it decides with the change; angle:
-    rad, there; slides: whether it then slides away first, and slid: whether it did before. gain:
-    rad, over the truck with what is required; against a rail for both where only one slides.
+    price: all units of this change alone. heading: rad, which decides with the change; angle: rad,
+    there; slides: whether it then slides away first. was_heading, was, slid: the same without it,
+    with what is required. gain: rad, angle less was; against a rail for both where only one slides.
     gain_sd: rad, standard uncertainty from masses and places. per_100g: rad per 100 g added or
     taken away, nan without a change of mass. per_money: rad per unit of money, nan for a free
     change. corners: (c, 4) rad, the gain at the ranking's corners, nan where not worked out. turns:
@@ -61,6 +61,8 @@ class Outcome:
     heading: Array
     angle: Array
     slides: Flags
+    was_heading: Array
+    was: Array
     slid: Flags
     gain: Array
     gain_sd: Array
@@ -288,6 +290,8 @@ def _outcome(
         heading=weighed.found.heading[weighed.keys[after]],
         angle=weighed.angle(after),
         slides=weighed.slides(after),
+        was_heading=weighed.found.heading[weighed.keys[before]],
+        was=weighed.angle(before),
         slid=weighed.slides(before),
         gain=gain,
         gain_sd=sd,

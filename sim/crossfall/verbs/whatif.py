@@ -180,6 +180,7 @@ def _entry(catalogue: Catalogue, found: Ranking, o: Outcome) -> dict[str, Any]:
         "quantity": o.many,
         "on_top_of": [catalogue.changes[i].name for i in o.on_top_of],
         "price": o.price,
+        "before_deg": by_direction(o.was),
         "angle_deg": by_direction(o.angle),
         "heading_deg": by_direction(o.heading),
         "slides_first": named(o.slides),
