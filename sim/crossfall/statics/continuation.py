@@ -203,7 +203,7 @@ def _next_look(theta: Array) -> Array:
 
 def _remember(cases: Cases, track: Track, who: Ints, seen: Sequence[Array], chosen: Index) -> None:
     """Note where the tyres of the cases `who` hold, seen[..., chosen], and whether one slips."""
-    cases.patches.remember(who, seen, chosen)
+    cases.patches.history[:, who] = seen[0][:, chosen]
     track.slips[who] = seen[-1][chosen]
 
 

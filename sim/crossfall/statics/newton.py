@@ -11,9 +11,11 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.statics.balance import Balance, balance, gap_slopes
-from crossfall.statics.builds import Builds, Flags, Index, Ints
+from crossfall.statics.builds import Builds, Flags, Index, Ints, pick
 from crossfall.statics.tyres import Patches
 from crossfall.truck.model import Array
+
+np.empty(1 << 22)  # once freed, glibc keeps what smaller arrays give back instead of unmapping it
 
 
 @dataclass(frozen=True)
@@ -52,9 +54,9 @@ class Cases:
     def take(self, index: Index) -> Cases:
         return Cases(
             self.builds.take(index),
-            self.heading[index],
+            pick(self.heading, index),
             self.patches.take(index),
-            self.limit[index],
+            pick(self.limit, index),
         )
 
     def balance(self, state: Array, on: Flags | None = None) -> Balance:
@@ -129,7 +131,7 @@ def correct(
     tolerance = ACCURACY.tolerance * (1.0 if gap is None else ACCURACY.at_gap)
     noise = ACCURACY.noise * cases.stiffest()
     good, effort = np.zeros(count, dtype=bool), np.zeros(count, dtype=np.int64)
-    seen = *(np.array(h) for h in cases.patches.history), np.zeros(count, dtype=bool)
+    seen = cases.patches.history.copy(), np.zeros(count, dtype=bool)
     live, part, before = np.arange(count), cases, np.full(count, np.inf)
     for iteration in range(ACCURACY.iterations + 1):
         now = out_state[:, live]
@@ -169,8 +171,7 @@ def _newton(
     def work(cut: slice) -> tuple[Array, ...]:
         now, part = state[:, cut], cases.take(cut)
         at = part.balance(now, None if on is None else on[:, cut])
-        matrix = np.empty((len(now), *now.shape))
-        matrix[:-1, :-1], matrix[:-1, -1] = at.stiffness, -at.slope
+        matrix = at.rates
         if gap is None:
             matrix[-1] = normal[:, cut]
             miss = level[cut] - (normal[:, cut] * now).sum(axis=0)
@@ -179,8 +180,8 @@ def _newton(
             miss = -at.gaps[gap[cut], np.arange(now.shape[1])]
         unit = np.zeros_like(now)
         unit[-1] = 1.0
-        change, path = solve(matrix, np.concatenate([at.load, miss[None]]), unit)
+        change, path = solve(matrix, np.concatenate([-at.load, miss[None]]), unit)
         residual = np.maximum(np.abs(at.load).max(axis=0), np.abs(miss))
-        return change, path, at.gaps, residual, *at.held
+        return change, path, at.gaps, residual, at.history, at.slips
 
     return in_blocks(work, len(cases))
