@@ -53,9 +53,9 @@ class Balance:
         return history(self.contact.point[:2], self.contact.way, self.discs)
 
     @property
-    def slips(self) -> Flags:
-        """(B,) whether any tyre does."""
-        return np.asarray((self.contact.way != 0).any(axis=(0, 1, 2)))
+    def excess(self) -> Array:
+        """(B,) how far the tyre nearest to its limit is beyond it."""
+        return self.contact.excess.max(axis=(0, 1))
 
 
 def balance(

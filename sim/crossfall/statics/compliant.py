@@ -14,10 +14,11 @@ import numpy as np
 
 from crossfall.statics import continuation
 from crossfall.statics.builds import Builds, Flags, Ints, pack
-from crossfall.statics.continuation import CORNER, FOLD, STANDS, UNRESOLVED, Track
+from crossfall.statics.folds import polish_folds
 from crossfall.statics.kinematics import FREEDOMS, place
 from crossfall.statics.newton import Cases
 from crossfall.statics.settling import settle
+from crossfall.statics.track import CORNER, FOLD, STANDS, UNRESOLVED, Track
 from crossfall.statics.tyres import standing
 from crossfall.truck.model import Array, Truck
 from crossfall.truck.support import downhill_pair
@@ -160,7 +161,7 @@ def lose(cases: Cases, track: Track) -> tuple[Ints, Array]:
     fresh, beyond = np.arange(len(cases)), np.full(len(cases), BEYOND[0])
     for _ in range(MOST_LOSSES):
         continuation.follow(cases, track)
-        continuation.polish_folds(cases, track, fresh)
+        polish_folds(cases, track, fresh)
         fresh = fresh[np.isin(track.outcome[fresh], (FOLD, CORNER))]
         if not len(fresh):
             return snaps, first

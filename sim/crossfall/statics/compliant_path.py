@@ -10,8 +10,8 @@ from crossfall.statics import continuation
 from crossfall.statics.balance import Balance
 from crossfall.statics.builds import Builds, Flags, Ints, pack
 from crossfall.statics.compliant import NO_SLIDE, lose, on_the_level, railed_tyres
-from crossfall.statics.continuation import Track
 from crossfall.statics.newton import Cases, correct
+from crossfall.statics.track import Track
 from crossfall.statics.tyres import Patches
 from crossfall.truck.model import Array, Truck
 

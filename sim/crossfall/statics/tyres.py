@@ -131,7 +131,8 @@ class Contact:
 
     gap: (2, p, B), positive where the tyre touches: how far it is pressed from where it would hang,
     times k_z. touch: (2, p, B). give: (3, 2, p, B) u of (1). arm, point: (3, 2, p, B) Q, from the
-    chassis' origin and from the table's. force: (3, 2, p, B) of the table on the tyre, d_force (3, 7, ...). spring: (3, 2, p, B) that and the
+    chassis' origin and from the table's. force: (3, 2, p, B) of the table on the tyre, d_force (3, 7, ...). excess: (2, p, B) by how much a tyre that stuck
+    would be beyond its limit. spring: (3, 2, p, B) that and the
     wheel's weight, where it touches. way: (2, 2, p, B) direction of the friction where it slips,
     else 0. d_point: (2, 7, 2, p, B), how the point that holds moves. turning: (2, 2, 1, B) how far
     a wheel rolls on by a turn of its axle. hang: (3, 2, p, B) u in the air. soft: (3, 3, 2, 1, B)
@@ -144,6 +145,7 @@ class Contact:
     arm: Array
     point: Array
     force: Array
+    excess: Array
     d_force: Array
     spring: Array
     way: Array
@@ -194,8 +196,11 @@ def contact(
     np.multiply(-mass, d_gravity[:, None, None], out=d_force[:, 6])
 
     way = np.zeros((2, *touch.shape))
-    slips = touch & np.isfinite(patches.friction)
-    slips &= np.hypot(force[0], force[1]) > patches.friction * force[2] - AT_LIMIT
+    free = touch & np.isfinite(patches.friction)
+    excess = np.full(touch.shape, -np.inf)
+    pull = np.hypot(force[0], force[1])
+    np.subtract(pull, patches.friction * force[2], out=excess, where=free)
+    slips = excess > -AT_LIMIT
     if slips.any():
         _slip(stiff, patches, slips, give, d_point, force, d_force, way)
     force *= touch
@@ -205,7 +210,7 @@ def contact(
     point = arm + pose.place[:, None, None]
     spring = force + weight * touch
     return Contact(
-        gap, touch, give, arm, point, force, d_force, spring, way, d_point, turning, hang, soft
+        gap, touch, give, arm, point, force, excess, d_force, spring, way, d_point, turning, hang, soft
     )
 
 
