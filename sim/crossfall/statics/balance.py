@@ -23,7 +23,7 @@ class Balance:
 
     load: (n, B). rates: (n + 1, n + 1, B) its derivatives by the unknowns and theta; the last row
     is free. gaps: (g, B), positive where a tyre touches (2 p), a spring pushes (4), the bump stop
-    is free (4), the droop stop is free (4). moment: (3, B) first moment of all weights, from the
+    is free (4), the droop stop is free (4), a tyre sticks (2 p). moment: (3, B) first moment of all weights, from the
     chassis' origin. gravity, d_gravity: (3, B), its direction and that by theta.
     """
 
@@ -36,6 +36,7 @@ class Balance:
     pose: Pose
     discs: Discs
     contact: Contact
+    friction: Array
 
     @property
     def stiffness(self) -> Array:
@@ -52,19 +53,13 @@ class Balance:
         """Where the tyres hold the table, as `Patches.history`."""
         return history(self.contact.point[:2], self.contact.way, self.discs)
 
-    @property
-    def excess(self) -> Array:
-        """(B,) how far the tyre nearest to its limit is beyond it."""
-        return self.contact.excess.max(axis=(0, 1))
-
-
 def balance(
     builds: Builds, heading: Array, x: Array, theta: Array, on: Flags | None, patches: Patches
 ) -> Balance:
     """Loads and stiffness at x (n, B), theta (B,), with the contacts and stops of `on` (g, B).
 
-    `on` freezes which branch of every unilateral law is used, so that the result is smooth in x
-    (but whether a tyre slips is free); without it the gaps decide.
+    `on` freezes which branch of every unilateral law is used, so that the result is smooth in x;
+    but a tyre that does not stick may do either. Without it the gaps decide.
     """
     shape = builds.disc_mass.shape
     points = shape[0] * shape[1]
@@ -72,15 +67,18 @@ def balance(
     pose = place(builds, x)
     disc = discs(builds, pose)
     touch = None if on is None else on[:points].reshape(shape)
-    tyres = contact(builds, pose, disc, patches, gravity, d_gravity, touch)
+    stick = None if on is None or len(on) < 2 * points + 12 else on[points + 12 :].reshape(shape)
+    tyres = contact(builds, pose, disc, patches, gravity, d_gravity, touch, stick)
 
     moment, wrench, slopes = _wrenches(builds, pose, disc, tyres, gravity, d_gravity)
     load, rates = _freedoms(pose, wrench, slopes)
-    gaps = np.empty((points + 12, shape[-1]))
-    gaps[:points] = tyres.gap.reshape(points, -1)
-    _springs(builds, x, None if on is None else on[points:], load, rates, gaps[points:])
+    gaps, rest = np.empty((2 * points + 12, shape[-1])), slice(points, points + 12)
+    gaps[:points], gaps[points + 12 :] = tyres.gap.reshape(points, -1), tyres.spare.reshape(points, -1)
+    _springs(builds, x, None if on is None else on[rest], load, rates, gaps[rest])
     _constrain(builds, x, load, rates)
-    return Balance(load, rates, gaps, moment, gravity, d_gravity, pose, disc, tyres)
+    return Balance(
+        load, rates, gaps, moment, gravity, d_gravity, pose, disc, tyres, patches.friction
+    )
 
 
 def _wrenches(
@@ -224,33 +222,46 @@ def _constrain(builds: Builds, x: Array, load: Array, rates: Array) -> None:
 def gap_slopes(builds: Builds, at: Balance, gap: Ints) -> Array:
     """(n + 1, B) derivatives of one gap per case, by the unknowns and theta; gap: (B,) int."""
     n, cases = len(at.load), np.arange(len(gap))
-    points = builds.disc_mass.shape[1]
+    points = 2 * builds.disc_mass.shape[1]
     out = np.zeros((n + 1, len(gap)))
-    tyre = gap < 2 * points
-    who = np.flatnonzero(tyre)
-    if len(who):
-        axle, point = np.divmod(gap[who], points)
-        at_point, mass = (axle, point, who), builds.disc_mass[axle, point, who]
-        soft = at.contact.soft[2][:, axle, 0, who]
-        arm = at.discs.point[:, *at_point] + at.contact.hang[:, *at_point]
-        turn = mass * cross(soft, at.gravity[:, who])
-        turn[0] += arm[1]
-        turn[1] -= arm[0]
-        joints = at.pose.joints[:, :, axle, who]
-        rise = np.zeros((n + 1, len(who)))
-        rise[2] = 1.0
-        rise[3:6] = np.einsum("ikb,ib->kb", at.pose.turning[:, :, who], turn)
-        joint = np.einsum("ikb,ib->kb", joints[:3], turn) + joints[5]
-        own, here = 6 + 2 * axle, np.arange(len(who))
-        rise[own, here], rise[own + 1, here] = joint
-        rise[n] = mass * (soft * at.d_gravity[:, who]).sum(axis=0)
-        out[:, who] = -builds.tyre_rate[2, axle, 0, who] * rise
+    for who, slopes in (
+        (np.flatnonzero(gap < points), _touch_slopes),
+        (np.flatnonzero(gap >= points + 12), _stick_slopes),
+    ):
+        if len(who):
+            axle, point = np.divmod(gap[who] % (points + 12), points // 2)
+            rates, own = slopes(builds, at, (axle, point, who)), 6 + 2 * axle
+            out[:3, who], out[n, who] = rates[3:6], rates[6]
+            out[3:6, who] = np.einsum("ikb,ib->kb", at.pose.turning[:, :, who], rates[:3])
+            joints = at.pose.joints[:, :, axle, who]
+            out[own, who], out[own + 1, who] = np.einsum("ikb,ib->kb", joints, rates[:6])
 
-    which = np.where(tyre, 0, gap - 2 * points)
+    which = np.clip(gap - points, 0, 11)
     kind, axle, side = which // 4, which // 2 % 2, which % 2
     rate = np.stack([builds.spring_rate[axle, 0, cases], -np.ones(len(gap)), np.ones(len(gap))])
-    rate = np.where(tyre, 0.0, rate[kind, cases])
+    rate = np.where(which == gap - points, rate[kind, cases], 0.0)
     arm = builds.half_spacing[axle, cases] * (1 - 2 * side)
     out[n - 4 + 2 * axle, cases] += rate
     out[n - 3 + 2 * axle, cases] += rate * arm
     return out
+
+
+def _touch_slopes(builds: Builds, at: Balance, tyre: tuple[Ints, Ints, Ints]) -> Array:
+    """(7, B) derivatives, by its axle's twist and theta, of how far a tyre each is pressed."""
+    axle, _, who = tyre
+    soft, arm = at.contact.soft[2][:, axle, 0, who], at.discs.point[:, *tyre]
+    arm = arm + at.contact.hang[:, *tyre]
+    mass, rise = builds.disc_mass[tyre], np.zeros((7, len(who)))
+    rise[:3] = mass * cross(soft, at.gravity[:, who])
+    rise[0] += arm[1]
+    rise[1] -= arm[0]
+    rise[5] = 1.0
+    rise[6] = mass * (soft * at.d_gravity[:, who]).sum(axis=0)
+    return np.asarray(-builds.tyre_rate[2, axle, 0, who] * rise)
+
+
+def _stick_slopes(builds: Builds, at: Balance, tyre: tuple[Ints, Ints, Ints]) -> Array:
+    """(7, B) derivatives, by its axle's twist and theta, of the spare grip of a tyre each."""
+    force, slopes = at.contact.force[:2, *tyre], at.contact.d_force[:, :, *tyre]
+    way = force / np.maximum(np.hypot(force[0], force[1]), 1e-300)
+    return np.asarray(at.friction[tyre] * slopes[2] - (way[:, None] * slopes[:2]).sum(axis=0))

@@ -26,7 +26,7 @@ def start(cases: Cases, trail: bool = False) -> Track:
     """Level, at ride height, everything in touch."""
     count, n, g = len(cases), len(FREEDOMS), cases.gap_count()
     state = np.zeros((n + 1, count))
-    on = cases.balance(state, np.ones((g, count), dtype=bool)).gaps >= 0
+    on = cases.branches(cases.balance(state).gaps)
     none, nan = np.zeros(count, dtype=bool), np.full((g, count), np.nan)
     track = Track(
         state=state,
@@ -40,9 +40,6 @@ def start(cases: Cases, trail: bool = False) -> Track:
         back=np.zeros_like(state),
         switched=np.zeros((g, count), dtype=bool),
         gaps=np.zeros((g, count)),
-        excess=np.zeros(count),
-        slips=none.copy(),
-        aim=np.full(count, np.inf),
         past=np.full((PAST, n + 1, count), np.nan),
         trail=[] if trail else None,
     )
@@ -67,25 +64,26 @@ def follow(cases: Cases, track: Track) -> None:
 class _Stride:
     """The next step of B cases: where it leads, and the plane on which it ends.
 
-    look: (B,) whether that is a table angle, aim: (B,) rad the one to stop at next, inf if none.
-    length: (B,) arc length.
+    slips: (B,) whether a tyre does. look: (B,) whether the plane is a table angle. reach, length:
+    (B,) arc lengths of the way to the next such angle and of the step.
     """
 
     guess: Array
     normal: Array
     level: Array
+    slips: Flags
     look: Flags
-    aim: Array
+    reach: Array
     length: Array
 
 
-def _stride(track: Track, live: Ints, limit: Array) -> _Stride:
+def _stride(cases: Cases, track: Track, live: Ints) -> _Stride:
     """By arc length; where a tyre slips, to the next multiple of SETTINGS.looks, and not beyond
     the limit."""
     state, tangent, past = (pick(v, live) for v in (track.state, track.tangent, track.past))
     theta, climb = state[-1], tangent[-1]
-    aim = np.where(track.slips[live], _next_look(theta), track.aim[live])
-    aim = np.minimum(aim, limit + 1e-9)
+    slips = ~track.on[-cases.tyres() :, live].all(axis=0)
+    aim = np.minimum(np.where(slips, _next_look(theta), np.inf), cases.limit[live] + 1e-9)
     reach = (aim - theta) / np.maximum(climb, 1e-300)
     # Half the curvature, by the point before.
     way = state - past[0]
@@ -104,7 +102,7 @@ def _stride(track: Track, live: Ints, limit: Array) -> _Stride:
         at = np.flatnonzero(look)
         guess[:, at] = _at_angle(pick(state, at), pick(tangent, at), pick(past, at), aim[at])
     normal = np.where(look, THETA[:, None], tangent)
-    return _Stride(guess, normal, np.where(look, aim, level), look, aim, length)
+    return _Stride(guess, normal, np.where(look, aim, level), slips, look, reach, length)
 
 
 def _at_angle(state: Array, tangent: Array, past: Array, theta: Array) -> Array:
@@ -131,36 +129,22 @@ def _advance(cases: Cases, track: Track, live: Ints) -> None:
     """One step for the cases `live`, cut short at the first event."""
     if not len(live):
         return
-    on, slips = pick(track.on, live), track.slips[live]
-    stride = _stride(track, live, cases.limit[live])
+    on, stride = pick(track.on, live), _stride(cases, track, live)
     look, length = stride.look, stride.length
-    new = correct(
-        cases.take(live), stride.guess, on, normal=stride.normal, level=stride.level
-    )
+    part = cases.take(live)
+    new = correct(part, stride.guess, on, normal=stride.normal, level=stride.level)
     bad = ~new.good | ((new.tangent * track.tangent[:, live]).sum(axis=0) < 0.5)
     track.step[live[bad]] = length[bad]
     track.shorten(live[bad & ~look])
     # No look where the path turns back before it: go round the bend by arc length.
     track.step[live[bad & look]] *= SETTINGS.round_bends
-    # Tyres that begin to slip do so within one look.
-    early = ~bad & new.slips & ~slips
-    early &= new.state[-1] > _next_look(track.state[-1, live]) + 1e-9
-    if early.any():
-        _look_closer(track, live[early], new.state[-1, early], new.excess[early])
 
-    good = ~bad & ~early
-    eventful = ((new.gaps >= 0) != on).any(axis=0)
-    calm = good & ~eventful
+    eventful = part.crossed(new.gaps, on).any(axis=0)
+    calm = ~bad & ~eventful
     passed = calm & (new.tangent[-1] <= 0)
-    if passed.any():
-        coarse = passed & (length > SETTINGS.bracket)
-        rise, fall = track.tangent[-1, live[coarse]], new.tangent[-1, coarse]
-        track.step[live[coarse]] = 0.9 * length[coarse] * rise / (rise - fall)
-        passed &= ~coarse
-        track.fold(live[passed], new, passed)
-        calm &= new.tangent[-1] > 0
-    _go_on(cases, track, live, stride, new, np.flatnonzero(calm))
-    eventful = np.flatnonzero(good & eventful)
+    track.turn_back(live[passed], new, passed, length[passed])
+    _go_on(cases, track, live, stride, new, np.flatnonzero(calm & ~passed))
+    eventful = np.flatnonzero(~bad & eventful)
     if len(eventful):
         meet_event(cases, track, live[eventful], new, eventful, length[eventful])
 
@@ -170,36 +154,19 @@ def _go_on(
 ) -> None:
     """Accept the steps `calm`, and choose the next step length."""
     who, look, effort = live[calm], stride.look[calm], new.effort[calm]
-    slipped, slips = track.slips[who], new.slips[calm]
     track.move(who, new, calm)
-    theta = track.state[-1, who]
-    noted = look & (slipped | slips)
+    noted = look & stride.slips[calm]
     track.remember(cases, who[noted], new, calm[noted])
-    waits = (look & ~noted) | (~look & slips & ~slipped)
-    track.aim[who] = np.where(waits, _next_look(theta), np.where(noted, np.inf, track.aim[who]))
     track.mark(who, cases)
-    reach = stride.aim[calm] - theta
-    easy = (effort <= 3) & (look | ~slipped | (reach > 2.0 * stride.length[calm]))
-    longer = np.where(easy, 1.6, np.where(effort >= 5, 0.6, 1.0))
+    easy = look | ~stride.slips[calm] | (stride.reach[calm] > 3.0 * stride.length[calm])
+    longer = np.where((effort <= 3) & easy, 1.6, np.where(effort >= 5, 0.6, 1.0))
     track.step[who] = np.minimum(track.step[who] * longer, SETTINGS.largest_step)
-    track.outcome[who[theta > cases.limit[who]]] = STANDS
+    track.outcome[who[track.state[-1, who] > cases.limit[who]]] = STANDS
 
 
 def _next_look(theta: Array) -> Array:
     """The next multiple of SETTINGS.looks, but not the one that is reached."""
     return np.asarray(SETTINGS.looks * np.floor(theta / SETTINGS.looks + (1.0 + 1e-6)))
-
-
-def _look_closer(track: Track, who: Ints, end: Array, excess: Array) -> None:
-    """Tyres begin to slip before the table angle `end` (B,): aim at the look before they do."""
-    begin, before = track.state[-1, who], np.minimum(track.excess[who], 0.0)
-    share = before / np.minimum(before - excess, -1e-300)
-    looks = SETTINGS.looks
-    aim = looks * np.floor((begin + share * (end - begin)) / looks)
-    aim = np.minimum(aim, looks * (np.ceil(end / looks - 1e-6) - 1.0))
-    aim = np.maximum(aim, _next_look(begin))
-    track.step[who] *= np.where(aim == track.aim[who], 0.5, 1.0)
-    track.aim[who] = aim
 
 
 def _creep(cases: Cases, track: Track, live: Ints) -> None:
@@ -219,8 +186,8 @@ def _creep(cases: Cases, track: Track, live: Ints) -> None:
     track.shorten(np.delete(live, good))
     who = live[good]
     track.move(who, new, good)
-    track.past[:, :, who], track.aim[who] = np.nan, np.inf
-    on = new.gaps[:, good] >= 0
+    track.past[:, :, who] = np.nan
+    on = cases.branches(new.gaps[:, good])
     track.note(who, track.on[:, who], on)
     track.on[:, who] = on
     track.step[who] *= 2.0
@@ -233,7 +200,7 @@ def resume(cases: Cases, track: Track, who: Ints, state: Array) -> None:
     if not len(who):
         return
     track.state[:, who] = state
-    on = cases.take(who).balance(state).gaps >= 0
+    on = cases.branches(cases.take(who).balance(state).gaps)
     track.note(who, track.on[:, who], on)
     track.on[:, who] = on
     track.mark(who, cases)

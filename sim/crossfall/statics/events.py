@@ -22,10 +22,10 @@ def meet_event(
     for _ in range(6):
         part, near, near_gaps = cases.take(who), pick(track.state, who), pick(track.gaps, who)
         on, leave = pick(track.on, who), pick(track.tangent, who)
-        violated = (end_gaps >= 0) != on
-        back = violated & (np.abs(near_gaps) < close)
-        apart = np.where(violated, near_gaps - end_gaps, 1.0)
-        share = np.where(violated, np.clip(near_gaps / apart, 0.0, 1.0), np.inf)
+        crossed = part.crossed(end_gaps, on)
+        back = crossed & (np.abs(near_gaps) < close)
+        apart = np.where(crossed, near_gaps - end_gaps, 1.0)
+        share = np.where(crossed, np.clip(near_gaps / apart, 0.0, 1.0), np.inf)
         first = share.argmin(axis=0)
         guess = between(near, end, leave, arrive, share.min(axis=0))
         at = correct(part, guess, on, normal=leave, level=np.zeros(len(who)), gap=first)
@@ -36,11 +36,12 @@ def meet_event(
         track.shorten(who[~good])
 
         zero = np.abs(at.gaps) < close
+        zero[-part.tyres() :] &= on[-part.tyres() :]
         zero[first, np.arange(len(who))] = True
-        early = good & (((at.gaps >= 0) != on) & ~zero).any(axis=0)
+        early = good & (part.crossed(at.gaps, on) & ~zero).any(axis=0)
         ready = good & ~early
         passed = ready & (at.tangent[-1] <= 0)
-        track.fold(who[passed], at, passed)
+        track.turn_back(who[passed], at, passed, place[passed])
         switch = np.flatnonzero(ready & ~passed)
         if len(switch):
             _switch(cases, track, who[switch], at, switch, pick(zero, switch))
@@ -56,11 +57,15 @@ def _switch(
     cases: Cases, track: Track, who: Ints, at: Corrected, switch: Ints, zero: Flags
 ) -> None:
     """Take the other branch of the gaps that are zero; note when they first opened or closed."""
-    was = track.on[:, who]
+    was, tyres = pick(track.on, who), cases.tyres()
     track.state[:, who] = at.state[:, switch]
     track.note(who, was, was ^ zero)
     track.remember(cases, who, at, switch)
-    track.on[:, who] = was ^ zero
+    on = was ^ zero
+    # A tyre off the table does not slip, one that comes down may at once.
+    on[-tyres:] |= ~on[:tyres]
+    on[-tyres:] &= was[:tyres] | ~on[:tyres]
+    track.on[:, who] = on
     track.switched[:, who] = zero
     track.mark(who, cases)
     track.set_out(cases, who, zero.sum(axis=0) > 1)

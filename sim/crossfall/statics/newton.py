@@ -64,7 +64,22 @@ class Cases:
         return balance(self.builds, self.heading, state[:-1], state[-1], on, self.patches)
 
     def gap_count(self) -> int:
-        return 2 * int(self.builds.disc_mass.shape[1]) + 12
+        return 2 * self.tyres() + 12
+
+    def tyres(self) -> int:
+        return 2 * self.builds.disc_mass.shape[1]
+
+    def branches(self, gaps: Array) -> Flags:
+        """(g, B) the branches that gaps (g, B), found without any, are on."""
+        on = gaps >= 0
+        on[-self.tyres() :] = gaps[-self.tyres() :] >= AT_LIMIT
+        return on
+
+    def crossed(self, gaps: Array, on: Flags) -> Flags:
+        """(g, B) whether gaps (g, B) have passed zero; a tyre that may slip may also stick."""
+        out = (gaps >= 0) != on
+        out[-self.tyres() :] &= on[-self.tyres() :]
+        return out
 
     def stiffest(self) -> Array:
         """(B,) largest stiffness: what an error of position does to a load."""
@@ -102,8 +117,7 @@ def in_blocks(work: Callable[[slice], tuple[Array, ...]], count: int) -> tuple[A
 class Corrected:
     """state: (n + 1, B). good: (B,) converged. effort: (B,) Newton corrections. gaps: (g, B).
     tangent: (n + 1, B) unit, along the path, oriented like the constraint's normal. history:
-    where the tyres hold there, of `Patches`. excess: (B,) how far the tyre nearest to its limit is
-    beyond it."""
+    where the tyres hold there, of `Patches`."""
 
     state: Array
     good: Flags
@@ -111,12 +125,6 @@ class Corrected:
     gaps: Array
     tangent: Array
     history: Array
-    excess: Array
-
-    @property
-    def slips(self) -> Flags:
-        """(B,) whether any tyre does."""
-        return np.asarray(self.excess > -AT_LIMIT)
 
 
 def correct(
@@ -142,7 +150,6 @@ def correct(
         np.zeros_like(state),
         np.zeros((cases.gap_count(), count)),
         np.zeros_like(cases.patches.history),
-        np.zeros(count),
     ]
     live, before = np.arange(count), np.full(count, np.inf)
     task = _Task(cases, state, on, normal, level, gap)
@@ -167,10 +174,10 @@ def correct(
             task = task.take(chosen)
         effort[live] += 1
         before = size
-    out, tangent, gaps, history, excess = found
+    out, tangent, gaps, history = found
     tangent /= np.maximum(np.sqrt((tangent**2).sum(axis=0)), 1e-300)
     tangent *= np.where((tangent * normal).sum(axis=0) < 0, -1.0, 1.0)
-    return Corrected(out, good, effort, gaps, tangent, history, excess)
+    return Corrected(out, good, effort, gaps, tangent, history)
 
 
 @dataclass
@@ -200,7 +207,7 @@ class _Task:
 
 def _newton(task: _Task) -> tuple[Array, ...]:
     """One correction: change (n + 1, B), largest residual (B,), and for `Corrected` the path's
-    direction, the gaps, the history and the excess."""
+    direction, the gaps and the history."""
 
     def work(part: _Task) -> tuple[Array, ...]:
         now, cases = part.state, part.cases
@@ -218,7 +225,7 @@ def _newton(task: _Task) -> tuple[Array, ...]:
         right[1, -1] = 1.0
         change, path = solve(matrix, right)
         residual = np.maximum(np.abs(at.load).max(axis=0), np.abs(miss))
-        return change, residual, path, at.gaps, at.history, at.excess
+        return change, residual, path, at.gaps, at.history
 
     if len(task) <= ACCURACY.block:
         return work(task)

@@ -75,7 +75,7 @@ def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple
     out[-1] += beyond
     load, stiffness, gaps, *_ = _look(cases, out)
     drag, reach = _drag(np.full(count, 0.1), move, stiffness), np.ones(count)
-    live, part = np.arange(count), cases
+    live, part, laws = np.arange(count), cases, -cases.tyres()
     for _ in range(how.steps):
         move, length = _step(stiffness, drag, load, reach, how.stride)
         trial = out[:, live]
@@ -91,7 +91,7 @@ def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple
         keep = ~still & ~(good & (out_by > how.fallen))
         out[:, live[good]] = trial[:, good]
         cases.patches.history[:, live[good]] = seen[:, good]
-        met = _first_meeting(gaps, new_gaps)
+        met = _first_meeting(gaps[:laws], new_gaps[:laws])
         cut = ~good & (work >= 0) & (met < 1)
         load, gaps = np.where(good, new_load, load), np.where(good, new_gaps, gaps)
         stiffness = np.where(good, new_stiffness, stiffness)

@@ -9,7 +9,7 @@ import numpy as np
 from crossfall.statics.builds import Flags, Index, Ints, pick
 from crossfall.statics.kinematics import FREEDOMS
 from crossfall.statics.newton import Cases, Corrected, solve
-from crossfall.statics.tyres import AT_LIMIT, Patches
+from crossfall.statics.tyres import Patches
 from crossfall.truck.model import Array
 
 GOING, FOLD, CORNER, STANDS, UNRESOLVED = range(5)
@@ -56,9 +56,7 @@ class Track:
     opened, closed: (g, B) rad, table angle at which each gap first did, nan before. outcome: (B,).
     other: (n + 1, B) far end of the bracket where a fold was passed, back: the tangent there; at a
     corner other is the unit direction in which the lost path goes on. switched: (g, B) gaps that
-    switched at the last event. gaps: (g, B) and excess: (B,) at the state, see `Corrected`. slips:
-    (B,) whether any tyre does. aim: (B,) rad, a table angle to stop at because tyres are near their
-    limit, inf if not. past: (PAST, n + 1, B) the last points of the smooth path, latest first, nan
+    switched at the last event. gaps: (g, B) at the state. past: (PAST, n + 1, B) the last points of the smooth path, latest first, nan
     where there are none. trail: (who, state, on, patches) of every point met, in order, with the
     branches and patches used after it; None where it is not wanted.
     """
@@ -74,9 +72,6 @@ class Track:
     back: Array
     switched: Flags
     gaps: Array
-    excess: Array
-    slips: Flags
-    aim: Array
     past: Array
     trail: list[tuple[Ints, Array, Flags, Patches]] | None = None
 
@@ -86,17 +81,18 @@ class Track:
             held = cases.patches.take(who)
             self.trail.append((who, self.state[:, who], self.on[:, who], held))
 
-    def move(self, who: Ints, to: Corrected, chosen: Index) -> None:
+    def move(self, who: Ints, to: Corrected, chosen: Ints) -> None:
         """Go on to the points to[chosen] of the same smooth path."""
         self.past[1:, :, who] = self.past[:-1, :, who]
         self.past[0][:, who] = self.state[:, who]
         self.state[:, who], self.tangent[:, who] = pick(to.state, chosen), pick(to.tangent, chosen)
-        self.gaps[:, who], self.excess[who] = pick(to.gaps, chosen), to.excess[chosen]
+        self.gaps[:, who] = pick(to.gaps, chosen)
 
-    def remember(self, cases: Cases, who: Ints, seen: Corrected, chosen: Index) -> None:
-        """Note where the tyres of the cases `who` hold, seen[chosen], and whether one slips."""
+    def remember(self, cases: Cases, who: Ints, seen: Corrected, chosen: Ints) -> None:
+        """Note where the tyres of the cases `who` hold, seen[chosen], and which of them stick."""
         cases.patches.history[:, who] = pick(seen.history, chosen)
-        self.slips[who] = seen.slips[chosen]
+        way = cases.patches.way[..., who]
+        self.on[-cases.tyres() :, who] = (way == 0).all(axis=0).reshape(cases.tyres(), -1)
 
     def shorten(self, who: Ints) -> None:
         """Shorten the step; a case that cannot take even the smallest has come to its end."""
@@ -105,10 +101,18 @@ class Track:
         self.outcome[stuck], self.switched[:, stuck] = CORNER, False
         self.other[:, stuck] = self.tangent[:, stuck]
 
-    def fold(self, who: Ints, beyond: Corrected, chosen: Index) -> None:
-        """End between the state and the points beyond[chosen], where the path has turned back."""
-        self.outcome[who] = FOLD
-        self.other[:, who], self.back[:, who] = beyond.state[:, chosen], beyond.tangent[:, chosen]
+    def turn_back(self, who: Ints, beyond: Corrected, chosen: Flags, length: Array) -> None:
+        """The path has turned back by beyond[chosen], length (B,) from the state: a fold, if that
+        is near enough; or else a shorter step."""
+        if not len(who):
+            return
+        end, back = beyond.state[:, chosen], beyond.tangent[:, chosen]
+        close = length <= SETTINGS.bracket
+        fold, more = who[close], who[~close]
+        self.outcome[fold] = FOLD
+        self.other[:, fold], self.back[:, fold] = end[:, close], back[:, close]
+        rise, fall = self.tangent[-1, more], back[-1, ~close]
+        self.step[more] = 0.9 * length[~close] * rise / (rise - fall)
 
     def note(self, who: Ints, was: Flags, now: Flags) -> None:
         """Note when gaps first opened or closed, at the present state."""
@@ -118,13 +122,14 @@ class Track:
 
     def set_out(self, cases: Cases, who: Ints, several: Flags) -> None:
         """Tangent towards larger theta with the present branches; a corner where that is unstable.
+        Tyres that slip from here on have their ways noted.
 
         `several` marks cases where more than one gap switched: there two signs may have changed at
         once, which the determinant does not show, so the eigenvalues are looked at.
         """
         at = cases.take(who).balance(pick(self.state, who), pick(self.on, who))
-        self.gaps[:, who], self.excess[who] = at.gaps, at.excess
-        self.past[:, :, who], self.aim[who] = np.nan, np.inf
+        self.gaps[:, who], self.past[:, :, who] = at.gaps, np.nan
+        cases.patches.way[..., who] = at.contact.way
         matrices = np.ascontiguousarray(at.stiffness.transpose(2, 0, 1))
         lost = np.linalg.slogdet(matrices)[0] <= 0
         if several.any():

@@ -37,7 +37,7 @@ from crossfall.statics.builds import Builds, Flags, Index, pick
 from crossfall.statics.kinematics import Pose, carry, skew
 from crossfall.truck.model import Array
 
-AT_LIMIT = 1e-8  # of the truck's weight: a tyre that has slipped is at its limit, and counted so
+AT_LIMIT = 1e-8  # of the truck's weight: a tyre this near its limit slips, one pulling less not
 LIKE = 0.5  # cosine between two ways of slipping, below which the earlier one says nothing
 LEAST_GIVE = 0.1  # of k, what (2) is divided by at least: very high grip on a leaning axle jams
 
@@ -130,22 +130,21 @@ class Contact:
     """What the table does to the tyres.
 
     gap: (2, p, B), positive where the tyre touches: how far it is pressed from where it would hang,
-    times k_z. touch: (2, p, B). give: (3, 2, p, B) u of (1). arm, point: (3, 2, p, B) Q, from the
-    chassis' origin and from the table's. force: (3, 2, p, B) of the table on the tyre, d_force (3, 7, ...). excess: (2, p, B) by how much a tyre that stuck
-    would be beyond its limit. spring: (3, 2, p, B) that and the
-    wheel's weight, where it touches. way: (2, 2, p, B) direction of the friction where it slips,
+    times k_z. spare: (2, p, B) mu F_n - |F_t| if it sticks; 1 where it cannot slip. touch: (2, p, B). give: (3, 2, p, B) u of (1). arm, point: (3, 2, p, B) Q, from the
+    chassis' origin and from the table's. force: (3, 2, p, B) of the table on the tyre, d_force
+    (3, 7, ...). spring: (3, 2, p, B) that and the wheel's weight, where it touches. way: (2, 2, p, B) direction of the friction where it slips,
     else 0. d_point: (2, 7, 2, p, B), how the point that holds moves. turning: (2, 2, 1, B) how far
     a wheel rolls on by a turn of its axle. hang: (3, 2, p, B) u in the air. soft: (3, 3, 2, 1, B)
     A K^-1 A^T.
     """
 
     gap: Array
+    spare: Array
     touch: Flags
     give: Array
     arm: Array
     point: Array
     force: Array
-    excess: Array
     d_force: Array
     spring: Array
     way: Array
@@ -163,8 +162,10 @@ def contact(
     gravity: Array,
     d_gravity: Array,
     touch: Flags | None,
+    stick: Flags | None,
 ) -> Contact:
-    """Equations (1) and (2); `touch` (2, p, B) freezes which tyres are on the table."""
+    """Equations (1) and (2); `touch` (2, p, B) freezes which tyres are on the table, `stick` which
+    of them do not slip."""
     rate, axes, mass = builds.tyre_rate, disc.axes, builds.disc_mass
     preload = builds.tyre_load - mass
     weight = mass * gravity[:, None, None]
@@ -195,12 +196,12 @@ def contact(
     np.negative(stiff, out=d_force[:, 3:6])
     np.multiply(-mass, d_gravity[:, None, None], out=d_force[:, 6])
 
-    way = np.zeros((2, *touch.shape))
+    way, pull = np.zeros((2, *touch.shape)), np.hypot(force[0], force[1])
     free = touch & np.isfinite(patches.friction)
-    excess = np.full(touch.shape, -np.inf)
-    pull = np.hypot(force[0], force[1])
-    np.subtract(pull, patches.friction * force[2], out=excess, where=free)
-    slips = excess > -AT_LIMIT
+    spare = np.where(free, np.where(free, patches.friction, 0.0) * force[2] - pull, 1.0)
+    slips = (spare < AT_LIMIT) & (pull > AT_LIMIT)
+    if stick is not None:
+        slips &= ~stick
     if slips.any():
         _slip(stiff, patches, slips, give, d_point, force, d_force, way)
     force *= touch
@@ -210,7 +211,7 @@ def contact(
     point = arm + pose.place[:, None, None]
     spring = force + weight * touch
     return Contact(
-        gap, touch, give, arm, point, force, excess, d_force, spring, way, d_point, turning, hang, soft
+        gap, spare, touch, give, arm, point, force, d_force, spring, way, d_point, turning, hang, soft
     )
 
 
