@@ -40,6 +40,8 @@ def start(cases: Cases, trail: bool = False) -> Track:
         back=np.zeros_like(state),
         switched=np.zeros((g, count), dtype=bool),
         gaps=np.zeros((g, count)),
+        normal=np.zeros_like(state),
+        level=np.full(count, np.inf),
         past=np.full((PAST, n + 1, count), np.nan),
         trail=[] if trail else None,
     )
@@ -64,64 +66,62 @@ def follow(cases: Cases, track: Track) -> None:
 class _Stride:
     """The next step of B cases: where it leads, and the plane on which it ends.
 
-    slips: (B,) whether a tyre does. look: (B,) whether the plane is a table angle. reach, length:
-    (B,) arc lengths of the way to the next such angle and of the step.
+    looks: (B,) whether that is where it is noted how far tyres have slipped. length: (B,) arc
+    length.
     """
 
     guess: Array
     normal: Array
     level: Array
-    slips: Flags
-    look: Flags
-    reach: Array
+    looks: Flags
     length: Array
 
 
 def _stride(cases: Cases, track: Track, live: Ints) -> _Stride:
-    """By arc length; where a tyre slips, to the next multiple of SETTINGS.looks, and not beyond
-    the limit."""
+    """By arc length; where a tyre slips, not beyond the next place to note it, nor the limit."""
     state, tangent, past = (pick(v, live) for v in (track.state, track.tangent, track.past))
-    theta, climb = state[-1], tangent[-1]
-    slips = ~track.on[-cases.tyres() :, live].all(axis=0)
-    aim = np.minimum(np.where(slips, _next_look(theta), np.inf), cases.limit[live] + 1e-9)
-    reach = (aim - theta) / np.maximum(climb, 1e-300)
-    # Half the curvature, by the point before.
+    normal, level = pick(track.normal, live), track.level[live]
+    climb, ahead = np.maximum(tangent[-1], 1e-300), (normal * tangent).sum(axis=0)
+    facing = ahead > 0.2
+    reach = (level - (normal * state).sum(axis=0)) / np.where(facing, ahead, 1.0)
+    reach = np.where(facing, reach, np.inf)
+    limit = cases.limit[live] + 1e-9
+    last = (limit - state[-1]) / climb
+    ends = last < reach
+
+    # Half the curvature, by the point before, tells where the path turns back.
     way = state - past[0]
     span = (way * tangent).sum(axis=0)
-    bend = (span * tangent - way) / span**2
-    known = span > 0
-    turns = known & (bend[-1] < 0)
-    turn = np.where(turns, climb / np.where(turns, -2.0 * bend[-1], 1.0), np.inf)
-    length = np.minimum(track.step[live], np.maximum(SETTINGS.overshoot * turn, SETTINGS.fine))
-    look = (climb > 0) & (reach <= length)
-    length = np.where(look, reach, length)
-    guess = state + length * tangent
-    level = (tangent * guess).sum(axis=0)
-    guess += np.where(known & (length < 3.0 * span), length**2 * bend, 0.0)
-    if look.any():
-        at = np.flatnonzero(look)
-        guess[:, at] = _at_angle(pick(state, at), pick(tangent, at), pick(past, at), aim[at])
-    normal = np.where(look, THETA[:, None], tangent)
-    return _Stride(guess, normal, np.where(look, aim, level), slips, look, reach, length)
+    bend = (span * tangent[-1] - way[-1]) / span**2
+    turns = bend < 0
+    turn = np.where(turns, climb / np.where(turns, -2.0 * bend, 1.0), np.inf)
+    step = np.minimum(track.step[live], np.maximum(SETTINGS.overshoot * turn, SETTINGS.fine))
+    length = np.minimum(np.minimum(reach, last), step)
+    ends &= length == last
+    looks = ~ends & (length == reach)
+
+    plane = np.where(looks, normal, tangent)
+    flat = (plane * state).sum(axis=0) + length * (plane * tangent).sum(axis=0)
+    plane, flat = np.where(ends, THETA[:, None], plane), np.where(ends, limit, flat)
+    return _Stride(_ahead(state, tangent, past, length), plane, flat, looks, length)
 
 
-def _at_angle(state: Array, tangent: Array, past: Array, theta: Array) -> Array:
-    """Where the path leads at the table angle theta (B,), by Newton's divided differences in it."""
-    far = theta - state[-1]
-    slope = tangent / tangent[-1]
-    guess = state + far * slope
-    table, factor = [slope], far * far
+def _ahead(state: Array, tangent: Array, past: Array, length: Array) -> Array:
+    """Where the path leads after an arc length (B,), by Newton's divided differences."""
+    places = [0.0, 0.0, *(tangent * (past - state)).sum(axis=1)]
     nodes = [state, state, *past]
+    guess = state + length * tangent
+    table, factor = [tangent], length * length
     for k in range(PAST):
-        row, rate = [], (nodes[k + 1] - nodes[k + 2]) / (nodes[k + 1][-1] - nodes[k + 2][-1])
-        row.append(rate)
+        rate = (nodes[k + 1] - nodes[k + 2]) / (places[k + 1] - places[k + 2])
+        row = [rate]
         for j, old in enumerate(table):
-            rate = (old - rate) / (nodes[k - j][-1] - nodes[k + 2][-1])
+            rate = (old - rate) / (places[k - j] - places[k + 2])
             row.append(rate)
         table = row
-        known = np.isfinite(rate).all(axis=0)
-        guess += np.where(known, factor * rate, 0.0)
-        factor = factor * (theta - nodes[k + 2][-1])
+        near = length < -SETTINGS.trust * places[k + 2]
+        guess += np.where(near, factor * rate, 0.0)
+        factor = factor * (length - places[k + 2])
     return np.asarray(guess)
 
 
@@ -130,14 +130,14 @@ def _advance(cases: Cases, track: Track, live: Ints) -> None:
     if not len(live):
         return
     on, stride = pick(track.on, live), _stride(cases, track, live)
-    look, length = stride.look, stride.length
+    looks, length = stride.looks, stride.length
     part = cases.take(live)
     new = correct(part, stride.guess, on, normal=stride.normal, level=stride.level)
     bad = ~new.good | ((new.tangent * track.tangent[:, live]).sum(axis=0) < 0.5)
     track.step[live[bad]] = length[bad]
-    track.shorten(live[bad & ~look])
-    # No look where the path turns back before it: go round the bend by arc length.
-    track.step[live[bad & look]] *= SETTINGS.round_bends
+    track.shorten(live[bad & ~looks])
+    # Not in one go where the path bends before it.
+    track.step[live[bad & looks]] *= SETTINGS.round_bends
 
     eventful = part.crossed(new.gaps, on).any(axis=0)
     calm = ~bad & ~eventful
@@ -153,20 +153,13 @@ def _go_on(
     cases: Cases, track: Track, live: Ints, stride: _Stride, new: Corrected, calm: Ints
 ) -> None:
     """Accept the steps `calm`, and choose the next step length."""
-    who, look, effort = live[calm], stride.look[calm], new.effort[calm]
+    who, looks, effort = live[calm], stride.looks[calm], new.effort[calm]
     track.move(who, new, calm)
-    noted = look & stride.slips[calm]
-    track.remember(cases, who[noted], new, calm[noted])
+    track.remember(cases, who[looks], new, calm[looks])
     track.mark(who, cases)
-    easy = look | ~stride.slips[calm] | (stride.reach[calm] > 3.0 * stride.length[calm])
-    longer = np.where((effort <= 3) & easy, 1.6, np.where(effort >= 5, 0.6, 1.0))
+    longer = np.where(effort <= 3, 1.6, np.where(effort >= 5, 0.6, 1.0))
     track.step[who] = np.minimum(track.step[who] * longer, SETTINGS.largest_step)
     track.outcome[who[track.state[-1, who] > cases.limit[who]]] = STANDS
-
-
-def _next_look(theta: Array) -> Array:
-    """The next multiple of SETTINGS.looks, but not the one that is reached."""
-    return np.asarray(SETTINGS.looks * np.floor(theta / SETTINGS.looks + (1.0 + 1e-6)))
 
 
 def _creep(cases: Cases, track: Track, live: Ints) -> None:

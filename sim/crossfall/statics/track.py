@@ -20,10 +20,10 @@ class Settings:
     """Numerical settings of the continuation; lengths over the wheelbase, angles in rad.
 
     step: first arc length, about 5 deg of tilt. largest_step: keeps a gap from opening and closing
-    unseen within one step. looks: table angles at whose multiples it is noted where tyres that slip
-    have got to; always the same ones, so that the answer is a smooth function of the truck.
-    round_bends: of the way to the next look, the first arc-length step where that look cannot be
-    had. overshoot: how far beyond where the path seems to turn back a step may go. bracket: arc
+    unseen within one step. looks: after which arc length it is noted where tyres that slip have got to,
+    whatever the steps, so that the answer is a smooth function of the truck. round_bends: of the
+    way there, the first step where that cannot be had at once. trust: how far to go by earlier
+    points, over the distance to them. overshoot: how far beyond where the path seems to turn back a step may go. bracket: arc
     length within which a fold is then found. fine: below this the branches are free during a step.
     smallest_step: a case that gets no further than this is lost there. together: gaps within this
     of zero at an event switch together: a symmetric truck lifts two wheels at once. top: how
@@ -32,8 +32,9 @@ class Settings:
 
     step: float = 0.1
     largest_step: float = 0.2
-    looks: float = float(np.radians(1.0))
+    looks: float = 0.0175
     round_bends: float = 0.7
+    trust: float = 3.0
     overshoot: float = 1.3
     bracket: float = 0.02
     fine: float = 5e-4
@@ -56,7 +57,9 @@ class Track:
     opened, closed: (g, B) rad, table angle at which each gap first did, nan before. outcome: (B,).
     other: (n + 1, B) far end of the bracket where a fold was passed, back: the tangent there; at a
     corner other is the unit direction in which the lost path goes on. switched: (g, B) gaps that
-    switched at the last event. gaps: (g, B) at the state. past: (PAST, n + 1, B) the last points of the smooth path, latest first, nan
+    switched at the last event. gaps: (g, B) at the state. normal:
+    (n + 1, B) and level: (B,) of the plane across the path where it is noted next how far tyres
+    have slipped, level inf where none does. past: (PAST, n + 1, B) the last points of the smooth path, latest first, nan
     where there are none. trail: (who, state, on, patches) of every point met, in order, with the
     branches and patches used after it; None where it is not wanted.
     """
@@ -72,6 +75,8 @@ class Track:
     back: Array
     switched: Flags
     gaps: Array
+    normal: Array
+    level: Array
     past: Array
     trail: list[tuple[Ints, Array, Flags, Patches]] | None = None
 
@@ -93,6 +98,15 @@ class Track:
         cases.patches.history[:, who] = pick(seen.history, chosen)
         way = cases.patches.way[..., who]
         self.on[-cases.tyres() :, who] = (way == 0).all(axis=0).reshape(cases.tyres(), -1)
+        self.look_from(cases, who)
+
+    def look_from(self, cases: Cases, who: Ints) -> None:
+        """Look again one step of SETTINGS.looks after the present points, where tyres slip."""
+        state, tangent = pick(self.state, who), pick(self.tangent, who)
+        slips = ~self.on[-cases.tyres() :, who].all(axis=0)
+        self.normal[:, who] = tangent
+        level = (tangent * state).sum(axis=0) + SETTINGS.looks
+        self.level[who] = np.where(slips, level, np.inf)
 
     def shorten(self, who: Ints) -> None:
         """Shorten the step; a case that cannot take even the smallest has come to its end."""
@@ -139,6 +153,7 @@ class Track:
         tangent = np.concatenate([rate, np.ones((1, len(who)))]) * np.where(lost, -1.0, 1.0)
         tangent /= np.sqrt((tangent**2).sum(axis=0))
         self.tangent[:, who] = tangent
+        self.look_from(cases, who)
         self.outcome[who[lost]] = CORNER
         self.other[:, who[lost]] = tangent[:, lost]
 
