@@ -2,7 +2,7 @@
 
 Virtual work: the load on each freedom is its twist times the wrench of everything it carries, less
 what springs, bars and stops take. Equilibrium is zero load on every freedom. Derivatives are exact:
-d(S_j . W) = (S_k x S_j) . W + S_j . dW for a freedom k that comes before j in the chain.
+d(S_j . W) = (S_k x S_j) . W + S_j . dW for a freedom k that turns or shifts the freedom j.
 """
 
 from __future__ import annotations
@@ -12,8 +12,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.statics.builds import Builds, Flags, Ints
-from crossfall.statics.kinematics import Pose, carry, cross, gravity_direction, place
-from crossfall.statics.tyres import Contact, Discs, Patches, add_turning, contact, discs
+from crossfall.statics.kinematics import Pose, carry, cross, gravity_direction, place, skew
+from crossfall.statics.tyres import Contact, Discs, Patches, contact, discs, history
 from crossfall.truck.model import Array
 
 
@@ -21,180 +21,247 @@ from crossfall.truck.model import Array
 class Balance:
     """Loads on the freedoms, with everything the continuation needs.
 
-    load: (n, B). stiffness: (n, n, B), minus d load / d x. slope: (n, B), d load / d theta.
-    gaps: (g, B), positive where a tyre touches (2 p), a spring pushes (4), the bump stop is
-    free (4), the droop stop is free (4). cg: (3, B) of the whole truck, table axes.
+    load: (n, B). rates: (n + 1, n + 1, B) its derivatives by the unknowns and theta; the last row
+    is free. gaps: (g, B), positive where a tyre touches (2 p), a spring pushes (4), the bump stop
+    is free (4), the droop stop is free (4), a tyre sticks (2 p). moment: (3, B) first moment of all weights, from the
+    chassis' origin. gravity, d_gravity: (3, B), its direction and that by theta.
     """
 
     load: Array
-    stiffness: Array
-    slope: Array
+    rates: Array
     gaps: Array
-    cg: Array
+    moment: Array
+    gravity: Array
+    d_gravity: Array
     pose: Pose
     discs: Discs
     contact: Contact
+    friction: Array
 
     @property
-    def held(self) -> tuple[Array, ...]:
-        """Where the tyres hold the table, as `Patches.history`, and (B,) whether one slips."""
-        way = self.contact.way
-        slips = (way != 0).any(axis=(0, 1, 2))
-        return self.contact.point[:2], self.discs.arc, self.discs.ahead[:2], way, slips
+    def stiffness(self) -> Array:
+        """(n, n, B), minus d load / d x."""
+        return -self.rates[:-1, :-1]
 
+    @property
+    def slope(self) -> Array:
+        """(n, B), d load / d theta."""
+        return self.rates[:-1, -1]
+
+    @property
+    def history(self) -> Array:
+        """Where the tyres hold the table, as `Patches.history`."""
+        return history(self.contact.point[:2], self.contact.way, self.discs)
 
 def balance(
     builds: Builds, heading: Array, x: Array, theta: Array, on: Flags | None, patches: Patches
 ) -> Balance:
     """Loads and stiffness at x (n, B), theta (B,), with the contacts and stops of `on` (g, B).
 
-    `on` freezes which branch of every unilateral law is used, so that the result is smooth in x
-    (but whether a tyre slips is free); without it the gaps decide.
+    `on` freezes which branch of every unilateral law is used, so that the result is smooth in x;
+    but a tyre that does not stick may do either. Without it the gaps decide.
     """
-    points = builds.disc_mass.shape[1]
+    shape = builds.disc_mass.shape
+    points = shape[0] * shape[1]
     gravity, d_gravity = gravity_direction(heading, theta)
     pose = place(builds, x)
     disc = discs(builds, pose)
-    touch = None if on is None else on[: 2 * points].reshape(2, points, -1)
-    tyres = contact(builds, disc, patches, gravity, d_gravity, touch)
+    touch = None if on is None else on[:points].reshape(shape)
+    stick = None if on is None or len(on) < 2 * points + 12 else on[points + 12 :].reshape(shape)
+    tyres = contact(builds, pose, disc, patches, gravity, d_gravity, touch, stick)
 
-    cg, wrench, slopes = _wrenches(builds, pose, tyres, gravity, d_gravity)
-    load, stiffness, slope = _freedoms(pose.twists, wrench, slopes)
-    springs = None if on is None else on[2 * points :]
-    gaps = _springs(builds, x, springs, load, stiffness)
-    gaps = np.concatenate([tyres.gap.reshape(2 * points, -1), gaps])
-    _constrain(builds, x, load, stiffness, slope)
-    return Balance(load, stiffness, slope, gaps, cg, pose, disc, tyres)
+    moment, wrench, slopes = _wrenches(builds, pose, disc, tyres, gravity, d_gravity)
+    load, rates = _freedoms(pose, wrench, slopes)
+    gaps, rest = np.empty((2 * points + 12, shape[-1])), slice(points, points + 12)
+    gaps[:points], gaps[points + 12 :] = tyres.gap.reshape(points, -1), tyres.spare.reshape(points, -1)
+    _springs(builds, x, None if on is None else on[rest], load, rates, gaps[rest])
+    _constrain(builds, x, load, rates)
+    return Balance(
+        load, rates, gaps, moment, gravity, d_gravity, pose, disc, tyres, patches.friction
+    )
 
 
 def _wrenches(
-    builds: Builds, pose: Pose, tyres: Contact, gravity: Array, d_gravity: Array
+    builds: Builds, pose: Pose, disc: Discs, tyres: Contact, gravity: Array, d_gravity: Array
 ) -> tuple[Array, Array, Array]:
-    """CG (3, B); weight and contact forces on every body, (6, 3, B); derivatives (6, 7, 3, B)."""
-    g, dg = gravity[:, None], d_gravity[:, None]
-    bare = builds.mass * pose.origin + carry(pose.turn, builds.moment)
-    moment = bare.copy()
+    """First moment of all weights, (3, B); weight and contact forces on every body about the
+    chassis' origin, (6, 3, B); derivatives by their twists and theta, (6, 7, 3, B)."""
+    mass, g, dg, across = builds.mass, gravity[:, None], d_gravity[:, None], skew(gravity)
+    moment = carry(pose.turn, builds.moment)
+    moment += mass * pose.origin
+    # Weights that twist with their body: not the wheels that stand, whose give undoes it.
+    down = builds.disc_mass * tyres.touch
+    up = builds.disc_mass - down
+    lost = down.sum(axis=1)
+    turned, moved = moment.copy(), mass.copy()
+    turned[:, :2] += (up * tyres.give - down * disc.point).sum(axis=2)
+    moved[:2] -= lost
     moment[:, :2] += (builds.disc_mass * tyres.give).sum(axis=2)
-    cg = moment.sum(axis=1)
 
-    # How the first moment of the weights moves; a weight c m moves by m (v + w x c).
-    arm = np.zeros((3, 7, *builds.mass.shape))
-    add_turning(arm, bare)
-    for k in range(3):
-        arm[k, 3 + k] = builds.mass
-    arm[:, :, :2] += (builds.disc_mass * tyres.d_give).sum(axis=3)
-
-    wrench, slopes = np.empty((6, *builds.mass.shape)), np.zeros((6, 7, *builds.mass.shape))
-    wrench[:3], wrench[3:] = cross(moment, g), builds.mass * g
-    slopes[:3] = cross(arm, g[:, None])
-    slopes[:3, 6] += cross(moment, dg)
-    slopes[3:, 6] += builds.mass * dg
-    wrench[:3, :2] += cross(tyres.point, tyres.force).sum(axis=2)
-    wrench[3:, :2] += tyres.force.sum(axis=2)
-    turning = cross(tyres.d_point, tyres.force[:, None])
-    turning += cross(tyres.point[:, None], tyres.d_force)
-    slopes[:3, :, :2] += turning.sum(axis=3)
-    slopes[3:, :, :2] += tyres.d_force.sum(axis=3)
-    return cg, wrench, slopes
-
-
-def _freedoms(twists: Array, wrench: Array, slopes: Array) -> tuple[Array, Array, Array]:
-    """Load (n, B), stiffness (n, n, B) and slope in theta (n, B) on the freedoms."""
-    per_body = np.einsum("ajcb,acb->jcb", twists, wrench)
-    by_theta = np.einsum("ajcb,acb->jcb", twists, slopes[:, 6])
-    moved = np.einsum("adcb,dkcb->akcb", slopes[:, :6], twists)
-    block = np.einsum("ajcb,akcb->jkcb", twists, moved)
-    # (S_k x S_j) . W = w_j . (M x w_k + f x v_k) + v_j . (f x w_k) for k before j
-    turning, moment, force = twists[:3], wrench[:3, None], wrench[3:, None]
-    bent = np.empty_like(twists)
-    bent[:3] = cross(moment, turning) + cross(force, twists[3:])
-    bent[3:] = cross(force, turning)
-    for j in range(1, len(block)):
-        block[j, :j] += np.einsum("acb,akcb->kcb", twists[:, j], bent[:, :j])
-
-    k = len(block) - 2  # chassis freedoms come first
-    n, count = k + 4, twists.shape[-1]
-    load, slope, stiffness = np.empty((n, count)), np.empty((n, count)), np.zeros((n, n, count))
-    load[:k], slope[:k] = per_body[:k].sum(axis=1), by_theta[:k].sum(axis=1)
-    stiffness[:k, :k] = -block[:k, :k].sum(axis=2)
-    for axle in (0, 1):
-        own = slice(k + 2 * axle, k + 2 * axle + 2)
-        load[own], slope[own] = per_body[k:, axle], by_theta[k:, axle]
-        stiffness[:k, own] = -block[:k, k:, axle]
-        stiffness[own, :k] = -block[k:, :k, axle]
-        stiffness[own, own] = -block[k:, k:, axle]
-    return load, stiffness, slope
+    wrench, slopes = np.empty((6, *mass.shape)), np.empty((6, 7, *mass.shape))
+    force, arms = tyres.force, skew(tyres.arm)
+    wrench[:3] = cross(moment, g)
+    wrench[:3, :2] += np.einsum("ijapb,japb->iab", arms, force)
+    np.multiply(mass, g, out=wrench[3:])
+    wrench[3:, :2] += force.sum(axis=2)
+    np.einsum("ijb,jkcb->ikcb", across, skew(turned), out=slopes[:3, :3])
+    np.multiply(-moved, across[:, :, None], out=slopes[:3, 3:6])
+    slopes[:3, 6] = cross(moment, dg)
+    slopes[:3, :, :2] += np.einsum("ijapb,jkapb->ikab", arms, tyres.d_force)
+    slopes[:3, :, :2] -= np.einsum("ijapb,jkapb->ikab", skew(tyres.spring)[:, :2], tyres.d_point)
+    rolling = (disc.ahead[:, None] * tyres.turning)[:, :, :, 0] * lost
+    slopes[:3, :2, :2] += np.einsum("ijb,jkab->ikab", across[:, :2], rolling)
+    if up.any():
+        hanging = (up * builds.disc_mass).sum(axis=1) * tyres.soft[:, :, :, 0]
+        swing = np.einsum("ijb,jkab->ikab", across, hanging)
+        slopes[:3, :3, :2] -= np.einsum("ijab,jkb->ikab", swing, across)
+        slopes[:3, 6, :2] -= carry(swing, dg)
+    slopes[3:, :, 2] = 0.0
+    np.sum(tyres.d_force, axis=3, out=slopes[3:, :, :2])
+    slopes[3:, 6] += mass * dg
+    return moment.sum(axis=1), wrench, slopes
 
 
-def _springs(builds: Builds, x: Array, on: Flags | None, load: Array, stiffness: Array) -> Array:
-    """Corner springs that only push, stops and anti-roll bars; returns the gaps (12, B)."""
-    n = len(x)
+def _freedoms(pose: Pose, wrench: Array, slopes: Array) -> tuple[Array, Array]:
+    """Load (n, B) on the freedoms, and its derivatives (n + 1, n + 1, B)."""
+    turning, joints, count = pose.turning, pose.joints, wrench.shape[-1]
+    # How the wrenches move by x, y, z, yaw, pitch, roll, the own heave and roll, and theta.
+    moves = np.empty((6, 9, 3, count))
+    moves[:, :3] = slopes[:, 3:6]
+    moves[:3, :3] += skew(wrench[3:])  # shifting it all shifts the chassis' origin
+    np.einsum("ijcb,jkb->ikcb", slopes[:, :3], turning, out=moves[:, 3:6])
+    own = np.einsum("ijab,jkab->ikab", slopes[:, 3:6, :2], joints[3:])
+    own[:, 1] += moves[:, 5, :2]
+    moves[:, 6:8, :2], moves[:, 8] = own, slopes[:, 6]
+
+    n = 10
+    load, rates = np.empty((n, count)), np.zeros((n + 1, n + 1, count))
+    total = wrench.sum(axis=1)
+    load[:3] = total[3:]
+    load[3:6] = np.einsum("ijb,ib->jb", turning, total[:3])
+    load[6:].reshape(2, 2, count)[:] = np.einsum("ikab,iab->akb", joints, wrench[:, :2])
+
+    whole = np.empty((6, n + 1, count))
+    whole[:, :6] = moves[:, :6].sum(axis=2)
+    whole[:, 6:10].reshape(6, 2, 2, count)[:] = own.swapaxes(1, 2)
+    whole[:, 10] = moves[:, 8].sum(axis=1)
+    rates[:3] = whole[3:]
+    np.einsum("ijb,ikb->jkb", turning, whole[:3], out=rates[3:6])
+    rows = np.einsum("mkab,mjab->akjb", joints, moves[:, :, :2]).reshape(4, 9, count)
+    rates[6:n, :6], rates[6:n, n] = rows[:, :6], rows[:, 8]
+    rates[6:8, 6:8], rates[8:n, 8:n] = rows[:2, 6:8], rows[2:, 6:8]
+
+    # Freedoms that come before turn and shift those that come after.
+    bent = np.einsum("ikb,ijb->kjb", turning, cross(turning, total[:3, None]))
+    rates[4, 3] += bent[0, 1]
+    rates[5, 3:5] += bent[:2, 2]
+    moment, force = wrench[:3, None, :2], wrench[3:, None, :2]
+    bent = cross(joints[3:], force)
+    bent[:, 1] += cross(joints[:3, 1], moment[:, 0])
+    rates[6:n, 3:6] += np.einsum("ikb,ijab->ajkb", turning, bent).reshape(4, 3, count)
+    lean = (joints[3:, 0] * cross(joints[:3, 1], force[:, 0])).sum(axis=0)
+    rates[7, 6] += lean[0]
+    rates[9, 8] += lean[1]
+    return load, rates
+
+
+def _springs(
+    builds: Builds, x: Array, on: Flags | None, load: Array, rates: Array, gaps: Array
+) -> None:
+    """Corner springs that only push, stops and anti-roll bars; fills in the gaps (12, B)."""
     heave, roll, half = x[-4::2], x[-3::2], builds.half_spacing
-    travel = np.stack([heave + half * roll, heave - half * roll], axis=1)
-    spring = builds.preload + builds.spring_rate * travel
-    above, below = travel - builds.bump, travel + builds.droop
-    gaps = np.stack([spring, -above, below])
+    gaps = gaps.reshape(3, 2, 2, -1)
+    arm, travel = half * roll, np.empty(gaps.shape[1:])
+    np.add(heave, arm, out=travel[:, 0])
+    np.subtract(heave, arm, out=travel[:, 1])
+    np.multiply(builds.spring_rate, travel, out=gaps[0])
+    gaps[0] += builds.preload
+    np.subtract(builds.bump, travel, out=gaps[1])
+    np.add(travel, builds.droop, out=gaps[2])
     free = np.asarray(gaps >= 0 if on is None else on.reshape(gaps.shape))
-    push, bump, droop = free
-    force = np.where(push, spring, 0) + builds.stop_rate * (
-        np.where(bump, 0, above) + np.where(droop, 0, below)
-    )
-    rate = builds.spring_rate * push + builds.stop_rate * (2.0 - bump - droop)
-    (left, right), (k_left, k_right) = force.swapaxes(0, 1), rate.swapaxes(0, 1)
-    q, r = np.array([n - 4, n - 2]), np.array([n - 3, n - 1])
-    load[q] -= left + right
-    load[r] -= half * (left - right) + builds.anti_roll * roll
-    sideways = half * (k_left - k_right)
-    stiffness[q, q] += k_left + k_right
-    stiffness[q, r] += sideways
-    stiffness[r, q] += sideways
-    stiffness[r, r] += half * half * (k_left + k_right) + builds.anti_roll
+    push, stopped = free[0], ~free[1:]
+    force = gaps[0] * push
+    rate = builds.spring_rate * push
+    if stopped.any():
+        pressed = gaps[1:] * stopped
+        force += builds.stop_rate * (pressed[1] - pressed[0])
+        rate += builds.stop_rate * stopped.sum(axis=0)
+    load[-4::2] -= force.sum(axis=1)
+    load[-3::2] -= half * (force[:, 0] - force[:, 1]) + builds.anti_roll * roll
+    both, apart = rate.sum(axis=1), half * (rate[:, 0] - rate[:, 1])
+    turn = half * half * both + builds.anti_roll
+    for axle, q in enumerate((6, 8)):
+        rates[q, q] -= both[axle]
+        rates[q, q + 1] -= apart[axle]
+        rates[q + 1, q] -= apart[axle]
+        rates[q + 1, q + 1] -= turn[axle]
     if builds.held.any():
         still = builds.held[::2] & builds.held[1::2]
         gaps[:, still[:, None].repeat(2, axis=1)] = 1.0
-    return gaps.reshape(12, -1)
 
 
-def _constrain(builds: Builds, x: Array, load: Array, stiffness: Array, slope: Array) -> None:
+def _constrain(builds: Builds, x: Array, load: Array, rates: Array) -> None:
     """Exact constraints: held joints stay at zero, tied axles heave equally."""
     n = len(x)
     if builds.tied.any():
         front, rear, tied = n - 4, n - 2, builds.tied
-        for rows in (load, stiffness, slope):
+        for rows in (load, rates):
             rows[front, ..., tied] += rows[rear, ..., tied]
             rows[rear, ..., tied] = 0.0
         load[rear, tied] = x[front, tied] - x[rear, tied]
-        stiffness[rear, front, tied] = -1.0
-        stiffness[rear, rear, tied] = 1.0
+        rates[rear, front, tied] = 1.0
+        rates[rear, rear, tied] = -1.0
     if builds.held.any():
         for joint in range(4):
             row, held = n - 4 + joint, builds.held[joint]
             load[row, held] = -x[row, held]
-            slope[row, held] = 0.0
-            stiffness[row][:, held] = 0.0
-            stiffness[row, row, held] = 1.0
+            rates[row][:, held] = 0.0
+            rates[row, row, held] = -1.0
 
 
 def gap_slopes(builds: Builds, at: Balance, gap: Ints) -> Array:
     """(n + 1, B) derivatives of one gap per case, by the unknowns and theta; gap: (B,) int."""
     n, cases = len(at.load), np.arange(len(gap))
-    points = builds.disc_mass.shape[1]
+    points = 2 * builds.disc_mass.shape[1]
     out = np.zeros((n + 1, len(gap)))
-    slopes = at.contact.d_gap.reshape(7, 2 * points, -1)
-    touching = gap < 2 * points
-    point = np.where(touching, gap, 0)
-    axle = point // points
-    d_load = np.where(touching, slopes[:, point, cases], 0.0)
-    by_freedom = np.einsum("ab,ajb->jb", d_load[:6], at.pose.twists[:, :, axle, cases])
-    out[: n - 4] = by_freedom[:-2]
-    out[n - 4 + 2 * axle, cases], out[n - 3 + 2 * axle, cases] = by_freedom[-2:]
-    out[n] = d_load[6]
+    for who, slopes in (
+        (np.flatnonzero(gap < points), _touch_slopes),
+        (np.flatnonzero(gap >= points + 12), _stick_slopes),
+    ):
+        if len(who):
+            axle, point = np.divmod(gap[who] % (points + 12), points // 2)
+            rates, own = slopes(builds, at, (axle, point, who)), 6 + 2 * axle
+            out[:3, who], out[n, who] = rates[3:6], rates[6]
+            out[3:6, who] = np.einsum("ikb,ib->kb", at.pose.turning[:, :, who], rates[:3])
+            joints = at.pose.joints[:, :, axle, who]
+            out[own, who], out[own + 1, who] = np.einsum("ikb,ib->kb", joints, rates[:6])
 
-    which = np.where(touching, 0, gap - 2 * points)
+    which = np.clip(gap - points, 0, 11)
     kind, axle, side = which // 4, which // 2 % 2, which % 2
     rate = np.stack([builds.spring_rate[axle, 0, cases], -np.ones(len(gap)), np.ones(len(gap))])
-    rate = np.where(touching, 0.0, rate[kind, cases])
+    rate = np.where(which == gap - points, rate[kind, cases], 0.0)
     arm = builds.half_spacing[axle, cases] * (1 - 2 * side)
     out[n - 4 + 2 * axle, cases] += rate
     out[n - 3 + 2 * axle, cases] += rate * arm
     return out
+
+
+def _touch_slopes(builds: Builds, at: Balance, tyre: tuple[Ints, Ints, Ints]) -> Array:
+    """(7, B) derivatives, by its axle's twist and theta, of how far a tyre each is pressed."""
+    axle, _, who = tyre
+    soft, arm = at.contact.soft[2][:, axle, 0, who], at.discs.point[:, *tyre]
+    arm = arm + at.contact.hang[:, *tyre]
+    mass, rise = builds.disc_mass[tyre], np.zeros((7, len(who)))
+    rise[:3] = mass * cross(soft, at.gravity[:, who])
+    rise[0] += arm[1]
+    rise[1] -= arm[0]
+    rise[5] = 1.0
+    rise[6] = mass * (soft * at.d_gravity[:, who]).sum(axis=0)
+    return np.asarray(-builds.tyre_rate[2, axle, 0, who] * rise)
+
+
+def _stick_slopes(builds: Builds, at: Balance, tyre: tuple[Ints, Ints, Ints]) -> Array:
+    """(7, B) derivatives, by its axle's twist and theta, of the spare grip of a tyre each."""
+    force, slopes = at.contact.force[:2, *tyre], at.contact.d_force[:, :, *tyre]
+    way = force / np.maximum(np.hypot(force[0], force[1]), 1e-300)
+    return np.asarray(at.friction[tyre] * slopes[2] - (way[:, None] * slopes[:2]).sum(axis=0))

@@ -61,7 +61,16 @@ class Builds:
 
     def take(self, index: Index) -> Builds:
         """The builds at `index` (integers, repeats allowed, or a mask)."""
-        return Builds(**{f.name: getattr(self, f.name)[..., index] for f in fields(self)})
+        return Builds(**{f.name: pick(getattr(self, f.name), index) for f in fields(self)})
+
+
+def pick(values: Array, index: Index) -> Any:
+    """values[..., index], laid out with the last axis contiguous, as `[...]` does not."""
+    if isinstance(index, slice):
+        return values[..., index]
+    if index.dtype == bool:
+        return values.compress(index, axis=-1)
+    return values.take(index, axis=-1)
 
 
 def pack(trucks: Sequence[Truck], stop_ratio: float = 100.0) -> Builds:

@@ -14,10 +14,11 @@ import numpy as np
 
 from crossfall.statics import continuation
 from crossfall.statics.builds import Builds, Flags, Ints, pack
-from crossfall.statics.continuation import CORNER, FOLD, STANDS, UNRESOLVED, Track
+from crossfall.statics.folds import polish_folds
 from crossfall.statics.kinematics import FREEDOMS, place
 from crossfall.statics.newton import Cases
 from crossfall.statics.settling import settle
+from crossfall.statics.track import CORNER, FOLD, STANDS, UNRESOLVED, Track
 from crossfall.statics.tyres import standing
 from crossfall.truck.model import Array, Truck
 from crossfall.truck.support import downhill_pair
@@ -160,19 +161,19 @@ def lose(cases: Cases, track: Track) -> tuple[Ints, Array]:
     fresh, beyond = np.arange(len(cases)), np.full(len(cases), BEYOND[0])
     for _ in range(MOST_LOSSES):
         continuation.follow(cases, track)
-        continuation.polish_folds(cases, track, fresh)
+        polish_folds(cases, track, fresh)
         fresh = fresh[np.isin(track.outcome[fresh], (FOLD, CORNER))]
+        if not len(fresh):
+            return snaps, first
         part, state = cases.take(fresh), track.state[:, fresh]
         new, stands = settle(part, state, track.other[:, fresh], beyond[fresh])
-        cases.patches.put(fresh, part.patches)
+        cases.patches.history[:, fresh] = part.patches.history
         moved = np.abs(new - state).max(axis=0)[stands] > STEP_ASIDE
         fresh, new = fresh[stands], new[:, stands]
         snaps[fresh] += moved
         first[fresh] = np.where(moved & (snaps[fresh] == 1), new[-1], first[fresh])
         beyond[fresh] = np.where(moved, BEYOND[0], np.minimum(4.0 * beyond[fresh], BEYOND[1]))
         continuation.resume(cases, track, fresh, new)
-        if not len(fresh):
-            return snaps, first
     track.outcome[fresh] = UNRESOLVED
     return snaps, first
 

@@ -10,8 +10,8 @@ from crossfall.statics import continuation
 from crossfall.statics.balance import Balance
 from crossfall.statics.builds import Builds, Flags, Ints, pack
 from crossfall.statics.compliant import NO_SLIDE, lose, on_the_level, railed_tyres
-from crossfall.statics.continuation import Track
 from crossfall.statics.newton import Cases, correct
+from crossfall.statics.track import Track
 from crossfall.statics.tyres import Patches
 from crossfall.truck.model import Array, Truck
 
@@ -96,7 +96,9 @@ def _described(builds: Builds, state: Array, at: Balance, stands: Flags, tip: fl
     blank = np.where(stands, 1.0, np.nan)
     turn = at.pose.turn * blank
     centre = np.concatenate([builds.roll_centre, np.zeros((3, 1, count))], axis=1)
-    position = at.pose.origin - np.einsum("ijcb,jcb->icb", at.pose.turn, centre)
+    position = (
+        at.pose.place[:, None] + at.pose.origin - np.einsum("ijcb,jcb->icb", at.pose.turn, centre)
+    )
     axes = at.discs.axes
     give = np.stack([(axes[:, k] * at.contact.give).sum(axis=0) for k in range(3)])
 

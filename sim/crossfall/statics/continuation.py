@@ -10,213 +10,156 @@ determinant jumps through zero at an event. All cases of a batch advance togethe
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
-from crossfall.statics.builds import Flags, Index, Ints
+from crossfall.statics.builds import Flags, Ints, pick
+from crossfall.statics.events import meet_event
 from crossfall.statics.kinematics import FREEDOMS
-from crossfall.statics.newton import ACCURACY, Cases, Corrected, correct, solve
-from crossfall.statics.tyres import Patches
+from crossfall.statics.newton import Cases, Corrected, correct
+from crossfall.statics.track import GOING, PAST, SETTINGS, STANDS, THETA, UNRESOLVED, Track
 from crossfall.truck.model import Array
-
-GOING, FOLD, CORNER, STANDS, UNRESOLVED = range(5)
-
-
-@dataclass(frozen=True)
-class Settings:
-    """Numerical settings of the continuation; lengths over the wheelbase, angles in rad.
-
-    step: first arc length, about 5 deg of tilt. largest_step: keeps a gap from opening and closing
-    unseen within one step. looks: table angles, rad, at whose multiples it is noted where tyres
-    that slip have got to; always the same ones, so that the answer is a smooth function of the
-    truck. round_bends: of the way to the next look, the first arc-length step where that look
-    cannot be had. fine: below this the branches are free during a step. smallest_step: a case that
-    gets no further than this is lost there. together: gaps within this of zero at an event switch
-    together: a symmetric truck lifts two wheels at once. flat: theta component of the tangent at
-    which a fold is found, where theta is good to its square. rounds: of steps and events.
-    """
-
-    step: float = 0.1
-    largest_step: float = 0.2
-    looks: float = float(np.radians(1.0))
-    round_bends: float = 0.7
-    fine: float = 5e-4
-    smallest_step: float = 1e-8
-    together: float = 1e-8
-    flat: float = 1e-4
-    rounds: int = 400
-
-
-SETTINGS = Settings()
-THETA = np.eye(len(FREEDOMS) + 1)[-1]
-
-
-@dataclass
-class Track:
-    """Where each of B cases has got to, updated in place.
-
-    state: (n + 1, B). on: (g, B) branches in use. tangent: (n + 1, B). step: (B,).
-    opened, closed: (g, B) rad, table angle at which each gap first did, nan before. outcome: (B,).
-    other: (n + 1, B) far end of the bracket where a fold was passed; at a corner, the unit
-    direction in which the lost path goes on. switched: (g, B) gaps that switched at the last event.
-    slips: (B,) whether any tyre does.
-    trail: (who, state, on, patches) of every point met, in order, with the branches and patches
-    used after it; None where it is not wanted.
-    """
-
-    state: Array
-    on: Flags
-    tangent: Array
-    step: Array
-    opened: Array
-    closed: Array
-    outcome: Ints
-    other: Array
-    switched: Flags
-    slips: Flags
-    trail: list[tuple[Ints, Array, Flags, Patches]] | None = None
-
-    def mark(self, who: Ints, cases: Cases) -> None:
-        """Add the present points of the cases `who` to the trail."""
-        if self.trail is not None and len(who):
-            held = cases.patches.take(who)
-            self.trail.append((who, self.state[:, who], self.on[:, who], held))
 
 
 def start(cases: Cases, trail: bool = False) -> Track:
     """Level, at ride height, everything in touch."""
     count, n, g = len(cases), len(FREEDOMS), cases.gap_count()
     state = np.zeros((n + 1, count))
-    on = cases.balance(state, np.ones((g, count), dtype=bool)).gaps >= 0
-    nan = np.full((g, count), np.nan)
+    on = cases.branches(cases.balance(state).gaps)
+    none, nan = np.zeros(count, dtype=bool), np.full((g, count), np.nan)
     track = Track(
-        state,
-        on,
-        np.zeros_like(state),
-        np.full(count, SETTINGS.step),
-        nan,
-        nan.copy(),
-        np.full(count, GOING),
-        np.zeros_like(state),
-        np.zeros((g, count), dtype=bool),
-        np.zeros(count, dtype=bool),
-        [] if trail else None,
+        state=state,
+        on=on,
+        tangent=np.zeros_like(state),
+        step=np.full(count, SETTINGS.step),
+        opened=nan,
+        closed=nan.copy(),
+        outcome=np.full(count, GOING),
+        other=np.zeros_like(state),
+        back=np.zeros_like(state),
+        switched=np.zeros((g, count), dtype=bool),
+        gaps=np.zeros((g, count)),
+        normal=np.zeros_like(state),
+        level=np.full(count, np.inf),
+        past=np.full((PAST, n + 1, count), np.nan),
+        trail=[] if trail else None,
     )
     track.mark(np.arange(count), cases)
-    _set_out(cases, track, np.arange(count), np.zeros(count, dtype=bool))
+    track.set_out(cases, np.arange(count), none)
     return track
-
-
-def _set_out(cases: Cases, track: Track, who: Ints, several: Flags) -> None:
-    """Tangent towards larger theta with the present branches; a corner where that is unstable.
-
-    `several` marks cases where more than one gap switched: there two signs may have changed at
-    once, which the determinant does not show, so the eigenvalues are looked at.
-    """
-    at = cases.take(who).balance(track.state[:, who], track.on[:, who])
-    matrices = np.ascontiguousarray(at.stiffness.transpose(2, 0, 1))
-    sign = np.linalg.slogdet(matrices)[0]
-    lost = sign <= 0
-    if several.any():
-        values = np.linalg.eigvals(matrices[several])
-        lost[several] |= ((values.real < 0) & (np.abs(values.imag) < 1e-12)).any(axis=1)
-    (rate,) = solve(at.stiffness, at.slope)
-    tangent = np.concatenate([rate, np.ones((1, len(who)))]) * np.where(lost, -1.0, 1.0)
-    tangent /= np.sqrt((tangent**2).sum(axis=0))
-    track.tangent[:, who] = tangent
-    track.outcome[who[lost]] = CORNER
-    track.other[:, who[lost]] = tangent[:, lost]
 
 
 def follow(cases: Cases, track: Track) -> None:
     """Advance every case that is still going until it loses stability."""
     for _ in range(SETTINGS.rounds):
         going = track.outcome == GOING
+        if not going.any():
+            return
         fine = track.step < SETTINGS.fine
         _advance(cases, track, np.flatnonzero(going & ~fine))
         _creep(cases, track, np.flatnonzero(going & fine))
-        if not going.any():
-            return
     track.outcome[track.outcome == GOING] = UNRESOLVED
 
 
-def _advance(cases: Cases, track: Track, live: Ints) -> None:
-    """One arc-length step for the cases `live`, cut short at the first event.
+@dataclass(frozen=True)
+class _Stride:
+    """The next step of B cases: where it leads, and the plane on which it ends.
 
-    Where a tyre slips, from one multiple of SETTINGS.looks to the next.
+    looks: (B,) whether that is where it is noted how far tyres have slipped. length: (B,) arc
+    length.
     """
+
+    guess: Array
+    normal: Array
+    level: Array
+    looks: Flags
+    length: Array
+
+
+def _stride(cases: Cases, track: Track, live: Ints) -> _Stride:
+    """By arc length; where a tyre slips, not beyond the next place to note it, nor the limit."""
+    state, tangent, past = (pick(v, live) for v in (track.state, track.tangent, track.past))
+    normal, level = pick(track.normal, live), track.level[live]
+    climb, ahead = np.maximum(tangent[-1], 1e-300), (normal * tangent).sum(axis=0)
+    facing = ahead > 0.2
+    reach = (level - (normal * state).sum(axis=0)) / np.where(facing, ahead, 1.0)
+    reach = np.where(facing, reach, np.inf)
+    limit = cases.limit[live] + 1e-9
+    last = (limit - state[-1]) / climb
+    ends = last < reach
+
+    # Half the curvature, by the point before, tells where the path turns back.
+    way = state - past[0]
+    span = (way * tangent).sum(axis=0)
+    bend = (span * tangent[-1] - way[-1]) / span**2
+    turns = bend < 0
+    turn = np.where(turns, climb / np.where(turns, -2.0 * bend, 1.0), np.inf)
+    step = np.minimum(track.step[live], np.maximum(SETTINGS.overshoot * turn, SETTINGS.fine))
+    length = np.minimum(np.minimum(reach, last), step)
+    ends &= length == last
+    looks = ~ends & (length == reach)
+
+    plane = np.where(looks, normal, tangent)
+    flat = (plane * state).sum(axis=0) + length * (plane * tangent).sum(axis=0)
+    plane, flat = np.where(ends, THETA[:, None], plane), np.where(ends, limit, flat)
+    return _Stride(_ahead(state, tangent, past, length), plane, flat, looks, length)
+
+
+def _ahead(state: Array, tangent: Array, past: Array, length: Array) -> Array:
+    """Where the path leads after an arc length (B,), by Newton's divided differences."""
+    places = [0.0, 0.0, *(tangent * (past - state)).sum(axis=1)]
+    nodes = [state, state, *past]
+    guess = state + length * tangent
+    table, factor = [tangent], length * length
+    for k in range(PAST):
+        rate = (nodes[k + 1] - nodes[k + 2]) / (places[k + 1] - places[k + 2])
+        row = [rate]
+        for j, old in enumerate(table):
+            rate = (old - rate) / (places[k - j] - places[k + 2])
+            row.append(rate)
+        table = row
+        near = length < -SETTINGS.trust * places[k + 2]
+        guess += np.where(near, factor * rate, 0.0)
+        factor = factor * (length - places[k + 2])
+    return np.asarray(guess)
+
+
+def _advance(cases: Cases, track: Track, live: Ints) -> None:
+    """One step for the cases `live`, cut short at the first event."""
     if not len(live):
         return
+    on, stride = pick(track.on, live), _stride(cases, track, live)
+    looks, length = stride.looks, stride.length
     part = cases.take(live)
-    state, on, tangent = track.state[:, live], track.on[:, live], track.tangent[:, live]
-    step, target = track.step[live], _next_look(state[-1])
-    with np.errstate(divide="ignore", invalid="ignore"):
-        reach = (target - state[-1]) / tangent[-1]
-    look = track.slips[live] & (tangent[-1] > 0) & (reach <= step)
-    step = np.where(look, reach, step)
-    guess = state + step * tangent
-    normal = np.where(look, THETA[:, None], tangent)
-    new = correct(part, guess, on, normal=normal, level=(normal * guess).sum(axis=0))
-    bend = (new.tangent * tangent).sum(axis=0)
-    bad = ~new.good | (bend < 0.5)
-    _shorten(track, live[bad & ~look])
-    # No look where the path turns back before it: go round the bend by arc length.
-    track.step[live[bad & look]] = SETTINGS.round_bends * reach[bad & look]
-    begins = ~bad & new.seen[-1] & ~track.slips[live]
-    track.slips[live[begins]] = True
-    good = ~bad & ~begins
-    violated = (new.gaps >= 0) != on
+    new = correct(part, stride.guess, on, normal=stride.normal, level=stride.level)
+    bad = ~new.good | ((new.tangent * track.tangent[:, live]).sum(axis=0) < 0.5)
+    track.step[live[bad]] = length[bad]
+    track.shorten(live[bad & ~looks])
+    # Not in one go where the path bends before it.
+    track.step[live[bad & looks]] *= SETTINGS.round_bends
 
-    calm = good & ~violated.any(axis=0)
+    eventful = part.crossed(new.gaps, on).any(axis=0)
+    calm = ~bad & ~eventful
     passed = calm & (new.tangent[-1] <= 0)
-    # Tyres that begin to slip bend the path: look closer.
-    coarse = passed & (track.step[live] > 4 * SETTINGS.fine)
-    _shorten(track, live[coarse])
-    calm &= ~coarse
-    passed &= ~coarse
-    _fold(track, live[passed], new.state[:, passed])
-    calm &= ~passed
-    who = live[calm]
-    track.state[:, who], track.tangent[:, who] = new.state[:, calm], new.tangent[:, calm]
-    _remember(cases, track, live[calm & look], new.seen, calm & look)
+    track.turn_back(live[passed], new, passed, length[passed])
+    _go_on(cases, track, live, stride, new, np.flatnonzero(calm & ~passed))
+    eventful = np.flatnonzero(~bad & eventful)
+    if len(eventful):
+        meet_event(cases, track, live[eventful], new, eventful, length[eventful])
+
+
+def _go_on(
+    cases: Cases, track: Track, live: Ints, stride: _Stride, new: Corrected, calm: Ints
+) -> None:
+    """Accept the steps `calm`, and choose the next step length."""
+    who, looks, effort = live[calm], stride.looks[calm], new.effort[calm]
+    track.move(who, new, calm)
+    track.remember(cases, who[looks], new, calm[looks])
     track.mark(who, cases)
-    easy = (new.effort[calm] <= 3) & (
-        look[calm] | ~track.slips[who] | (reach[calm] > 3 * step[calm])
-    )
-    longer = np.where(easy, 1.6, np.where(new.effort[calm] >= 5, 0.6, 1.0))
+    longer = np.where(effort <= 3, 1.6, np.where(effort >= 5, 0.6, 1.0))
     track.step[who] = np.minimum(track.step[who] * longer, SETTINGS.largest_step)
     track.outcome[who[track.state[-1, who] > cases.limit[who]]] = STANDS
-
-    eventful = good & violated.any(axis=0)
-    if eventful.any():
-        far = new.state[:, eventful], new.gaps[:, eventful]
-        _meet_event(cases, track, live[eventful], *far, step[eventful])
-
-
-def _next_look(theta: Array) -> Array:
-    """The next multiple of SETTINGS.looks, but not one nearly reached."""
-    return np.asarray(SETTINGS.looks * np.floor(theta / SETTINGS.looks + 1.01))
-
-
-def _remember(cases: Cases, track: Track, who: Ints, seen: Sequence[Array], chosen: Index) -> None:
-    """Note where the tyres of the cases `who` hold, seen[..., chosen], and whether one slips."""
-    cases.patches.remember(who, seen, chosen)
-    track.slips[who] = seen[-1][chosen]
-
-
-def _shorten(track: Track, who: Ints) -> None:
-    """Shorten the step; a case that cannot take even the smallest has come to its end."""
-    track.step[who] *= 0.35
-    stuck = who[track.step[who] < SETTINGS.smallest_step]
-    track.outcome[stuck], track.switched[:, stuck] = CORNER, False
-    track.other[:, stuck] = track.tangent[:, stuck]
-
-
-def _fold(track: Track, who: Ints, beyond: Array) -> None:
-    track.outcome[who] = FOLD
-    track.other[:, who] = beyond
 
 
 def _creep(cases: Cases, track: Track, live: Ints) -> None:
@@ -227,84 +170,22 @@ def _creep(cases: Cases, track: Track, live: Ints) -> None:
     """
     if not len(live):
         return
-    part, state, tangent = cases.take(live), track.state[:, live], track.tangent[:, live]
+    part, state, tangent = cases.take(live), pick(track.state, live), pick(track.tangent, live)
     guess = state + track.step[live] * tangent
     new = correct(part, guess, None, normal=tangent, level=(tangent * guess).sum(axis=0))
     ahead = new.state[-1] > state[-1]
     stable = np.linalg.slogdet(part.balance(new.state).stiffness.transpose(2, 0, 1))[0] > 0
-    good = new.good & ahead & stable
-    _shorten(track, live[~good])
+    good = np.flatnonzero(new.good & ahead & stable)
+    track.shorten(np.delete(live, good))
     who = live[good]
-    track.state[:, who], track.tangent[:, who] = new.state[:, good], new.tangent[:, good]
-    on = new.gaps[:, good] >= 0
-    _note(track, who, track.on[:, who], on)
+    track.move(who, new, good)
+    track.past[:, :, who] = np.nan
+    on = cases.branches(new.gaps[:, good])
+    track.note(who, track.on[:, who], on)
     track.on[:, who] = on
     track.step[who] *= 2.0
-    _remember(cases, track, who, new.seen, good)
+    track.remember(cases, who, new, good)
     track.mark(who, cases)
-
-
-def _note(track: Track, who: Ints, was: Flags, now: Flags) -> None:
-    """Note when gaps first opened or closed, at the present state."""
-    for times, changed in ((track.opened, was & ~now), (track.closed, ~was & now)):
-        old = times[:, who]
-        times[:, who] = np.where(changed & np.isnan(old), track.state[-1, who], old)
-
-
-def _meet_event(
-    cases: Cases, track: Track, who: Ints, far: Array, far_gaps: Array, span: Array
-) -> None:
-    """Find the first event between the track's state and `far`, and switch its branch there.
-
-    span: (B,) the arc length between them.
-    """
-    close = SETTINGS.together + ACCURACY.noise * cases.take(who).stiffest()
-    near_gaps = cases.take(who).balance(track.state[:, who], track.on[:, who]).gaps
-    for _ in range(6):
-        on, near = track.on[:, who], track.state[:, who]
-        violated = (far_gaps >= 0) != on
-        back = violated & (np.abs(near_gaps) < close)
-        with np.errstate(divide="ignore", invalid="ignore"):
-            part = np.where(violated, near_gaps / (near_gaps - far_gaps), np.inf)
-        part = np.where(violated, np.clip(part, 0.0, 1.0), np.inf)
-        first = part.argmin(axis=0)
-        guess = near + part.min(axis=0) * (far - near)
-        normal = track.tangent[:, who]
-        at = correct(cases.take(who), guess, on, normal=normal, level=np.zeros(len(who)), gap=first)
-        place = (normal * (at.state - near)).sum(axis=0)
-        good = at.good & (place > -1e-6) & (place < span + 1e-6)
-        # A gap that has just switched and is back by the end: look closer for its second zero.
-        good &= ~back.any(axis=0)
-        _shorten(track, who[~good])
-
-        zero = np.abs(at.gaps) < close
-        zero[first, np.arange(len(who))] = True
-        early = good & (((at.gaps >= 0) != on) & ~zero).any(axis=0)
-        ready = good & ~early
-        passed = ready & (at.tangent[-1] <= 0)
-        _fold(track, who[passed], at.state[:, passed])
-        switch = ready & ~passed
-        if switch.any():
-            _switch(cases, track, who[switch], at, switch, zero[:, switch])
-        who, far, far_gaps = who[early], at.state[:, early], at.gaps[:, early]
-        near_gaps, close, span = near_gaps[:, early], close[early], span[early]
-        if not len(who):
-            return
-    _shorten(track, who)
-
-
-def _switch(
-    cases: Cases, track: Track, who: Ints, at: Corrected, switch: Flags, zero: Flags
-) -> None:
-    """Take the other branch of the gaps that are zero; note when they first opened or closed."""
-    was = track.on[:, who]
-    track.state[:, who] = at.state[:, switch]
-    _note(track, who, was, was ^ zero)
-    _remember(cases, track, who, at.seen, switch)
-    track.on[:, who] = was ^ zero
-    track.switched[:, who] = zero
-    track.mark(who, cases)
-    _set_out(cases, track, who, zero.sum(axis=0) > 1)
 
 
 def resume(cases: Cases, track: Track, who: Ints, state: Array) -> None:
@@ -312,57 +193,10 @@ def resume(cases: Cases, track: Track, who: Ints, state: Array) -> None:
     if not len(who):
         return
     track.state[:, who] = state
-    on = cases.take(who).balance(state).gaps >= 0
-    _note(track, who, track.on[:, who], on)
+    on = cases.branches(cases.take(who).balance(state).gaps)
+    track.note(who, track.on[:, who], on)
     track.on[:, who] = on
     track.mark(who, cases)
     track.step[who] = SETTINGS.step
     track.outcome[who] = GOING
-    _set_out(cases, track, who, np.zeros(len(who), dtype=bool))
-
-
-def polish_folds(cases: Cases, track: Track, among: Ints) -> None:
-    """Move every case of `among` with a fold onto it: the point of the path where theta is largest.
-
-    The tangent's theta component is brought to zero by regula falsi (Illinois) along the chord of
-    the bracket, on the smooth path of the frozen branches. Where that leads off the path, which a
-    tyre that begins to slip can do, the near end of the bracket is kept.
-    """
-    who = among[track.outcome[among] == FOLD]
-    if not len(who):
-        return
-    part, on = cases.take(who), track.on[:, who]
-    near, far = track.state[:, who], track.other[:, who]
-    chord = far - near
-    length = np.sqrt((chord**2).sum(axis=0))
-    normal = chord / length
-    start = track.tangent[:, who]
-    best, tangent = near.copy(), start.copy()
-    at = correct(part, far, on, normal=normal, level=(normal * far).sum(axis=0))
-    good = at.good.copy()
-    values = [track.tangent[-1, who], at.tangent[-1]]
-    points = [near.copy(), far.copy()]
-    live = np.arange(len(who))
-    for _ in range(40):
-        a, b = (v[live] for v in values)
-        first, last = (p[:, live] for p in points)
-        guess = first + np.clip(a / (a - b), 0.02, 0.98) * (last - first)
-        across = normal[:, live]
-        level = (across * guess).sum(axis=0)
-        at = correct(part.take(live), guess, on[:, live], normal=across, level=level)
-        best[:, live], tangent[:, live], good[live] = at.state, at.tangent, at.good
-        slope = at.tangent[-1]
-        up = slope > 0
-        values[0][live], values[1][live] = (
-            np.where(up, slope, a * 0.5),
-            np.where(up, b * 0.5, slope),
-        )
-        points[0][:, live] = np.where(up, at.state, first)
-        points[1][:, live] = np.where(up, last, at.state)
-        live = live[np.abs(slope) >= SETTINGS.flat]  # each on its own, whatever runs beside it
-        if not len(live):
-            break
-    lost = ~good | (best[-1] < near[-1]) | (best[-1] > near[-1] + length)
-    track.state[:, who] = np.where(lost, near, best)
-    track.other[:, who] = np.where(lost, start, tangent)
-    track.mark(who, cases)
+    track.set_out(cases, who, np.zeros(len(who), dtype=bool))

@@ -2,9 +2,9 @@
 
 The table's plane is z = 0 and its axes are the truck's at the start; tilting the table is the same
 as turning gravity the other way. The last axis of every array is the case. A freedom is a twist
-(turning rate, velocity of the point at the table's origin), a load a wrench (moment about the
-table's origin, force), so that power is their product: R. Featherstone, Rigid Body Dynamics
-Algorithms (2008), chapter 2.
+(turning rate, velocity at the chassis' origin), a load a wrench (moment about the chassis' origin,
+force), so that power is their product: R. Featherstone, Rigid Body Dynamics Algorithms (2008),
+chapter 2. Places are relative to the chassis' origin, which moves with the truck.
 """
 
 from __future__ import annotations
@@ -17,6 +17,7 @@ from crossfall.statics.builds import Builds
 from crossfall.truck.model import Array
 
 SHIFTS = np.array([1, 2, 0, 1])
+SKEW = np.array([[6, 5, 1], [2, 6, 3], [4, 0, 6]])  # of x, y, z, -x, -y, -z, 0
 FREEDOMS = (
     *("x", "y", "z", "yaw", "pitch", "roll"),
     *("front heave", "front roll", "rear heave", "rear roll"),
@@ -53,50 +54,58 @@ def gravity_direction(heading: Array, theta: Array) -> tuple[Array, Array]:
 class Pose:
     """Frames of front axle, rear axle and chassis in table axes.
 
-    origin: (3, 3, B), the axles' roll centres and the truck's origin on the chassis. turn:
-    (3, 3, 3, B), body axes as columns. twists: (6, 8, 3, B), the freedoms that carry each
-    body: the chassis', then its own heave and roll (zero for the chassis).
+    place: (3, B), the truck's origin on the chassis. origin: (3, 3, B), from there, the axles' roll
+    centres and 0. turn: (3, 3, 3, B), body axes as columns. turning: (3, 3, B) axes about which
+    yaw, pitch and roll turn, as columns. joints: (6, 2, 2, B) twists of heave and roll of the axles.
     """
 
+    place: Array
     origin: Array
     turn: Array
-    twists: Array
+    turning: Array
+    joints: Array
 
 
 def place(builds: Builds, x: Array) -> Pose:
     """Frames and twists at the unknowns x (10, B) of FREEDOMS: z-y-x angles, then the joints."""
-    angles = np.empty((5, x.shape[1]))
-    angles[:3], angles[3:] = x[3:6], x[7::2]
-    (cy, cp, cr), (sy, sp, sr) = np.cos(angles[:3]), np.sin(angles[:3])
-    c, s = np.cos(angles[3:]), np.sin(angles[3:])
+    count = x.shape[1]
+    angles = np.empty((5, count))
+    angles[:2], angles[2:4], angles[4] = x[3:5], x[5] + x[7::2], x[5]
+    cos, sin = np.cos(angles), np.sin(angles)
+    (cy, cp), (sy, sp) = cos[:2], sin[:2]
+    # All three bodies share their x axis, and turn about it from the level across to the upright.
+    turning, upright = np.zeros((3, 3, count)), np.empty((3, 1, count))
+    turning[2, 0] = 1.0
+    turning[0, 1], turning[1, 1] = -sy, cy
+    turning[0, 2], turning[1, 2], turning[2, 2] = cy * cp, sy * cp, -sp
+    upright[0, 0], upright[1, 0], upright[2, 0] = cy * sp, sy * sp, cp
+    across, ahead = turning[:, 1, None], turning[:, 2, None]
+    turn = np.empty((3, 3, 3, count))
+    turn[:, 0] = ahead
+    turn[:, 1] = cos[2:] * across + sin[2:] * upright
+    turn[:, 2] = cos[2:] * upright - sin[2:] * across
 
-    turn = np.empty((3, 3, 3, x.shape[1]))
-    body = turn[:, :, 2]
-    body[0, 0], body[1, 0], body[2, 0] = cy * cp, sy * cp, -sp
-    body[0, 1], body[1, 1], body[2, 1] = cy * sp * sr - sy * cr, sy * sp * sr + cy * cr, cp * sr
-    body[0, 2], body[1, 2], body[2, 2] = cy * sp * cr + sy * sr, sy * sp * cr - cy * sr, cp * cr
-    turn[:, 0, :2] = body[:, 0, None]
-    turn[:, 1, :2] = c * body[:, 1, None] + s * body[:, 2, None]
-    turn[:, 2, :2] = c * body[:, 2, None] - s * body[:, 1, None]
-
-    origin = np.empty((3, 3, x.shape[1]))
-    origin[:, 2] = x[:3]
-    centre = builds.roll_centre + x[6::2] * builds.heave_axis
-    origin[:, :2] = origin[:, 2, None] + carry(body[:, :, None], centre)
-
-    twists = np.zeros((6, 8, 3, x.shape[1]))
-    for axis in range(3):
-        twists[3 + axis, axis, :] = 1.0
-    twists[2, 3] = 1.0  # yaw
-    twists[0, 4], twists[1, 4] = -sy, cy  # pitch
-    twists[:3, 5] = body[:, 0, None]  # roll
-    twists[3:, 3:6] = cross(origin[:, 2, None, None], twists[:3, 3:6])
-    twists[3:, 6, :2] = carry(body[:, :, None], builds.heave_axis)
-    twists[:3, 7, :2] = body[:, 0, None]
-    twists[3:, 7, :2] = cross(origin[:, :2], body[:, 0, None])
-    return Pose(origin, turn, twists)
+    inside = np.empty((3, 2, 2, count))
+    inside[:, 0] = builds.heave_axis
+    inside[:, 1] = builds.roll_centre + x[6::2] * builds.heave_axis
+    outside = carry(turn[:, :, 2, None, None], inside)
+    origin = np.zeros((3, 3, count))
+    origin[:, :2] = outside[:, 1]
+    joints = np.zeros((6, 2, 2, count))
+    joints[3:, 0] = outside[:, 0]
+    joints[:3, 1] = ahead
+    joints[3:, 1] = cross(outside[:, 1], ahead)
+    return Pose(x[:3], origin, turn, turning, joints)
 
 
 def carry(turn: Array, vector: Array) -> Array:
     """Rotate vectors (3, ...) by (3, 3, ...)."""
-    return np.asarray(turn[:, 0] * vector[0] + turn[:, 1] * vector[1] + turn[:, 2] * vector[2])
+    return np.asarray(np.einsum("ij...,j...->i...", turn, vector))
+
+
+def skew(vector: Array) -> Array:
+    """(3, 3, ...) the matrices [a] with [a] b = a x b of vectors a (3, ...)."""
+    parts = np.zeros((7, *vector.shape[1:]))
+    parts[:3] = vector
+    np.negative(vector, out=parts[3:6])
+    return parts.take(SKEW, axis=0)

@@ -11,9 +11,11 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.statics.balance import Balance, balance, gap_slopes
-from crossfall.statics.builds import Builds, Flags, Index, Ints
-from crossfall.statics.tyres import Patches
+from crossfall.statics.builds import Builds, Flags, Index, Ints, pick
+from crossfall.statics.tyres import AT_LIMIT, Patches
 from crossfall.truck.model import Array
+
+np.empty(1 << 22)  # once freed, glibc keeps what smaller arrays give back instead of unmapping it
 
 
 @dataclass(frozen=True)
@@ -52,9 +54,9 @@ class Cases:
     def take(self, index: Index) -> Cases:
         return Cases(
             self.builds.take(index),
-            self.heading[index],
+            pick(self.heading, index),
             self.patches.take(index),
-            self.limit[index],
+            pick(self.limit, index),
         )
 
     def balance(self, state: Array, on: Flags | None = None) -> Balance:
@@ -62,7 +64,22 @@ class Cases:
         return balance(self.builds, self.heading, state[:-1], state[-1], on, self.patches)
 
     def gap_count(self) -> int:
-        return 2 * int(self.builds.disc_mass.shape[1]) + 12
+        return 2 * self.tyres() + 12
+
+    def tyres(self) -> int:
+        return 2 * self.builds.disc_mass.shape[1]
+
+    def branches(self, gaps: Array) -> Flags:
+        """(g, B) the branches that gaps (g, B), found without any, are on."""
+        on = gaps >= 0
+        on[-self.tyres() :] = gaps[-self.tyres() :] >= AT_LIMIT
+        return on
+
+    def crossed(self, gaps: Array, on: Flags) -> Flags:
+        """(g, B) whether gaps (g, B) have passed zero; a tyre that may slip may also stick."""
+        out = (gaps >= 0) != on
+        out[-self.tyres() :] &= on[-self.tyres() :]
+        return out
 
     def stiffest(self) -> Array:
         """(B,) largest stiffness: what an error of position does to a load."""
@@ -70,18 +87,19 @@ class Cases:
         return np.asarray(np.maximum(tyres, self.builds.stop_rate.max(axis=(0, 1))))
 
 
-def solve(matrix: Array, *columns: Array) -> tuple[Array, ...]:
-    """Solve (m, m, B) systems for several (m, B) right-hand sides.
+def solve(matrix: Array, right: Array) -> Array:
+    """Solve (m, m, B) systems for several right-hand sides each, (k, m, B).
 
     An exactly singular one (a truck in the air) gets a hair of stiffness, and so a huge answer.
     """
-    right = np.stack([c.T for c in columns], axis=-1)
     matrices = np.ascontiguousarray(matrix.transpose(2, 0, 1))
+    columns = right.transpose(2, 1, 0)
     try:
-        answer = np.linalg.solve(matrices, right)
+        answer = np.linalg.solve(matrices, columns)
     except np.linalg.LinAlgError:
-        answer = np.linalg.solve(matrices + 1e-12 * np.eye(len(matrix)), right)
-    return tuple(np.asarray(answer[..., i].T) for i in range(len(columns)))
+        matrices[np.linalg.slogdet(matrices)[0] == 0] += 1e-12 * np.eye(len(matrix))
+        answer = np.linalg.solve(matrices, columns)
+    return np.ascontiguousarray(answer.transpose(2, 1, 0))
 
 
 def in_blocks(work: Callable[[slice], tuple[Array, ...]], count: int) -> tuple[Array, ...]:
@@ -98,15 +116,15 @@ def in_blocks(work: Callable[[slice], tuple[Array, ...]], count: int) -> tuple[A
 @dataclass(frozen=True)
 class Corrected:
     """state: (n + 1, B). good: (B,) converged. effort: (B,) Newton corrections. gaps: (g, B).
-    tangent: (n + 1, B) unit, along the path, oriented like the constraint's normal. seen: where the
-    tyres hold there, as `Patches.history`, and (B,) whether one slips."""
+    tangent: (n + 1, B) unit, along the path, oriented like the constraint's normal. history:
+    where the tyres hold there, of `Patches`."""
 
     state: Array
     good: Flags
     effort: Ints
     gaps: Array
     tangent: Array
-    seen: tuple[Array, ...]
+    history: Array
 
 
 def correct(
@@ -124,63 +142,91 @@ def correct(
     being zero. The tangent solves the linearised balance with normal . tangent > 0.
     """
     count = state.shape[1]
-    out_state, tangent = state.copy(), np.zeros_like(state)
-    gaps = np.zeros((cases.gap_count(), count))
     tolerance = ACCURACY.tolerance * (1.0 if gap is None else ACCURACY.at_gap)
     noise = ACCURACY.noise * cases.stiffest()
     good, effort = np.zeros(count, dtype=bool), np.zeros(count, dtype=np.int64)
-    seen = *(np.array(h) for h in cases.patches.history), np.zeros(count, dtype=bool)
-    live, part, before = np.arange(count), cases, np.full(count, np.inf)
+    found = [
+        state.copy(),
+        np.zeros_like(state),
+        np.zeros((cases.gap_count(), count)),
+        np.zeros_like(cases.patches.history),
+    ]
+    live, before = np.arange(count), np.full(count, np.inf)
+    task = _Task(cases, state, on, normal, level, gap)
     for iteration in range(ACCURACY.iterations + 1):
-        now = out_state[:, live]
-        rows = normal[:, live], level[live], None if gap is None else gap[live]
-        change, path, gap_now, residual, *patches = _newton(
-            part, now, None if on is None else on[:, live], rows
-        )
+        change, residual, *seen = _newton(task)
         size = np.abs(change).max(axis=0)
-        done = (size < tolerance + noise[live]) & (residual < ACCURACY.tolerance + noise[live])
-        there = live[done]
-        good[there] = True
-        gaps[:, there], tangent[:, there] = gap_now[:, done], path[:, done]
-        for kept, own in zip(seen, patches, strict=True):
-            kept[..., there] = own[..., done]
-        out_state[:, there] = now[:, done] + change[:, done]
-        hopeless = (iteration > 2) & (size > 0.3 * before[live])
-        before[live] = size
-        keep = ~done & (size < 1.0) & ~hopeless
-        if not keep.any() or iteration == ACCURACY.iterations:
+        done = (size < tolerance + noise) & (residual < ACCURACY.tolerance + noise)
+        task.state = task.state + change
+        if done.any():
+            chosen = np.flatnonzero(done)
+            good[live[chosen]] = True
+            for kept, own in zip(found, (task.state, *seen), strict=True):
+                kept[..., live[chosen]] = pick(own, chosen)
+        keep = ~done & (size < 1.0)
+        if iteration > 2:
+            keep &= size <= 0.3 * before
+        if iteration == ACCURACY.iterations or not keep.any():
             break
-        live = live[keep]
-        out_state[:, live] = now[:, keep] + change[:, keep]
+        if not keep.all():
+            chosen = np.flatnonzero(keep)
+            live, size, noise = live[chosen], size[chosen], noise[chosen]
+            task = task.take(chosen)
         effort[live] += 1
-        part = part if keep.all() else part.take(keep)
+        before = size
+    out, tangent, gaps, history = found
     tangent /= np.maximum(np.sqrt((tangent**2).sum(axis=0)), 1e-300)
     tangent *= np.where((tangent * normal).sum(axis=0) < 0, -1.0, 1.0)
-    return Corrected(out_state, good, effort, gaps, tangent, seen)
+    return Corrected(out, good, effort, gaps, tangent, history)
 
 
-def _newton(
-    cases: Cases, state: Array, on: Flags | None, rows: tuple[Array, Array, Ints | None]
-) -> tuple[Array, ...]:
-    """One correction: change (n + 1, B), tangent (n + 1, B), gaps (g, B), largest residual (B,),
-    and what `Corrected.seen` holds."""
-    normal, level, gap = rows
+@dataclass
+class _Task:
+    """What `correct` is asked, for those that it has not settled yet."""
 
-    def work(cut: slice) -> tuple[Array, ...]:
-        now, part = state[:, cut], cases.take(cut)
-        at = part.balance(now, None if on is None else on[:, cut])
-        matrix = np.empty((len(now), *now.shape))
-        matrix[:-1, :-1], matrix[:-1, -1] = at.stiffness, -at.slope
-        if gap is None:
-            matrix[-1] = normal[:, cut]
-            miss = level[cut] - (normal[:, cut] * now).sum(axis=0)
+    cases: Cases
+    state: Array
+    on: Flags | None
+    normal: Array
+    level: Array
+    gap: Ints | None
+
+    def __len__(self) -> int:
+        return len(self.level)
+
+    def take(self, index: Index) -> _Task:
+        return _Task(
+            self.cases.take(index),
+            pick(self.state, index),
+            None if self.on is None else pick(self.on, index),
+            pick(self.normal, index),
+            pick(self.level, index),
+            None if self.gap is None else pick(self.gap, index),
+        )
+
+
+def _newton(task: _Task) -> tuple[Array, ...]:
+    """One correction: change (n + 1, B), largest residual (B,), and for `Corrected` the path's
+    direction, the gaps and the history."""
+
+    def work(part: _Task) -> tuple[Array, ...]:
+        now, cases = part.state, part.cases
+        at = cases.balance(now, part.on)
+        matrix = at.rates
+        if part.gap is None:
+            matrix[-1] = part.normal
+            miss = part.level - (part.normal * now).sum(axis=0)
         else:
-            matrix[-1] = gap_slopes(part.builds, at, gap[cut])
-            miss = -at.gaps[gap[cut], np.arange(now.shape[1])]
-        unit = np.zeros_like(now)
-        unit[-1] = 1.0
-        change, path = solve(matrix, np.concatenate([at.load, miss[None]]), unit)
+            matrix[-1] = gap_slopes(cases.builds, at, part.gap)
+            miss = -at.gaps[part.gap, np.arange(len(part))]
+        right = np.zeros((2, *now.shape))
+        np.negative(at.load, out=right[0, :-1])
+        right[0, -1] = miss
+        right[1, -1] = 1.0
+        change, path = solve(matrix, right)
         residual = np.maximum(np.abs(at.load).max(axis=0), np.abs(miss))
-        return change, path, at.gaps, residual, *at.held
+        return change, residual, path, at.gaps, at.history
 
-    return in_blocks(work, len(cases))
+    if len(task) <= ACCURACY.block:
+        return work(task)
+    return in_blocks(lambda cut: work(task.take(cut)), len(task))

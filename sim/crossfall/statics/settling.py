@@ -43,8 +43,8 @@ SETTLING = Settling()
 
 def outside(cases: Cases, at: Balance, theta: Array) -> Array:
     """(B,) how far the line of the weight passes outside the four wheels on the table."""
-    gravity = gravity_direction(cases.heading, theta)[0]
-    foot = at.cg - gravity * (at.cg[2] / gravity[2])
+    gravity = at.gravity
+    foot = at.moment - gravity * ((at.moment[2] + at.pose.place[2]) / gravity[2])
     p = at.discs.point
     around = (p[:, 0, 0], p[:, 1, 0], p[:, 1, -1], p[:, 0, -1], p[:, 0, 0])  # left seen from above
     beyond = []
@@ -73,14 +73,14 @@ def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple
     move = direction[:-1] / np.maximum(np.sqrt((direction[:-1] ** 2).sum(axis=0)), 1e-12)
     out[:-1] += how.nudge * move
     out[-1] += beyond
-    load, stiffness, gaps, _, *_ = _look(cases, out)
+    load, stiffness, gaps, *_ = _look(cases, out)
     drag, reach = _drag(np.full(count, 0.1), move, stiffness), np.ones(count)
-    live, part = np.arange(count), cases
+    live, part, laws = np.arange(count), cases, -cases.tyres()
     for _ in range(how.steps):
         move, length = _step(stiffness, drag, load, reach, how.stride)
         trial = out[:, live]
         trial[:-1] += move
-        new_load, new_stiffness, new_gaps, out_by, *seen = _look(part, trial)
+        new_load, new_stiffness, new_gaps, out_by, seen = _look(part, trial)
         work, after = (load * move).sum(axis=0), (new_load * move).sum(axis=0)
         still = (length < how.still) & (drag < 1e-2)
         against = after < -0.5 * work
@@ -90,8 +90,8 @@ def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple
             stands[live[still]] = (sign > 0) & ~_swung(out, state, live[still])
         keep = ~still & ~(good & (out_by > how.fallen))
         out[:, live[good]] = trial[:, good]
-        cases.patches.remember(live[good], seen, good)
-        met = _first_meeting(gaps, new_gaps)
+        cases.patches.history[:, live[good]] = seen[:, good]
+        met = _first_meeting(gaps[:laws], new_gaps[:laws])
         cut = ~good & (work >= 0) & (met < 1)
         load, gaps = np.where(good, new_load, load), np.where(good, new_gaps, gaps)
         stiffness = np.where(good, new_stiffness, stiffness)
@@ -112,7 +112,7 @@ def _look(cases: Cases, state: Array) -> tuple[Array, ...]:
     def work(cut: slice) -> tuple[Array, ...]:
         part, now = cases.take(cut), state[:, cut]
         at = part.balance(now)
-        return at.load, at.stiffness, at.gaps, outside(part, at, now[-1]), *at.held
+        return at.load, at.stiffness, at.gaps, outside(part, at, now[-1]), at.history
 
     return in_blocks(work, len(cases))
 
@@ -126,7 +126,7 @@ def _step(
     stiffness: Array, drag: Array, load: Array, reach: Array, stride: float
 ) -> tuple[Array, Array]:
     """Implicit Euler movement (n, B), held to the largest stride, and its full length (B,)."""
-    (move,) = solve(stiffness + drag * np.eye(len(load))[:, :, None], load)
+    (move,) = solve(stiffness + drag * np.eye(len(load))[:, :, None], load[None])
     length = np.abs(move).max(axis=0)
     return move * reach * np.minimum(1.0, stride / length.clip(stride)), length
 

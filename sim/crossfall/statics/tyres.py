@@ -21,22 +21,23 @@ A wheel in the air hangs on its springs, u = m A K^-1 A^T g - (F0 - m) A e_z / k
 its lowest point then is above the table, and is anchored anew, pulling nowhere, where it comes
 down.
 
-Derivatives are by the six components of a small twist of the axle in table axes and by the table
-angle: arrays with 7 in front, (w_x, w_y, w_z, v_x, v_y, v_z, theta).
+Derivatives are by the six components of a small twist of the axle about the chassis' origin, which
+stays, and by the table angle: arrays with 7 in front, (w_x, w_y, w_z, v_x, v_y, v_z, theta). Places
+are relative to the chassis' origin.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass, fields
+from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
-from crossfall.statics.builds import Builds, Flags, Index
-from crossfall.statics.kinematics import Pose, carry, dot
+from crossfall.statics.builds import Builds, Flags, Index, pick
+from crossfall.statics.kinematics import Pose, carry, skew
 from crossfall.truck.model import Array
 
-AT_LIMIT = 1e-8  # of the truck's weight: a tyre that has slipped is at its limit, and counted so
+AT_LIMIT = 1e-8  # of the truck's weight: a tyre this near its limit slips, one pulling less not
 LIKE = 0.5  # cosine between two ways of slipping, below which the earlier one says nothing
 LEAST_GIVE = 0.1  # of k, what (2) is divided by at least: very high grip on a leaning axle jams
 
@@ -46,9 +47,9 @@ class Discs:
     """The contact discs of both axles, as if no tyre had given.
 
     point: (3, 2, p, B) lowest rim point. axes: (3, 3, 2, 1, B) axle axes as columns. ahead,
-    sideways: (3, 2, 1, B), the horizontal directions of rolling and of the wheel axis. tilt:
+    sideways: (2, 2, 1, B), the horizontal directions of rolling and of the wheel axis. tilt:
     (2, 1, B) horizontal part of the wheel axis. arc: (2, 1, B) rad the held wheels have rolled,
-    d arc = (w . sideways) / tilt. d_point: (3, 7, 2, p, B).
+    d arc = (w . sideways) / tilt.
     """
 
     point: Array
@@ -57,78 +58,71 @@ class Discs:
     sideways: Array
     tilt: Array
     arc: Array
-    d_point: Array
 
 
 def discs(builds: Builds, pose: Pose) -> Discs:
     """Lowest rim points: with wheel axis e, s = sqrt(1 - e_z^2), P = C - R (z - e_z e) / s.
 
     A twist (w, v) of the axle moves the rim's material point by v + w x P; the lowest point besides
-    runs along the rim by R (w . b) / s.
+    runs ahead along the rim by R d arc.
     """
     axes = pose.turn[:, :, :2, None]
-    axis = axes[:, 1]
-    tilt = np.sqrt(1 - axis[2] ** 2)
-    sideways, ahead = np.zeros_like(axis), np.zeros_like(axis)
-    np.divide(axis[:2], tilt, out=sideways[:2])
-    ahead[0], ahead[1] = sideways[1], -sideways[0]
-    point = pose.origin[:, :2, None] + carry(axes, builds.disc_centre)
-    point += (builds.radius * axis[2]) * sideways
+    rise = axes[2, 1]
+    tilt = np.sqrt(1 - rise**2)
+    sideways = axes[:2, 1] / tilt
+    ahead = np.empty_like(sideways)
+    ahead[0] = sideways[1]
+    np.negative(sideways[0], out=ahead[1])
+    point = carry(axes, builds.disc_centre)
+    point += pose.origin[:, :2, None]
+    point[:2] += (builds.radius * rise) * sideways
     point[2] -= builds.radius * tilt
     arc = np.arctan2(-axes[2, 0], axes[2, 2])
-
-    d_point = np.zeros((3, 7, *point.shape[1:]))
-    roll = builds.radius / tilt * ahead
-    for k in range(2):
-        d_point[:, k] += roll * sideways[k]
-    add_turning(d_point, point)
-    for k in range(3):
-        d_point[k, 3 + k] += 1
-    return Discs(point, axes, ahead, sideways, tilt, arc, d_point)
-
-
-def add_turning(columns: Array, point: Array) -> None:
-    """Add e_k x point to the first three of columns (3, 7, ...)."""
-    columns[1, 0] -= point[2]
-    columns[2, 0] += point[1]
-    columns[0, 1] += point[2]
-    columns[2, 1] -= point[0]
-    columns[0, 2] -= point[1]
-    columns[1, 2] += point[0]
+    return Discs(point, axes, ahead, sideways, tilt, arc)
 
 
 @dataclass(frozen=True)
 class Patches:
-    """Where the tyres hold the table; the last axis is the case, arrays change as it moves on.
+    """Where the tyres hold the table; the last axis is the case.
 
-    friction: (2, p, B), infinite for a tyre against a rail. anchor: (2, 2, p, B) x and y of the
-    contact when last seen (of a wheel in the air, where it would come down). arc: (2, 1, B), ahead:
-    (2, 2, 1, B) rolling direction, way: (2, 2, p, B) friction's if it slipped, else 0, all then.
+    friction: (2, p, B), infinite for a tyre against a rail. history: (8 p + 6, B), changes as the
+    cases move on; its parts, which are views of it, are
+    anchor: (2, 2, p, B) x and y of the contact when last seen (of a wheel in the air, where it
+    would come down). way: (2, 2, p, B) direction of friction if it slipped, else 0. arc: (2, 1, B),
+    ahead: (2, 2, 1, B) rolling direction, both then.
     """
 
     friction: Array
-    anchor: Array
-    arc: Array
-    ahead: Array
-    way: Array
+    history: Array
 
     @property
-    def history(self) -> tuple[Array, Array, Array, Array]:
-        """What changes on the way: anchor, arc, ahead, way."""
-        return self.anchor, self.arc, self.ahead, self.way
+    def anchor(self) -> Array:
+        return self._part(0)
+
+    @property
+    def way(self) -> Array:
+        return self._part(1)
+
+    def _part(self, which: int) -> Array:
+        size = 2 * self.friction.shape[0] * self.friction.shape[1]
+        return self.history[which * size : (which + 1) * size].reshape(2, *self.friction.shape)
+
+    @property
+    def arc(self) -> Array:
+        return self.history[-6:-4].reshape(2, 1, -1)
+
+    @property
+    def ahead(self) -> Array:
+        return self.history[-4:].reshape(2, 2, 1, -1)
 
     def take(self, index: Index) -> Patches:
-        return Patches(**{f.name: getattr(self, f.name)[..., index] for f in fields(self)})
+        return Patches(pick(self.friction, index), pick(self.history, index))
 
-    def put(self, who: Index, other: Patches) -> None:
-        """Take over the history of the cases `who` from others, in order."""
-        for f in fields(self):
-            getattr(self, f.name)[..., who] = getattr(other, f.name)
 
-    def remember(self, who: Index, seen: Sequence[Array], chosen: Index) -> None:
-        """Note where the cases `who` hold: seen[..., chosen], in the order of `history`."""
-        for history, now in zip(self.history, seen, strict=False):
-            history[..., who] = now[..., chosen]
+def history(anchor: Array, way: Array, disc: Discs) -> Array:
+    """(8 p + 6, B) of `Patches`."""
+    parts = (anchor, way, disc.arc, disc.ahead)
+    return np.concatenate([a.reshape(-1, a.shape[-1]) for a in parts])
 
 
 @dataclass(frozen=True)
@@ -136,176 +130,171 @@ class Contact:
     """What the table does to the tyres.
 
     gap: (2, p, B), positive where the tyre touches: how far it is pressed from where it would hang,
-    times k_z; d_gap (7, ...). give: (3, 2, p, B) u of (1), d_give (3, 7, ...). point: (3, 2, p, B)
-    Q, d_point. force: (3, 2, p, B) of the table on the tyre, d_force. way: (2, 2, p, B) direction
-    of the friction where it slips, else 0.
+    times k_z. spare: (2, p, B) mu F_n - |F_t| if it sticks; 1 where it cannot slip. touch: (2, p, B). give: (3, 2, p, B) u of (1). arm, point: (3, 2, p, B) Q, from the
+    chassis' origin and from the table's. force: (3, 2, p, B) of the table on the tyre, d_force
+    (3, 7, ...). spring: (3, 2, p, B) that and the wheel's weight, where it touches. way: (2, 2, p, B) direction of the friction where it slips,
+    else 0. d_point: (2, 7, 2, p, B), how the point that holds moves. turning: (2, 2, 1, B) how far
+    a wheel rolls on by a turn of its axle. hang: (3, 2, p, B) u in the air. soft: (3, 3, 2, 1, B)
+    A K^-1 A^T.
     """
 
     gap: Array
-    d_gap: Array
+    spare: Array
+    touch: Flags
     give: Array
-    d_give: Array
+    arm: Array
     point: Array
-    d_point: Array
     force: Array
     d_force: Array
+    spring: Array
     way: Array
+    d_point: Array
+    turning: Array
+    hang: Array
+    soft: Array
 
 
 def contact(
     builds: Builds,
+    pose: Pose,
     disc: Discs,
     patches: Patches,
     gravity: Array,
     d_gravity: Array,
     touch: Flags | None,
+    stick: Flags | None,
 ) -> Contact:
-    """Equations (1) and (2); `touch` (2, p, B) freezes which tyres are on the table."""
-    g, dg = gravity[:, None, None], d_gravity[:, None, None]
-    rate, along = builds.tyre_rate, disc.axes[:, 2]
-    preload = builds.tyre_load - builds.disc_mass
-
-    pull = builds.disc_mass * _spring(1.0 / rate, disc.axes, g)
-    give = pull - preload / rate[2] * along
-    d_give = np.zeros_like(disc.d_point)
-    add_turning(d_give, give)
-    bare = np.zeros((3, 7, *g.shape[1:]))
-    add_turning(bare, -g)
-    bare[:, 6] = dg
-    d_give += builds.disc_mass * _spring(1.0 / rate, disc.axes[:, :, None], bare)
-    gap = -rate[2] * (disc.point[2] + give[2])
-    d_gap = -rate[2] * (disc.d_point[2] + d_give[2])
+    """Equations (1) and (2); `touch` (2, p, B) freezes which tyres are on the table, `stick` which
+    of them do not slip."""
+    rate, axes, mass = builds.tyre_rate, disc.axes, builds.disc_mass
+    preload = builds.tyre_load - mass
+    weight = mass * gravity[:, None, None]
+    soft = np.einsum("ik...,jk...->ij...", axes / rate, axes)
+    hang = carry(soft, weight)
+    hang -= preload / rate[2] * axes[:, 2]
+    gap = -rate[2] * (pose.place[2] + disc.point[2] + hang[2])
     touch = gap >= 0 if touch is None else touch
 
-    rolled = builds.radius * (disc.arc - patches.arc)
-    held = -disc.point
-    held[:2] += patches.anchor + rolled * patches.ahead
-    d_held = -disc.d_point
+    ahead = patches.ahead
+    give = -disc.point
+    give[2] -= pose.place[2]
+    give[:2] += patches.anchor - pose.place[:2, None, None]
+    give[:2] += builds.radius * (disc.arc - patches.arc) * ahead
+    stiff = np.einsum("ik...,jk...->ij...", axes * rate, axes)
+    spring = carry(stiff, give)
+    spring += preload * axes[:, 2]
+    force = spring - weight
+
+    # A twist leaves Q, but that it rolls on, and u turns with the axle: d u - w x u.
     turning = builds.radius / disc.tilt * disc.sideways
-    for k in range(2):
-        d_held[:2, k] += turning[k] * patches.ahead
-    stiff = _matrix(rate, disc.axes)
-    spring = preload * along + carry(stiff, held)
-    force = spring - builds.disc_mass * g
-    moved = d_held.copy()
-    add_turning(moved, -held)
-    d_force = carry(stiff[:, :, None], moved)
-    add_turning(d_force, spring)
-    d_force[:, 6] -= builds.disc_mass * dg
+    d_point = np.zeros((2, 7, *touch.shape))
+    d_point[:, :2] = ahead[:, None] * turning
+    moved = skew(disc.point + give)
+    moved[:2, :2] += (ahead - disc.ahead)[:, None] * turning
+    d_force = np.empty((3, 7, *touch.shape))
+    np.subtract(np.einsum("ij...,jk...->ik...", stiff, moved), skew(spring), out=d_force[:, :3])
+    np.negative(stiff, out=d_force[:, 3:6])
+    np.multiply(-mass, d_gravity[:, None, None], out=d_force[:, 6])
 
-    slips = touch & np.isfinite(patches.friction)
-    slips &= np.hypot(force[0], force[1]) > patches.friction * force[2] - AT_LIMIT
-    way = np.zeros_like(patches.way)
+    way, pull = np.zeros((2, *touch.shape)), np.hypot(force[0], force[1])
+    free = touch & np.isfinite(patches.friction)
+    spare = np.where(free, np.where(free, patches.friction, 0.0) * force[2] - pull, 1.0)
+    slips = (spare < AT_LIMIT) & (pull > AT_LIMIT)
+    if stick is not None:
+        slips &= ~stick
     if slips.any():
-        way[:, slips] = _slip(stiff, patches, slips, held, d_held, force, d_force)
-    give, d_give = np.where(touch, held, give), np.where(touch, d_held, d_give)
+        _slip(stiff, patches, slips, give, d_point, force, d_force, way)
+    force *= touch
+    d_force *= touch
+    give = np.where(touch, give, hang)
+    arm = disc.point + give
+    point = arm + pose.place[:, None, None]
+    spring = force + weight * touch
     return Contact(
-        gap,
-        d_gap,
-        give,
-        d_give,
-        disc.point + give,
-        disc.d_point + d_give,
-        force * touch,
-        d_force * touch,
-        way,
+        gap, spare, touch, give, arm, point, force, d_force, spring, way, d_point, turning, hang, soft
     )
-
-
-def _matrix(rate: Array, axes: Array) -> Array:
-    """(3, 3, 2, 1, B) A K A^T."""
-    weighted = rate * axes  # columns times their rates
-    out = np.empty_like(axes)
-    for i in range(3):
-        for j in range(i, 3):
-            out[i, j] = out[j, i] = dot(weighted[i], axes[j])
-    return out
-
-
-def _spring(rate: Array, axes: Array, vector: Array) -> Array:
-    """A K A^T v for vectors (3, ...), K = diag of rate (3, 2, 1, B)."""
-    total = None
-    for k in range(3):
-        part = axes[:, k] * (rate[k] * dot(axes[:, k], vector))
-        total = part if total is None else total + part
-    return np.asarray(total)
 
 
 def _slip(
     stiff: Array,
     patches: Patches,
     slips: Flags,
-    held: Array,
-    d_held: Array,
+    give: Array,
+    d_point: Array,
     force: Array,
     d_force: Array,
-) -> Array:
-    """Bring the n tyres of `slips` back to their limit, equation (2); returns t, (2, n).
+    way: Array,
+) -> None:
+    """Bring the n tyres of `slips` back to their limit, equation (2).
 
-    Changes the last four arguments in place. Newton's method on kappa and the angle of t, from t
-    along the force they would need to stick.
+    Changes the last five arguments in place. Newton's method on kappa and the angle of t, from t
+    along the force they would need to stick; vectors along the table are complex numbers here.
     """
-    mu, f, df = patches.friction[slips], force[:, slips], d_force[:, :, slips]
-    matrix = np.broadcast_to(stiff, (3, 3, *slips.shape))[:, :, slips]
-    size = np.maximum(np.hypot(f[0], f[1]), 1e-300)
-    t = f[:2] / size
-    before = patches.way[:, slips]
-    before = np.where((before * t).sum(axis=0) > LIKE, before, 0.0)
-    share = 1.0 / (1.0 + before.any(axis=0))
-    pull = matrix[:, 0] * t[0] + matrix[:, 1] * t[1]
-    along = t[0] * pull[0] + t[1] * pull[1]
-    kappa = (size - mu * f[2]) / np.maximum(along - mu * pull[2], LEAST_GIVE * along)
+    axle, point, case = at = slips.nonzero()
+    mu, f3, df = patches.friction[at], force[:, *at], d_force[:, :, *at]
+    k = stiff[:, :, axle, 0, case]
+    mean, apart = (k[0, 0] + k[1, 1]) / 2, (k[0, 0] - k[1, 1]) / 2 + 1j * k[0, 1]
+    upward = k[0, 2] - 1j * k[1, 2]
+    before = patches.way[:, *at]
+    before = before[0] + 1j * before[1]
+    f, load = f3[0] + 1j * f3[1], f3[2]
+    size = np.maximum(np.abs(f), 1e-300)
+    t = f / size
+    before[(before * t.conj()).real <= LIKE] = 0.0
+    share = np.where(before == 0, 1.0, 0.5)
+    pull = mean * t + apart * t.conj()
+    along = (t.conj() * pull).real
+    kappa = (size - mu * load) / np.maximum(along - mu * (upward * t).real, LEAST_GIVE * along)
     for last in (False,) * 5 + (True,):
-        across = np.stack([-t[1], t[0]])
-        path = share * (before + t)
-        pull = matrix[:, 0] * path[0] + matrix[:, 1] * path[1]
-        swing = share * (matrix[:, 0] * across[0] + matrix[:, 1] * across[1])
-        now = f - kappa * pull
-        by_kappa = mu * pull[2] * t - pull[:2]
-        give = t[0] * pull[0] + t[1] * pull[1]
-        jam = t[0] * by_kappa[0] + t[1] * by_kappa[1] + LEAST_GIVE * give
+        across, path = 1j * t, share * (before + t)
+        pull, lift = mean * path + apart * path.conj(), (upward * path).real
+        swing, rise = mean * across + apart * across.conj(), share * (upward * across).real
+        swing *= share
+        now, left = f - kappa * pull, load - kappa * lift
+        by_kappa = (mu * lift) * t - pull
+        jam = (by_kappa * t.conj()).real + LEAST_GIVE * (pull * t.conj()).real
         by_kappa -= np.maximum(jam, 0.0) * t
-        by_angle = kappa * (mu * swing[2] * t - swing[:2]) - mu * now[2] * across
+        by_angle = kappa * ((mu * rise) * t - swing) - (mu * left) * across
         if last:
             break
-        miss = now[:2] - mu * now[2] * t
+        miss = now - mu * left * t
         if np.abs(miss).max() < 1e-11:
             break
         d_kappa, d_angle = _two_by_two(by_kappa, by_angle, miss)
         kappa = kappa - d_kappa
-        angle = np.arctan2(t[1], t[0]) - np.clip(d_angle, -0.5, 0.5)
-        t = np.stack([np.cos(angle), np.sin(angle)])
-    # The axle's turning turns the springs' axes, also for the way slipped.
-    swung, carried = np.zeros_like(df), np.zeros_like(df)
-    add_turning(swung, pull)
-    add_turning(carried, np.stack([*path, np.zeros_like(kappa)]))
-    df = df - kappa * (swung - carry(matrix[:, :, None], carried))
-    miss = mu * df[2] * t[:, None] - df[:2]
-    d_kappa, d_angle = _two_by_two(by_kappa, by_angle, miss)
-    force[:, slips] = now
-    d_force[:, :, slips] = df - pull[:, None] * d_kappa - (kappa * swing)[:, None] * d_angle
-    held[:2, slips] -= kappa * path
-    d_held[:2, :, slips] -= path[:, None] * d_kappa + (kappa * share * across)[:, None] * d_angle
-    return np.asarray(t)
+        t = t * np.exp(-1j * np.clip(d_angle, -0.5, 0.5))
+    vector, shift = _three(pull, lift), _three(path)
+    df[:, :3] += kappa * (skew(vector) - np.einsum("ijn,jkn->ikn", k, skew(shift)))
+    d_kappa, d_angle = _two_by_two(by_kappa, by_angle, mu * df[2] * t - (df[0] + 1j * df[1]))
+    force[:, *at] = _three(now, left)
+    turned = _three(kappa * swing, kappa * rise)
+    d_force[:, :, *at] = df - vector[:, None] * d_kappa - turned[:, None] * d_angle
+    shift = shift[:2]
+    give[:2, *at] -= kappa * shift
+    moved = _three(kappa * share * across)[:2]
+    d_point[:, :, *at] -= shift[:, None] * d_kappa + moved[:, None] * d_angle
+    way[:, *at] = _three(t)[:2]
 
 
-def _two_by_two(a: Array, b: Array, right: Array) -> tuple[Array, Array]:
-    """x, y with x a + y b = right; a, b (2, n), right (2, ..., n)."""
-    size = a[0] * b[1] - a[1] * b[0]
+def _three(flat: NDArray[np.complex128], up: Array | float = 0.0) -> Array:
+    """(3, n) from components along the table, x + i y, and away from it."""
+    out = np.empty((3, len(flat)))
+    out[0], out[1], out[2] = flat.real, flat.imag, up
+    return out
+
+
+def _two_by_two(
+    a: NDArray[np.complex128], b: NDArray[np.complex128], right: NDArray[np.complex128]
+) -> tuple[Array, Array]:
+    """Real x, y (..., n) with x a + y b = right (..., n)."""
+    size = (a.conj() * b).imag
     size = np.where(np.abs(size) < 1e-300, 1e-300, size)
-    x = (right[0] * b[1] - right[1] * b[0]) / size
-    y = (a[0] * right[1] - a[1] * right[0]) / size
-    return x, y
+    return (right.conj() * b).imag / size, (a.conj() * right).imag / size
 
 
 def standing(builds: Builds, pose: Pose, friction: Array) -> Patches:
     """Tyres set down on the level table at their ride-height pose, pulling nowhere."""
     level = discs(builds, pose)
-    shape = level.point.shape[1:]
-    return Patches(
-        np.broadcast_to(friction, shape).copy(),
-        level.point[:2].copy(),
-        level.arc.copy(),
-        level.ahead[:2].copy(),
-        np.zeros((2, *shape)),
-    )
+    anchor = level.point[:2] + pose.place[:2, None, None]
+    friction = np.broadcast_to(friction, level.point.shape[1:]).copy()
+    return Patches(friction, history(anchor, np.zeros_like(anchor), level))
