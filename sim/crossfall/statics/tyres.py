@@ -269,12 +269,13 @@ def _slip(
         if last:
             break
         miss = now[:2] - mu * now[2] * t
-        if np.abs(miss).max() < 1e-11:
+        far = np.abs(miss).max(axis=0) >= 1e-11  # each on its own, whatever runs beside it
+        if not far.any():
             break
         d_kappa, d_angle = _two_by_two(by_kappa, by_angle, miss)
-        kappa = kappa - d_kappa
+        kappa = np.where(far, kappa - d_kappa, kappa)
         angle = np.arctan2(t[1], t[0]) - np.clip(d_angle, -0.5, 0.5)
-        t = np.stack([np.cos(angle), np.sin(angle)])
+        t = np.where(far, [np.cos(angle), np.sin(angle)], t)
     # The axle's turning turns the springs' axes, also for the way slipped.
     swung, carried = np.zeros_like(df), np.zeros_like(df)
     add_turning(swung, pull)
