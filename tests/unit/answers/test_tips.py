@@ -8,6 +8,7 @@ import pytest
 from crossfall.answers.conditions import ASSUMED, case_name, choose_grip, conditions, one_grip
 from crossfall.answers.tips import tip_angles, tip_pairs, valleys, weakest
 from crossfall.statics import compliant
+from crossfall.truck.build import load_truck
 from crossfall.truck.problems import InputError
 from support import make_truck
 
@@ -85,3 +86,14 @@ def test_the_weakest_heading_against_a_scan(grip: float) -> None:
         assert tip_angles(truck, [heading], grip).free[0] == pytest.approx(angle, abs=1e-9)
     near = weakest(trucks[:1], grip, like=valleys(trucks[0], grip))[1]
     assert np.degrees(near[0] - angles[0]) == pytest.approx(0.0, abs=0.03)
+
+
+def test_a_stack_gives_the_very_numbers_of_its_cases_apart() -> None:
+    """So that a row of a table is the same whatever it was stacked with."""
+    truck = load_truck("bramble").truck
+    psi = np.radians(np.arange(0.0, 360.0, 11.0))
+    mu = np.linspace(0.5, 1.2, len(psi))
+    stacked = tip_pairs([truck] * len(psi), psi, mu).free
+    for some in (slice(4, 5), slice(0, 9), slice(20, 33)):
+        apart = tip_pairs([truck] * (some.stop - some.start), psi[some], mu[some]).free
+        np.testing.assert_allclose(apart, stacked[some], rtol=0, atol=1e-14)
