@@ -39,6 +39,7 @@ from crossfall.truck.model import Array
 
 AT_LIMIT = 1e-8  # of the truck's weight: a tyre this near its limit slips, one pulling less not
 LIKE = 0.5  # cosine between two ways of slipping, below which the earlier one says nothing
+CLOSE = 1e-11  # of the weight, to which (2) is solved
 LEAST_GIVE = 0.1  # of k, what (2) is divided by at least: very high grip on a leaning axle jams
 
 
@@ -258,11 +259,12 @@ def _slip(
         if last:
             break
         miss = now - mu * left * t
-        if np.abs(miss).max() < 1e-11:
+        live = np.abs(miss) >= CLOSE  # each on its own, whatever slips beside it
+        if not live.any():
             break
         d_kappa, d_angle = _two_by_two(by_kappa, by_angle, miss)
-        kappa = kappa - d_kappa
-        t = t * np.exp(-1j * np.clip(d_angle, -0.5, 0.5))
+        kappa = np.where(live, kappa - d_kappa, kappa)
+        t = np.where(live, t * np.exp(-1j * np.clip(d_angle, -0.5, 0.5)), t)
     vector, shift = _three(pull, lift), _three(path)
     df[:, :3] += kappa * (skew(vector) - np.einsum("ijn,jkn->ikn", k, skew(shift)))
     d_kappa, d_angle = _two_by_two(by_kappa, by_angle, mu * df[2] * t - (df[0] + 1j * df[1]))
