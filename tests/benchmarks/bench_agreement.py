@@ -16,11 +16,11 @@ import numpy as np
 
 sys.path.insert(0, str(Path(__file__).parents[1]))
 
-from crossfall.answers.answer import TipAnswer, answer  # noqa: E402
-from crossfall.answers.conditions import Conditions, conditions  # noqa: E402
-from crossfall.truck.build import load_truck  # noqa: E402
-from crossfall.truck.model import Grip, Truck  # noqa: E402
-from support import make_truck  # noqa: E402
+from crossfall.answers.answer import TipAnswer, answer
+from crossfall.answers.conditions import Conditions, conditions
+from crossfall.truck.build import load_truck
+from crossfall.truck.model import Grip, Truck
+from support import make_truck
 
 BAR = 0.3  # deg
 NEAR = 1.0  # deg, of a snap to the tip

@@ -53,6 +53,7 @@ class Balance:
         """Where the tyres hold the table, as `Patches.history`."""
         return history(self.contact.point[:2], self.contact.way, self.discs)
 
+
 def balance(
     builds: Builds, heading: Array, x: Array, theta: Array, on: Flags | None, patches: Patches
 ) -> Balance:
@@ -73,7 +74,10 @@ def balance(
     moment, wrench, slopes = _wrenches(builds, pose, disc, tyres, gravity, d_gravity)
     load, rates = _freedoms(pose, wrench, slopes)
     gaps, rest = np.empty((2 * points + 12, shape[-1])), slice(points, points + 12)
-    gaps[:points], gaps[points + 12 :] = tyres.gap.reshape(points, -1), tyres.spare.reshape(points, -1)
+    gaps[:points], gaps[points + 12 :] = (
+        tyres.gap.reshape(points, -1),
+        tyres.spare.reshape(points, -1),
+    )
     _springs(builds, x, None if on is None else on[rest], load, rates, gaps[rest])
     _constrain(builds, x, load, rates)
     return Balance(

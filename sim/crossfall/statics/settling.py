@@ -13,7 +13,6 @@ import numpy as np
 
 from crossfall.statics.balance import Balance
 from crossfall.statics.builds import Flags, Ints
-from crossfall.statics.kinematics import gravity_direction
 from crossfall.statics.newton import Cases, in_blocks, solve
 from crossfall.truck.model import Array
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crossfall.statics.builds import Flags, Index, Ints, pick
+from crossfall.statics.builds import Flags, Ints, pick
 from crossfall.statics.kinematics import FREEDOMS
 from crossfall.statics.newton import Cases, Corrected, solve
 from crossfall.statics.tyres import Patches

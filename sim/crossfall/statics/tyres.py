@@ -212,7 +212,20 @@ def contact(
     point = arm + pose.place[:, None, None]
     spring = force + weight * touch
     return Contact(
-        gap, spare, touch, give, arm, point, force, d_force, spring, way, d_point, turning, hang, soft
+        gap,
+        spare,
+        touch,
+        give,
+        arm,
+        point,
+        force,
+        d_force,
+        spring,
+        way,
+        d_point,
+        turning,
+        hang,
+        soft,
     )
 
 
