@@ -1,9 +1,9 @@
 """The compliant answer against a second, plain way of working it out.
 
 Positions only: every load is virtual work by finite differences, the rim's lowest point is found
-by its angle, and equilibria come from plain Newton steps on differences. No derivative, flag, step or equation
-of the package is used; only the truck and its level loads are the same. Where it stops standing is
-held against another engine in test_reference_tips.
+by its angle, and equilibria come from plain Newton steps on differences. No derivative, flag, step
+or equation of the package is used; only the truck and its level loads are the same. Where it stops
+standing is held against another engine in test_reference_statics.
 """
 
 from __future__ import annotations

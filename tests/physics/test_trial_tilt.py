@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
+from itertools import pairwise
 
 import numpy as np
 import pytest
@@ -78,7 +79,7 @@ def test_where_a_jump_decides_the_interval_says_so():
 def test_softer_tyres_along_the_ground_tip_earlier(name, heading):
     trucks = [of_hard(ratio, load_truck(name).truck) for ratio in (0.5, 1.0, 4.0, 30.0)]
     trials = [tilt_trial(truck, math.radians(heading), grip=5.0) for truck in trucks]
-    for soft, hard in zip(trials, trials[1:], strict=False):
+    for soft, hard in pairwise(trials):
         assert soft.tip_ci[1] < hard.tip
     # Not only the downhill pair's give: on a diagonal it lets tyres leave the table early.
     assert trials[-1].tip - trials[0].tip > math.radians(4.0 if heading == 45.0 else 0.8)

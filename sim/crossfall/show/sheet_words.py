@@ -226,7 +226,7 @@ def _tips(facts: Facts) -> Table:
     for i, a in enumerate(facts.now.tips.answers):
         slides = f"{np.degrees(a.slide[0]):.0f} – {np.degrees(a.slide[2]):.0f}"
         lift = degrees(a.first_lift) if np.isfinite(a.first_lift) else "at the tip"
-        rest = (span(a.range.tip), lift, slides, OUTCOMES[a.outcome])
+        rest: tuple[str, ...] = (span(a.range.tip), lift, slides, OUTCOMES[a.outcome])
         if a.conditions.rail:
             rest = (*rest[:2], "held", "tips")
         way = f"{_heading(a)}\u2002{CASES.get(_heading(a), '')}"
@@ -238,7 +238,11 @@ def _tips(facts: Facts) -> Table:
             rows.append((way, degrees(a.rigid), tip(a), *rest))
         else:
             rows.append((way, tip(old[i]), tip(a), tip_gain(a, old[i]), *rest))
-    heads = (Column("before", 14.5), Column("now", 14.5, bold=True), Column("gain", 11.0))
+    heads: tuple[Column, ...] = (
+        Column("before", 14.5),
+        Column("now", 14.5, bold=True),
+        Column("gain", 11.0),
+    )
     if old is None:
         heads = (Column("rigid", 17.0), Column("tips at", 20.0, bold=True))
     ends = (

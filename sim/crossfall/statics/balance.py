@@ -23,7 +23,8 @@ class Balance:
 
     load: (n, B). rates: (n + 1, n + 1, B) its derivatives by the unknowns and theta; the last row
     is free. gaps: (g, B), positive where a tyre touches (2 p), a spring pushes (4), the bump stop
-    is free (4), the droop stop is free (4), a tyre sticks (2 p). moment: (3, B) first moment of all weights, from the
+    is free (4), the droop stop is free (4), a tyre sticks (2 p).
+    moment: (3, B) first moment of all weights, from the
     chassis' origin. gravity, d_gravity: (3, B), its direction and that by theta.
     """
 

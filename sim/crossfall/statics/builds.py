@@ -64,7 +64,7 @@ class Builds:
         return Builds(**{f.name: pick(getattr(self, f.name), index) for f in fields(self)})
 
 
-def pick(values: Array, index: Index) -> Any:
+def pick(values: NDArray[Any], index: Index) -> Any:
     """values[..., index], laid out with the last axis contiguous, as `[...]` does not."""
     if isinstance(index, slice):
         return values[..., index]

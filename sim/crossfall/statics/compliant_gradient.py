@@ -14,6 +14,7 @@ from typing import get_args
 
 import numpy as np
 
+from crossfall.statics.builds import Flags
 from crossfall.statics.compliant import NO_SLIDE, tips_at
 from crossfall.truck.model import Array, Axle, Body, Carrier, Truck, frozen
 
@@ -45,7 +46,7 @@ class TipGradient:
 
 
 def tip_gradient(
-    truck: Truck, headings: Array, grip: float = NO_SLIDE, *, rail: bool | Array = False
+    truck: Truck, headings: Array, grip: float = NO_SLIDE, *, rail: bool | Flags = False
 ) -> TipGradient:
     """Derivatives of the tip on every heading (H,) rad by mass anywhere on the truck.
 

@@ -144,9 +144,9 @@ def _advance(cases: Cases, track: Track, live: Ints) -> None:
     passed = calm & (new.tangent[-1] <= 0)
     track.turn_back(live[passed], new, passed, length[passed])
     _go_on(cases, track, live, stride, new, np.flatnonzero(calm & ~passed))
-    eventful = np.flatnonzero(~bad & eventful)
-    if len(eventful):
-        meet_event(cases, track, live[eventful], new, eventful, length[eventful])
+    meets = np.flatnonzero(~bad & eventful)
+    if len(meets):
+        meet_event(cases, track, live[meets], new, meets, length[meets])
 
 
 def _go_on(

@@ -34,7 +34,7 @@ def polish_folds(cases: Cases, track: Track, among: Ints) -> None:
         meet = _meeting(way[-1], length * slopes[0, -1], length * slopes[1, -1])
         top = _top(way[-1], length * slopes[0, -1], length * slopes[1, -1])
         share = np.clip(meet if turn % 2 else top, 0.02, 0.98)
-        guess = between(*ends, *slopes, share)
+        guess = between(ends[0], ends[1], slopes[0], slopes[1], share)
         across = way / np.maximum(length, 1e-300)
         level = (across * (ends[0] + share * way)).sum(axis=0)
         at = correct(part, guess, on, normal=across, level=level)

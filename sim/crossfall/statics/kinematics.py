@@ -56,7 +56,7 @@ class Pose:
 
     place: (3, B), the truck's origin on the chassis. origin: (3, 3, B), from there, the axles' roll
     centres and 0. turn: (3, 3, 3, B), body axes as columns. turning: (3, 3, B) axes about which
-    yaw, pitch and roll turn, as columns. joints: (6, 2, 2, B) twists of heave and roll of the axles.
+    yaw, pitch and roll turn, as columns. joints: (6, 2, 2, B) twists of the axles' heave and roll.
     """
 
     place: Array

@@ -67,17 +67,17 @@ class Cases:
         return 2 * self.tyres() + 12
 
     def tyres(self) -> int:
-        return 2 * self.builds.disc_mass.shape[1]
+        return int(2 * self.builds.disc_mass.shape[1])
 
     def branches(self, gaps: Array) -> Flags:
         """(g, B) the branches that gaps (g, B), found without any, are on."""
-        on = gaps >= 0
+        on: Flags = gaps >= 0
         on[-self.tyres() :] = gaps[-self.tyres() :] >= AT_LIMIT
         return on
 
     def crossed(self, gaps: Array, on: Flags) -> Flags:
         """(g, B) whether gaps (g, B) have passed zero; a tyre that may slip may also stick."""
-        out = (gaps >= 0) != on
+        out: Flags = (gaps >= 0) != on
         out[-self.tyres() :] &= on[-self.tyres() :]
         return out
 

@@ -20,14 +20,14 @@ class Settings:
     """Numerical settings of the continuation; lengths over the wheelbase, angles in rad.
 
     step: first arc length, about 5 deg of tilt. largest_step: keeps a gap from opening and closing
-    unseen within one step. looks: after which arc length it is noted where tyres that slip have got to,
-    whatever the steps, so that the answer is a smooth function of the truck. round_bends: of the
-    way there, the first step where that cannot be had at once. trust: how far to go by earlier
-    points, over the distance to them. overshoot: how far beyond where the path seems to turn back a step may go. bracket: arc
-    length within which a fold is then found. fine: below this the branches are free during a step.
-    smallest_step: a case that gets no further than this is lost there. together: gaps within this
-    of zero at an event switch together: a symmetric truck lifts two wheels at once. top: how
-    far theta may be below a fold's. rounds: of steps and events.
+    unseen within one step. looks: after which arc length it is noted where tyres that slip have
+    got to, whatever the steps, so that the answer is a smooth function of the truck. round_bends:
+    of the way there, the first step where that cannot be had at once. trust: how far to go by
+    earlier points, over the distance to them. overshoot: how far beyond where the path seems to
+    turn back a step may go. bracket: arc length within which a fold is then found. fine: below
+    this the branches are free during a step. smallest_step: a case that gets no further than this
+    is lost there. together: gaps within this of zero at an event switch together: a symmetric truck
+    lifts two wheels at once. top: how far theta may be below a fold's. rounds: of steps and events.
     """
 
     step: float = 0.1
@@ -59,9 +59,9 @@ class Track:
     corner other is the unit direction in which the lost path goes on. switched: (g, B) gaps that
     switched at the last event. gaps: (g, B) at the state. normal:
     (n + 1, B) and level: (B,) of the plane across the path where it is noted next how far tyres
-    have slipped, level inf where none does. past: (PAST, n + 1, B) the last points of the smooth path, latest first, nan
-    where there are none. trail: (who, state, on, patches) of every point met, in order, with the
-    branches and patches used after it; None where it is not wanted.
+    have slipped, level inf where none does. past: (PAST, n + 1, B) the last points of the smooth
+    path, latest first, nan where there are none. trail: (who, state, on, patches) of every point
+    met, in order, with the branches and patches used after it; None where it is not wanted.
     """
 
     state: Array

@@ -29,6 +29,7 @@ are relative to the chassis' origin.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -131,12 +132,13 @@ class Contact:
     """What the table does to the tyres.
 
     gap: (2, p, B), positive where the tyre touches: how far it is pressed from where it would hang,
-    times k_z. spare: (2, p, B) mu F_n - |F_t| if it sticks; 1 where it cannot slip. touch: (2, p, B). give: (3, 2, p, B) u of (1). arm, point: (3, 2, p, B) Q, from the
-    chassis' origin and from the table's. force: (3, 2, p, B) of the table on the tyre, d_force
-    (3, 7, ...). spring: (3, 2, p, B) that and the wheel's weight, where it touches. way: (2, 2, p, B) direction of the friction where it slips,
-    else 0. d_point: (2, 7, 2, p, B), how the point that holds moves. turning: (2, 2, 1, B) how far
-    a wheel rolls on by a turn of its axle. hang: (3, 2, p, B) u in the air. soft: (3, 3, 2, 1, B)
-    A K^-1 A^T.
+    times k_z. spare: (2, p, B) mu F_n - |F_t| if it sticks; 1 where it cannot slip. touch:
+    (2, p, B). give: (3, 2, p, B) u of (1). arm, point: (3, 2, p, B) Q, from the chassis' origin
+    and from the table's. force: (3, 2, p, B) of the table on the tyre, d_force (3, 7, ...).
+    spring: (3, 2, p, B) that and the wheel's weight, where it touches. way: (2, 2, p, B) direction
+    of the friction where it slips, else 0. d_point: (2, 7, 2, p, B), how the point that holds
+    moves. turning: (2, 2, 1, B) how far a wheel rolls on by a turn of its axle. hang: (3, 2, p, B)
+    u in the air. soft: (3, 3, 2, 1, B) A K^-1 A^T.
     """
 
     gap: Array
@@ -244,7 +246,8 @@ def _slip(
     Changes the last five arguments in place. Newton's method on kappa and the angle of t, from t
     along the force they would need to stick; vectors along the table are complex numbers here.
     """
-    axle, point, case = at = slips.nonzero()
+    at: Any = slips.nonzero()
+    axle, _, case = at
     mu, f3, df = patches.friction[at], force[:, *at], d_force[:, :, *at]
     k = stiff[:, :, axle, 0, case]
     mean, apart = (k[0, 0] + k[1, 1]) / 2, (k[0, 0] - k[1, 1]) / 2 + 1j * k[0, 1]

@@ -26,7 +26,8 @@ class Verdict:
     measured: mean of the repeats, u its standard uncertainty. predicted: the one answer's tip, with
     its 95 % range low to high and predicted_u. number: E_n = (measured - predicted) /
     sqrt(U^2 + U_predicted^2), U the 95 % expanded uncertainties (ISO/IEC 17043:2010 B.3.1.3 and
-    ISO 13528, from memory); they agree where |E_n| <= 1. A reading at which it slid is held against the slide range instead.
+    ISO 13528, from memory); they agree where |E_n| <= 1. A reading at which it slid is held against
+    the slide range instead.
     """
 
     reading: BoardReading

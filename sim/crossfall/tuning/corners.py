@@ -83,10 +83,11 @@ def at_corners(
     many = [truck_at(corner, truck) for corner in where for truck, _ in builds]
     grips = [grip_at(corner, grip) for corner in where for _, grip in builds]
     if many:
-        heading, angle, slides = (
-            np.tile(v, (len(where), 1)) for v in (found.heading, found.angle, found.slides)
+        often = (len(where), 1)
+        stacked = Angles(
+            np.tile(found.heading, often), np.tile(found.angle, often), np.tile(found.slides, often)
         )
-        tips = again(many, Angles(heading, angle, slides), grips, hold, which)
+        tips = again(many, stacked, grips, hold, which)
         out[:, :, which] = tips.reshape(len(where), len(builds), len(which))
     return out
 

@@ -90,7 +90,7 @@ def again(
     different or with another grip. Against a rail where the angle found was."""
     headings, slides = found.heading[:, wanted], found.slides[:, wanted]
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (len(trucks),))
-    who, which = np.indices(headings.shape)
+    who, which = np.indices(headings.shape).astype(np.int64)[:]
     out = np.empty(headings.shape)
     railed = slides | (hold == "rail")
     for rail in (False, True):

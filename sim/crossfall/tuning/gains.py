@@ -49,14 +49,14 @@ class Slopes:
         if self.exact is not None:
             body = whole(self.truck)
             rise = (np.atleast_2d(places)[:, 2] - body.cg[2]) / body.mass
-            return self.exact.per_mass(carrier, places) + self.by_height[:, None] * rise
+            return np.asarray(self.exact.per_mass(carrier, places) + self.by_height[:, None] * rise)
         return np.array([rigid.mass_derivative(self.truck, h, places) for h in self.headings])
 
     def per_move(self, carrier: Carrier, mass: float) -> Array:
         """(H, 3) rad/m for moving a mass (kg) on `carrier`."""
         if self.exact is not None:
             rise = np.array([0.0, 0.0, mass / whole(self.truck).mass])
-            return self.exact.per_move(carrier, mass) + self.by_height[:, None] * rise
+            return np.asarray(self.exact.per_move(carrier, mass) + self.by_height[:, None] * rise)
         return np.array([rigid.move_derivative(self.truck, h, mass) for h in self.headings])
 
 
@@ -246,8 +246,7 @@ def _part_gain(found: Gradients, name: str, end: str, pieces: Sequence[Part]) ->
 def _turns(slopes: Sequence[Array], least: float) -> Flags:
     """Whether there are both signs, by more than `least`."""
     every = np.array(slopes)
-    both: Flags = (every > least).any(axis=0) & (every < -least).any(axis=0)
-    return both
+    return np.asarray((every > least).any(axis=0) & (every < -least).any(axis=0))
 
 
 def _piece_mass(slopes: Slopes, part: Part) -> Array:

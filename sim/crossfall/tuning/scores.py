@@ -58,7 +58,7 @@ class Scored:
         if self.weakest is None:
             return self.slides
         slide = np.arctan(self.grip.likely) - NEAR_SLIDE
-        return self.slides.any() & (self.weakest[1:] > slide)
+        return np.asarray(self.slides.any() & (self.weakest[1:] > slide))
 
 
 class Scores:
