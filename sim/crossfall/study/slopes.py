@@ -19,6 +19,7 @@ from crossfall.statics.sliding import triangular_quantile
 from crossfall.study.critical import CriticalSlope, find_critical, fit_logistic
 from crossfall.trials.drive import Drive
 from crossfall.trials.ground import Plane, Rough, Stone
+from crossfall.trials.ramp import RampTrial
 from crossfall.trials.slope import SlopeTrial, cross_slope
 from crossfall.truck.model import Grip, Truck
 
@@ -63,6 +64,15 @@ class SlopeStudy:
     allowance: float
     allowance_ci: tuple[float, float]
     seconds: float = field(compare=False, default=0.0)
+
+
+@dataclass(frozen=True)
+class Standing:
+    """The truck standing where it drove; rad. tip: of the compliant answer; reserve: tip less the
+    slope, negative where it does not stand there."""
+
+    tip: float
+    reserve: float
 
 
 def critical_slope(
@@ -178,17 +188,35 @@ def likely(grip: Grip | float | None) -> float | None:
 
 def static_answer(truck: Truck, crossing: Crossing) -> tuple[tuple[float, float], float]:
     """(Tip window, slide angle) in rad of the truck standing there with every wheel held."""
+    grip = likely(crossing.grip)
+    slide = math.nan if grip is None else math.atan(grip)
+    return standing_tip(truck, crossing.heading), slide
+
+
+def standing_tip(truck: Truck, heading: float) -> tuple[float, float]:
+    """Lowest and highest tip (rad) of the truck standing on its springs and tyres at a heading."""
     from crossfall.statics.compliant import tips
 
     ends = [
-        float(tips(truck, np.array([crossing.heading]), closure).tip[0])
+        float(tips(truck, np.array([heading]), closure).tip[0])
         for closure in ("uniform", "sticking")
     ]
-    grip = likely(crossing.grip)
-    slide = math.nan if grip is None else math.atan(grip)
     known = [e for e in ends if math.isfinite(e)]
     if not known:  # unresolved: the rigid answer is still a place to start from
         from crossfall.statics.rigid import tip_angle
 
-        known = [float(tip_angle(truck, [crossing.heading])[0])]
-    return (min(known), max(known)), slide
+        known = [float(tip_angle(truck, [heading])[0])]
+    return min(known), max(known)
+
+
+def standing(truck: Truck, trial: SlopeTrial | RampTrial) -> Standing:
+    """How much steeper the slope or ramp of a trial might be before the truck tips standing on it.
+
+    The ground is taken as a plane, without its stone or its waves.
+    """
+    if isinstance(trial, RampTrial):
+        heading, slope = -trial.ramp.oblique % math.tau, trial.ramp.angle
+    else:
+        heading, slope = trial.heading, trial.slope
+    tip = standing_tip(truck, heading)[0]
+    return Standing(tip, tip - slope)
