@@ -140,6 +140,40 @@ def test_the_belly_hangs_on_the_crest_and_the_tail_drags_at_the_foot() -> None:
     assert math.isfinite(tail.touched[2])
 
 
+def test_a_ramp_has_room_for_the_whole_truck_and_a_wheelbase_more() -> None:
+    truck, angle = low_nosed(nose=0.12, tail=0.12), math.radians(25.0)
+    trial = entry(truck, 25.0)
+    assert trial.outcome == "up"
+    assert trial.climbed
+    assert trial.ramp.rise / math.sin(angle) > 2 * truck.wheelbase
+    centres = trial.journey.record.chassis[:, 2]
+    on_it = (centres > centres[0] + 0.02) & (centres < centres[-1] - 0.02)
+    gone = np.ptp(trial.journey.travelled[on_it])
+    assert gone / math.cos(angle) > truck.wheelbase
+
+
+def test_on_a_low_step_nobody_has_climbed_the_slope() -> None:
+    trial = entry(low_nosed(nose=0.12, tail=0.12), 35.0, rise=0.06)
+    assert trial.outcome == "up"
+    assert not trial.climbed
+    assert trial.on_ramp == 0.0
+
+
+@pytest.mark.parametrize("oblique", [-0.5, 0.5])
+def test_an_askew_ramp_is_wide_enough_for_a_truck_that_goes_straight_on(oblique: float) -> None:
+    trial = entry(low_nosed(nose=0.12, tail=0.12), 20.0, oblique=oblique)
+    assert trial.outcome == "up"
+    assert trial.climbed
+
+
+def test_too_steep_a_ramp_is_never_climbed() -> None:
+    """Either there is no grip for it, or with grip in plenty it goes over backwards."""
+    for grip in (0.9, 3.0):
+        trial = ramp_entry(low_nosed(nose=0.15, tail=0.15), math.radians(65.0), grip=grip)
+        assert not trial.climbed
+        assert trial.outcome in ("spins", "stalls", "slides", "loops over")
+
+
 def test_oblique_entries_from_either_side_are_mirror_images() -> None:
     truck, drive = make_truck(), Drive(shaft_ratio=1e9)
     left, right = (

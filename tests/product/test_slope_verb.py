@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 import json
+import math
 from pathlib import Path
 
 import pytest
 from click.testing import CliRunner, Result
 
 from crossfall.cli import crossfall
+from crossfall.study.slopes import standing_tip
 from crossfall.trials.record import load_record
+from crossfall.truck.build import load_truck
 
 
 def run(*words: str) -> Result:
@@ -37,13 +40,42 @@ def test_a_slope_too_steep_is_a_no() -> None:
     assert json.loads(result.output)["outcome"] == "rolled over"
 
 
-def test_a_ramp_tells_which_point_touched() -> None:
-    result = run("bramble", "--ramp", "65", "--speed", "300", "--json")
+def test_a_low_ramp_tells_which_point_touched() -> None:
+    result = run("bramble", "--ramp", "65", "--rise", "150", "--speed", "300", "--json")
     answer = json.loads(result.output)
     assert answer["ground"]["kind"] == "ramp"
     assert answer["ground"]["angle_deg"] == pytest.approx(65)
+    assert answer["ground"]["rise_mm"] == pytest.approx(150)
     assert answer["belly_touched_at_mm"] > 0  # breakover is 55 deg
     assert answer["nose_touched_at_mm"] is None  # approach is 70 deg
+    assert not answer["climbed"]
+
+
+@pytest.mark.parametrize("surface", ["rock", "wet rock", "loose dirt", "tilt board"])
+@pytest.mark.parametrize("grade", [30, 45, 60])
+def test_a_ramp_is_climbed_where_there_is_grip_for_it(grade: int, surface: str) -> None:
+    """Both axles driven need tan(grade) of grip, and its lifted front leaves none at 45 deg."""
+    grip = next(g for g in load_truck("bramble").truck.grips if g.surface == surface).likely
+    result = run("bramble", "--ramp", str(grade), "--surface", surface, "--json")
+    answer = json.loads(result.output)
+    climbs = math.tan(math.radians(grade)) < grip
+    assert answer["climbed"] == climbs
+    assert (answer["outcome"] == "up") == climbs == (result.return_value == 0)
+    assert (answer["on_ramp_mm"] >= 313) == climbs
+    if grade == 60:
+        assert answer["outcome"] in ("spins", "slides", "stalls", "loops over", "tail hangs")
+        assert answer["reserve_deg"] < 0
+
+
+def test_the_reserve_is_that_of_the_truck_on_its_springs() -> None:
+    result = run("thistle", "--slope", "30", "--heading", "90", "--json")
+    answer = json.loads(result.output)
+    tip = math.degrees(standing_tip(load_truck("thistle").truck, math.pi / 2)[0])
+    assert answer["standing_tip_deg"] == pytest.approx(tip)
+    assert answer["reserve_deg"] == pytest.approx(tip - 30)
+    text = run("thistle", "--slope", "30").output
+    assert f"{tip - 30:.1f}°" in text
+    assert "margin" not in text
 
 
 def test_the_critical_slope_is_found_and_held_against_standing() -> None:
@@ -58,7 +90,7 @@ def test_the_critical_slope_is_found_and_held_against_standing() -> None:
 def test_the_table_reads_like_an_answer() -> None:
     text = run("thistle", "--slope", "10", "--drive", "stop", "--speed", "300").output
     assert "climbs" in text
-    assert "least margin to tipping" in text
+    assert "in reserve" in text
 
 
 @pytest.mark.parametrize(
@@ -68,7 +100,13 @@ def test_the_table_reads_like_an_answer() -> None:
         (["--stone", "10", "--rough", "3"], "--stone and --rough do not go together"),
         (["--drive", "start"], "--drive needs --slope"),
         (["--record", "x.npz"], "--record keeps a single trial"),
-        (["--slope", "20", "--heading", "nan"], "no heading"),
+        (["--slope", "20", "--heading", "nan"], "nan is no number"),
+        (["--slope", "nan"], "nan is no number from 0 to 85"),
+        (["--stone", "nan"], "nan is no height of a stone"),
+        (["--stone", "0"], "0 is no height of a stone"),
+        (["--stone=-5"], "-5 is no height of a stone"),
+        (["--slope", "20", "--rise", "50"], "--rise needs --ramp"),
+        (["--slope", "20", "--oblique", "20"], "--oblique needs --ramp"),
         (["--slope", "99"], "99"),
     ],
 )

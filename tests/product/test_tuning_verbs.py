@@ -132,9 +132,19 @@ def test_runtime_with_and_without_changes(tmp_path: Path) -> None:
     assert 15 < found["now"]["run_time_min"] < 30
     assert any(p["on_front"] for p in found["packs"])
     assert (tmp_path / "bramble-runtime.svg").exists()
+    law = found["law"]
+    assert (law["kept"], law["measured_on_cells"]) == ("power", 3)
+    assert law["neglected"]
+    for p in (found["now"], *found["packs"]):
+        assert p["nominal_v"] == pytest.approx(p["cells"] * law["nominal_v_per_cell"])
+        assert p["power_w"] == pytest.approx(p["nominal_v"] * p["current_a"])
+        assert p["run_time_min"] == pytest.approx(60 * p["energy_wh"] / p["power_w"])
     alone = answer("runtime", "thistle")
     assert len(alone["packs"]) == 1
-    assert "Minutes against degrees" in run("runtime", "bramble")
+    text = " ".join(run("runtime", "bramble").split())
+    assert "Minutes against degrees" in text
+    assert "with more cells the current falls" in text
+    assert "Left out:" in text
 
 
 def test_limits_answer_no_with_1(tmp_path: Path) -> None:

@@ -146,7 +146,7 @@ def slope_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
             "on_slope": FATES.get(trial.outcome, trial.outcome),
             "least_load_g": 1000 * trial.least_load / GRAVITY,
             "least_wheel": WHEELS[trial.least_wheel],
-            "least_margin_deg": _degrees(trial.least_margin),
+            "least_geometric_margin_deg": _degrees(trial.least_margin),
             "slid_mm": 1000 * trial.slid,
         }
     ]

@@ -14,7 +14,7 @@
 
     [[axis]]
     key = "both.track_mm"              # a dotted key, or heading_deg, slope_deg, grip, and for
-                                       # driving speed_mm_per_s, stone_mm, rough_mm
+                                       # driving speed_mm_per_s, stone_mm, rough_mm (0: none)
     first = 160
     last = 200
     steps = 21                         # or values = [160, 180, 200]
@@ -39,7 +39,8 @@ from pathlib import Path
 from typing import Annotated, Any, Literal
 
 import numpy as np
-from pydantic import Field, ValidationError, model_validator
+from pydantic import Field, PlainValidator, ValidationError, model_validator
+from pydantic_core import PydanticKnownError
 
 from crossfall.answers.conditions import Hold
 from crossfall.study.design import Axis, Design, Kind, count, points
@@ -52,19 +53,32 @@ from crossfall.truck.schema import Angle, Line, Name, Strict, Text, TruckSpec, m
 from crossfall.truck.sentences import problems, suggestion
 
 MOST = 10_000_000  # trials of one scenario
+MOST_NUMBER = 1e15  # of any value
 MOST_STORED = 200_000  # of a method slower than the closed form: a month of nights
 CONDITIONS: dict[str, tuple[float, float]] = {  # keys that are no value of a truck: their bounds
     "heading_deg": (-360.0, 360.0),
     "slope_deg": (0.0, 89.0),
     "grip": (0.01, 5.0),
     "speed_mm_per_s": (1.0, 5000.0),
-    "stone_mm": (0.0, 100.0),
+    "stone_mm": (0.0, 100.0),  # 0: none, so that an axis may begin with the plane
     "rough_mm": (0.0, 30.0),
 }
 DRIVING = ("speed_mm_per_s", "stone_mm", "rough_mm")  # conditions of trials that drive
 WEIGHTS = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm", "front_share")  # of every build
 MethodName = Literal["closed form", "compliant", "tilt trial", "slope trial", "critical slope"]
-Plain = bool | float | str
+
+
+def _plain(value: object) -> bool | float | str:
+    if isinstance(value, bool | str):
+        return value
+    if not isinstance(value, int | float):
+        raise PydanticKnownError("float_type")
+    if not -MOST_NUMBER < value < MOST_NUMBER:
+        raise PydanticKnownError("finite_number")
+    return float(value)
+
+
+Plain = Annotated[bool | float | str, PlainValidator(_plain)]
 
 
 class AxisSpec(Strict):
@@ -340,7 +354,9 @@ def _condition_mistakes(
         number = isinstance(value, (int, float)) and not isinstance(value, bool)
         if not number or not low <= value <= high:
             shown = f"{value:g}" if number else repr(value)
-            yield where.problem(place, f"{key} is {shown}", f"it must be {low:g} to {high:g}")
+            none = ", 0 for none" if key in ("stone_mm", "rough_mm") else ""
+            allowed = f"it must be {low:g} to {high:g}{none}"
+            yield where.problem(place, f"{key} is {shown}", allowed)
             return
 
 
@@ -383,6 +399,9 @@ def _driving_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
     places: list[tuple[str, Key]] = [(k, ("fixed", k)) for k in spec.fixed]
     places += [(a.key, ("axis", i, "key")) for i, a in enumerate(spec.axis)]
     drives = spec.method in ("slope trial", "critical slope")
+    if _given(spec, "stone_mm") and _given(spec, "rough_mm"):
+        place = dict(places)["rough_mm"]
+        yield where.problem(place, "'rough_mm' is given and so is stone_mm", "keep one of the two")
     for key, place in places:
         if key in DRIVING and not drives:
             what = f"'{key}' is for a truck that drives"

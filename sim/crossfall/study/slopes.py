@@ -19,6 +19,7 @@ from crossfall.statics.sliding import triangular_quantile
 from crossfall.study.critical import CriticalSlope, find_critical, fit_logistic
 from crossfall.trials.drive import Drive
 from crossfall.trials.ground import Plane, Rough, Stone
+from crossfall.trials.ramp import RampTrial
 from crossfall.trials.slope import SlopeTrial, cross_slope
 from crossfall.truck.model import Grip, Truck
 
@@ -63,6 +64,15 @@ class SlopeStudy:
     allowance: float
     allowance_ci: tuple[float, float]
     seconds: float = field(compare=False, default=0.0)
+
+
+@dataclass(frozen=True)
+class Standing:
+    """The truck standing where it drove; rad. tip: of the compliant answer; reserve: tip less the
+    slope, negative where it does not stand there."""
+
+    tip: float
+    reserve: float
 
 
 def critical_slope(
@@ -179,16 +189,38 @@ def likely(grip: Grip | float | None) -> float | None:
 def static_answer(truck: Truck, crossing: Crossing) -> tuple[float, float]:
     """(tip, slide) in rad of the truck standing there, every wheel held, at the likely grip.
 
-    The tip is the one answer's, against a rail where it slides first; slide is nan where nothing
-    is said about grip, and then the tyres hold as well as they can.
+    slide is nan where nothing is said about grip, and then the tyres hold as well as they can.
     """
+    grip = likely(crossing.grip)
+    tip = standing_tip(truck, crossing.heading, grip)
+    return tip, math.nan if grip is None else math.atan(grip)
+
+
+def standing_tip(truck: Truck, heading: float, grip: float | None = None) -> float:
+    """The one answer's tip (rad) of the truck standing at a heading (rad), against a rail where it
+    slides first. grip: friction coefficient; None: the tyres hold as well as they can."""
     from crossfall.answers.tips import tip_angles
     from crossfall.statics.compliant import NO_SLIDE
-    from crossfall.statics.rigid import tip_angle
 
-    grip = likely(crossing.grip)
-    found = tip_angles(truck, [crossing.heading], NO_SLIDE if grip is None else grip)
+    found = tip_angles(truck, [heading], NO_SLIDE if grip is None else grip)
     tip = float(found.free[0])
     if math.isnan(tip):  # unresolved: the rigid answer is still a place to start from
-        tip = float(tip_angle(truck, [crossing.heading])[0])
-    return tip, math.nan if grip is None else math.atan(grip)
+        from crossfall.statics.rigid import tip_angle
+
+        tip = float(tip_angle(truck, [heading])[0])
+    return tip
+
+
+def standing(
+    truck: Truck, trial: SlopeTrial | RampTrial, grip: float | None = None
+) -> Standing:
+    """How much steeper the slope or ramp of a trial might be before the truck tips standing on it.
+
+    The ground is taken as a plane, without its stone or its waves. grip: see `standing_tip`.
+    """
+    if isinstance(trial, RampTrial):
+        heading, slope = -trial.ramp.oblique % math.tau, trial.ramp.angle
+    else:
+        heading, slope = trial.heading, trial.slope
+    tip = standing_tip(truck, heading, grip)
+    return Standing(tip, tip - slope)

@@ -8,6 +8,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 from crossfall.trials.drive import Drive, Driveline
 from crossfall.trials.ground import Ground, lay
@@ -163,8 +164,7 @@ class Going:
 
     def _nose_up(self) -> float:
         """rad, pitch of the chassis against the ground."""
-        pose = self.rig.world.chassis_poses([self.rig.world.chassis()])[0]
-        return math.asin(max(-1.0, min(1.0, float(rotations(pose[3:])[2, 0]))))
+        return math.asin(max(-1.0, min(1.0, float(self.along_truck((0.0, 0.0, 1.0))[0]))))
 
     @property
     def fell_back(self) -> float:
@@ -177,10 +177,15 @@ class Going:
 
     def in_truck(self, place: Sequence[float]) -> Array:
         """(3,) m, a place on the ground seen in the truck's own axes as the chassis stands."""
-        scale = self.rig.scale.length
-        pose = self.rig.world.chassis_poses([self.rig.world.chassis()])[0]
-        turn = rotations(pose[None, 3:])[0]
-        return np.asarray(turn.T @ (np.asarray(place) - pose[:3] / scale))
+        origin = self._pose()[:3] / self.rig.scale.length
+        return self.along_truck(np.asarray(place) - origin)
+
+    def along_truck(self, direction: ArrayLike) -> Array:
+        """(3,) a direction over the ground in the truck's own axes as the chassis stands."""
+        return np.asarray(rotations(self._pose()[3:]).T @ np.asarray(direction))
+
+    def _pose(self) -> Array:
+        return np.asarray(self.rig.world.chassis_poses([self.rig.world.chassis()])[0])
 
     def journey(self) -> Journey:
         """Everything seen so far."""

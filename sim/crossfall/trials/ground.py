@@ -19,9 +19,10 @@ from crossfall.truck.model import Array, Truck, frozen
 FLANK = math.radians(60.0)  # of a stone where it leaves the ground
 FINEST = 0.02  # m, cell of a height field; finer ones cost time and change nothing
 LEVELLED = 0.06  # m over which rough ground rises from the level place the truck starts on
-RAMP_WIDTH = 3.0  # wheelbases, wide enough for an oblique entry
+RAMP_WIDTH = 3.0  # wheelbases, about the way the truck goes
 
 
+# Each kind raises ValueError for a size that makes none, NaN among them.
 Side = Literal["left", "right", "uphill"]
 
 
@@ -43,6 +44,10 @@ class Stone:
     stray: float = 0.0
     side: Side = "uphill"
 
+    def __post_init__(self) -> None:
+        if not (self.height > 0 and self.stray >= 0):
+            raise ValueError(f"no stone is {self.height} m high and {self.stray} m ahead")
+
 
 @dataclass(frozen=True)
 class Rough:
@@ -55,6 +60,10 @@ class Rough:
     rms: float
     length: float = 0.08
     seed: int = 0
+
+    def __post_init__(self) -> None:
+        if not (self.rms >= 0 and self.length > 0):
+            raise ValueError(f"no rough ground has an rms of {self.rms} m over {self.length} m")
 
 
 @dataclass(frozen=True)
@@ -71,15 +80,17 @@ class Ramp:
     oblique: float = 0.0
     gap: float = 0.03
 
+    def __post_init__(self) -> None:
+        angle, oblique = self.angle, self.oblique
+        if not (0 < angle < math.pi / 2 and self.rise > 0 and abs(oblique) < math.pi / 2):
+            raise ValueError(f"no ramp: {self}")
+
 
 Ground = Plane | Stone | Rough | Ramp
 
 
 def lay(ground: Ground, rig: Rig, truck: Truck, heading: float, reach: float) -> None:
-    """Put the ground into the rig's world. heading: rad, on the slope; reach: m to drive.
-
-    ValueError for a size that makes no ground.
-    """
+    """Put the ground into the rig's world. heading: rad, on the slope; reach: m to drive."""
     if isinstance(ground, Rough):
         _lay_rough(ground, rig, truck, reach)
         return
@@ -116,8 +127,6 @@ def stone_foot(height: float) -> float:
 
 
 def _lay_stone(stone: Stone, rig: Rig, truck: Truck, heading: float) -> None:
-    if not stone.height > 0:
-        raise ValueError(f"a stone is higher than nothing, not {stone.height} m")
     s, radius = rig.scale.length, stone_radius(stone.height)
     x = front_of_tyres(truck) + stone.stray + stone_foot(stone.height)
     y = stone_side(stone.side, heading) * sum(a.track for a in truck.axles) / 4
@@ -145,8 +154,6 @@ def rough_heights(rough: Rough, x: Array, y: Array) -> Array:
 
 
 def _lay_rough(rough: Rough, rig: Rig, truck: Truck, reach: float) -> None:
-    if not (rough.rms >= 0 and rough.length > 0):
-        raise ValueError(f"rough ground of rms {rough.rms} m over {rough.length} m")
     cell = max(FINEST, rough.length / 4)
     side = max(a.track for a in truck.axles) / 2 + truck.front.tyre.width + 0.1
     back = truck.rear.x - truck.rear.tyre.radius - 0.2
@@ -162,15 +169,19 @@ def _lay_rough(rough: Rough, rig: Rig, truck: Truck, reach: float) -> None:
 # Ramp
 
 
-def _lay_ramp(ramp: Ramp, rig: Rig, truck: Truck) -> None:
-    if not (0 < ramp.angle < math.pi / 2 and ramp.rise > 0 and abs(ramp.oblique) < math.pi / 2):
-        raise ValueError(f"no ramp: {ramp}")
-    s = rig.scale.length
-    thick, width = 0.5 * truck.wheelbase, RAMP_WIDTH * truck.wheelbase
-    length, run = ramp.rise / math.sin(ramp.angle), ramp.rise / math.tan(ramp.angle)
-    top = 4 * truck.wheelbase
+def ramp_foot(truck: Truck, ramp: Ramp) -> float:
+    """m ahead of the truck's middle, where the line of its way meets the foot."""
     half_width = truck.front.track / 2 + truck.front.tyre.contact_half_width
-    foot = front_of_tyres(truck) + ramp.gap + half_width * math.tan(abs(ramp.oblique))
+    return front_of_tyres(truck) + ramp.gap + half_width * math.tan(abs(ramp.oblique))
+
+
+def _lay_ramp(ramp: Ramp, rig: Rig, truck: Truck) -> None:
+    s = rig.scale.length
+    length, run = ramp.rise / math.sin(ramp.angle), ramp.rise / math.tan(ramp.angle)
+    thick, top = 0.5 * truck.wheelbase, 4 * truck.wheelbase
+    # A truck that goes straight on drifts to one side of a ramp that lies askew.
+    width = RAMP_WIDTH * truck.wheelbase + 2 * (run + top / 2) * math.tan(abs(ramp.oblique))
+    foot = ramp_foot(truck, ramp)
     cos, sin = math.cos(ramp.angle), math.sin(ramp.angle)
     # In the ramp's own plan axes: u up the ramp from its foot, z up.
     boxes = (

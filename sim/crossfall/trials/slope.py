@@ -195,13 +195,16 @@ def running(going: Going, commands: Sequence[Command]) -> Iterator[None]:
         before = command.speed
 
 
-def goes_over(going: Going, manner: Manner) -> bool:
-    """Brake and watch a truck with a pair of wheels in the air until it stands or lies."""
+def goes_over(going: Going, manner: Manner, grade: float = 0.0) -> bool:
+    """Brake and watch a truck with a pair of wheels in the air until it stands or lies.
+
+    grade: rad, of what it stands on against the ground.
+    """
     going.driveline.brake()
     for _ in range(going.steps(manner.verdict)):
         if not going.airborne:
             return False
-        if going.step() and going.lean > manner.fallen:
+        if going.step() and going.lean > manner.fallen + grade:
             return True
     return going.airborne
 

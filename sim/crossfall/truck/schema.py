@@ -351,7 +351,7 @@ class ClearanceSpec(Strict):
 class BatterySpec(Strict):
     """The pack that runs the truck, for run time.
 
-    draw_a: mean current at this truck's mass; draw_mass_g says at which mass it was measured.
+    draw_a: mean current measured on this pack; draw_mass_g: the truck's mass when it was.
     """
 
     part: Name
@@ -360,6 +360,12 @@ class BatterySpec(Strict):
     usable_percent: Annotated[float, Field(gt=0, le=100)] = 80.0
     draw_a: Annotated[float, Field(gt=0, le=500)] | None = None
     draw_mass_g: Mass | None = None
+
+    @model_validator(mode="after")
+    def _draw_has_its_mass(self) -> BatterySpec:
+        if self.draw_a is not None and self.draw_mass_g is None:
+            raise mistake("draw_mass_g", "is missing", "say what the truck weighed at that current")
+        return self
 
 
 class MaterialSpec(Strict):

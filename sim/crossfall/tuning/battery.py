@@ -1,9 +1,12 @@
-"""How long the pack lasts.
+"""How long the pack lasts: usable energy over mean power.
 
-Run time is usable charge over mean current. The current counts as proportional to the truck's
-mass (climbing and rolling resistance are; the electronics' share is small), from the mass at which
-it was measured; for another cell count the power is the same and the current falls. Without a
-measured current it is estimated, and the answer says so.
+What is kept from pack to pack is the power at the truck's work. Going the same way at the same
+pace takes the same work whatever the pack, and the speed controller turns a higher voltage down to
+what the motor needs; so with more cells the current falls. (Were the current kept, more cells would
+mean more power: another, faster outing.) The power counts as proportional to the truck's mass, as
+climbing and rolling are. It comes from a mean current measured on the file's own pack, at a mass
+the file gives, or else is a guess, and the answer says which. Packs of other cell counts are
+compared by their energy at the nominal voltage of a cell.
 """
 
 from __future__ import annotations
@@ -17,22 +20,44 @@ from crossfall.truck.schema import BatterySpec, TruckSpec
 
 CELL = 3.7  # V, nominal of a lithium polymer cell; from memory
 SPECIFIC_POWER = 22.0  # W/kg of truck, slow going on rocks; a guess to be replaced by a reading
+KEPT = (
+    "the power at the truck's work is kept, in proportion to the truck's mass: the same way at the "
+    "same pace takes the same work whatever the pack, so with more cells the current falls"
+)
+NEGLECTED = (
+    "the pack's voltage away from 3.7 V a cell, and its fall as it empties",
+    "heat in pack, leads and controller, less at the lower current of more cells",
+    "the motor's efficiency at another speed, and that more volts tempt to drive faster",
+    "electronics and servos, which draw alike at every mass",
+)
 ESTIMATE_SD = 0.35  # relative, of the guessed power
 MEASURED_SD = 0.10  # relative, of a mean current read over one outing
 
 
 @dataclass(frozen=True)
 class RunTime:
-    """seconds: mean. sd: s, standard uncertainty, from the current. energy: J usable.
+    """seconds: mean. sd: s, standard uncertainty, from the power. energy: J usable.
 
-    current: A mean at this truck's mass. how: whether that was measured or estimated.
+    power: W mean at this truck's mass. cells: of the pack, in series. how: whether the power was
+    measured or estimated.
     """
 
     seconds: float
     sd: float
     energy: float
-    current: float
+    power: float
+    cells: int
     how: Literal["measured", "estimated"]
+
+    @property
+    def voltage(self) -> float:
+        """V, nominal."""
+        return self.cells * CELL
+
+    @property
+    def current(self) -> float:
+        """A, mean, from this pack."""
+        return self.power / self.voltage
 
     @property
     def minutes(self) -> float:
@@ -46,7 +71,8 @@ def usable_energy(battery: BatterySpec) -> float:
 
 
 def specific_power(battery: BatterySpec) -> tuple[float, Literal["measured", "estimated"]]:
-    """W per kg of truck, and how it is known: measured current and mass, or `SPECIFIC_POWER`."""
+    """W per kg of truck, and how it is known: from the current measured on this pack and the mass
+    it was measured at, or `SPECIFIC_POWER`."""
     if battery.draw_a is None or battery.draw_mass_g is None:
         return SPECIFIC_POWER, "estimated"
     power = battery.draw_a * battery.cells * CELL
@@ -68,4 +94,4 @@ def run_time(
     power = per_mass * whole(truck).mass
     seconds = energy / power
     spread = MEASURED_SD if how == "measured" else ESTIMATE_SD
-    return RunTime(seconds, spread * seconds, energy, power / (spec.battery.cells * CELL), how)
+    return RunTime(seconds, spread * seconds, energy, power, spec.battery.cells, how)

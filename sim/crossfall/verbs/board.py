@@ -2,13 +2,21 @@
 
 from __future__ import annotations
 
-from math import degrees, isfinite, radians
+from math import degrees, radians
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument, warn
+from crossfall.verbs.common import (
+    Number,
+    console,
+    emit,
+    json_option,
+    load_and_warn,
+    truck_argument,
+    warn,
+)
 
 if TYPE_CHECKING:
     from crossfall.truck.build import Loaded
@@ -24,14 +32,14 @@ FOUR = (90.0, 270.0, 0.0, 180.0)
 @truck_argument
 @click.option(
     "--heading",
-    type=float,
+    type=Number(-360, 360),
     metavar="DEG",
     help="Which way it tipped: 0 climb, 90 left side down, 180 descent, 270 right side down.",
 )
 @click.option(
     "--angle",
     "angles",
-    type=click.FloatRange(0, 90, min_open=True, max_open=True),
+    type=Number(0, 90, open_ends=True),
     multiple=True,
     metavar="DEG",
     help="A measured angle; once for each repeat.",
@@ -75,8 +83,6 @@ def command(
     loaded = load_and_warn(truck)
     file = path or beside(loaded.path)
     if heading is not None:
-        if not isfinite(heading):
-            raise click.BadParameter(f"{heading} is no heading; a number of degrees, as 90")
         add_reading(
             file, loaded.truck.name, heading % 360, angles, locked=locked, rail=rail, slid=slid
         )

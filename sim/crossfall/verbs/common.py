@@ -17,6 +17,32 @@ if TYPE_CHECKING:
 F = TypeVar("F", bound=Callable[..., Any])
 
 
+class Number(click.FloatRange):
+    """A finite number from low to high, or between them with open ends.
+
+    refusal: what to say of any other, after the value itself.
+    """
+
+    def __init__(
+        self, low: float, high: float, refusal: str = "", *, open_ends: bool = False
+    ) -> None:
+        super().__init__(low, high, min_open=open_ends, max_open=open_ends)
+        words = f"between {low:g} and {high:g}" if open_ends else f"from {low:g} to {high:g}"
+        self.refusal = refusal or f"no number {words}"
+
+    def convert(
+        self, value: Any, param: click.Parameter | None, ctx: click.Context | None
+    ) -> float:
+        """The range alone would let NaN through."""
+        try:
+            number = float(super().convert(value, param, ctx))
+        except click.BadParameter:
+            number = math.nan
+        if not math.isfinite(number):
+            self.fail(f"{value} is {self.refusal}", param, ctx)
+        return number
+
+
 def json_option(function: F) -> F:
     """`--json`, passed on as `as_json`."""
     return click.option("--json", "as_json", is_flag=True, help="Print one JSON object.")(function)

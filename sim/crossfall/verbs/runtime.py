@@ -33,8 +33,10 @@ if TYPE_CHECKING:
 def command(truck: str, changes: Path | None, aim: Any, plots: Path | None, as_json: bool) -> None:
     """How long does the pack last, and what do more minutes cost in degrees?
 
-    The mean current counts as proportional to the truck's mass. Every combination of changes to
-    the pack is tried; those marked are on the front: nothing else gives more of both.
+    The power at the truck's work is kept from pack to pack, in proportion to the truck's mass, so
+    that more cells give it at less current; packs are compared by their energy at 3.7 V a cell.
+    Every combination of changes to the pack is tried; those marked are on the front: nothing else
+    gives more of both.
     """
     from crossfall.tuning.changes import Catalogue, beside
     from crossfall.tuning.packs import packs
@@ -60,6 +62,7 @@ def answer(
     loaded: Loaded, catalogue: Catalogue, found: tuple[Pack, ...], aim: Any
 ) -> dict[str, Any]:
     """The packs in tuner's units."""
+    from crossfall.tuning.battery import CELL, KEPT, NEGLECTED
     from crossfall.tuning.directions import DIRECTIONS
 
     now = next(p for p in found if not p.picks)
@@ -67,6 +70,13 @@ def answer(
         "truck": loaded.truck.name,
         "currency": catalogue.currency or loaded.spec.currency,
         "aim": aim,
+        "law": {
+            "kept": "power",
+            "words": KEPT,
+            "measured_on_cells": now.runs.cells if now.runs.how == "measured" else None,
+            "nominal_v_per_cell": CELL,
+            "neglected": list(NEGLECTED),
+        },
         "now": _runs(now.runs),
         "packs": [
             {
@@ -87,6 +97,9 @@ def _runs(runs: RunTime) -> dict[str, Any]:
         "run_time_min": runs.minutes,
         "run_time_sd_min": runs.sd / 60,
         "energy_wh": runs.energy / 3600,
+        "power_w": runs.power,
+        "cells": runs.cells,
+        "nominal_v": runs.voltage,
         "current_a": runs.current,
         "current_is": runs.how,
     }
@@ -100,32 +113,39 @@ def _show(loaded: Loaded, catalogue: Catalogue, found: tuple[Pack, ...], aim: An
     from rich.markup import escape
     from rich.table import Table
 
+    from crossfall.tuning.battery import CELL, KEPT, NEGLECTED
     from crossfall.tuning.directions import DIRECTIONS
 
     out = console()
     now = next(p for p in found if not p.picks).runs
-    how = "measured" if now.how == "measured" else "estimated from the mass, a guess"
+    how = "measured on this pack" if now.how == "measured" else "estimated from the mass, a guess"
     out.print(
         f"[bold]{escape(loaded.truck.name)}[/bold]: {now.minutes:.0f} ± {now.sd / 60:.0f} min, "
-        f"{now.energy / 3600:.1f} Wh usable at {now.current:.1f} A ({how})"
+        f"{now.energy / 3600:.1f} Wh usable at {now.power:.0f} W, {now.current:.1f} A from "
+        f"{now.cells} cells ({how})"
     )
     aimed = DIRECTIONS.index(aim)
     table = Table(title=f"Minutes against degrees, {aim}", box=None, title_justify="left")
     for name in ("", "pack"):
         table.add_column(name)
-    for name in ("min", "degrees", "±", catalogue.currency or "money"):
+    for name in ("min", "Wh", "cells", "A", "degrees", "±", catalogue.currency or "money"):
         table.add_column(name, justify="right")
     for p in found:
         table.add_row(
             "•" if p.on_front[aimed] else "",
             escape(_name(catalogue, p)),
             f"{p.runs.minutes:.1f}",
+            f"{p.runs.energy / 3600:.1f}",
+            f"{p.runs.cells}",
+            f"{p.runs.current:.1f}",
             f"{degrees(p.angle[aimed]):.2f}",
             f"{degrees(p.sd[aimed]):.2f}",
             f"{p.price:g}",
         )
     out.print(table)
     out.print("•: on the front, nothing else gives more of both.")
+    out.print(f"{KEPT[0].upper()}{KEPT[1:]}. Packs are compared by energy at {CELL:g} V a cell.")
+    out.print(f"Left out: {'; '.join(NEGLECTED)}.")
 
 
 def _draw(

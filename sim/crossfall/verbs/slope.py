@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
+from crossfall.verbs.common import Number, console, emit, json_option, load_and_warn, truck_argument
 
 if TYPE_CHECKING:
     from crossfall.study.slopes import Crossing, SlopeStudy
@@ -21,27 +21,36 @@ WHEELS = ("front left", "front right", "rear left", "rear right")
 PASSED = ("crossed", "climbs", "descends", "up")
 
 
-def number(low: float, high: float) -> Any:
-    return click.FloatRange(low, high)
+NO_STONE = "no height of a stone: 1 to 80 mm, and without one leave the option out"
 
 
 @click.command()
 @truck_argument
-@click.option("--slope", type=number(0, 85), metavar="DEG", help="One trial on this slope.")
-@click.option("--heading", type=float, metavar="DEG", help="As for tilt; 90 drives across.")
-@click.option("--speed", type=number(10, 3000), default=150, show_default=True, metavar="MM/S")
-@click.option("--stone", type=number(1, 80), metavar="MM", help="A stone under the uphill wheels.")
-@click.option("--rough", type=number(0.1, 30), metavar="MM", help="Rough ground, rms height.")
+@click.option("--slope", type=Number(0, 85), metavar="DEG", help="One trial on this slope.")
+@click.option(
+    "--heading", type=Number(-360, 360), metavar="DEG", help="As for tilt; 90 drives across."
+)
+@click.option("--speed", type=Number(10, 3000), default=150, show_default=True, metavar="MM/S")
+@click.option(
+    "--stone", type=Number(1, 80, NO_STONE), metavar="MM", help="A stone under the uphill wheels."
+)
+@click.option("--rough", type=Number(0.1, 30), metavar="MM", help="Rough ground, rms height.")
 @click.option(
     "--drive",
     "programme",
     type=click.Choice(["start", "stop", "throttle step", "brake step"]),
     help="Up or down the slope, with this programme; heading 0 if not given.",
 )
-@click.option("--ramp", type=number(1, 85), metavar="DEG", help="From the level onto a ramp.")
-@click.option("--oblique", type=number(-60, 60), default=0.0, metavar="DEG", help="Onto it askew.")
+@click.option("--ramp", type=Number(1, 85), metavar="DEG", help="From the level onto a ramp.")
+@click.option("--oblique", type=Number(-60, 60), default=0.0, metavar="DEG", help="Onto it askew.")
+@click.option(
+    "--rise",
+    type=Number(1, 5000),
+    metavar="MM",
+    help="How high the ramp goes; if not given, the whole truck has room on it.",
+)
 @click.option("--surface", metavar="NAME", help="Which [grip] of the file; its first if not given.")
-@click.option("--grip", type=number(0.01, 5), metavar="MU", help="One coefficient instead.")
+@click.option("--grip", type=Number(0.01, 5), metavar="MU", help="One coefficient instead.")
 @click.option(
     "--open",
     "opened",
@@ -50,11 +59,11 @@ def number(low: float, high: float) -> Any:
 )
 @click.option(
     "--shaft-ratio",
-    type=number(0.1, 200),
+    type=Number(0.1, 200),
     metavar="N",
     help="Shaft turns per wheel turn; all of the final drive if not given.",
 )
-@click.option("--within", type=number(0.05, 5), default=0.5, show_default=True, metavar="DEG")
+@click.option("--within", type=Number(0.05, 5), default=0.5, show_default=True, metavar="DEG")
 @click.option("--trials", type=click.IntRange(8, 500), default=40, show_default=True, metavar="N")
 @click.option("--seed", type=click.IntRange(0), default=0, metavar="N")
 @click.option(
@@ -84,7 +93,7 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
     if record is not None:
         trial.journey.record.save(record)
     if as_json:
-        emit("slope", {"truck": loaded.truck.name, **trial_answer(trial)})
+        emit("slope", {"truck": loaded.truck.name, **trial_answer(loaded.truck, trial)})
     else:
         show_trial(loaded.truck, trial)
     return 0 if trial.outcome in PASSED else 1
@@ -92,20 +101,20 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
 
 def check(asked: dict[str, Any], record: Path | None) -> None:
     """Options that contradict each other. Raises click.UsageError."""
-    heading = asked["heading"]
-    if heading is not None and not isfinite(heading):
-        raise click.UsageError(f"heading {heading} is no heading; a number of degrees, as 90")
     both = {
         "--stone and --rough": asked["stone"] and asked["rough"],
         "--ramp and --slope": asked["ramp"] and asked["slope"] is not None,
         "--ramp and --drive": asked["ramp"] and asked["programme"],
         "--ramp and --stone or --rough": asked["ramp"] and (asked["stone"] or asked["rough"]),
-        "--ramp and --heading": asked["ramp"] and heading is not None,
+        "--ramp and --heading": asked["ramp"] and asked["heading"] is not None,
         "--surface and --grip": asked["surface"] and asked["grip"],
     }
     for names, clash in both.items():
         if clash:
             raise click.UsageError(f"{names} do not go together")
+    for name in ("rise", "oblique"):
+        if asked[name] and not asked["ramp"]:
+            raise click.UsageError(f"--{name} needs --ramp: how steep is it?")
     if asked["programme"] and asked["slope"] is None:
         raise click.UsageError("--drive needs --slope: how steep is it?")
     if record is not None and asked["slope"] is None and asked["ramp"] is None:
@@ -159,7 +168,13 @@ def single(truck: Truck, asked: dict[str, Any]) -> SlopeTrial | RampTrial:
     if asked["ramp"]:
         angle, oblique = radians(asked["ramp"]), radians(asked["oblique"])
         return ramp_entry(
-            truck, angle, oblique=oblique, speed=asked["speed"] / 1000, drive=drive, grip=grip
+            truck,
+            angle,
+            oblique=oblique,
+            rise=asked["rise"] / 1000 if asked["rise"] else None,
+            speed=asked["speed"] / 1000,
+            drive=drive,
+            grip=grip,
         )
     wanted = crossing(truck, asked)
     ground, slope = drawn(wanted, 0)[0], radians(asked["slope"])
@@ -227,14 +242,18 @@ def grams(force: float) -> float:
     return 1000 * force / GRAVITY
 
 
-def trial_answer(trial: SlopeTrial | RampTrial) -> dict[str, Any]:
+def trial_answer(truck: Truck, trial: SlopeTrial | RampTrial) -> dict[str, Any]:
+    from crossfall.study.slopes import standing
     from crossfall.trials.ramp import POINTS, RampTrial
 
+    stands = standing(truck, trial)
     shared = {
         "outcome": trial.outcome,
         "grip": trial.grip,
+        "standing_tip_deg": degrees(stands.tip),
+        "reserve_deg": degrees(stands.reserve),
         "least_load_g": grams(trial.least_load),
-        "least_margin_deg": degrees(trial.least_margin),
+        "least_geometric_margin_deg": degrees(trial.least_margin),
         "travelled_mm": 1000 * trial.travelled,
         "cpu_s": trial.seconds,
         "engine": trial.engine,
@@ -244,7 +263,11 @@ def trial_answer(trial: SlopeTrial | RampTrial) -> dict[str, Any]:
             f"{name}_touched_at_mm": 1000 * at
             for name, at in zip(POINTS, trial.touched, strict=True)
         }
-        needed = {"needed_mm": 1000 * trial.needed}
+        needed = {
+            "needed_mm": 1000 * trial.needed,
+            "on_ramp_mm": 1000 * trial.on_ramp,
+            "climbed": trial.climbed,
+        }
         return {"trial": "ramp", "ground": ground_answer(trial.ramp), **shared, **needed, **touched}
     return {
         "trial": "slope",
@@ -287,14 +310,19 @@ def study_answer(study: SlopeStudy) -> dict[str, Any]:
 def show_trial(truck: Truck, trial: SlopeTrial | RampTrial) -> None:
     from rich.table import Table
 
+    from crossfall.study.slopes import standing
     from crossfall.trials.ramp import POINTS, RampTrial
 
+    stands = standing(truck, trial)
     table = Table(show_header=False, title=f"{truck.name}: {trial.outcome}", title_justify="left")
     table.add_column()
     table.add_column(justify="right")
     if isinstance(trial, RampTrial):
         table.add_row("ramp", f"{degrees(trial.ramp.angle):.1f}°")
+        table.add_row("rise", f"{1000 * trial.ramp.rise:.0f} mm")
         table.add_row("came", f"{1000 * trial.travelled:.0f} of {1000 * trial.needed:.0f} mm")
+        climbed = "climbed" if trial.climbed else "less than a wheelbase"
+        table.add_row("up it on all wheels", f"{1000 * trial.on_ramp:.0f} mm, {climbed}")
         for name, at in zip(POINTS, trial.touched, strict=True):
             table.add_row(f"{name} touched", f"at {1000 * at:.0f} mm" if isfinite(at) else "never")
         table.add_row("least load on a wheel", f"{grams(trial.least_load):.0f} g")
@@ -305,7 +333,8 @@ def show_trial(truck: Truck, trial: SlopeTrial | RampTrial) -> None:
         table.add_row("off its line", f"{1000 * trial.slid:.0f} mm")
         least = f"{grams(trial.least_load):.0f} g, {WHEELS[trial.least_wheel]}"
         table.add_row("least load on a wheel", least)
-    table.add_row("least margin to tipping", f"{degrees(trial.least_margin):.1f}°")
+    table.add_row("standing there it tips at", f"{degrees(stands.tip):.1f}°")
+    table.add_row("in reserve", f"{degrees(stands.reserve):.1f}°".replace("-", "−"))
     console().print(table)
 
 

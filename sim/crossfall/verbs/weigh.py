@@ -10,8 +10,11 @@ import click
 from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from rich.table import Table
 
+    from crossfall.statics.traction import Traction
     from crossfall.truck.model import Truck
     from crossfall.truck.weight import WeighIn
 
@@ -23,19 +26,25 @@ _WHEELS = ("front_left", "front_right", "rear_left", "rear_right")
 @click.option("--parts", default=10, show_default=True, metavar="N", help="How many parts to list.")
 @json_option
 def command(truck: str, parts: int, as_json: bool) -> None:
-    """Where is the weight: mass, CG, loads, clearance angles.
+    """Where is the weight: mass, CG, loads, clearance angles, and what drives it up a grade.
 
     ± is 95 %: 1.96 standard uncertainties, from all tolerances of parts, wheelbase, tracks and
     tyre radii, as the file gives them or by default (`crossfall check` lists those).
     """
+    from crossfall.statics.traction import traction
     from crossfall.truck.weight import weigh
 
     loaded = load_and_warn(truck)
     found = weigh(loaded.truck)
+    grades = [traction(loaded.truck, grip) for grip in loaded.truck.grips]
     if as_json:
-        emit("weigh", answer(loaded.truck, found, parts))
+        parted = answer(loaded.truck, found, parts)
+        emit("weigh", parted | {"traction": [traction_answer(t) for t in grades]})
     else:
         _show(loaded.truck, found, parts)
+        if grades:
+            console().print(_traction(grades))
+            console().print(_traction_words(loaded.truck, grades[0]))
 
 
 def answer(truck: Truck, w: WeighIn, parts: int) -> dict[str, Any]:
@@ -80,6 +89,24 @@ def answer(truck: Truck, w: WeighIn, parts: int) -> dict[str, Any]:
             }
             for i in w.influences[: max(parts, 0)]
         ],
+    }
+
+
+def traction_answer(t: Traction) -> dict[str, Any]:
+    """Degrees at the low, likely and high grip; keys say which wheels drive or brake."""
+    from crossfall.statics.traction import WHEELS
+
+    def by_wheels(grades: Any) -> dict[str, list[float]]:
+        return {w: [degrees(v) for v in row] for w, row in zip(WHEELS, grades, strict=True)}
+
+    return {
+        "surface": t.grip.surface,
+        "grip": [t.grip.low, t.grip.likely, t.grip.high],
+        "climbs_driven_deg": by_wheels(t.climbs),
+        "slides_nose_up_braked_deg": by_wheels(t.slides_up),
+        "slides_nose_down_braked_deg": by_wheels(t.slides_down),
+        "rigid_tip_nose_up_deg": degrees(t.tips_up),
+        "rigid_tip_nose_down_deg": degrees(t.tips_down),
     }
 
 
@@ -169,3 +196,38 @@ def _parts(w: WeighIn, parts: int) -> Table:
             f"{i.without * 1e3:+.1f}",
         )
     return table
+
+
+def _traction(grades: Sequence[Traction]) -> Table:
+    from rich.markup import escape
+    from rich.table import Table
+
+    table = Table(title="Where the grip gives out, degrees", title_justify="left", box=None)
+    table.add_column("")
+    for name in (
+        "front,\nnose up",
+        "rear,\nnose up",
+        "all",
+        "front,\nnose down",
+        "rear,\nnose down",
+    ):
+        table.add_column(name, justify="right")
+    for t in grades:
+        rows = (t.slides_up[0], t.slides_up[1], t.slides_up[2], t.slides_down[0], t.slides_down[1])
+        table.add_row(escape(t.grip.surface), *(_range(row) for row in rows))
+    return table
+
+
+def _range(ends: Sequence[float]) -> str:
+    low, likely, high = (degrees(v) for v in ends)
+    return f"{likely:.0f} ({low:.0f}–{high:.0f})"
+
+
+def _traction_words(truck: Truck, t: Traction) -> str:
+    own = "both axles" if all(truck.driven) else f"the {'front' if truck.driven[0] else 'rear'}"
+    return (
+        f"by the wheels that drive (this truck's: {own}) or brake, at likely (low–high) grip: nose "
+        "up the steepest climb and where it slides back, nose down where it slides on. With grip "
+        f"enough the rigid truck would go over at {degrees(t.tips_up):.0f}° nose up and "
+        f"{degrees(t.tips_down):.0f}° nose down."
+    )

@@ -247,3 +247,35 @@ def test_an_unknown_scenario_is_said(name: str) -> None:
     with pytest.raises(InputError) as caught:
         load_scenario(name)
     assert len(caught.value.problems) == 1
+
+
+DRIVEN = """\
+name = "driven"
+truck = "bramble"
+method = "critical slope"
+
+"""
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        (
+            "[fixed]\nstone_mm = -5",
+            "fixed.stone_mm: stone_mm is -5; it must be 0 to 100, 0 for none",
+        ),
+        ("[fixed]\nstone_mm = nan", "fixed.stone_mm: is nan; it must be an ordinary finite number"),
+        ("[fixed]\nstone_mm = [5]", "fixed.stone_mm: is an array of 1; it must be a number"),
+        ("[[axis]]\nkey='stone_mm'\nfirst=-5\nlast=5\nsteps=3", "stone_mm is -5; it must be"),
+        ("[[axis]]\nkey='stone_mm'\nvalues=[5, -5]", "axis[0].values[1]: stone_mm is -5"),
+        ("[fixed]\nstone_mm = 5\nrough_mm = 2", "and so is stone_mm; keep one of the two"),
+    ],
+)
+def test_a_stone_is_higher_than_nothing(tmp_path: Path, text: str, said: str) -> None:
+    (found,) = mistakes(tmp_path, DRIVEN + text)
+    assert said in found
+
+
+def test_no_stone_at_all_is_a_plane(tmp_path: Path) -> None:
+    text = DRIVEN + "[[axis]]\nkey='stone_mm'\nfirst=0\nlast=10\nsteps=3"
+    assert load_scenario(written(tmp_path, text)).points == 3

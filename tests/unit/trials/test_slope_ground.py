@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
 import numpy as np
 import pytest
@@ -55,13 +56,22 @@ def test_a_seed_is_a_ground() -> None:
     assert not np.allclose(same[0], other)
 
 
-def test_ground_that_is_none_is_refused() -> None:
-    truck = make_truck()
-    bad = (Stone(0.0), Rough(-0.001), Ramp(0.0, 0.1), Ramp(0.5, 0.1, oblique=2.0))
-    with Rig(truck, GroundSettings()) as rig:
-        for ground in bad:
-            with pytest.raises(ValueError, match=r"no|stone|rough"):
-                lay(ground, rig, truck, math.pi / 2, 0.5)
+@pytest.mark.parametrize(
+    "make",
+    [
+        lambda: Stone(0.0),
+        lambda: Stone(-0.02),
+        lambda: Stone(math.nan),
+        lambda: Stone(0.02, stray=-0.1),
+        lambda: Rough(-0.001),
+        lambda: Rough(math.nan),
+        lambda: Ramp(0.0, 0.1),
+        lambda: Ramp(0.5, 0.1, oblique=2.0),
+    ],
+)
+def test_ground_that_is_none_is_refused(make: Callable[[], object]) -> None:
+    with pytest.raises(ValueError, match=r"no (stone|rough ground|ramp)"):
+        make()
 
 
 def test_a_level_height_field_carries_a_truck_as_a_plane_does() -> None:

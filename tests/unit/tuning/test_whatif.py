@@ -17,7 +17,7 @@ from crossfall.truck.massprops import whole
 from crossfall.truck.model import TANGENTIAL_RATIO, Truck
 from crossfall.truck.problems import InputError
 from crossfall.tuning.apply import apply
-from crossfall.tuning.battery import CELL, run_time
+from crossfall.tuning.battery import CELL, RunTime, run_time
 from crossfall.tuning.changes import Catalogue, beside, read_changes
 from crossfall.tuning.corners import WORTH_SAYING, Corner, corners, truck_at, turns
 from crossfall.tuning.directions import DIRECTIONS, difference_sd, doubt
@@ -366,6 +366,31 @@ def test_run_time_falls_with_mass_and_capacity(bramble: Loaded) -> None:
     assert minutes({"battery.capacity_mah": 1650.0}) == pytest.approx(now / 2)
     assert minutes({"battery.cells": 2}) == pytest.approx(now * 2 / 3)  # the power stays
     assert minutes({"part.cab.mass_g": 500.0}) < now
+
+
+def test_the_power_is_kept_whatever_the_cells(bramble: Loaded) -> None:
+    """6.5 A of three cells were measured; the same energy in two lasts as long at 3/2 of it."""
+
+    def runs(values: dict[str, float | int]) -> RunTime:
+        spec = set_values(bramble.spec, values)
+        found = run_time(bramble.truck, spec, bramble.spec.battery)
+        assert found is not None
+        return found
+
+    three, two = runs({}), runs({"battery.cells": 2, "battery.capacity_mah": 4950.0})
+    mass = whole(bramble.truck).mass
+    assert three.power == pytest.approx(6.5 * 3 * CELL * mass / 3.3)
+    assert two.energy == pytest.approx(three.energy)
+    assert two.seconds == pytest.approx(three.seconds)
+    assert two.power == pytest.approx(three.power)
+    assert (three.cells, two.cells) == (3, 2)
+    assert two.current == pytest.approx(three.current * 3 / 2)
+    assert two.voltage * two.current == pytest.approx(two.power)
+
+
+def test_a_current_without_the_mass_it_was_measured_at_is_refused(bramble: Loaded) -> None:
+    with pytest.raises(InputError, match="what the truck weighed"):
+        set_values(bramble.spec, {"battery.draw_mass_g": None})
 
 
 def test_estimated_draw_says_so(bramble: Loaded) -> None:

@@ -5,12 +5,14 @@ from __future__ import annotations
 import json
 import subprocess
 import sys
+from math import atan, degrees
 from pathlib import Path
 
 import pytest
 from click.testing import CliRunner
 
 from crossfall.cli import crossfall
+from crossfall.statics.rigid import tip_angle
 from crossfall.truck.build import load_truck
 from crossfall.truck.massprops import whole
 from crossfall.truck.problems import InputError
@@ -55,6 +57,21 @@ def test_the_tables_hold_the_same_numbers():
     assert f"{height:.1f} ± {pm:.1f} mm" in run.output
     assert "± is 95 %" in run.output
     assert answer["parts"][0]["name"] in run.output
+
+
+def test_weigh_tells_what_drives_it_on_each_surface():
+    truck = load_truck("bramble").truck
+    found = ask("weigh", "bramble")["traction"]
+    assert [t["surface"] for t in found] == [g.surface for g in truck.grips]
+    rock = found[0]
+    both = rock["climbs_driven_deg"]["both"]
+    assert both == pytest.approx([degrees(atan(mu)) for mu in rock["grip"]])
+    up, down = rock["slides_nose_up_braked_deg"], rock["slides_nose_down_braked_deg"]
+    assert up["front"][1] < up["rear"][1] < both[1]  # the grade loads the rear
+    assert down["rear"][1] < down["front"][1] < both[1]
+    assert rock["rigid_tip_nose_up_deg"] == pytest.approx(degrees(tip_angle(truck, [0.0])[0]))
+    text = CliRunner().invoke(crossfall, ["weigh", "bramble"]).output
+    assert f"{up['rear'][1]:.0f} ({up['rear'][0]:.0f}–{up['rear'][2]:.0f})" in text
 
 
 def test_check_says_how_complete_a_file_is():

@@ -1,0 +1,54 @@
+"""What the wheels that drive or brake can do on a grade before they slip.
+
+The rigid truck with the load that a grade shifts (`slope`), straight up or down. Climbing steadily
+with some wheels driven and standing nose up with the same ones braked ask the same of them, so one
+number answers both.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from crossfall.statics.rigid import QUARTERS, tip_angle
+from crossfall.statics.slope import greatest_grade
+from crossfall.truck.model import Array, Grip, Truck
+
+WHEELS = ("front", "rear", "both")  # the axles that drive or brake, in order
+
+
+@dataclass(frozen=True)
+class Traction:
+    """One surface; (3, 3) rad, a row for each of WHEELS, at the low, likely and high grip.
+
+    climbs: the greatest grade with those wheels driven. slides_up, slides_down: where it slides
+    down, nose up or nose down, with those wheels braked and the others free. tips_up, tips_down:
+    rad, where the rigid truck would go over backwards and forwards, whatever the grip.
+    """
+
+    grip: Grip
+    climbs: Array
+    slides_up: Array
+    slides_down: Array
+    tips_up: float
+    tips_down: float
+
+
+def traction(truck: Truck, grip: Grip) -> Traction:
+    """Grades at which the grip of one surface gives out, by the wheels that drive or brake."""
+    up, down = (
+        np.array(
+            [
+                [greatest_grade(truck, mu, wheels, nose_up) for mu in _ends(grip)]
+                for wheels in WHEELS
+            ]
+        )
+        for nose_up in (True, False)
+    )
+    back, over = (float(v) for v in tip_angle(truck, QUARTERS[[0, 2]]))
+    return Traction(grip, up, up, down, back, over)
+
+
+def _ends(grip: Grip) -> tuple[float, float, float]:
+    return grip.low, grip.likely, grip.high
