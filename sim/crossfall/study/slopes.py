@@ -211,16 +211,14 @@ def standing_tip(truck: Truck, heading: float, grip: float | None = None) -> flo
     return tip
 
 
-def standing(
-    truck: Truck, trial: SlopeTrial | RampTrial, grip: float | None = None
-) -> Standing:
+def standing(truck: Truck, trial: SlopeTrial | RampTrial) -> Standing:
     """How much steeper the slope or ramp of a trial might be before the truck tips standing on it.
 
-    The ground is taken as a plane, without its stone or its waves. grip: see `standing_tip`.
+    The ground is taken as a plane with the trial's grip, without its stone or its waves.
     """
     if isinstance(trial, RampTrial):
         heading, slope = -trial.ramp.oblique % math.tau, trial.ramp.angle
     else:
         heading, slope = trial.heading, trial.slope
-    tip = standing_tip(truck, heading, grip)
+    tip = standing_tip(truck, heading, trial.grip)
     return Standing(tip, tip - slope)

@@ -367,5 +367,10 @@ def show_study(truck: Truck, study: SlopeStudy) -> None:
         if hand > 0
         else "Driving like this costs nothing against standing."
     )
+    out.print(
+        "Driven tyres squash but do not give along the ground here: a drive across may be up to a "
+        "degree too hopeful.",
+        style="dim",
+    )
     if not study.critical.settled:
         out.print("The interval is wider than asked for; allow more trials.")

@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from rich.table import Table
 
     from crossfall.answers.answer import Answers, TipAnswer
+    from crossfall.statics.traction import Traction
     from crossfall.truck.model import Truck
 
 FOUR = (0.0, 90.0, 180.0, 270.0)
@@ -73,6 +74,7 @@ def command(
     from crossfall.answers.answer import answer, weakest_heading
     from crossfall.answers.conditions import conditions
     from crossfall.answers.keys import report
+    from crossfall.statics.traction import traction
 
     loaded = load_and_warn(truck)
     given = choose(headings, all_round, both_sides, weakest)
@@ -89,9 +91,13 @@ def command(
         tried.record.save(record)
         written.append(record)
     if as_json:
-        emit("tilt", {**report(found), "files": [str(p) for p in written]})
+        from crossfall.verbs.weigh import traction_answer
+
+        drives = traction_answer(traction(loaded.truck, asked[0].grip))
+        emit("tilt", {**report(found), "traction": drives, "files": [str(p) for p in written]})
         return
     show(found)
+    show_drive(loaded.truck, traction(loaded.truck, asked[0].grip))
     for path in written:
         click.echo(f"wrote {path}")
 
@@ -187,6 +193,16 @@ def show(found: Answers) -> None:
     out.print()
     for a in found.answers:
         out.print(f"• {sentence_case(a.verdict)}.")
+
+
+def show_drive(truck: Truck, drives: Traction) -> None:
+    """What drives it up a grade, and what holds it there, on this surface."""
+    from crossfall.verbs.weigh import traction_table, traction_words
+
+    out = console()
+    out.print()
+    out.print(traction_table([drives]))
+    out.print(traction_words(truck, drives), style="dim")
 
 
 def sentence_case(text: str) -> str:

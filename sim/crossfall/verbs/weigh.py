@@ -43,8 +43,8 @@ def command(truck: str, parts: int, as_json: bool) -> None:
     else:
         _show(loaded.truck, found, parts)
         if grades:
-            console().print(_traction(grades))
-            console().print(_traction_words(loaded.truck, grades[0]))
+            console().print(traction_table(grades))
+            console().print(traction_words(loaded.truck, grades[0]))
 
 
 def answer(truck: Truck, w: WeighIn, parts: int) -> dict[str, Any]:
@@ -198,7 +198,7 @@ def _parts(w: WeighIn, parts: int) -> Table:
     return table
 
 
-def _traction(grades: Sequence[Traction]) -> Table:
+def traction_table(grades: Sequence[Traction]) -> Table:
     from rich.markup import escape
     from rich.table import Table
 
@@ -223,7 +223,7 @@ def _range(ends: Sequence[float]) -> str:
     return f"{likely:.0f} ({low:.0f}–{high:.0f})"
 
 
-def _traction_words(truck: Truck, t: Traction) -> str:
+def traction_words(truck: Truck, t: Traction) -> str:
     own = "both axles" if all(truck.driven) else f"the {'front' if truck.driven[0] else 'rear'}"
     return (
         f"by the wheels that drive (this truck's: {own}) or brake, at likely (low–high) grip: nose "
