@@ -189,10 +189,10 @@ import math, time
 from crossfall.trials.tilt import tilt_trial
 from crossfall.truck.build import load_truck
 truck = load_truck("bramble").truck
-tilt_trial(truck, math.pi / 2)
+tilt_trial(truck, math.pi / 2, grip=0.9)
 b = time.process_time()
 for _ in range(4):
-    tilt_trial(truck, math.pi / 2)
+    tilt_trial(truck, math.pi / 2, grip=0.9)
 print((time.process_time() - b) / 4)
 """
 

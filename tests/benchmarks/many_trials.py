@@ -20,9 +20,9 @@ ROOT = Path(__file__).resolve().parents[2]
 sys.path[:0] = [str(ROOT / "sim"), str(ROOT / "tests")]
 
 from crossfall.trials.table import Tilting, standing  # noqa: E402
-from crossfall.trials.tilt import QUICK, tilt_trial  # noqa: E402
+from crossfall.trials.tilt import tilt_trial  # noqa: E402
 from crossfall.trials.world import Settings  # noqa: E402
-from support import make_truck, with_suspension, with_tyres  # noqa: E402
+from support import make_truck, with_suspension  # noqa: E402
 
 
 def resident() -> float:
@@ -54,12 +54,11 @@ def main() -> None:
     parser.add_argument("--report", action="store_true")
     asked = parser.parse_args()
     truck = make_truck()
-    rigid = with_suspension(with_tyres(truck, stiffness=math.inf), locked=True)
-    near = {i: math.radians(42.9) for i in (0, 1)}
+    locked = with_suspension(truck, locked=True)
 
     def whole(i: int) -> None:
         heading = math.pi / 2 * (1 + 2 * (i % 2))
-        tilt_trial(rigid if i % 2 else truck, heading, near=near[i % 2], pace=QUICK)
+        tilt_trial(locked if i % 2 else truck, heading, grip=0.9, near=math.radians(39.0))
 
     def short(i: int) -> None:
         run = Tilting(table, math.pi / 2)

@@ -82,7 +82,7 @@ def test_softer_tyres_along_the_ground_tip_earlier(name, heading):
     for soft, hard in pairwise(trials):
         assert soft.tip_ci[1] < hard.tip
     # Not only the downhill pair's give: on a diagonal it lets tyres leave the table early.
-    assert trials[-1].tip - trials[0].tip > math.radians(4.0 if heading == 45.0 else 0.8)
+    assert trials[-1].tip - trials[0].tip > math.radians(3.0 if heading == 45.0 else 0.5)
 
 
 def test_wheels_give_against_the_slope_and_rims_hang_over_their_patches():
@@ -105,7 +105,9 @@ def test_a_truck_may_lose_its_balance_with_load_left():
     assert diagonal.load_left > 10 * LEFT
     assert LEFT > square.load_left > 0.0
     assert square.fit is not None
-    assert square.fit.low - math.radians(0.1) < square.tip < square.fit.high + math.radians(0.1)
+    assert square.fit.value == pytest.approx(square.tip, abs=math.radians(0.05))
+    if diagonal.fit is not None:  # as if the load had run out
+        assert diagonal.fit.value > diagonal.tip_ci[1]
 
 
 @pytest.mark.parametrize("name", VARIED)
@@ -121,16 +123,15 @@ def test_a_wheel_lifts_before_the_truck_tips(name):
 def test_a_jump_is_not_the_tip():
     """Springs that go slack before the wheels lift: the body snaps up and stands again."""
     truck = make_truck(chassis_cg=(-0.01, 0.0, 0.12), spring_rate=500.0, droop=0.03, damping=4.0)
-    truck = of_hard(30.0, truck)
-    unhurried, late = tilt_trials(truck, [0.0], grip=5.0), tilt_trials(
-        truck, [0.0], grip=5.0, near=[math.radians(47.5)]
-    )  # fmt: skip
-    for (trial,) in (unhurried, late):
-        lean = trial.record.chassis[:, 4]  # half the pitch
+    unhurried = tilt_trial(truck, 0.0, grip=5.0)
+    from_the_jump = tilt_trial(truck, 0.0, grip=5.0, near=math.radians(46.0))
+    for trial in (unhurried, from_the_jump):
         below = trial.record.theta < trial.tip - math.radians(3.0)
-        assert np.abs(np.diff(lean[below])).max() > math.radians(0.3)  # in 0.075 s
-        assert trial.tip > math.radians(55.0)
-    assert late[0].tip == pytest.approx(unhurried[0].tip, abs=math.radians(0.07))
+        theta, height = trial.record.theta[below], trial.record.chassis[below, 2]
+        further = np.interp(theta + math.radians(2.0), theta, height)
+        assert (further - height).max() > 0.007  # of 3 mm in the 45 degrees before
+        assert trial.outcome == "tips"
+    assert from_the_jump.tip == pytest.approx(unhurried.tip, abs=math.radians(0.07))
 
 
 def test_a_late_start_is_thrown_away():

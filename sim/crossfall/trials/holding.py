@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from crossfall.trials.pace import Pace
 from crossfall.trials.table import Fate, Moment, Tilting
 
+MOST_JUMPS = 4  # after which it begins afresh; one that jumps more often only rocks
 OTHER = 0.7  # of the strides, in the repeat
 
 
@@ -43,16 +44,22 @@ def bracket(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
 
 
 def _narrowed(run: Tilting, rest: Moment, stride: float, width: float, pace: Pace) -> Bracket:
-    """In strides from `rest`, and by halves to `width`."""
-    high = math.inf
+    """In strides from `rest`, and by halves to `width`.
+
+    Where it went from before a jump says nothing of where it goes from after it.
+    """
+    high, fresh = math.inf, 0
     goes: Fate = "rests"
     while high - rest.theta > 1.001 * width and rest.theta < pace.limit:
         test = min((rest.theta + high) / 2, rest.theta + stride)
+        jumps = len(run.jumped)
         fate, moment = _hold(run, rest, test, pace)
-        if moment is not None:
-            rest = moment
-        else:
+        if moment is None:
             high, goes = test, fate
+        else:
+            rest = moment
+            if len(run.jumped) > jumps and high - test > width and fresh < MOST_JUMPS:
+                high, goes, fresh = math.inf, "rests", fresh + 1
     return Bracket(rest, high, goes, run.fell)
 
 

@@ -37,7 +37,7 @@ from crossfall.truck.support import PAIRS
 Outcome = Literal["tips", "slides", "stands"]
 RUNS = 1.2  # times as fast as its table a truck leans on that is losing its balance
 SPAN = math.radians(1.5)  # below a tip, in which load is fitted
-NEAR = math.radians(1.0)  # below a tip, in which a snap is told
+NEAR = math.radians(2.0)  # below a tip, in which a snap is told
 LEFT = 0.001  # of the weight; a truck that tips as its load runs out has less at the last hold
 
 
@@ -53,8 +53,8 @@ class TiltTrial:
     interval; where there was more than LEFT of it, the truck lost its balance first, and the fit is
     none of the tip. ramp: what the moving table showed, late by its rate. lift: (4,) angle at which
     each uphill wheel left the table for good, as the moving table showed it but not above the tip,
-    nan for the wheels it tips over; first_lift: the least. snap: highest angle within a degree of
-    the tip at which it jumped and stood again, nan if none was seen. slide, slide_ci: angle at
+    nan for the wheels it tips over; first_lift: the least. snap: highest angle within two degrees
+    of the tip at which it jumped and stood again, nan if none was seen. slide, slide_ci: angle at
     which it began to slide and its interval, nan unless it slides before it tips. over: the wheels
     it tipped over. seconds: CPU time it took.
     """
@@ -242,16 +242,17 @@ def _balanced(stretch: Stretch, rate: float) -> float:
 
 
 def _approach(run: Tilting, tip: float, pair: tuple[int, int]) -> Approach:
-    """What to fit: the angles at which it rested close below its tip.
+    """What to fit: the angles at which it rested close below its tip, the pair on the table.
 
     Without those before the one wheel of the pair lifted, unless that was at the very end.
     """
-    rests = sorted(one for one in run.rests if one[0] > tip - SPAN)
-    both = [theta for theta, loads in rests if all(loads[w] > 0.0 for w in pair)]
+    seen = [(theta, [loads[w] for w in pair]) for theta, loads in run.rests]
+    seen = sorted(one for one in seen if one[0] > tip - SPAN and sum(one[1]) > 0.0)
+    both = [theta for theta, loads in seen if min(loads) > 0.0]
     if both and both[-1] < tip - SPAN / 3:
-        rests = [one for one in rests if one[0] > both[-1]]
-    loads = [sum(loads[w] for w in pair) / run.table.weight for _, loads in rests]
-    return Approach(frozen([theta for theta, _ in rests]), frozen(loads))
+        seen = [one for one in seen if one[0] > both[-1]]
+    loads = [sum(loads) / run.table.weight for _, loads in seen]
+    return Approach(frozen([theta for theta, _ in seen]), frozen(loads))
 
 
 def _ended(run: Tilting, trial: TiltTrial, rest: Moment, slow: Stretch) -> TiltTrial:

@@ -36,7 +36,7 @@ def test_the_statistical_interval_covers_as_often_as_it_says():
 
 
 def test_the_whole_interval_covers_at_least_as_often():
-    rng, hits, n = np.random.default_rng(8), 0, 300
+    rng, hits, n = np.random.default_rng(8), 0, 1000
     for _ in range(n):
         fit = fit_critical_angle(approach(rng, 0.0005, count=6))
         hits += fit.low < CRITICAL < fit.high
