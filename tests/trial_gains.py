@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import numpy as np
-
 from crossfall.trials.tilt import TiltTrial, tilt_trial
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.model import Grip
@@ -33,13 +31,11 @@ class Tried:
 
 
 def tried_gain(tried: Tried, o: Outcome, d: int) -> tuple[float, float]:
-    """rad, the gain of an outcome in direction d by trials, and the half-width of its interval.
-
-    nan where a trial did not tip.
-    """
+    """rad, the gain of an outcome in direction d by trials, and how far off it may be: the half
+    intervals of both trials together. nan where a trial did not tip."""
     rail = bool(o.slides[d] or o.slid[d])
     first = dict.fromkeys(o.on_top_of, 1)
     before = tried.trial(first, float(o.was_heading[d]), float(o.was[d]), rail)
     after = tried.trial(first | {o.change: o.many}, float(o.heading[d]), float(o.angle[d]), rail)
-    halves = [(t.tip_ci[1] - t.tip_ci[0]) / 2 for t in (before, after)]
-    return after.tip - before.tip, float(np.hypot(*halves))
+    most = sum(t.tip_ci[1] - t.tip_ci[0] for t in (before, after)) / 2
+    return after.tip - before.tip, most

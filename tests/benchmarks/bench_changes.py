@@ -48,9 +48,9 @@ def compare(loaded: Loaded, catalogue: Catalogue, found: Ranking, name: Directio
     told, seen = [], []
     for o in found.outcomes:
         told.append(np.degrees(o.gain[d]))
-        gain, half = tried_gain(tried, o, d)
+        gain, most = tried_gain(tried, o, d)
         seen.append(np.degrees(gain))
-        apart = f"{told[-1]:+.2f} {seen[-1]:+.2f} ±{np.degrees(half):.2f}"
+        apart = f"{told[-1]:+.2f} {seen[-1]:+.2f} ±{np.degrees(most):.2f}"
         print(f"{name:8s} {catalogue.changes[o.change].name:22s} {apart}", flush=True)
     summary(name, np.array(told), np.array(seen))
 

@@ -23,12 +23,12 @@ RIVAL = np.radians(1.5)  # a valley this little above the deepest is searched as
 RELATED = np.radians(3.0)  # the same, for trucks that are much like one whose valleys are known
 STEP = float(ROUND[1])
 ASIDE = np.radians(5.0)  # how far aside of a known valley a truck much like it is looked at
-AHEAD = np.array([0.4, 0.8, 1.2, 1.6, 2.0])  # such steps after one that has moved away
+AHEAD = np.array([0.5, 1.25, 2.0])  # such steps after one that has moved away
 SIDES = np.array([[-1.0], [0.0], [1.0]])
 GOES_ON = 0.6  # of how much a bracket's steeper side falls, how much more it may fall within
-ABOUT = np.array([-0.16, -0.05, 0.0, 0.05, 0.16])  # of a valley's width, where it is looked at next
+ABOUT = np.array([-0.1, 0.0, 0.1])  # of a valley's width, where it is looked at next
 NARROW = np.radians(0.7)  # a valley is searched until it is this wide: good to 0.01 deg of tip
-FLAT = np.radians(0.01)  # or this shallow
+FLAT = np.radians(0.02)  # or this shallow
 
 
 @dataclass(frozen=True)
@@ -190,8 +190,32 @@ def weakest(
     else:
         who, places, angles = _about(trucks, like.headings, mu, hold)
     places, angles = _narrowed(trucks, who, places, angles, mu, hold)
-    out = np.empty((2, len(trucks)))
-    for i in range(len(trucks)):
+    return _deepest(len(trucks), who, places, angles)
+
+
+def weakest_alike(
+    trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes"
+) -> tuple[Array, Array]:
+    """The same as `weakest` for trucks much like the first: only that one is looked at all round,
+    and the others about its valleys."""
+    mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (len(trucks),))
+    first, middle, angles = _coarse(trucks[:1], mu[:1], hold, RELATED)
+    places = middle + STEP * SIDES
+    if len(trucks) > 1:
+        lowest = _tries(places, angles)[len(ABOUT) // 2]
+        others, *found = _about(trucks[1:], lowest, mu[1:], hold)
+        first = np.append(first, others + 1)
+        places, angles = (
+            np.append(a, b, axis=1) for a, b in zip((places, angles), found, strict=True)
+        )
+    places, angles = _narrowed(trucks, first, places, angles, mu, hold)
+    return _deepest(len(trucks), first, places, angles)
+
+
+def _deepest(count: int, who: Ints, places: Array, angles: Array) -> tuple[Array, Array]:
+    """(B,) heading and angle of each truck's deepest valley."""
+    out = np.empty((2, count))
+    for i in range(count):
         mine = np.flatnonzero(who == i)
         k = mine[angles[1, mine].argmin()]
         out[:, i] = places[1, k] % (2 * np.pi), angles[1, k]
@@ -271,7 +295,7 @@ def _at(trucks: Sequence[Truck], who: Ints, psi: Array, mu: Array, hold: Hold) -
 
 
 def _tries(places: Array, angles: Array) -> Array:
-    """(5, V) headings to try in brackets (3, V): the lowest point of the parabola, and about it;
+    """(3, V) headings to try in brackets (3, V): the lowest point of the parabola, and about it;
     or further on, where the bracket's own end is lower than its middle."""
     a, b, c = places
     fa, fb, fc = angles
@@ -287,7 +311,7 @@ def _tries(places: Array, angles: Array) -> Array:
 
 
 def _bracket(places: Array, angles: Array) -> tuple[Array, Array]:
-    """The least of (8, V) angles and its neighbours on either side, (3, V) each."""
+    """The least of (6, V) angles and its neighbours on either side, (3, V) each."""
     order = np.argsort(places, axis=0)
     places, angles = (np.take_along_axis(v, order, axis=0) for v in (places, angles))
     least = np.clip(angles.argmin(axis=0), 1, len(places) - 2)

@@ -14,7 +14,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from crossfall.answers.conditions import Hold
-from crossfall.answers.tips import NEAR_SLIDE, tip_angles, tip_pairs, valleys, weakest
+from crossfall.answers.tips import NEAR_SLIDE, tip_angles, tip_pairs, weakest_alike
 from crossfall.statics import rigid
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
@@ -68,19 +68,10 @@ def angles(trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes") -> A
             made[1][:, d] = tips[rows, least]
             made[2][:, d] = found.slides[:, own][rows, least]
         else:
-            heading, least_of_all = _weakest(trucks, mu, hold)
+            heading, least_of_all = weakest_alike(trucks, mu, hold)
             made[0][:, d], made[1][:, d] = heading, least_of_all
             made[2][:, d] = (hold == "brakes") & (least_of_all > np.arctan(mu) - NEAR_SLIDE)
     return Angles(made[0], made[1], made[2].astype(bool))
-
-
-def _weakest(trucks: Sequence[Truck], mu: Array, hold: Hold) -> tuple[Array, Array]:
-    known = valleys(trucks[0], float(mu[0]), hold)
-    first = np.array(known.weakest)
-    if len(trucks) == 1:
-        return first[:1], first[1:]
-    heading, angle = weakest(trucks[1:], mu[1:], hold, like=known)
-    return np.append(first[0], heading), np.append(first[1], angle)
 
 
 def again(

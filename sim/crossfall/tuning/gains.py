@@ -14,7 +14,7 @@ from typing import Literal
 import numpy as np
 
 from crossfall.answers.conditions import Hold, choose_grip
-from crossfall.answers.tips import tip_angles, valleys
+from crossfall.answers.tips import tip_angles, weakest
 from crossfall.statics import rigid
 from crossfall.statics.compliant_gradient import TipGradient, tip_gradient
 from crossfall.truck.build import Loaded
@@ -104,7 +104,7 @@ def gradients(
         nothing = np.zeros(5, dtype=bool)
         slopes = Slopes(truck, headings, None, np.zeros(5))
         return Gradients(truck, method, grip, hold, headings, tips, nothing, slopes)
-    headings = np.append(rigid.QUARTERS, valleys(truck, grip.likely, hold).weakest[0])
+    headings = np.append(rigid.QUARTERS, weakest([truck], grip.likely, hold)[0])
     found = tip_angles(truck, headings, grip.likely, hold)
     railed = found.slides | (hold == "rail")
     slopes = _slopes(loaded, truck, headings, grip.likely, railed)
@@ -120,7 +120,7 @@ def gradients(
 
 
 def _slopes(loaded: Loaded, truck: Truck, headings: Array, grip: float, railed: Flags) -> Slopes:
-    exact = tip_gradient(truck, headings, grip, rail=railed)
+    exact = tip_gradient(truck, headings, grip, rail=railed.astype(np.float64))
     by_height = np.zeros(len(headings))
     high, low = (leaning(truck, loaded.spec, rise) for rise in (RISE, -RISE))
     if high is not truck:

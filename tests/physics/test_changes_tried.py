@@ -1,0 +1,56 @@
+"""What changes buy, tried out: virtual trials in the very conditions that what-if answers for."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from crossfall.truck.build import Loaded, load_truck
+from crossfall.tuning.changes import Catalogue, beside, read_changes
+from crossfall.tuning.directions import DIRECTIONS
+from crossfall.tuning.whatif import Ranking, what_if
+from trial_gains import Tried, tried_gain
+
+# Weight high and low, an anti-roll bar, springs, tyres, and a wheelbase.
+CHANGES = (
+    "clear roof",
+    "brass sleeves rear",
+    "front bar",
+    "firm springs",
+    "firm foams",
+    "long rear",
+)
+
+
+@pytest.fixture(scope="module")
+def bramble() -> Loaded:
+    return load_truck("bramble")
+
+
+@pytest.fixture(scope="module")
+def few(bramble: Loaded) -> Catalogue:
+    every = read_changes(beside(bramble.path))
+    return Catalogue(tuple(every[name] for name in CHANGES), every.currency, every.source)
+
+
+@pytest.fixture(scope="module")
+def ranking(bramble: Loaded, few: Catalogue) -> Ranking:
+    return what_if(bramble, few)
+
+
+@pytest.fixture(scope="module")
+def tried(bramble: Loaded, few: Catalogue, ranking: Ranking) -> Tried:
+    return Tried(bramble, few, ranking.grip)
+
+
+@pytest.mark.parametrize("name", ["side", "climb"])
+def test_gains_are_those_of_trials(ranking: Ranking, tried: Tried, name: str) -> None:
+    """Within both trials' own intervals; so no gain beyond them has the wrong sign, and changes
+    further apart than them come in the same order. A climb on rock ends in a slide: there both
+    stand against a rail."""
+    d = DIRECTIONS.index(name)  # type: ignore[arg-type]
+    assert ranking.now_slides[d] == (name == "climb")
+    for o in ranking.outcomes:
+        gain, most = tried_gain(tried, o, d)
+        assert np.isfinite(gain)
+        assert abs(gain - o.gain[d]) <= most, CHANGES[o.change]
