@@ -71,7 +71,7 @@ TURNS = (
     (TIPS, "up and down it slides", "all(around.answers[i].outcome == 'slides' for i in (0, 12))"),
     (TRACK, "track is nothing to a climb", "abs(np.ptp(np.degrees(block[0]))) < 1e-6"),
     (TRACK, "nor on springs", "np.ptp(np.degrees(middle[0])) < 0.1"),
-    (TRACK, "six degrees are lost", "5.5 < np.degrees(block - middle)[across, 5] < 6.5"),
+    (TRACK, "seven degrees are lost", "6.5 < np.degrees(block - middle)[across, 5] < 7.5"),
     (TRACK, "the block's frontier closes", "block[across, -1] > slide[across, -1]"),
     (TRACK, "the truck's does not", "high[across].max() < slide[across, -1]"),
     (TRACK, "the block slides on wet rock", "np.tan(block[across]).min() > 0.6"),
