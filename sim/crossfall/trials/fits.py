@@ -87,8 +87,8 @@ def fit_critical_angle(approach: Approach) -> Fit | None:
     The straight fit. The 95 % interval joins the statistical one with what straight and curved
     models, and all angles and the half with the least load, disagree by: what a model lacks is more
     than scatter. It supposes that the truck stands until the load is gone; one that loses its
-    balance with load left tips earlier. None where there is too little to fit or the load does not
-    fall.
+    balance with load left tips earlier. None where there is too little to fit, or no load that runs
+    out.
     """
     if len(approach.theta) < LEAST:
         return None
@@ -97,7 +97,10 @@ def fit_critical_angle(approach: Approach) -> Fit | None:
     if fit.coefficients[1] >= 0.0:
         return None
     nearest = Approach(approach.theta[half], approach.load[half])
-    others = fit_tangent(nearest), fit_tangent(approach, curved=True)
+    try:
+        others = fit_tangent(nearest), fit_tangent(approach, curved=True)
+    except RuntimeError:
+        return None
     spread = max(abs(fit.value - other.value) for other in others)
     doubt = math.hypot(fit.high - fit.value, spread)
     return replace(fit, low=fit.value - doubt, high=fit.value + doubt)

@@ -57,3 +57,11 @@ def test_too_little_or_rising_load_gives_nothing():
     assert fit_critical_angle(approach(rng, 0.0, count=3)) is None
     rising = approach(rng, 0.0)
     assert fit_critical_angle(Approach(rising.theta, rising.load[::-1])) is None
+
+
+def test_a_load_far_from_running_out_is_no_fit():
+    """A truck that went over with a tenth of its weight still on the pair: no curve converges."""
+    theta = [0.642335, 0.646698, 0.648443, 0.648880, 0.649207, 0.649425]
+    load = [0.1166836, 0.1138725, 0.1127770, 0.1125340, 0.1123473, 0.1122023]
+    fit = fit_critical_angle(Approach(np.array(theta), np.array(load)))
+    assert fit is None or fit.high - fit.low > math.radians(1.0)
