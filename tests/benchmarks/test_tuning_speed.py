@@ -58,7 +58,7 @@ def test_25_changes_in_all_directions(bramble: Loaded, catalogue: Catalogue) -> 
     some = Catalogue(catalogue.changes[:25], catalogue.currency, catalogue.source)
     assert len(some.changes) == 25
     seconds = cpu_seconds(lambda: what_if(bramble, some, "side"), 3)
-    assert seconds < 1.0 * slowness(), f"{seconds:.2f} s"
+    assert seconds < 4.0 * slowness(), f"{seconds:.2f} s"
 
 
 def test_40_changes_planned(bramble: Loaded, catalogue: Catalogue) -> None:

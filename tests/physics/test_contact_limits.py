@@ -47,6 +47,6 @@ def test_stiff_tyres_with_hardly_any_grip_pull_straight_uphill(name):
     truck = firm(name)
     found = tips_at([truck] * 8, np.arange(8), HEADINGS, grip).tip
     apart = np.degrees(found) - wanted
-    assert np.abs(apart[SQUARE]).max() < 0.06
+    assert np.abs(apart[SQUARE]).max() < 0.1
     if name in STRAIGHT:
         assert np.abs(apart).max() < 0.15
