@@ -14,7 +14,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from urllib.parse import urlsplit
 
-from playwright.sync_api import Browser, Page, sync_playwright
+from playwright.sync_api import Browser, Page, expect, sync_playwright
 
 from crossfall.truck.demos import demo_folder
 
@@ -31,6 +31,8 @@ FLAGS = [
 ]
 # Said by the software renderer when pixels are read back for a screenshot; no fault of the page.
 READ_BACK = "GPU stall due to ReadPixels"
+
+expect.set_options(timeout=20_000)  # ms; server and browser share two cores with other work
 
 
 @dataclass
