@@ -30,7 +30,7 @@ function chart(table: SweepTable): HTMLElement {
   const varies = numeric.filter((k) => new Set(table.columns[k]).size > 1);
   const keys = varies.filter((k) => k.includes(".") && !k.startsWith("slide"));
   const tips = numeric.filter((k) => /tip|compliant|rigid|critical|angle/.test(k) && k.endsWith("_deg"));
-  const pickers = { x: keys[0] ?? varies[0] ?? "", y: keys[1] ?? varies[1] ?? "", z: tips[0] ?? varies[varies.length - 1] ?? "" };
+  const pickers = { x: keys[0] ?? varies[0] ?? "", y: keys[1] ?? varies[1] ?? "", z: tips.find((k) => k === "tip_deg") ?? tips[0] ?? varies[varies.length - 1] ?? "" };
   const headings = [...new Set(table.columns["heading_deg"] ?? [])].filter((h): h is number => typeof h === "number");
   let heading: number | null = headings[0] ?? null;
   const picture = el("div", {});
