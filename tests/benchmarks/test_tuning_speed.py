@@ -16,7 +16,7 @@ import scipy.optimize  # noqa: F401 - imported before the clock starts
 from crossfall.truck.build import Loaded, load_truck
 from crossfall.tuning.changes import Catalogue, beside, read_changes
 from crossfall.tuning.linear import Bounds
-from crossfall.tuning.plan import Aim, plan
+from crossfall.tuning.plan import aim_at, plan
 from crossfall.tuning.whatif import what_if
 
 
@@ -53,17 +53,17 @@ def slowness() -> float:
     return max(1.0, cpu_seconds(small_sums, 3) / 0.087)
 
 
-def test_25_changes_in_all_directions(bramble: Loaded, catalogue: Catalogue) -> None:
-    """Eight headings, compliant, with uncertainties and side effects: under a second of CPU."""
-    some = Catalogue(catalogue.changes[:25], catalogue.currency, catalogue.source)
-    assert len(some.changes) == 25
-    seconds = cpu_seconds(lambda: what_if(bramble, some, "side"), 3)
-    assert seconds < 4.0 * slowness(), f"{seconds:.2f} s"
+def test_40_changes_in_all_directions(bramble: Loaded, catalogue: Catalogue) -> None:
+    """The one answer for side, climb, descent and weakest heading, the ends of grip and of the
+    tyres' give, uncertainties and side effects: 3 s of CPU with the machine to itself."""
+    assert len(catalogue.changes) == 40
+    seconds = cpu_seconds(lambda: what_if(bramble, catalogue, "side"), 2)
+    assert seconds < 4.5 * slowness(), f"{seconds:.2f} s"
 
 
 def test_40_changes_planned(bramble: Loaded, catalogue: Catalogue) -> None:
     """768 set-ups, the proven closed form, the rounds with springs, runners-up and the front."""
     assert len(catalogue.changes) == 40
-    aim = Aim("side", (np.pi / 2, 3 * np.pi / 2))
-    seconds = cpu_seconds(lambda: plan(bramble, catalogue, aim, Bounds(budget=150.0)), 3)
+    aim = aim_at("side")
+    seconds = cpu_seconds(lambda: plan(bramble, catalogue, aim, Bounds(budget=150.0)), 2)
     assert seconds < 5.0 * slowness(), f"{seconds:.2f} s"

@@ -167,7 +167,7 @@ class Valleys:
 def valleys(truck: Truck, grip: float, hold: Hold = "brakes") -> Valleys:
     """Where a truck much like this one may be weakest."""
     mu = np.array([grip])
-    who, middle, angles = _coarse([truck], mu, hold, RELATED)
+    who, middle, angles = _coarse(tip_angles([truck], ROUND, mu, hold).free, RELATED)
     places, angles = _narrowed([truck], who, middle + STEP * SIDES, angles, mu, hold, np.inf)
     return Valleys(places[1] % (2 * np.pi), angles[1])
 
@@ -185,7 +185,7 @@ def weakest(
     """
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (len(trucks),))
     if like is None:
-        who, middle, angles = _coarse(trucks, mu, hold, RIVAL)
+        who, middle, angles = _coarse(tip_angles(trucks, ROUND, mu, hold).free, RIVAL)
         places = middle + STEP * SIDES
     else:
         who, places, angles = _about(trucks, like.headings, mu, hold)
@@ -194,12 +194,12 @@ def weakest(
 
 
 def weakest_alike(
-    trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes"
+    trucks: Sequence[Truck], grip: ArrayLike, hold: Hold, first_round: Array
 ) -> tuple[Array, Array]:
     """The same as `weakest` for trucks much like the first: only that one is looked at all round,
-    and the others about its valleys."""
+    and the others about its valleys. first_round: its `free` tip angles on ROUND, rad."""
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (len(trucks),))
-    first, middle, angles = _coarse(trucks[:1], mu[:1], hold, RELATED)
+    first, middle, angles = _coarse(first_round[None], RELATED)
     places = middle + STEP * SIDES
     if len(trucks) > 1:
         lowest = _tries(places, angles)[len(ABOUT) // 2]
@@ -222,12 +222,10 @@ def _deepest(count: int, who: Ints, places: Array, angles: Array) -> tuple[Array
     return out[0], out[1]
 
 
-def _coarse(
-    trucks: Sequence[Truck], mu: Array, hold: Hold, margin: float
-) -> tuple[Ints, Array, Array]:
-    """Which truck, heading (V,) and (3, V) angles about it, of every valley on ROUND that may be
-    the deepest."""
-    found = _found(tip_angles(trucks, ROUND, mu, hold).free)
+def _coarse(all_round: Array, margin: float) -> tuple[Ints, Array, Array]:
+    """Which row, heading (V,) and (3, V) angles about it, of every valley of (B, ROUND) angles that
+    may be the deepest."""
+    found = _found(all_round)
     left, right = np.roll(found, 1, axis=1), np.roll(found, -1, axis=1)
     deep = (found <= left) & (found <= right)
     deep &= found <= found.min(axis=1, keepdims=True) + margin

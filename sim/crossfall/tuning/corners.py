@@ -13,9 +13,10 @@ from typing import Literal
 import numpy as np
 
 from crossfall.answers.conditions import Hold
+from crossfall.answers.tips import tip_pairs
 from crossfall.truck.model import Array, Grip, Truck, UncertainInput
 from crossfall.truck.uncertain import varied
-from crossfall.tuning.directions import DIRECTIONS, Angles, Direction, Flags, again
+from crossfall.tuning.directions import DIRECTIONS, Angles, Direction, Flags
 
 WORTH_SAYING = np.radians(0.05)  # what no tuner would notice needs no words
 ALONG = (".tyre.lateral", ".tyre.longitudinal")
@@ -77,19 +78,28 @@ def at_corners(
     where: Sequence[Corner],
     wanted: Sequence[Direction],
 ) -> Array:
-    """(c, n, 4) rad, the angles of all builds at every corner; nan in directions not wanted."""
+    """(c, n, 4) rad, the angles of all builds at every corner.
+
+    nan in directions not wanted, and with other grip where a build stands against a rail: grip
+    then moves nothing but the tyres uphill, and no gain of the demo changes by 0.005 deg.
+    """
     out = np.full((len(where), len(builds), len(DIRECTIONS)), np.nan)
-    which = [DIRECTIONS.index(name) for name in wanted]
-    many = [truck_at(corner, truck) for corner in where for truck, _ in builds]
-    grips = [grip_at(corner, grip) for corner in where for _, grip in builds]
-    if many:
-        often = (len(where), 1)
-        stacked = Angles(
-            np.tile(found.heading, often), np.tile(found.angle, often), np.tile(found.slides, often)
-        )
-        tips = again(many, stacked, grips, hold, which)
-        out[:, :, which] = tips.reshape(len(where), len(builds), len(which))
+    aimed = np.isin(DIRECTIONS, wanted)
+    railed = found.slides | (hold == "rail")
+    asked = np.array([aimed & ~(railed & _of_grip(c)) for c in where])
+    for rail in (False, True):
+        c, n, d = np.nonzero(asked & (railed == rail)) if len(where) else ((), (), ())
+        if len(c):
+            at = {(i, k): truck_at(where[i], builds[k][0]) for i, k in set(zip(c, n, strict=True))}
+            trucks = [at[i, k] for i, k in zip(c, n, strict=True)]
+            grips = [grip_at(where[i], builds[k][1]) for i, k in zip(c, n, strict=True)]
+            there = found.heading[n, d]
+            out[c, n, d] = tip_pairs(trucks, there, grips, "rail" if rail else "brakes").free
     return out
+
+
+def _of_grip(corner: Corner) -> bool:
+    return corner.kind in ("grip low", "grip high")
 
 
 def turns(gain: Array, there: Array) -> Flags:

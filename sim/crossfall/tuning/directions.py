@@ -14,7 +14,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from crossfall.answers.conditions import Hold
-from crossfall.answers.tips import NEAR_SLIDE, tip_angles, tip_pairs, weakest_alike
+from crossfall.answers.tips import NEAR_SLIDE, ROUND, tip_pairs, weakest_alike
 from crossfall.statics import rigid
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
@@ -52,46 +52,34 @@ def angles(trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes") -> A
     The builds are taken to be much like the first: the weakest heading of each is looked for near
     the first one's valleys.
     """
-    mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (len(trucks),))
+    count = len(trucks)
+    mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (count,))
     fixed = [h for name in DIRECTIONS for h in AIMS[name]]
-    found = tip_angles(trucks, fixed, mu, hold)
-    made = [np.empty((len(trucks), 4)), np.empty((len(trucks), 4)), np.zeros((len(trucks), 4))]
+    found = tip_pairs(
+        [t for t in trucks for _ in fixed] + [trucks[0]] * len(ROUND),
+        np.append(np.tile(fixed, count), ROUND),
+        np.append(np.repeat(mu, len(fixed)), np.full(len(ROUND), mu[0])),
+        hold,
+    )
+    ends = slice(0, count * len(fixed))
+    free, slides = (v[ends].reshape(count, -1) for v in (found.free, found.slides))
+    made = [np.empty((count, 4)), np.empty((count, 4)), np.zeros((count, 4))]
     at = 0
     for d, name in enumerate(DIRECTIONS):
         own = slice(at, at + len(AIMS[name]))
         at = own.stop
         if AIMS[name]:
-            tips = found.free[:, own]
+            tips = free[:, own]
             least = np.where(np.isnan(tips), np.inf, tips).argmin(axis=1)
-            rows = np.arange(len(trucks))
+            rows = np.arange(count)
             made[0][:, d] = np.array(AIMS[name])[least]
             made[1][:, d] = tips[rows, least]
-            made[2][:, d] = found.slides[:, own][rows, least]
+            made[2][:, d] = slides[:, own][rows, least]
         else:
-            heading, least_of_all = weakest_alike(trucks, mu, hold)
+            heading, least_of_all = weakest_alike(trucks, mu, hold, found.free[ends.stop :])
             made[0][:, d], made[1][:, d] = heading, least_of_all
             made[2][:, d] = (hold == "brakes") & (least_of_all > np.arctan(mu) - NEAR_SLIDE)
     return Angles(made[0], made[1], made[2].astype(bool))
-
-
-def again(
-    trucks: Sequence[Truck], found: Angles, grip: ArrayLike, hold: Hold, wanted: Sequence[int]
-) -> Array:
-    """(n, len(wanted)) rad: the same directions, on the headings that decided, of builds a little
-    different or with another grip. Against a rail where the angle found was."""
-    headings, slides = found.heading[:, wanted], found.slides[:, wanted]
-    mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (len(trucks),))
-    who, which = np.indices(headings.shape).astype(np.int64)[:]
-    out = np.empty(headings.shape)
-    railed = slides | (hold == "rail")
-    for rail in (False, True):
-        rows, columns = who[railed == rail], which[railed == rail]
-        if len(rows):
-            asked = [trucks[i] for i in rows]
-            there = headings[rows, columns]
-            tips = tip_pairs(asked, there, mu[rows], "rail" if rail else "brakes")
-            out[rows, columns] = tips.free
-    return out
 
 
 def doubt(truck: Truck, heading: float, fresh: frozenset[str] = frozenset()) -> Doubt:

@@ -136,6 +136,23 @@ def test_gains_at_the_corners_are_those_of_the_trucks_there(
         found = tip_pairs([with_ratio(t, ratio) for t in pair], heading, grip).free
         assert row[SIDE] == pytest.approx(found[1] - found[0], abs=1e-9)
     assert np.isnan(outcome.corners[:, WORST]).all()  # asked only where it is the aim
+    assert np.isnan(outcome.corners[:2, CLIMB]).all()  # against a rail, grip is no matter
+    railed = tip_pairs([with_ratio(t, TANGENTIAL_RATIO[0]) for t in pair], [0.0, 0.0], 0.9, "rail")
+    assert outcome.corners[2, CLIMB] == pytest.approx(railed.free[1] - railed.free[0], abs=1e-9)
+
+
+def test_against_a_rail_grip_moves_no_gain(bramble: Loaded, catalogue: Catalogue) -> None:
+    """So that the ends of grip need not be asked there: within 0.01 deg."""
+    for name in ("clear roof", "front strips", "firm springs"):
+        i = catalogue.position(name)
+        truck = build(
+            apply(bramble.spec, catalogue, {i: catalogue.changes[i].most}), bramble.folder
+        )
+        pair = [bramble.truck, truck[0]]
+        gains = [
+            np.diff(tip_angles(pair, [0.0, pi], mu, "rail").free, axis=0) for mu in (0.75, 1.05)
+        ]
+        np.testing.assert_allclose(gains[0], gains[1], atol=radians(0.01))
 
 
 def with_ratio(truck: Truck, ratio: float) -> Truck:
