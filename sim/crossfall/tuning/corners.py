@@ -87,12 +87,13 @@ def at_corners(
     aimed = np.isin(DIRECTIONS, wanted)
     railed = found.slides | (hold == "rail")
     asked = np.array([aimed & ~(railed & _of_grip(c)) for c in where])
+    varied_trucks = [[truck_at(c, truck) for truck, _ in builds] for c in where]
     for rail in (False, True):
-        c, n, d = np.nonzero(asked & (railed == rail)) if len(where) else ((), (), ())
-        if len(c):
-            at = {(i, k): truck_at(where[i], builds[k][0]) for i, k in set(zip(c, n, strict=True))}
-            trucks = [at[i, k] for i, k in zip(c, n, strict=True)]
-            grips = [grip_at(where[i], builds[k][1]) for i, k in zip(c, n, strict=True)]
+        places = np.argwhere(asked.reshape(-1, *railed.shape) & (railed == rail))
+        if len(places):
+            c, n, d = np.transpose(places)
+            trucks = [varied_trucks[i][k] for i, k, _ in places.tolist()]
+            grips = [grip_at(where[i], builds[k][1]) for i, k, _ in places.tolist()]
             there = found.heading[n, d]
             out[c, n, d] = tip_pairs(trucks, there, grips, "rail" if rail else "brakes").free
     return out
