@@ -86,10 +86,10 @@ def at_corners(
     out = np.full((len(where), len(builds), len(DIRECTIONS)), np.nan)
     aimed = np.isin(DIRECTIONS, wanted)
     railed = found.slides | (hold == "rail")
-    asked = np.array([aimed & ~(railed & _of_grip(c)) for c in where])
+    asked = np.array([aimed & ~(railed & _of_grip(c)) for c in where], dtype=np.bool_)
     varied_trucks = [[truck_at(c, truck) for truck, _ in builds] for c in where]
     for rail in (False, True):
-        places = np.argwhere(asked.reshape(-1, *railed.shape) & (railed == rail))
+        places = np.argwhere(asked.reshape(len(where), *railed.shape) & (railed == rail))
         if len(places):
             c, n, d = np.transpose(places)
             trucks = [varied_trucks[i][k] for i, k, _ in places.tolist()]

@@ -168,13 +168,21 @@ def with_ratio(truck: Truck, ratio: float) -> Truck:
     return replace(truck, front=front, rear=rear)
 
 
-def test_measured_tyres_and_exact_grip_leave_nothing_to_turn(bramble: Loaded) -> None:
+def test_measured_tyres_and_exact_grip_leave_nothing_to_turn(
+    bramble: Loaded, catalogue: Catalogue
+) -> None:
     keys = [f"both.tyre.{kind}_n_per_mm" for kind in ("lateral", "longitudinal")]
     spec = set_values(bramble.spec, dict.fromkeys(keys, 3.0))
     measured, grip = build(spec, bramble.folder)[0], bramble.truck.grips[0]
     assert [c.kind for c in corners(grip, measured)] == ["grip low", "grip high"]
     exact = replace(grip, low=grip.likely, high=grip.likely)
     assert corners(exact, measured) == ()
+    certain = replace(bramble, spec=spec, truck=replace(measured, grips=(exact,)))
+    (outcome,) = what_if(
+        certain, Catalogue((catalogue["tray lower"],), "", catalogue.source)
+    ).outcomes
+    assert outcome.corners.shape == (0, 4)
+    assert not outcome.turns.any()
     half = build(set_values(bramble.spec, {"front.tyre.lateral_n_per_mm": 3.0}), bramble.folder)[0]
     (soft, _) = corners(exact, half)
     tyre = truck_at(soft, half).front.tyre
