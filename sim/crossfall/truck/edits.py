@@ -159,8 +159,9 @@ def _put(here: Any, path: Path, value: Any, file: str, key: str = "") -> Any:
         position = int(step)
         return (*here[:position], new, *here[position + 1 :])
     if isinstance(here, dict):
-        others = {k: v for k, v in here.items() if k != step}
-        return others if new is None else {**others, str(step): new}
+        if new is None:
+            return {k: v for k, v in here.items() if k != step}
+        return {**here, str(step): new}  # in its old place: the first surface counts as the usual
     if isinstance(here, TruckSpec) and _inside_a_model(child, rest):
         # Checked below, and a truck adds no rules of its own: a hundred parts are not asked again.
         return here.model_copy(update={str(step): new})

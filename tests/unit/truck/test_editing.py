@@ -271,3 +271,13 @@ def test_writing_is_all_or_nothing(tmp_path: Path, monkeypatch):
     assert [p.name for p in tmp_path.iterdir()] == ["a.toml"]
     write_atomically(path, "vier\n")
     assert path.stat().st_mode & 0o777 == 0o640
+
+
+def test_a_surface_keeps_its_place_when_its_grip_changes():
+    """The first surface is the one that is meant where none is named."""
+    loaded = load_truck("bramble")
+    first = next(iter(loaded.spec.grip))
+    changed = edits.set_value(loaded.spec, f"grip.{first}.low", 0.5)
+    assert list(changed.grip) == list(loaded.spec.grip)
+    assert changed.grip[first].low == 0.5
+    assert build(changed, loaded.folder)[0].grips[0].surface == loaded.truck.grips[0].surface
