@@ -43,10 +43,13 @@ class MapPanel:
 
 
 @styled
-def draw_maps(name: str, x_name: str, y_name: str, panels: Sequence[MapPanel]) -> Figure:
+def draw_maps(
+    name: str, x_name: str, y_name: str, panels: Sequence[MapPanel], how: str = ""
+) -> Figure:
     """Small multiples on one scale of colour; light is steep, and dots are where it slides first.
 
-    The heavy line is the frontier between tipping first and sliding first.
+    The heavy line is the frontier between tipping first and sliding first. how: what was asked and
+    by which method, in words.
     """
     columns = min(len(panels), 3 if len(panels) > 4 else 2)
     rows = -(-len(panels) // columns)
@@ -65,7 +68,8 @@ def draw_maps(name: str, x_name: str, y_name: str, panels: Sequence[MapPanel]) -
         axes.set_xlabel(x_name if lowest else "")
         axes.set_ylabel(y_name if column == 0 else "")
     _bar(made, levels, any(p.slide is not None for p in panels))
-    title(made, name, "table angle at which it tips, degrees; light is steep")
+    under = "table angle at which it tips, degrees; light is steep"
+    title(made, name, f"{how}: {under}" if how else under)
     return made
 
 

@@ -1,11 +1,12 @@
 """How sure are we: every tolerance and the grip carried through to the answer, with intervals.
 
 Whole trucks are drawn, every uncertain number off within its tolerance (`draws`), on grip that is
-triangular between low and high, and each is answered like any other truck. The answers are the tip
-angle (where a draw slides first, what it does against a rail), and the angle at which the truck
-goes, by tipping or by sliding, whichever comes first. Which input matters most is said by
-variance-based (Sobol') indices, by groups of inputs: Saltelli et al., Computer Physics
-Communications 181 (2010) 259-270.
+triangular between low and high, and each is answered like any other truck. The answers are the
+tip angle, of those draws that tip (where the truck as it is slides first, of all against a rail: as
+`answers.ranges`, which gives the same ranges from far fewer), and the angle at which it goes, by
+tipping or by sliding, whichever comes first. Which input matters most is said by variance-based
+(Sobol') indices, by groups of inputs: Saltelli et al., Computer Physics Communications 181 (2010)
+259-270.
 """
 
 from __future__ import annotations
@@ -19,6 +20,7 @@ from numpy.typing import NDArray
 
 from crossfall.answers.conditions import Conditions
 from crossfall.answers.ranges import moved
+from crossfall.answers.tips import tip_angles, tip_pairs
 from crossfall.statics import rigid
 from crossfall.statics.sliding import triangular_quantile
 from crossfall.study.draws import Indices, Inputs, build_at, inputs_of
@@ -91,7 +93,8 @@ class HeadingSpread:
 
 @dataclass(frozen=True)
 class Answered:
-    """n trucks on H headings: (H, n) tip and goes, rad, and whether that is a slide."""
+    """n trucks on H headings: (H, n) tip, against a rail where it slides first, and goes, rad, and
+    whether that is a slide."""
 
     tip: Array
     goes: Array
@@ -134,7 +137,8 @@ def spread(
         mixed[:, columns] = b[:, columns]
         sets.append(mixed)
     centre = answered([truck], np.array([grip.likely]), asked, method)
-    found = sampled(inputs, np.concatenate(sets), asked, method, progress)
+    railed = centre.slides[:, 0]
+    found = sampled(inputs, np.concatenate(sets), asked, method, railed, progress)
     lost = np.isnan(found.tip[:, : 2 * samples]).sum(axis=1)
     found = _filled(found)
     by_set = found.both.reshape(2 * len(asked), len(sets), samples).swapaxes(0, 1)
@@ -143,14 +147,15 @@ def spread(
     drawn = found.part(slice(0, 2 * samples))
     out = []
     for i, one in enumerate(asked):
-        hits = int(np.sum(~drawn.slides[i]))
+        tips = ~drawn.slides[i]
+        hits = int(tips.sum())
         out.append(
             HeadingSpread(
                 one,
                 float(centre.tip[i, 0]),
                 float(centre.goes[i, 0]),
-                bool(centre.slides[i, 0]),
-                describe(drawn.tip[i]),
+                bool(railed[i]),
+                describe(drawn.tip[i][tips | railed[i] | (hits < 2)]),
                 describe(drawn.goes[i]),
                 hits / (2 * samples),
                 wilson(hits, 2 * samples),
@@ -167,10 +172,14 @@ def sampled(
     inputs: Inputs,
     unit: Array,
     asked: Sequence[Conditions],
-    method: Method = "compliant",
+    method: Method,
+    railed: NDArray[np.bool_],
     progress: Progress = lambda done, of: None,
 ) -> Answered:
-    """Answers of trucks drawn at unit samples (n, columns + 1), the last of grip."""
+    """Answers of trucks drawn at unit samples (n, columns + 1), the last of grip.
+
+    railed: (H,) headings on which tip is against a rail for every truck.
+    """
     mu = triangular_quantile(unit[:, -1], asked[0].grip)
     stack = max(1, STACK // len(asked))
     parts = []
@@ -178,7 +187,7 @@ def sampled(
         progress(begin * len(asked), len(unit) * len(asked))
         some = slice(begin, begin + stack)
         trucks = [build_at(inputs, row) for row in unit[some, :-1]]
-        parts.append(answered(trucks, mu[some], asked, method))
+        parts.append(answered(trucks, mu[some], asked, method, railed))
     progress(len(unit) * len(asked), len(unit) * len(asked))
     return Answered(
         np.concatenate([p.tip for p in parts], axis=1),
@@ -188,15 +197,23 @@ def sampled(
 
 
 def answered(
-    trucks: Sequence[Truck], mu: Array, asked: Sequence[Conditions], method: Method
+    trucks: Sequence[Truck],
+    mu: Array,
+    asked: Sequence[Conditions],
+    method: Method,
+    railed: NDArray[np.bool_] | None = None,
 ) -> Answered:
-    """n trucks with grips (n,) on every heading asked, each answered as it is."""
+    """n trucks with grips (n,) on every heading asked, each answered as it is; see `sampled`."""
     psi = np.array([c.heading for c in asked])
     if method == "compliant":
-        from crossfall.answers.tips import tip_angles
-
         found = tip_angles(trucks, psi, mu, asked[0].hold)
-        return Answered(found.free.T, found.goes.T, found.slides.T)
+        tip = found.free.copy()
+        if railed is not None and not asked[0].rail:
+            who, which = np.nonzero(~found.slides & railed)
+            if len(who):
+                again = tip_pairs([trucks[int(i)] for i in who], psi[which], mu[who], "rail")
+                tip[who, which] = again.tip
+        return Answered(tip.T, found.goes.T, found.slides.T)
     tip = np.array([rigid.tip_angle(truck, psi) for truck in trucks]).T
     slide = np.full_like(tip, np.inf) if asked[0].rail else np.arctan(mu) + 0.0 * tip
     return Answered(tip, np.minimum(tip, slide), slide < tip)

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from crossfall.study.closedform import closed_form_table
 from crossfall.study.export import export, export_columns
+from crossfall.study.methods import STACK
 from crossfall.study.pool import Limits
 from crossfall.study.runner import Progress, run
 from crossfall.study.scenario import Scenario
@@ -75,9 +76,11 @@ def batch_of(scenario: Scenario) -> Batch:
         "fixed": dict(spec.fixed),
         "surface": spec.surface,
         "hold": spec.hold,
+        "ranges": spec.ranges,
         "tolerances": spec.tolerances,
-        "headings_deg": [] if scenario.heading_varies else list(scenario.headings),
     }
+    headings = 1 if scenario.heading_varies else len(scenario.headings)
+    stack = STACK if spec.method == "compliant" else 1
     return make_batch(
         spec.name,
         METHODS[spec.method],
@@ -87,7 +90,7 @@ def batch_of(scenario: Scenario) -> Batch:
         spec=str(common["truck"]),
         versions=versions_of(spec.method),
         local={"folder": str(loaded.folder)},
-        together=1 if scenario.heading_varies else len(scenario.headings),
+        together=headings * max(1, stack // headings),
     )
 
 

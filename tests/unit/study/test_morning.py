@@ -10,7 +10,8 @@ import pytest
 
 from crossfall.show.morning import draw_map, gridded, page, plain_name
 from crossfall.study.morning import Morning, failures, heading_lines, input_names, surprises
-from crossfall.study.scenario import MapSpec, load_scenario
+from crossfall.study.scenario import load_scenario
+from crossfall.study.scenario_file import MapSpec
 from crossfall.study.sweep import sweep
 from crossfall.truck.problems import InputError
 
@@ -42,8 +43,10 @@ def trials() -> Columns:
         "mass_g": np.full(n, 2000.0),
         "tip_deg": tip + apart,
         "compliant_deg": tip,
-        "tip_low_deg": tip + apart - 0.05,
-        "tip_high_deg": tip + apart + 0.05,
+        "trial_outcome": np.where(tip < 47.5, "tips", "slides").astype(object),
+        "trial_deg": tip + apart,
+        "trial_ci_low_deg": tip + apart - 0.05,
+        "trial_ci_high_deg": tip + apart + 0.05,
         "trial_less_compliant_deg": apart,
         "slide_deg": np.full(n, 47.5),
         "cause": cause,
