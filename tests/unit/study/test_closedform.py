@@ -82,7 +82,7 @@ def test_the_table_is_in_the_order_of_the_trials_with_their_columns(tmp_path: Pa
         assert table["slide_deg"][i] == pytest.approx(slide)
         assert table["goes_at_deg"][i] == pytest.approx(min(tip, slide), rel=1e-8)
         assert table["first"][i] == first
-        assert table["on_slope"][i] == ("stands" if 35 < min(tip, slide) else first)
+        assert table["on_slope"][i] == ("stands" if min(tip, slide) > 35 else first)
 
 
 def test_against_a_rail_nothing_slides(tmp_path: Path) -> None:

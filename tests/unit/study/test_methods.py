@@ -48,7 +48,7 @@ def rows_of(one: Scenario, method: Any = compliant) -> list[dict[str, Any]]:
 
 
 def test_a_row_is_the_one_answer_under_its_keys(tmp_path: Path) -> None:
-    one = scenario(tmp_path, '[fixed]\nslope_deg = 35\n', 'surface = "wet rock"\n')
+    one = scenario(tmp_path, "[fixed]\nslope_deg = 35\n", 'surface = "wet rock"\n')
     rows = iter(rows_of(one))
     for track in (160.0, 180.0):
         edits = {"both.track_mm": track}
@@ -64,7 +64,7 @@ def test_a_row_is_the_one_answer_under_its_keys(tmp_path: Path) -> None:
             assert row["slide_deg"] == pytest.approx(said["slide_deg"]["likely"])
             assert row["first"] == ("slides" if found.slides_first else "tips")
             assert row["tip_deg"] == pytest.approx(np.degrees(found.tip), abs=1e-9)
-            gone = 35.0 >= row["goes_at_deg"]
+            gone = row["goes_at_deg"] <= 35.0
             assert row["on_slope"] == (row["first"] if gone else "stands")
 
 
