@@ -85,7 +85,7 @@ def how_asked(scenario: Scenario) -> str:
         words.append(f"grip {spec.fixed['grip']:g}")
     elif all(a.key != "grip" for a in spec.axis):
         grip = choose_grip(truck, spec.surface)
-        words.append(f"{grip.surface}, grip {grip.likely:g}")
+        words = [f"{truck.name} on {grip.surface}", f"grip {grip.likely:g}"]
     words.append(METHODS[spec.method])
     return ", ".join(words) + (" against a rail" if spec.hold == "rail" else "")
 

@@ -71,7 +71,8 @@ def batch_of(scenario: Scenario) -> Batch:
     spec, loaded = scenario.spec, scenario.loaded
     common = {
         "method": spec.method,
-        "spec": canonical(loaded.spec.model_dump(mode="json", exclude_unset=True)),
+        # Not sorted: a scenario that names no surface is on the first one of the file.
+        "spec": json.dumps(loaded.spec.model_dump(mode="json", exclude_unset=True)),
         "truck": truck_digest(loaded.truck),
         "fixed": dict(spec.fixed),
         "surface": spec.surface,

@@ -135,3 +135,9 @@ def test_a_trial_has_the_statics_of_its_conditions_beside_it(tmp_path: Path) -> 
     apart = row["trial_deg"] - row["compliant_deg"]
     assert row["trial_less_compliant_deg"] == apart
     assert abs(apart) < 0.3
+
+
+def test_where_no_surface_is_named_it_is_the_first_of_the_file(tmp_path: Path) -> None:
+    one = scenario(tmp_path)
+    first = one.loaded.truck.grips[0]
+    assert {r["grip"] for r in rows_of(one)} == {first.likely}
