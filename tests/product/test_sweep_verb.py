@@ -171,6 +171,9 @@ def test_an_interrupted_sweep_leaves_with_three_and_goes_on(tmp_path: Path) -> N
     rest = json.loads(crossfall("sweep", "s.toml", "--json", folder=tmp_path).stdout)
     assert rest["complete"] is True
     assert part["done"] <= rest["known_before"] < 1200
+    crossfall("sweep", "s.toml", "-o", "at once", "--workers", "1", "--no-page", folder=tmp_path)
+    tables = [tmp_path / f / "table.parquet" for f in ("crossfall-out/s", "at once")]
+    assert tables[0].read_bytes() == tables[1].read_bytes()
 
 
 def test_bad_scenarios_run_nothing(tmp_path: Path) -> None:

@@ -182,18 +182,19 @@ def draw_agreement(columns: Columns) -> Figure:
 def gridded(
     columns: Columns, wanted: MapSpec, value: str, lines: Any
 ) -> tuple[Array, Array, Array]:
-    """x (n,), y (m,) and (m, n) means of a column; binned where the points stand on no grid."""
+    """x (n,), y (m,) and (m, n) means of a column, nan where it says nothing; binned where the
+    points stand on no grid."""
     x, y = numbers(columns, wanted.x)[lines], numbers(columns, wanted.y)[lines]
     z = numbers(columns, value)[lines]
-    good = np.isfinite(x) & np.isfinite(y) & np.isfinite(z)
-    x, y, z = x[good], y[good], z[good]
+    there = np.isfinite(x) & np.isfinite(y)
+    x, y, z = x[there], y[there], z[there]
     if not len(x):
         return np.zeros(1), np.zeros(1), np.full((1, 1), np.nan)
     xs, i = _steps(x)
     ys, j = _steps(y)
     total, count = np.zeros((len(ys), len(xs))), np.zeros((len(ys), len(xs)))
-    np.add.at(total, (j, i), z)
-    np.add.at(count, (j, i), 1.0)
+    np.add.at(total, (j, i), np.nan_to_num(z))
+    np.add.at(count, (j, i), np.isfinite(z).astype(float))
     return xs, ys, np.where(count > 0, total / np.maximum(count, 1.0), np.nan)
 
 

@@ -32,7 +32,8 @@ class Failure:
 
 @dataclass(frozen=True)
 class HeadingLine:
-    """Tip angles found on one heading; all deg. tips_first: share of lines, or nan."""
+    """Tip angles found on one heading; all deg, nan where nothing tips. tips_first: share of lines,
+    or nan."""
 
     heading_deg: float
     lines: int
@@ -138,16 +139,15 @@ def heading_lines(columns: Columns, good: Any) -> tuple[HeadingLine, ...]:
     for heading in every[:: -(-len(every) // MOST_HEADINGS) or 1]:
         here = good & (headings == heading)
         some = tips[here][np.isfinite(tips[here])]
-        if not len(some):
-            continue
+        least, median, greatest = np.quantile(some, [0, 0.5, 1]) if len(some) else [np.nan] * 3
         share = float("nan") if first is None else float(np.mean(first[here] == "tips"))
         found.append(
             HeadingLine(
                 float(heading),
                 int(here.sum()),
-                float(some.min()),
-                float(np.median(some)),
-                float(some.max()),
+                float(least),
+                float(median),
+                float(greatest),
                 share,
             )
         )

@@ -103,6 +103,23 @@ def test_points_on_a_grid_stay_and_scattered_ones_are_binned() -> None:
     np.testing.assert_allclose(z, x + 10 * y[:, None], atol=0.2)
 
 
+def test_trials_that_slide_leave_their_place_empty() -> None:
+    """A heading on which every trial slides is on the map's axis all the same."""
+    columns = trials()
+    columns["cause"] = np.full(12, None, object)
+    columns["heading_deg"] = np.tile([0.0, 45.0, 90.0, 135.0], 3)
+    columns["tip_deg"] = np.where(columns["heading_deg"] == 90.0, np.nan, columns["compliant_deg"])
+    wanted = MapSpec(x="both.track_mm", y="heading_deg")
+    x, y, z = gridded(columns, wanted, "tip_deg", good(columns))
+    assert z.shape == (4, 3)
+    assert np.isnan(z[2]).all()
+    assert len(draw_map(columns, wanted)) == 1
+    columns["trial_outcome"] = np.where(np.isnan(columns["tip_deg"]), "slides", "tips")
+    lines = heading_lines(columns, good(columns))
+    assert [line.tips_first for line in lines] == [1.0, 1.0, 0.0, 1.0]
+    assert np.isnan(lines[2].greatest)
+
+
 def test_maps_that_have_no_column_or_answer_are_left_out() -> None:
     columns = trials()
     assert draw_map(columns, MapSpec(x="both.track_mm", y="grip")) == []
