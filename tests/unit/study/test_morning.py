@@ -110,9 +110,9 @@ def test_trials_that_slide_leave_their_place_empty() -> None:
     columns["heading_deg"] = np.tile([0.0, 45.0, 90.0, 135.0], 3)
     columns["tip_deg"] = np.where(columns["heading_deg"] == 90.0, np.nan, columns["compliant_deg"])
     wanted = MapSpec(x="both.track_mm", y="heading_deg")
-    x, y, z = gridded(columns, wanted, "tip_deg", good(columns))
-    assert z.shape == (4, 3)
-    assert np.isnan(z[2]).all()
+    tip = gridded(columns, wanted, "tip_deg", good(columns))[2]
+    assert tip.shape == (4, 3)
+    assert np.isnan(tip[2]).all()
     assert len(draw_map(columns, wanted)) == 1
     columns["trial_outcome"] = np.where(np.isnan(columns["tip_deg"]), "slides", "tips")
     lines = heading_lines(columns, good(columns))
