@@ -70,7 +70,7 @@ def test_a_ramp_is_climbed_where_there_is_grip_for_it(grade: int, surface: str) 
 def test_the_reserve_is_that_of_the_truck_on_its_springs() -> None:
     result = run("thistle", "--slope", "30", "--heading", "90", "--json")
     answer = json.loads(result.output)
-    tip = math.degrees(standing_tip(load_truck("thistle").truck, math.pi / 2)[0])
+    tip = math.degrees(standing_tip(load_truck("thistle").truck, math.pi / 2, answer["grip"]))
     assert answer["standing_tip_deg"] == pytest.approx(tip)
     assert answer["reserve_deg"] == pytest.approx(tip - 30)
     text = run("thistle", "--slope", "30").output
