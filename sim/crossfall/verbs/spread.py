@@ -161,7 +161,8 @@ def show(name: str, method: Method, found: tuple[HeadingSpread, ...]) -> None:
     out.print(
         f"Degrees. tips at, goes at: everything at its likely value{AS_TILT[method]}; [tip]: it"
         " slides first, and would tip there against a rail. 95 %: of the trucks drawn,"
-        f" {found[0].samples}, which pins the ends down to {degrees(worst):.1f}. ± and (to): 95 %.",
+        f" {found[0].samples}, which pins the ends down to {degrees(worst):.1f}."
+        " ± and round brackets: 95 %.",
         style="dim",
         markup=False,
     )
