@@ -6,7 +6,7 @@ import hashlib
 import os
 import signal
 import time
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
@@ -65,3 +65,18 @@ def work(common: Mapping[str, Any], payload: Row) -> list[Row]:
     for _ in range(common["rounds"]):
         text = hashlib.sha256(text).digest()
     return [{"answer": int.from_bytes(text[:6], "big") / 7.0}]
+
+
+_told: list[str] = []
+
+
+def ahead(common: Mapping[str, Any], payloads: Sequence[Row]) -> None:
+    """Remember what this process was told of."""
+    if common.get("fail"):
+        raise ValueError("not ahead")
+    _told[:] = [str(p["x"]) for p in payloads]
+
+
+def company(common: Mapping[str, Any], payload: Row) -> list[Row]:
+    """What this process was told of last."""
+    return [{"told": " ".join(_told)}]

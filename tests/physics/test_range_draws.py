@@ -9,7 +9,7 @@ from crossfall.answers.conditions import conditions
 from crossfall.answers.ranges import ranges
 from crossfall.answers.tips import tip_pairs
 from crossfall.statics.sliding import triangular_quantile
-from crossfall.study.methods import drawn
+from crossfall.study.draws import drawn
 from crossfall.truck.build import load_truck
 
 DRAWS = 500

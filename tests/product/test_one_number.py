@@ -15,7 +15,7 @@ from crossfall.answers.conditions import conditions
 from crossfall.answers.tips import TipAngles, tip_angles
 from crossfall.bench import answers as page
 from crossfall.show.sheet_facts import gather
-from crossfall.study.methods import compliant
+from crossfall.study.methods import ahead, compliant
 from crossfall.study.montecarlo import spread
 from crossfall.study.task import canonical
 from crossfall.truck.build import Loaded, load_truck
@@ -60,10 +60,11 @@ def test_a_sweep_s_rows(case: tuple[Loaded, str, TipAngles]) -> None:
         "surface": surface,
         "hold": "brakes",
         "tolerances": False,
-        "headings_deg": HEADINGS.tolist(),
         "folder": str(loaded.folder),
     }
-    rows = [compliant(common, {"heading_deg": h, "seed": 0})[0] for h in HEADINGS]
+    payloads = [{"heading_deg": h, "seed": 0} for h in HEADINGS.tolist()]
+    ahead(common, payloads)
+    rows = [compliant(common, payload)[0] for payload in payloads]
     np.testing.assert_allclose([r["tip_deg"] for r in rows], np.degrees(wanted.free), **SAME)
     np.testing.assert_allclose([r["goes_at_deg"] for r in rows], np.degrees(wanted.goes), **SAME)
     assert [r["compliant_deg"] is None for r in rows] == wanted.slides.tolist()
@@ -96,7 +97,7 @@ def test_four_ways_spread_and_sheet(name: str) -> None:
     wanted = tip_angles(loaded.truck, PSI[::6], grip.likely).free  # 0, 90, 180, 270
     ways = page.four_ways(loaded.truck, grip).answers
     np.testing.assert_allclose(np.degrees([a.tip for a in ways]), np.degrees(wanted), **SAME)
-    found = spread(loaded.truck, PSI[:12:6], surface=grip.surface, samples=16)
+    found = spread(loaded.truck, conditions(loaded.truck, PSI[:12:6], grip.surface), samples=16)
     centres = np.degrees([f.centre for f in found])
     np.testing.assert_allclose(centres, np.degrees(wanted[:2]), **SAME)
     sheet = gather(loaded, surface=grip.surface).now.tips.answers

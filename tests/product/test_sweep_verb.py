@@ -145,7 +145,7 @@ def test_failed_trials_are_shown_with_their_cause_and_stop_nothing(tmp_path: Pat
 
 
 def test_an_interrupted_sweep_leaves_with_three_and_goes_on(tmp_path: Path) -> None:
-    text = COMPLIANT.replace("values = [150, 165, 180]", "first = 150\nlast = 180\nsteps = 16")
+    text = COMPLIANT.replace("values = [150, 165, 180]", "first = 150\nlast = 180\nsteps = 300")
     (tmp_path / "s.toml").write_text(text)
     running = subprocess.Popen(
         [sys.executable, "-m", "crossfall.cli", "sweep", "s.toml", "--json"],
@@ -167,10 +167,13 @@ def test_an_interrupted_sweep_leaves_with_three_and_goes_on(tmp_path: Path) -> N
     assert running.returncode == 3
     part = json.loads(said)
     assert part["complete"] is False
-    assert 4 <= part["done"] < 64
+    assert 4 <= part["done"] < 1200
     rest = json.loads(crossfall("sweep", "s.toml", "--json", folder=tmp_path).stdout)
     assert rest["complete"] is True
-    assert part["done"] <= rest["known_before"] < 64
+    assert part["done"] <= rest["known_before"] < 1200
+    crossfall("sweep", "s.toml", "-o", "at once", "--workers", "1", "--no-page", folder=tmp_path)
+    tables = [tmp_path / f / "table.parquet" for f in ("crossfall-out/s", "at once")]
+    assert tables[0].read_bytes() == tables[1].read_bytes()
 
 
 def test_bad_scenarios_run_nothing(tmp_path: Path) -> None:
@@ -203,12 +206,13 @@ def test_what_cannot_be_done_is_said_in_a_line(tmp_path: Path, arguments: list[s
 
 def test_spread_answers_with_an_interval_on_everything(tmp_path: Path) -> None:
     done = crossfall(
-        "spread", "bramble", "--heading", "90", "--samples", "64", "--json", folder=tmp_path
+        "spread", "bramble", "--heading", "90", "--samples", "16", "--json", folder=tmp_path
     )
     (heading,) = json.loads(done.stdout)["headings"]
     assert heading["tip"]["low_deg"] < heading["tip"]["mean_deg"] < heading["tip"]["high_deg"]
-    assert heading["tips_first_ci"][0] <= heading["tips_first"] <= heading["tips_first_ci"][1]
+    share, (low, high) = heading["tips_first_share"], heading["tips_first_share_ci"]
+    assert low <= share <= high
     for line in heading["tip_depends_on"]:
         assert line["total_ci"][0] <= line["total"] <= line["total_ci"][1]
-    spoken = crossfall("spread", "bramble", "--heading", "90", folder=tmp_path)
+    spoken = crossfall("spread", "bramble", "--heading", "90", "--samples", "16", folder=tmp_path)
     assert "depends on" in spoken.stdout

@@ -43,10 +43,13 @@ class MapPanel:
 
 
 @styled
-def draw_maps(name: str, x_name: str, y_name: str, panels: Sequence[MapPanel]) -> Figure:
+def draw_maps(
+    name: str, x_name: str, y_name: str, panels: Sequence[MapPanel], how: str = ""
+) -> Figure:
     """Small multiples on one scale of colour; light is steep, and dots are where it slides first.
 
-    The heavy line is the frontier between tipping first and sliding first.
+    The heavy line is the frontier between tipping first and sliding first. how: what was asked and
+    by which method, in words.
     """
     columns = min(len(panels), 3 if len(panels) > 4 else 2)
     rows = -(-len(panels) // columns)
@@ -64,8 +67,10 @@ def draw_maps(name: str, x_name: str, y_name: str, panels: Sequence[MapPanel]) -
         axes.tick_params(labelbottom=lowest, labelleft=column == 0)
         axes.set_xlabel(x_name if lowest else "")
         axes.set_ylabel(y_name if column == 0 else "")
-    _bar(made, levels, any(p.slide is not None for p in panels))
-    title(made, name, "table angle at which it tips, degrees; light is steep")
+    empty = any(np.isnan(p.tip).any() for p in panels)
+    _bar(made, levels, any(p.slide is not None for p in panels), empty)
+    under = "table angle at which it tips, degrees; light is steep"
+    title(made, name, f"{how}: {under}" if how else under)
     return made
 
 
@@ -110,8 +115,8 @@ def _frontier(axes: Axes, panel: MapPanel, slide: Array) -> None:
             axes.contour(panel.x, panel.y, spare, levels=[0.0], colors=colour, linewidths=width)
 
 
-def _bar(made: Figure, levels: Array, slides: bool) -> None:
-    """The scale of colour in the steps drawn, and what dots and line mean."""
+def _bar(made: Figure, levels: Array, slides: bool, empty: bool) -> None:
+    """The scale of colour in the steps drawn, and what dots, line and empty places mean."""
     width = min(9.0, 90.0 / (len(levels) - 1))
     axes = axes_at(made, 0, 0, WIDTH, 14.0)
     axes.set(xlim=(0, WIDTH), ylim=(0, 14.0))
@@ -128,3 +133,7 @@ def _bar(made: Figure, levels: Array, slides: bool) -> None:
         axes.add_patch(Rectangle((x, 6.0), 7, 3.4, fc="none", ec=LIGHT.ink, lw=0.0, hatch="..."))
         axes.add_patch(Rectangle((x, 6.0), 7, 3.4, fill=False, ec=LIGHT.trial, lw=1.6))
         axes.text(x + 9, 7.7, "slides before it tips", size=BODY, va="center")
+        x += 40.0
+    if empty:
+        axes.add_patch(Rectangle((x + 5, 6.0), 7, 3.4, fc=LIGHT.grid, ec=LIGHT.faint, lw=0.3))
+        axes.text(x + 14, 7.7, "no tip", size=BODY, va="center")

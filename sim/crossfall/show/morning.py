@@ -6,6 +6,7 @@ One HTML file with its pictures inside, nothing fetched from anywhere.
 from __future__ import annotations
 
 import math
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -15,10 +16,12 @@ from matplotlib.figure import Figure
 from matplotlib.patches import Patch
 from matplotlib.ticker import MaxNLocator
 
+from crossfall.answers.conditions import case_name, choose_grip
 from crossfall.show.maps import WIDTH, MapPanel, draw_maps
 from crossfall.show.style import LIGHT, axes_at, figure, render, styled, title
 from crossfall.study.morning import Morning, numbers, summarize
-from crossfall.study.scenario import MapSpec, Scenario
+from crossfall.study.scenario import Scenario
+from crossfall.study.scenario_file import MapSpec
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Array
 
@@ -26,6 +29,13 @@ PAGE = "morning.html"
 BINS = 12  # a side at most, where the points of a map stand on no grid
 MOST_PANELS = 9
 FATES = ("stands", "slides", "tips")
+METHODS = {
+    "closed form": "as a rigid block",
+    "compliant": "on springs and tyres",
+    "tilt trial": "by virtual trials",
+    "slope trial": "driven across",
+    "critical slope": "driven across, half of the drives fail",
+}
 
 Columns = dict[str, Any]
 
@@ -47,7 +57,11 @@ def page(morning: Morning) -> str:
     environment.filters["thousands"] = lambda v: f"{v:,}"
     pictures = [_inline(render(f, "svg")) for f in figures(morning)]
     return environment.from_string(_PAGE).render(
-        m=morning, spec=morning.scenario.spec, pictures=pictures, took=_hours(morning.took)
+        m=morning,
+        spec=morning.scenario.spec,
+        how=how_asked(morning.scenario),
+        pictures=pictures,
+        took=_hours(morning.took),
     )
 
 
@@ -55,7 +69,7 @@ def figures(morning: Morning) -> list[Figure]:
     """The maps the scenario asks for, as far as its results allow, and trials against statics."""
     drawn = []
     for wanted in morning.scenario.spec.map:
-        drawn += draw_map(morning.columns, wanted)
+        drawn += draw_map(morning.columns, wanted, how_asked(morning.scenario))
     if "trial_less_compliant_deg" in morning.columns:
         apart = numbers(morning.columns, "trial_less_compliant_deg")
         if np.isfinite(apart).sum() > 1:
@@ -63,7 +77,20 @@ def figures(morning: Morning) -> list[Figure]:
     return drawn
 
 
-def draw_map(columns: Columns, wanted: MapSpec) -> list[Figure]:
+def how_asked(scenario: Scenario) -> str:
+    """Truck, ground and method, in a few words."""
+    spec, truck = scenario.spec, scenario.loaded.truck
+    words = [truck.name]
+    if "grip" in spec.fixed:
+        words.append(f"grip {spec.fixed['grip']:g}")
+    elif all(a.key != "grip" for a in spec.axis):
+        grip = choose_grip(truck, spec.surface)
+        words = [f"{truck.name} on {grip.surface}", f"grip {grip.likely:g}"]
+    words.append(METHODS[spec.method])
+    return ", ".join(words) + (" against a rail" if spec.hold == "rail" else "")
+
+
+def draw_map(columns: Columns, wanted: MapSpec, how: str = "") -> list[Figure]:
     """One map of the table, a panel a heading; nothing where too few lines have an answer.
 
     Headings whose angles lie far apart are drawn one by one, or one scale would flatten each.
@@ -71,17 +98,18 @@ def draw_map(columns: Columns, wanted: MapSpec) -> list[Figure]:
     if any(name not in columns for name in (wanted.x, wanted.y)):
         return []
     if wanted.shows == "slope":
-        return draw_fates(columns, wanted) if "on_slope" in columns else []
+        return draw_fates(columns, wanted, how) if "on_slope" in columns else []
     panels = _panels(columns, wanted) if "tip_deg" in columns else []
     if not panels:
         return []
     name = wanted.title or f"Tip angle over {wanted.x} and {wanted.y}"
     names = name, plain_name(wanted.x), plain_name(wanted.y)
+    made = partial(draw_maps, *names, how=how)
     ranges = [float(np.nanmax(p.tip) - np.nanmin(p.tip)) for p in panels]
     every = np.concatenate([p.tip.ravel() for p in panels])
     if len(panels) > 1 and np.nanmax(every) - np.nanmin(every) > 2 * max(ranges):
-        return [draw_maps(*names, [panel]) for panel in panels]
-    return [draw_maps(*names, panels)]
+        return [made([panel]) for panel in panels]
+    return [made(panels)]
 
 
 def _panels(columns: Columns, wanted: MapSpec) -> list[MapPanel]:
@@ -100,7 +128,7 @@ def _panels(columns: Columns, wanted: MapSpec) -> list[MapPanel]:
 
 
 @styled
-def draw_fates(columns: Columns, wanted: MapSpec) -> list[Figure]:
+def draw_fates(columns: Columns, wanted: MapSpec, how: str) -> list[Figure]:
     """What happens on the slope asked for: stands, slides or tips, as three areas."""
     lines = np.array([c is None for c in columns["cause"]], bool)
     codes = {fate: i for i, fate in enumerate(FATES)}
@@ -125,14 +153,14 @@ def draw_fates(columns: Columns, wanted: MapSpec) -> list[Figure]:
     handles = [Patch(fc=c, ec=LIGHT.paper, hatch=h) for c, h in looks]
     axes.legend(handles, FATES, loc="upper left", bbox_to_anchor=(1.02, 1.0))
     name = wanted.title or "What happens on the slope"
-    title(made, name, "by the closed form: whichever of tipping and sliding comes first")
+    title(made, name, f"{how}: tips or slides, whichever comes first")
     return [made]
 
 
 @styled
 def draw_agreement(columns: Columns) -> Figure:
     """Every trial against the compliant answer in the same conditions, and how far above it is."""
-    names = ("compliant_deg", "tip_deg", "tip_low_deg", "tip_high_deg")
+    names = ("compliant_deg", "trial_deg", "trial_ci_low_deg", "trial_ci_high_deg")
     static, trial, low, high = (numbers(columns, name) for name in names)
     both = np.isfinite(static) & np.isfinite(trial)
     static, trial, low, high = static[both], trial[both], low[both], high[both]
@@ -154,18 +182,19 @@ def draw_agreement(columns: Columns) -> Figure:
 def gridded(
     columns: Columns, wanted: MapSpec, value: str, lines: Any
 ) -> tuple[Array, Array, Array]:
-    """x (n,), y (m,) and (m, n) means of a column; binned where the points stand on no grid."""
+    """x (n,), y (m,) and (m, n) means of a column, nan where it says nothing; binned where the
+    points stand on no grid."""
     x, y = numbers(columns, wanted.x)[lines], numbers(columns, wanted.y)[lines]
     z = numbers(columns, value)[lines]
-    good = np.isfinite(x) & np.isfinite(y) & np.isfinite(z)
-    x, y, z = x[good], y[good], z[good]
+    there = np.isfinite(x) & np.isfinite(y)
+    x, y, z = x[there], y[there], z[there]
     if not len(x):
         return np.zeros(1), np.zeros(1), np.full((1, 1), np.nan)
     xs, i = _steps(x)
     ys, j = _steps(y)
     total, count = np.zeros((len(ys), len(xs))), np.zeros((len(ys), len(xs)))
-    np.add.at(total, (j, i), z)
-    np.add.at(count, (j, i), 1.0)
+    np.add.at(total, (j, i), np.nan_to_num(z))
+    np.add.at(count, (j, i), np.isfinite(z).astype(float))
     return xs, ys, np.where(count > 0, total / np.maximum(count, 1.0), np.nan)
 
 
@@ -185,8 +214,6 @@ def _by_heading(columns: Columns, wanted: MapSpec) -> list[tuple[str, Any]]:
     good = np.array([c is None for c in columns["cause"]], bool)
     if "heading_deg" in (wanted.x, wanted.y) or "heading_deg" not in columns:
         return [("", good)]
-    from crossfall.answers.conditions import case_name
-
     headings = numbers(columns, "heading_deg")
     return [(f"{h:g}°, {case_name(h)}", good & (headings == h)) for h in np.unique(headings)]
 
@@ -239,7 +266,7 @@ code { font-size: .85em; overflow-wrap: anywhere }
 @media print { body { margin: 0; max-width: none } figure { break-inside: avoid } }
 </style></head><body>
 <h1>{{ spec.name }}</h1>
-<p class="under">{{ spec.truck }}, by {{ spec.method }}. {{ spec.note }}</p>
+<p class="under">{{ how }}. {{ spec.note }}</p>
 
 <h2>What ran</h2>
 <p>{{ m.done|thousands }} of {{ m.total|thousands }} trials have an answer,
@@ -247,7 +274,9 @@ code { font-size: .85em; overflow-wrap: anywhere }
 {{ (m.total - m.done - m.failed)|thousands }} are still to do{% endif %}.
 {% if took %}They took {{ took }} of worker time.{% endif %}</p>
 {% if m.headings %}
-<table><caption>Table angle at which it tips, degrees, over all builds tried</caption>
+<table><caption>Table angle at which it tips, degrees, over all builds tried
+{%- if spec.method == "compliant" and spec.hold == "brakes" %};
+against a rail where a build slides first{% endif %}</caption>
 <tr><th>heading</th><th>lines</th><th>least</th><th>median</th><th>greatest</th>
 <th>tips first</th></tr>
 {% for h in m.headings %}

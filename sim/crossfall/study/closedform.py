@@ -18,10 +18,12 @@ from typing import Any
 import numpy as np
 from numpy.polynomial.chebyshev import chebvander
 
+from crossfall.answers.conditions import choose_grip
 from crossfall.statics import rigid
 from crossfall.study.design import columns, points
-from crossfall.study.methods import drawn
-from crossfall.study.scenario import CONDITIONS, Scenario
+from crossfall.study.draws import drawn
+from crossfall.study.scenario import Scenario
+from crossfall.study.scenario_file import CONDITIONS
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
 from crossfall.truck.massprops import whole
@@ -215,15 +217,15 @@ def _slides(scenario: Scenario, tips: Array, table: Table, fixed: Mapping[str, A
     """Slide angle, which comes first, and what happens on the slope asked for."""
     grip = table.get("grip", fixed.get("grip"))
     if grip is None:
-        surface = scenario.spec.surface
-        named = [g for g in scenario.loaded.truck.grips if surface in (None, g.surface)]
-        grip = named[0].likely if named else math.nan
+        grip = choose_grip(scenario.loaded.truck, scenario.spec.surface).likely
     slide = np.broadcast_to(np.arctan(np.asarray(grip, np.float64)), tips.shape)
-    out: Table = {"slide_deg": np.degrees(slide), "tips_less_slides_deg": np.degrees(tips - slide)}
-    if np.any(np.isfinite(slide)):
-        out["first"] = np.where(tips < slide, "tips", "slides")
+    if scenario.spec.hold == "rail":
+        slide = np.full(tips.shape, np.nan)
+    slides = slide < tips
+    out: Table = {"slide_deg": np.degrees(slide), "goes_at_deg": np.degrees(np.fmin(tips, slide))}
+    out["first"] = np.where(slides, "slides", "tips")
     slope = table.get("slope_deg", fixed.get("slope_deg"))
     if slope is not None:
         stands = np.radians(slope) < np.fmin(tips, slide)
-        out["on_slope"] = np.where(stands, "stands", out.get("first", "tips"))
+        out["on_slope"] = np.where(stands, "stands", out["first"])
     return out

@@ -30,6 +30,7 @@ from crossfall.study.versions import disagreement
 CHUNK = 10  # trials sent at once: the cluster's own cost per message is shared between them
 AHEAD = 2  # chunks per thread of the cluster
 
+Company = tuple[Payload, ...]
 _crews: dict[int, tuple[str, Crew]] = {}  # one per thread of a cluster worker
 _guard = threading.Lock()
 
@@ -55,7 +56,7 @@ def cluster_outcomes(
                 chunk = waiting.popleft() if waiting else list(islice(tasks, size))
                 if not chunk:
                     break
-                work = [(t.place, t.payload) for t in chunk]
+                work = [(t.place, t.payload, t.company) for t in chunk]
                 future = client.submit(do_chunk, batch.method, common, work, limits, pure=False)
                 sent[future] = chunk
             if not sent:
@@ -67,12 +68,15 @@ def cluster_outcomes(
 
 
 def do_chunk(
-    method: str, common: dict[str, Any], work: list[tuple[int, Payload]], limits: Limits
+    method: str, common: dict[str, Any], work: list[tuple[int, Payload, Company]], limits: Limits
 ) -> list[Outcome]:
     """On a worker of the cluster: the chunk's outcomes, from this thread's own child process."""
     first = hello(method, common)
     crew = _crew_of_thread(first, limits)
-    crew.tasks, crew.exhausted = iter([Task(place, "", p) for place, p in work]), False
+    crew.tasks, crew.exhausted = (
+        iter([Task(place, "", p, company) for place, p, company in work]),
+        False,
+    )
     done: list[Outcome] = []
     try:
         crew.hire(1)

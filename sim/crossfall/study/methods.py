@@ -1,32 +1,32 @@
 """The methods a scenario can ask for, as trials of a batch (see `task`).
 
-common: {"spec": JSON text of the truck file's values, "fixed": overrides and conditions, "surface":
-name or None, "hold": what holds the wheels, "tolerances": bool, "headings_deg": those tried on
-every build, or empty, "folder": where its meshes lie}; payload: the point of the design,
-heading_deg and the seed. Every row says what the build weighs besides the answer, so that a map can
-be drawn over CG height or front share as well as over what was varied.
+common: {"method": its name, "spec": JSON text of the truck file's values, "fixed": overrides and
+conditions, "surface": name or None, "hold": what holds the wheels, "ranges": bool, "tolerances":
+bool, "folder": where its meshes lie}; payload: the point of the design, heading_deg and the seed.
+Every row says what the build weighs besides the answer, so that a map can be drawn over CG height
+or front share as well as over what was varied.
 """
 
 from __future__ import annotations
 
 import json
 import math
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import lru_cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
-from crossfall.answers.conditions import Hold
-from crossfall.statics import rigid
-from crossfall.truck.assemble import with_masses, with_shifts
+from crossfall.answers.conditions import Conditions, choose_grip, one_grip
+from crossfall.statics import rigid, sliding
+from crossfall.study.draws import drawn
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import Truck
+from crossfall.truck.model import Grip, Truck
+from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TruckSpec
-from crossfall.truck.uncertain import quantile, varied
 
 if TYPE_CHECKING:
     from crossfall.answers.tips import TipAngles
@@ -34,7 +34,7 @@ if TYPE_CHECKING:
 
 Row = dict[str, Any]
 FATES = {"crossed": "stands", "slid": "slides", "rolled over": "tips"}
-MOST_OFF = 3.0  # standard uncertainties, beyond which an error counts as a blunder
+STACK = 128  # builds and headings answered at once: a stack takes little longer than one
 
 
 class NoAnswer(Exception):
@@ -43,105 +43,115 @@ class NoAnswer(Exception):
 
 def warm_up(common: Mapping[str, Any]) -> None:
     """Import what the method needs before the first trial's clock starts."""
-    if common.get("method") != "closed form":
-        from crossfall.answers import tips  # noqa: F401
+    from crossfall.answers import tips  # noqa: F401
+
     if common.get("method") == "tilt trial":
         from crossfall.trials import tilt  # noqa: F401
     if common.get("method") in ("slope trial", "critical slope"):
         from crossfall.study import slopes  # noqa: F401
 
 
-def closed_form(common: Mapping[str, Any], payload: Row) -> list[Row]:
-    """The rigid tip and slide angle."""
-    truck = truck_of(common, payload)
-    asked = conditions(common, payload)
-    tip = float(rigid.tip_angle(truck, [asked["heading"]])[0])
-    edge = rigid.EDGES[int(rigid.tip_edge(truck, [asked["heading"]])[0])]
-    grip = grip_of(truck, common, asked)
-    return [{**about(truck), **_answer(tip, edge, grip, asked["slope"])}]
-
-
 def compliant(common: Mapping[str, Any], payload: Row) -> list[Row]:
-    """The tip angle on springs and tyres at the surface's grip, as `answers.tips` gives it."""
+    """The tip angle on springs and tyres at the ground's grip, as `answers` gives it."""
     return [{**about(truck_of(common, payload)), **_statics(common, payload)}]
 
 
 def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
     """One virtual trial on the table, and the compliant answer in the same conditions beside it.
 
-    tip_deg and first_lift_deg are the trial's; trial_less_compliant_deg: how far it lies above the
-    statics' tip.
+    tip_deg is the trial's; trial_less_compliant_deg: how far it lies above the statics' tip.
     """
     from crossfall.trials.tilt import tilt_trial as run_trial
 
-    truck = truck_of(common, payload)
-    asked = conditions(common, payload)
-    static = _statics(common, payload)
-    trial = run_trial(
-        truck,
-        asked["heading"],
-        near=math.radians(static["tip_deg"]),
-        grip=static["grip"],
-        rail=static["hold"] == "rail",
-    )
+    truck, static = truck_of(common, payload), _statics(common, payload)
+    one = conditions_of(truck, common, payload)
+    near = math.radians(static["tip_deg"])
+    trial = run_trial(truck, one.heading, near=near, grip=one.grip.likely, rail=one.rail)
     if trial.outcome == "tips" and not math.isfinite(trial.tip):
         raise NoAnswer("the truck left the table in no orderly way")
-    tip, compliant_deg = _degrees(trial.tip), static["compliant_deg"]
-    both = tip is not None and compliant_deg is not None
+    tip, beside = _degrees(trial.tip), static["compliant_deg"]
+    apart = None if tip is None or beside is None else tip - beside
     return [
         {
             **about(truck),
             **static,
-            "outcome": trial.outcome,
             "tip_deg": tip,
-            "tip_low_deg": _degrees(trial.tip_ci[0]),
-            "tip_high_deg": _degrees(trial.tip_ci[1]),
-            "first_lift_deg": _degrees(trial.first_lift),
+            "trial_outcome": trial.outcome,
+            "trial_deg": tip,
+            "trial_ci_low_deg": _degrees(trial.tip_ci[0]),
+            "trial_ci_high_deg": _degrees(trial.tip_ci[1]),
+            "trial_first_lift_deg": _degrees(trial.first_lift),
             "trial_slide_deg": _degrees(trial.slide),
             "trial_engine": trial.engine,
-            "trial_less_compliant_deg": tip - compliant_deg if both else None,
+            "trial_less_compliant_deg": apart,
         }
     ]
 
 
 def _statics(common: Mapping[str, Any], payload: Row) -> Row:
-    """The conditions and the answer under the keys of `answers.keys`; tip_deg is always a number:
-    what it does against a rail where it slides first."""
+    """The conditions and the answer, under the keys of `answers.keys`.
+
+    tip_deg is always a number: where it slides first, what it does against a rail. first: what
+    comes first at this grip.
+    """
     truck = truck_of(common, payload)
-    asked = conditions(common, payload)
-    headings, i = _stack(common, payload)
-    hold = common.get("hold", "brakes")
-    mu = grip_of(truck, common, asked)
-    found = _stacked(_build_key(common, payload), headings, mu, hold)
-    if math.isnan(found.free[i]):
+    one = conditions_of(truck, common, payload)
+    if _case(common, payload) not in _solved:
+        ahead(common, [payload])
+    found, i = _solved[_case(common, payload)]
+    free, goes, slides = float(found.free[i]), float(found.goes[i]), bool(found.slides[i])
+    if math.isnan(free):
         raise NoAnswer("the equilibrium could not be followed to a tip")
-    heading, free = [asked["heading"]], float(found.free[i])
-    edge = rigid.EDGES[int(rigid.tip_edge(truck, heading)[0])]
-    slides = bool(found.slides[i])
-    return {
-        **_answer(free, edge, None if hold == "rail" else mu, asked["slope"]),
-        "grip": mu,
-        "hold": hold,
+    heading, slope = [one.heading], asked_of(common, payload)["slope"]
+    row: Row = {
+        "tip_deg": math.degrees(free),
+        "over": rigid.EDGES[int(rigid.tip_edge(truck, heading)[0])],
+        "grip": one.grip.likely,
+        "hold": one.hold,
         "rigid_deg": math.degrees(float(rigid.tip_angle(truck, heading)[0])),
         "compliant_deg": _degrees(float(found.tip[i])),
-        "rail_deg": math.degrees(free) if slides or hold == "rail" else None,
-        "goes_at_deg": _degrees(float(found.goes[i])),
+        "rail_deg": math.degrees(free) if slides or one.rail else None,
+        "slide_deg": _degrees(float(found.slide[i])),
+        "goes_at_deg": math.degrees(goes),
+        "first": "slides" if slides else "tips",
         "first_lift_deg": _degrees(float(found.first_lift[i])),
         "first_snap_deg": _degrees(float(found.first_snap[i])),
     }
+    if slope is not None:
+        row["on_slope"] = "stands" if slope < goes else row["first"]
+    return row | (_range(truck, one, slides) if common.get("ranges") else {})
+
+
+def _range(truck: Truck, one: Conditions, slides: bool) -> Row:
+    """The 95 % ranges, flat, and how likely a tip comes first."""
+    from crossfall.answers.ranges import ranges
+
+    (found,) = ranges(truck, [one])[1]
+    row: Row = {}
+    for name, ends in (
+        ("compliant", None if slides else found.tip),
+        ("rail", found.tip if slides or one.rail else None),
+        ("goes_at", found.goes),
+    ):
+        low, high = (math.nan, math.nan) if ends is None else ends
+        row[f"{name}_range_low_deg"], row[f"{name}_range_high_deg"] = _degrees(low), _degrees(high)
+    chance = 1.0 if one.rail else found.tips_first
+    return row | {"outcome": sliding.outcome(chance), "tips_first_share": chance}
 
 
 def slope_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
-    """One drive across a slope: over a plane, a stone or rough ground, drawn by the seed."""
+    """One drive across a slope at the ground's likely grip: over a plane, a stone or rough ground,
+    drawn by the seed."""
     from crossfall.study.slopes import one_trial
     from crossfall.truck.model import GRAVITY, WHEELS
 
-    truck = truck_of(common, payload)
-    asked = conditions(common, payload)
-    trial = one_trial(truck, _crossing(asked, payload), asked["slope"], 0)
+    truck, asked = truck_of(common, payload), asked_of(common, payload)
+    grip = conditions_of(truck, common, payload).grip.likely
+    trial = one_trial(truck, _crossing(asked, payload, grip), asked["slope"], 0)
     return [
         {
             **about(truck),
+            "grip": grip,
             "outcome": trial.outcome,
             "on_slope": FATES.get(trial.outcome, trial.outcome),
             "least_load_g": 1000 * trial.least_load / GRAVITY,
@@ -153,12 +163,16 @@ def slope_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
 
 
 def critical_slope(common: Mapping[str, Any], payload: Row) -> list[Row]:
-    """The slope that half of the drives across do not survive, found by trials."""
+    """The slope that half of the drives across do not survive, found by trials.
+
+    Grip is drawn anew for every drive, from the surface's range, unless one number is given.
+    """
     from crossfall.study.slopes import critical_slope as search
 
-    truck = truck_of(common, payload)
-    study = search(truck, _crossing(conditions(common, payload), payload))
-    fit = study.critical.fit
+    truck, asked = truck_of(common, payload), asked_of(common, payload)
+    grip = asked["grip"] or conditions_of(truck, common, payload).grip
+    study = search(truck, _crossing(asked, payload, grip))
+    fit, standing = study.critical.fit, math.degrees(study.compliant)
     return [
         {
             **about(truck),
@@ -171,13 +185,16 @@ def critical_slope(common: Mapping[str, Any], payload: Row) -> list[Row]:
             "rolled_over": study.outcomes.count("rolled over"),
             "slid": study.outcomes.count("slid"),
             "stuck": study.outcomes.count("stuck"),
-            "compliant_deg": math.degrees(study.compliant),
+            "compliant_deg": standing if study.first == "tips" else None,
+            "rail_deg": None if study.first == "tips" else standing,
+            "slide_deg": _degrees(study.slide),
+            "goes_at_deg": math.degrees(study.static),
             "dynamic_allowance_deg": _degrees(study.allowance),
         }
     ]
 
 
-def _crossing(asked: Mapping[str, Any], payload: Row) -> Crossing:
+def _crossing(asked: Mapping[str, Any], payload: Row, grip: Grip | float) -> Crossing:
     from crossfall.study.slopes import Crossing
     from crossfall.trials.ground import Plane, Rough, Stone
 
@@ -190,7 +207,7 @@ def _crossing(asked: Mapping[str, Any], payload: Row) -> Crossing:
         heading=asked["heading"],
         speed=asked["speed"],
         ground=ground,
-        grip=asked["grip"],
+        grip=grip,
         seed=int(payload["seed"]),
     )
 
@@ -203,7 +220,7 @@ def truck_of(common: Mapping[str, Any], payload: Row) -> Truck:
     return _built(*_build_key(common, payload))
 
 
-def conditions(common: Mapping[str, Any], payload: Row) -> dict[str, Any]:
+def asked_of(common: Mapping[str, Any], payload: Row) -> dict[str, Any]:
     """heading (rad), slope (rad or None), grip (or None), speed (m/s), stone and rough (m)."""
     chosen = {**common["fixed"], **payload}
     slope = chosen.get("slope_deg")
@@ -218,36 +235,13 @@ def conditions(common: Mapping[str, Any], payload: Row) -> dict[str, Any]:
     }
 
 
-def grip_of(truck: Truck, common: Mapping[str, Any], asked: Mapping[str, Any]) -> float:
-    """The friction coefficient: as asked, else the likely one of the surface, or of the first."""
-    from crossfall.answers.conditions import choose_grip
-
-    if asked["grip"] is not None:
-        return float(asked["grip"])
-    return choose_grip(truck, common.get("surface")).likely
-
-
-def drawn(truck: Truck, seed: int) -> Truck:
-    """The truck with everything uncertain about it off by errors drawn within its tolerances.
-
-    Masses and places of the rows are normal with their standard uncertainties, cut at three of
-    them; all pieces of a row share their errors, mirrored ones mirrored, as in `truck.weight`. Its
-    other numbers are spread as `truck.uncertain` says.
-    """
-    rng = np.random.default_rng(seed)
-    parts = {p.row: p for p in reversed(truck.parts)}
-    masses, shifts = {}, {}
-    for row in sorted(parts):
-        error = np.clip(rng.standard_normal(4), -MOST_OFF, MOST_OFF)
-        part = parts[row]
-        if part.mass_sd:
-            # No part weighs less than a tenth of what it should, however loose its tolerance.
-            masses[row] = max(part.body.mass + part.mass_sd * error[0], 0.1 * part.body.mass)
-        if part.place_sd:
-            shifts[row] = part.place_sd * error[1:]
-    units = rng.random(len(truck.uncertain))
-    numbers = {i: float(quantile(one, units[i])) for i, one in enumerate(truck.uncertain)}
-    return with_shifts(with_masses(varied(truck, numbers), masses), shifts)
+def conditions_of(truck: Truck, common: Mapping[str, Any], payload: Row) -> Conditions:
+    """What is asked: the grip of the scenario's surface, or the truck's first, unless one number
+    is given for it."""
+    asked = asked_of(common, payload)
+    given = asked["grip"]
+    grip = choose_grip(truck, common.get("surface")) if given is None else one_grip(given)
+    return Conditions(asked["heading"], grip, common.get("hold", "brakes"))
 
 
 def about(truck: Truck) -> Row:
@@ -261,17 +255,6 @@ def about(truck: Truck) -> Row:
         "cg_z_mm": z,
         "front_share": (body.cg[0] - truck.rear.x) / truck.wheelbase,
     }
-
-
-def _answer(tip: float, edge: str, grip: float | None, slope: float | None) -> Row:
-    slide = math.nan if grip is None else math.atan(grip)
-    row: Row = {"tip_deg": math.degrees(tip), "over": edge, "grip_used": grip}
-    row |= {"slide_deg": _degrees(slide), "tips_less_slides_deg": _degrees(tip - slide)}
-    row["first"] = None if grip is None else ("tips" if tip < slide else "slides")
-    if slope is not None:
-        end = min(tip, math.inf if grip is None else slide)
-        row["on_slope"] = "stands" if slope < end else (row["first"] or "tips")
-    return row
 
 
 def _degrees(angle: float) -> float | None:
@@ -292,10 +275,7 @@ def _build_key(
     return common["spec"], common.get("folder"), tuple(edits.items()), seed
 
 
-# Trials of one build on several headings come in a row, so these remember the latest builds.
-
-
-@lru_cache(maxsize=2)
+@lru_cache(maxsize=STACK + 1)
 def _built(
     text: str, folder: str | None, edits: tuple[tuple[str, Any], ...], seed: int | None
 ) -> Truck:
@@ -304,15 +284,32 @@ def _built(
     return truck if seed is None else drawn(truck, seed)
 
 
-def _stack(common: Mapping[str, Any], payload: Row) -> tuple[tuple[float, ...], int]:
-    """Headings (deg) to solve at once, which costs little more than one, and which is asked."""
-    heading = float({**common["fixed"], **payload}.get("heading_deg", 90.0))
-    headings = tuple(float(h) for h in common["headings_deg"]) or (heading,)
-    return headings, headings.index(heading)
+_solved: dict[Any, tuple[TipAngles, int]] = {}  # of the latest stack, by case
 
 
-@lru_cache(maxsize=2)
-def _stacked(key: Any, headings_deg: tuple[float, ...], mu: float, hold: Hold) -> TipAngles:
-    from crossfall.answers.tips import tip_angles
+def ahead(common: Mapping[str, Any], payloads: Sequence[Row]) -> None:
+    """Answer by statics, in one stack, what trials will ask for. A build that is no truck is left
+    out here, and says so when its turn comes."""
+    if common.get("method") not in ("compliant", "tilt trial"):
+        return
+    from crossfall.answers.tips import tip_pairs
 
-    return tip_angles(_built(*key), np.radians(headings_deg), mu, hold)
+    asked: dict[Any, tuple[Truck, Conditions]] = {}
+    for payload in payloads:
+        try:
+            truck = truck_of(common, payload)
+            asked[_case(common, payload)] = truck, conditions_of(truck, common, payload)
+        except InputError:
+            continue
+    _solved.clear()
+    if not asked:
+        return
+    trucks, ones = zip(*asked.values(), strict=True)
+    psi, mu = np.array([(c.heading, c.grip.likely) for c in ones]).T
+    found = tip_pairs(trucks, psi, mu, ones[0].hold)
+    _solved.update({case: (found, i) for i, case in enumerate(asked)})
+
+
+def _case(common: Mapping[str, Any], payload: Row) -> Any:
+    asked = asked_of(common, payload)
+    return _build_key(common, payload), asked["heading"], asked["grip"], common.get("hold")

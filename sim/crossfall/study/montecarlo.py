@@ -1,12 +1,12 @@
-"""How sure are we: tolerances, placement and grip carried through to the answer, with intervals.
+"""How sure are we: every tolerance and the grip carried through to the answer, with intervals.
 
-Every row of the parts list is off in mass and place by errors of its own (as in `truck.weight`:
-normal, all its pieces alike, mirrored pieces mirrored), every other uncertain number of the truck
-within its tolerance (`truck.uncertain`), and grip is triangular between low and high. Whole trucks
-are drawn and answered; `answers.ranges` gives the same ranges from far fewer. The answers are the
-tip angle, against a rail where it slides first, and the angle at which the truck goes, by tipping
-or by sliding, whichever comes first. Which input matters most is said by variance-based (Sobol')
-indices, by groups of inputs: Saltelli et al., Computer Physics Communications 181 (2010) 259-270.
+Whole trucks are drawn, every uncertain number off within its tolerance (`draws`), on grip that is
+triangular between low and high, and each is answered like any other truck. The answers are the
+tip angle, of those draws that tip (where the truck as it is slides first, of all against a rail: as
+`answers.ranges`, which gives the same ranges from far fewer), and the angle at which it goes, by
+tipping or by sliding, whichever comes first. Which input matters most is said by variance-based
+(Sobol') indices, by groups of inputs: Saltelli et al., Computer Physics Communications 181 (2010)
+259-270.
 """
 
 from __future__ import annotations
@@ -16,27 +16,26 @@ from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
-from numpy.typing import ArrayLike, NDArray
+from numpy.typing import NDArray
 
-from crossfall.answers.conditions import Hold, choose_grip
+from crossfall.answers.conditions import Conditions
+from crossfall.answers.ranges import moved
 from crossfall.answers.tips import tip_angles, tip_pairs
 from crossfall.statics import rigid
 from crossfall.statics.sliding import triangular_quantile
-from crossfall.study.methods import MOST_OFF
-from crossfall.truck.assemble import with_masses, with_shifts
+from crossfall.study.draws import Indices, Inputs, build_at, inputs_of
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import Array, Grip, Truck
-from crossfall.truck.uncertain import quantile, sd, varied
+from crossfall.truck.model import Array, Truck
+from crossfall.truck.weight import sensitivities
 
-Method = Literal["closed form", "compliant"]
-SAMPLES: dict[Method, int] = {"closed form": 1024, "compliant": 128}
-"""Of Monte Carlo and per group of the indices; powers of two. Compliant ones cost a thousand times
-as much; what so few leave open is said with every number."""
-GROUPS = 10  # inputs named one by one; the others count together
+SAMPLES = 128  # of each of the sets behind the indices; a power of two
+GROUPS = 6  # inputs named one by one; the others count together
 RESAMPLES = 200  # of the bootstrap behind the intervals of the indices
 LEVEL = 0.95
+STACK = 4096  # answers asked for at once: enough for speed, few enough to tell of progress
 
-Indices = NDArray[np.intp]
+Method = Literal["compliant", "closed form"]
+Progress = Callable[[int, int], None]
 
 
 @dataclass(frozen=True)
@@ -71,179 +70,212 @@ class Influence:
 
 @dataclass(frozen=True)
 class HeadingSpread:
-    """One heading (rad). centre: the tip of the truck as its file has it, at the likely grip, which
-    is the one answer's. goes: tips or slides, whichever first, or None against a rail.
-
-    tips_first: probability, with its 95 % interval (Wilson). by_tip, by_goes: the inputs that
-    matter, the strongest first.
+    """One set of conditions; rad. centre: the tip with everything at its likely value, of the same
+    method, against a rail where `slides_first`; centre_goes: tip or slide, whichever comes first.
+    tip, goes: their spreads. tips_first: probability that a tip comes first, with its 95 %
+    interval (Wilson). by_tip, by_goes: the inputs that matter, the strongest first. samples: trucks
+    behind a spread, of which `lost` had no tip that could be found; they count as the mean.
     """
 
-    heading: float
+    conditions: Conditions
     centre: float
+    centre_goes: float
+    slides_first: bool
     tip: Spread
-    goes: Spread | None
+    goes: Spread
     tips_first: float
     tips_first_ci: tuple[float, float]
     by_tip: tuple[Influence, ...]
     by_goes: tuple[Influence, ...]
+    samples: int
+    lost: int
 
 
 @dataclass(frozen=True)
-class Errors:
-    """A truck's uncertain inputs. rows: (R,) part rows; sd: (R, 4) of mass (kg) and place (m).
+class Answered:
+    """n trucks on H headings: (H, n) tip, against a rail where it slides first, and goes, rad, and
+    whether that is a slide."""
 
-    names: what each row is called.
-    """
+    tip: Array
+    goes: Array
+    slides: NDArray[np.bool_]
 
-    rows: Indices
-    sd: Array
-    names: tuple[str, ...]
+    @property
+    def both(self) -> Array:
+        """(2 H, n) tips, then goes."""
+        return np.concatenate([self.tip, self.goes])
+
+    def part(self, some: slice) -> Answered:
+        return Answered(self.tip[:, some], self.goes[:, some], self.slides[:, some])
 
 
 def spread(
     truck: Truck,
-    headings: ArrayLike,
+    asked: Sequence[Conditions],
     *,
-    surface: str | None = None,
-    hold: Hold = "brakes",
     method: Method = "compliant",
-    samples: int | None = None,
+    samples: int = SAMPLES,
     seed: int = 0,
+    progress: Progress = lambda done, of: None,
 ) -> tuple[HeadingSpread, ...]:
-    """The spread of the answers on every heading (H,) rad, and which inputs are behind it.
+    """The spread of the answer in each of the conditions, and which inputs are behind it.
 
-    surface: whose grip counts; the first if unsaid. method: "closed form" draws what moves the CG,
-    and grip, only. samples: a power of two, SAMPLES if unsaid. ValueError where samples is no power
-    of two or no input is uncertain; InputError for a surface the truck has not.
+    The conditions share grip and hold. samples: a power of two; a spread rests on twice as many.
+    progress: told of answers had and to be had. ValueError where samples is no power of two or no
+    input is uncertain.
     """
-    samples = SAMPLES[method] if samples is None else samples
     if samples < 16 or samples & (samples - 1):
         raise ValueError(f"samples is {samples}; it must be a power of two from 16")
-    psi = np.atleast_1d(np.asarray(headings, np.float64))
-    grip = choose_grip(truck, surface)
-    errors = uncertain_inputs(truck)
-    answer = _answerer(truck, errors, psi, grip, method, hold)
-    groups = input_groups(truck, errors, psi, grip, method)
+    inputs, grip = inputs_of(truck), asked[0].grip
+    groups = input_groups(inputs, asked, method)
     if not groups:
-        raise ValueError("nothing is uncertain: no number has a tolerance and grip has no range")
-    names, members = [g[0] for g in groups], [g[1] for g in groups]
-    a, b = _draws(4 * len(errors.rows) + len(truck.uncertain) + 1, samples, seed)
+        raise ValueError("nothing is uncertain: no number has a tolerance, and grip no range")
+    a, b = _draws(inputs.columns + 1, samples, seed)
     sets = [a, b]
-    for columns in members:
+    for _, columns in groups:
         mixed = a.copy()
         mixed[:, columns] = b[:, columns]
         sets.append(mixed)
-    f_a, f_b, *swapped = np.split(answer(np.concatenate(sets)), len(sets), axis=1)
-    influences = sobol(names, f_a, f_b, np.array(swapped), samples, seed)
-    both = np.concatenate([f_a, f_b], axis=1)
-    h = len(psi)
-    if method == "compliant":
-        centre = tip_angles(truck, psi, grip.likely, hold).free
-    else:
-        centre = rigid.tip_angle(truck, psi)
-    return tuple(
-        _heading(
-            psi[i],
-            float(centre[i]),
-            both[i],
-            None if hold == "rail" else both[h + i],
-            influences[i],
-            influences[h + i],
+    centre = answered([truck], np.array([grip.likely]), asked, method)
+    railed = centre.slides[:, 0]
+    found = sampled(inputs, np.concatenate(sets), asked, method, railed, progress)
+    lost = np.isnan(found.tip[:, : 2 * samples]).sum(axis=1)
+    found = _filled(found)
+    by_set = found.both.reshape(2 * len(asked), len(sets), samples).swapaxes(0, 1)
+    names = [name for name, _ in groups]
+    influences = sobol(names, by_set[0], by_set[1], by_set[2:], samples, seed)
+    drawn = found.part(slice(0, 2 * samples))
+    out = []
+    for i, one in enumerate(asked):
+        tips = ~drawn.slides[i]
+        hits = int(tips.sum())
+        out.append(
+            HeadingSpread(
+                one,
+                float(centre.tip[i, 0]),
+                float(centre.goes[i, 0]),
+                bool(railed[i]),
+                describe(drawn.tip[i][tips | railed[i] | (hits < 2)]),
+                describe(drawn.goes[i]),
+                hits / (2 * samples),
+                wilson(hits, 2 * samples),
+                influences[i],
+                influences[len(asked) + i],
+                2 * samples,
+                int(lost[i]),
+            )
         )
-        for i in range(h)
+    return tuple(out)
+
+
+def sampled(
+    inputs: Inputs,
+    unit: Array,
+    asked: Sequence[Conditions],
+    method: Method,
+    railed: NDArray[np.bool_],
+    progress: Progress = lambda done, of: None,
+) -> Answered:
+    """Answers of trucks drawn at unit samples (n, columns + 1), the last of grip.
+
+    railed: (H,) headings on which tip is against a rail for every truck.
+    """
+    mu = triangular_quantile(unit[:, -1], asked[0].grip)
+    stack = max(1, STACK // len(asked))
+    parts = []
+    for begin in range(0, len(unit), stack):
+        progress(begin * len(asked), len(unit) * len(asked))
+        some = slice(begin, begin + stack)
+        trucks = [build_at(inputs, row) for row in unit[some, :-1]]
+        parts.append(answered(trucks, mu[some], asked, method, railed))
+    progress(len(unit) * len(asked), len(unit) * len(asked))
+    return Answered(
+        np.concatenate([p.tip for p in parts], axis=1),
+        np.concatenate([p.goes for p in parts], axis=1),
+        np.concatenate([p.slides for p in parts], axis=1),
     )
 
 
-def uncertain_inputs(truck: Truck) -> Errors:
-    """Rows with a tolerance, in file order."""
-    first = {p.row: p for p in reversed(truck.parts)}
-    pieces = {r: sum(p.row == r for p in truck.parts) for r in first}
-    rows = [r for r in sorted(first) if first[r].mass_sd or first[r].place_sd]
-    sd = np.array([[first[r].mass_sd, *(first[r].place_sd,) * 3] for r in rows]).reshape(-1, 4)
-    names = [first[r].label if pieces[r] == 1 else first[r].label.rsplit(" ", 1)[0] for r in rows]
-    return Errors(np.array(rows, np.intp), sd, tuple(names))
+def answered(
+    trucks: Sequence[Truck],
+    mu: Array,
+    asked: Sequence[Conditions],
+    method: Method,
+    railed: NDArray[np.bool_] | None = None,
+) -> Answered:
+    """n trucks with grips (n,) on every heading asked, each answered as it is; see `sampled`."""
+    psi = np.array([c.heading for c in asked])
+    if method == "compliant":
+        found = tip_angles(trucks, psi, mu, asked[0].hold)
+        tip = found.free.copy()
+        if railed is not None and not asked[0].rail:
+            who, which = np.nonzero(~found.slides & railed)
+            if len(who):
+                again = tip_pairs([trucks[int(i)] for i in who], psi[which], mu[who], "rail")
+                tip[who, which] = again.tip
+        return Answered(tip.T, found.goes.T, found.slides.T)
+    tip = np.array([rigid.tip_angle(truck, psi) for truck in trucks]).T
+    slide = np.full_like(tip, np.inf) if asked[0].rail else np.arctan(mu) + 0.0 * tip
+    return Answered(tip, np.minimum(tip, slide), slide < tip)
 
 
-def cg_samples(truck: Truck, errors: Errors, off: Array) -> tuple[Array, Array]:
-    """(n,) kg and (n, 3) m: mass and CG of the truck with rows off by (n, R, 4) kg and m.
-
-    Exact: a row's moment is the sum over its pieces of (m + dm)(p + dp), dp mirrored with them.
-    """
-    body = whole(truck)
-    count, place, side = (np.zeros((len(errors.rows), k)) for k in (1, 3, 3))
-    mass = np.zeros(len(errors.rows))
-    for i, row in enumerate(errors.rows):
-        for p in (p for p in truck.parts if p.row == row):
-            count[i] += 1
-            place[i] += p.body.cg
-            side[i] += (1.0, -1.0 if p.mirrored else 1.0, 1.0)
-            mass[i] = p.body.mass
-    dm, dp = off[:, :, 0], off[:, :, 1:]
-    total = body.mass + dm @ count[:, 0]
-    moment = body.mass * body.cg + dm @ place
-    moment = moment + np.einsum("nr,nrk,rk->nk", mass + dm, dp, side)
-    return total, moment / total[:, None]
+def _filled(found: Answered) -> Answered:
+    """Tips that could not be followed at the mean of the others on their heading."""
+    tip = np.where(np.isnan(found.tip), np.nanmean(found.tip, axis=1, keepdims=True), found.tip)
+    return Answered(tip, np.where(np.isnan(found.goes), tip, found.goes), found.slides)
 
 
 def input_groups(
-    truck: Truck, errors: Errors, headings: Array, grip: Grip, method: Method
+    inputs: Inputs, asked: Sequence[Conditions], method: Method
 ) -> list[tuple[str, Indices]]:
     """(name, columns) of the inputs worth naming, the rest as one, and grip last.
 
-    Ranked by the linear share of the tip angle's variance, over all headings.
+    Ranked by the share of the tip angle's variance that each has on its own, over all headings, to
+    first order.
     """
-    shares = _part_shares(truck, errors, headings)
-    if method == "compliant":
-        shares += _number_shares(truck, headings, grip, 4 * len(errors.rows))
-    shares.sort(key=lambda s: -s[0])
-    groups: list[tuple[str, Indices]] = [(name, columns) for _, name, columns in shares[:GROUPS]]
-    if rest := [columns for _, _, columns in shares[GROUPS:]]:
+    ranked = sorted(_shares(inputs, asked, method), key=lambda one: -one[0])
+    groups = [(name, columns) for _, name, columns in ranked[:GROUPS]]
+    if rest := [columns for _, _, columns in ranked[GROUPS:]]:
         groups.append((f"{len(rest)} others", np.concatenate(rest)))
+    grip = asked[0].grip
     if grip.high > grip.low:
-        last = 4 * len(errors.rows) + len(truck.uncertain)
-        groups.append((f"grip on {grip.surface}", np.array([last], np.intp)))
+        groups.append((f"grip on {grip.surface}", np.array([inputs.columns], np.intp)))
     return groups
 
 
-def _part_shares(truck: Truck, errors: Errors, headings: Array) -> list[tuple[float, str, Indices]]:
-    """(variance, name, columns) of every row's mass and place, by the rigid derivatives."""
-    mean_mass = whole(truck).mass
-    lever = np.zeros((len(errors.rows), 4))
-    for heading in headings:
-        gradient = rigid.cg_gradient(truck, float(heading))
-        for i, row in enumerate(errors.rows):
-            pieces = [p for p in truck.parts if p.row == row]
-            by_mass = sum(rigid.mass_derivative(truck, heading, p.body.cg) for p in pieces)
-            side = sum(np.array([1, -1 if p.mirrored else 1, 1]) for p in pieces)
-            by_place = pieces[0].body.mass / mean_mass * gradient * side
-            lever[i] += np.square(np.array([float(by_mass), *by_place]) * errors.sd[i])
-    return [
-        (float(lever[i, k].sum()), f"{name}, {what}", 4 * i + np.array(k, np.intp))
-        for i, name in enumerate(errors.names)
-        for what, k in (("mass", [0]), ("place", [1, 2, 3]))
-        if errors.sd[i, k].any()
-    ]
-
-
-def _number_shares(
-    truck: Truck, headings: Array, grip: Grip, first: int
+def _shares(
+    inputs: Inputs, asked: Sequence[Conditions], method: Method
 ) -> list[tuple[float, str, Indices]]:
-    """The same of every uncertain number, by a difference of one standard uncertainty each way."""
-    inputs = truck.uncertain
-    if not inputs:
-        return []
-    steps = [
-        (i, one.likely + way * min(sd(one), one.high - one.likely))
-        for i, one in enumerate(inputs)
-        for way in (-1.0, 1.0)
+    """(rad^2, name, columns): variance of the tip that each input alone is behind.
+
+    By central differences of the answer over a standard uncertainty: one by one, but for the parts'
+    masses and places, which act through the truck's mass and CG.
+    """
+    truck, named = inputs.truck, inputs.named()
+    others = named[len(named) - len(truck.uncertain) :]
+    either = np.full((2 * len(others), inputs.columns), 0.5)
+    step = 1 / np.sqrt(12)  # of an even input, in units of its width
+    for i, (_, columns) in enumerate(others):
+        either[2 * i, columns], either[2 * i + 1, columns] = 0.5 - step, 0.5 + step
+    builds = [build_at(inputs, unit) for unit in either]
+    body = whole(truck)
+    size = np.array([1e-3 * body.mass, *(3 * [1e-3 * truck.wheelbase])])
+    builds += [moved(truck, k, sign * size[k]) for k in range(4) for sign in (-1, 1)]
+    likely = np.full(len(builds), asked[0].grip.likely)
+    tip = answered(builds, likely, asked, method).tip
+    change = np.nan_to_num(tip[:, 1::2] - tip[:, ::2]) / 2  # (H, inputs and 4)
+    gradient = change[:, len(others) :] / size
+    shares = list(np.sum(change[:, : len(others)] ** 2, axis=0))
+    by_row = np.zeros(4 * len(inputs.rows))
+    if len(inputs.rows):
+        slopes = sensitivities(truck)
+        lever = np.einsum("hk,krq->hrq", gradient, np.concatenate([slopes.mass, slopes.cg]))
+        by_row = np.sum((lever[:, inputs.rows] * inputs.sd) ** 2, axis=0).ravel()
+    found = [
+        (float(by_row[columns].sum()), name, columns)
+        for name, columns in named[: -len(others) or None]
     ]
-    builds = [varied(truck, {i: max(value, inputs[i].low)}) for i, value in steps]
-    tip = tip_angles(builds, headings, grip.likely).free
-    apart = np.nan_to_num((tip[1::2] - tip[::2]) / 2)
-    return [
-        (float((apart[i] ** 2).sum()), one.name, np.array([first + i], np.intp))
-        for i, one in enumerate(inputs)
-    ]
+    return found + [(float(s), *one) for s, one in zip(shares, others, strict=True)]
 
 
 def sobol(
@@ -339,87 +371,3 @@ def _draws(inputs: int, samples: int, seed: int) -> tuple[Array, Array]:
     unit = qmc.Sobol(2 * inputs, rng=np.random.default_rng(seed)).random(samples)
     unit = np.clip(unit, 1e-12, 1 - 1e-12)
     return unit[:, :inputs], unit[:, inputs:]
-
-
-def _answerer(
-    truck: Truck, errors: Errors, headings: Array, grip: Grip, method: Method, hold: Hold
-) -> Callable[[Array], Array]:
-    """From unit samples (n, 4 R + U + 1) to (2 H, n): tip angles, then angles at which it goes."""
-    from scipy.special import ndtri
-
-    front, rear = (rigid.tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
-    rows = 4 * len(errors.rows)
-
-    def answer(unit: Array) -> Array:
-        normal = np.clip(ndtri(unit[:, :rows]), -MOST_OFF, MOST_OFF)
-        off = normal.reshape(len(unit), -1, 4) * errors.sd
-        mu = triangular_quantile(unit[:, -1], grip)
-        if method == "compliant":
-            return _compliant(truck, errors, off, unit[:, rows:-1], headings, mu, hold)
-        x, y, z = cg_samples(truck, errors, off)[1].T
-        tip = rigid.tip_angles(front, rear, truck.front.x, truck.rear.x, x, y, z, headings).T
-        goes = tip if hold == "rail" else np.minimum(tip, np.arctan(mu))
-        return np.concatenate([tip, goes])
-
-    return answer
-
-
-def _compliant(
-    truck: Truck,
-    errors: Errors,
-    off: Array,
-    unit: Array,
-    headings: Array,
-    mu: Array,
-    hold: Hold,
-) -> Array:
-    """(2 H, n) rad; a sample whose tip cannot be followed takes the mean of the others."""
-    numbers = [quantile(one, unit[:, i]) for i, one in enumerate(truck.uncertain)]
-    own = {p.row: p.body.mass for p in truck.parts}
-    builds = []
-    for i, one in enumerate(off):
-        build = varied(truck, {k: float(values[i]) for k, values in enumerate(numbers)})
-        masses = {int(r): float(e[0]) for r, e in zip(errors.rows, one, strict=True)}
-        build = with_masses(
-            build, {r: max(own[r] + e, 0.1 * own[r]) for r, e in masses.items() if e}
-        )
-        builds.append(
-            with_shifts(build, {int(r): e[1:] for r, e in zip(errors.rows, one, strict=True)})
-        )
-    count = len(headings)
-    found = tip_pairs(
-        [b for b in builds for _ in range(count)],
-        np.tile(headings, len(builds)),
-        np.repeat(mu, count),
-        hold,
-    )
-    tip = found.free.reshape(-1, count).T
-    goes = np.fmin(found.goes, found.free).reshape(-1, count).T
-    missing = np.isnan(tip)
-    filled = np.where(missing, np.nanmean(tip, axis=1, keepdims=True), tip)
-    return np.concatenate([filled, np.where(missing, filled, goes)])
-
-
-def _heading(
-    heading: float,
-    centre: float,
-    tip: Array,
-    goes: Array | None,
-    by_tip: tuple[Influence, ...],
-    by_goes: tuple[Influence, ...],
-) -> HeadingSpread:
-    if goes is None:
-        nan = float("nan")
-        one = describe(tip)
-        return HeadingSpread(float(heading), centre, one, None, 1.0, (nan, nan), by_tip, ())
-    hits = int(np.sum(goes == tip))
-    return HeadingSpread(
-        float(heading),
-        centre,
-        describe(tip),
-        describe(goes),
-        hits / len(tip),
-        wilson(hits, len(tip)),
-        by_tip,
-        by_goes,
-    )

@@ -10,7 +10,8 @@ from typing import Any
 import numpy as np
 
 from crossfall.study.export import FAILURE, LEADING
-from crossfall.study.scenario import WEIGHTS, Scenario
+from crossfall.study.scenario import Scenario
+from crossfall.study.scenario_file import WEIGHTS
 from crossfall.study.sweep import PARQUET, STORE
 from crossfall.truck.model import Array
 from crossfall.truck.problems import InputError, Problem
@@ -31,7 +32,8 @@ class Failure:
 
 @dataclass(frozen=True)
 class HeadingLine:
-    """Tip angles found on one heading; all deg. tips_first: share of lines, or nan."""
+    """Tip angles found on one heading; all deg, nan where nothing tips. tips_first: share of lines,
+    or nan."""
 
     heading_deg: float
     lines: int
@@ -131,24 +133,22 @@ def heading_lines(columns: Columns, good: Any) -> tuple[HeadingLine, ...]:
     if "tip_deg" not in columns or "heading_deg" not in columns:
         return ()
     tips, headings = numbers(columns, "tip_deg"), numbers(columns, "heading_deg")
-    slides = numbers(columns, "slide_deg") if "slide_deg" in columns else np.full(len(tips), np.nan)
+    first = columns.get("trial_outcome", columns.get("first"))
     found = []
     every = np.unique(headings[good])
     for heading in every[:: -(-len(every) // MOST_HEADINGS) or 1]:
         here = good & (headings == heading)
         some = tips[here][np.isfinite(tips[here])]
-        if not len(some):
-            continue
-        both = here & np.isfinite(slides) & np.isfinite(tips)
-        first = float(np.mean(tips[both] < slides[both])) if both.any() else float("nan")
+        least, median, greatest = np.quantile(some, [0, 0.5, 1]) if len(some) else [np.nan] * 3
+        share = float("nan") if first is None else float(np.mean(first[here] == "tips"))
         found.append(
             HeadingLine(
                 float(heading),
                 int(here.sum()),
-                float(some.min()),
-                float(np.median(some)),
-                float(some.max()),
-                first,
+                float(least),
+                float(median),
+                float(greatest),
+                share,
             )
         )
     return tuple(found)

@@ -20,13 +20,13 @@ from collections.abc import Generator, Iterator
 from dataclasses import dataclass, field
 from typing import Any
 
-from crossfall.study.task import Batch, Outcome, Task
+from crossfall.study.task import Batch, Outcome, Payload, Task
 
 TICK = 0.2  # s, how long to wait for an answer before looking at the clock
 AHEAD = 0.25  # s of work each child holds, so that it never waits for the next trial
 DEEPEST = 50  # trials held by a child at most
 NOTES = 1 << 20  # bytes of a child's chatter kept
-PIPE = 24_000  # bytes a busy child may have unread: well under what a pipe takes without blocking
+PIPE = 48_000  # bytes a busy child may have unread: well under what a pipe takes without blocking
 
 
 @dataclass(frozen=True)
@@ -50,7 +50,10 @@ class PoolError(Exception):
 
 @dataclass
 class Child:
-    """One child process and the trials it holds, in the order it does them."""
+    """One child process and the trials it holds, in the order it does them.
+
+    company: that it was told of last.
+    """
 
     process: subprocess.Popen[bytes]
     notes: Any  # its standard error, a temporary file
@@ -58,6 +61,7 @@ class Child:
     ready: bool = False
     since: float = 0.0  # when the first trial held was begun
     partial: bytes = b""
+    company: tuple[Payload, ...] = ()
 
 
 def hello(method: str, common: dict[str, Any]) -> bytes:
@@ -214,7 +218,7 @@ class Crew:
     def _hand_over(self, child: Child, tasks: list[Task]) -> None:
         unread = sum(size for _, size in child.held)
         for index, task in enumerate(tasks):
-            line = json.dumps([[task.place, task.payload]], separators=(",", ":")).encode() + b"\n"
+            line = _said(child, task)
             if child.held and unread + len(line) > PIPE:
                 self.waiting.extendleft(reversed(tasks[index:]))
                 return
@@ -222,6 +226,7 @@ class Crew:
                 child.since = time.monotonic()
             unread += len(line)
             child.held.append((task, len(line)))
+            child.company = task.company
             _write(child, line)
 
     def _answers(self, child: Child, data: bytes) -> list[Outcome]:
@@ -268,6 +273,19 @@ class Crew:
         counts = ((s, strikes.count(s)) for s in sorted(set(strikes)))
         cause = "; ".join(s if n == 1 else f"{s}, {n} times" for s, n in counts)
         return Outcome(task.place, "", cause, detail, 0.0)
+
+
+def _said(child: Child, task: Task) -> bytes:
+    """The lines that give a child a task, with its company unless the child was just told of it."""
+    if len(task.company) < 2:
+        return _line([task.place, task.payload])
+    number = task.company.index(task.payload)
+    told = task.company == child.company
+    return (b"" if told else _line({"company": task.company})) + _line([task.place, number])
+
+
+def _line(value: Any) -> bytes:
+    return json.dumps(value, separators=(",", ":")).encode() + b"\n"
 
 
 def _write(child: Child, line: bytes) -> None:

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from crossfall.study.closedform import closed_form_table
 from crossfall.study.export import export, export_columns
+from crossfall.study.methods import STACK
 from crossfall.study.pool import Limits
 from crossfall.study.runner import Progress, run
 from crossfall.study.scenario import Scenario
@@ -70,14 +71,17 @@ def batch_of(scenario: Scenario) -> Batch:
     spec, loaded = scenario.spec, scenario.loaded
     common = {
         "method": spec.method,
-        "spec": canonical(loaded.spec.model_dump(mode="json", exclude_unset=True)),
+        # Not sorted: a scenario that names no surface is on the first one of the file.
+        "spec": json.dumps(loaded.spec.model_dump(mode="json", exclude_unset=True)),
         "truck": truck_digest(loaded.truck),
         "fixed": dict(spec.fixed),
         "surface": spec.surface,
         "hold": spec.hold,
+        "ranges": spec.ranges,
         "tolerances": spec.tolerances,
-        "headings_deg": [] if scenario.heading_varies else list(scenario.headings),
     }
+    headings = 1 if scenario.heading_varies else len(scenario.headings)
+    stack = STACK if spec.method == "compliant" else 1
     return make_batch(
         spec.name,
         METHODS[spec.method],
@@ -87,7 +91,7 @@ def batch_of(scenario: Scenario) -> Batch:
         spec=str(common["truck"]),
         versions=versions_of(spec.method),
         local={"folder": str(loaded.folder)},
-        together=1 if scenario.heading_varies else len(scenario.headings),
+        together=headings * max(1, stack // headings),
     )
 
 

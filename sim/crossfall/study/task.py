@@ -6,6 +6,9 @@ A method is any function `f(common, payload) -> rows`, named "package.module:fun
     payload  flat JSON object, what is special to this trial; its "seed" fixes all randomness
     rows     list of flat JSON objects, one per line of the table
 
+Its module may have a function `ahead(common, payloads)` beside it, which is told of the trials that
+a process will be given next, to do at once what is cheaper done at once.
+
 Everything that decides the rows is in common, payload and versions, so their digest is the
 trial's address: a trial with a known address need never be done again.
 """
@@ -14,6 +17,7 @@ from __future__ import annotations
 
 import hashlib
 import importlib
+import itertools
 import json
 import traceback
 from collections.abc import Callable, Iterator, Mapping
@@ -26,11 +30,16 @@ Method = Callable[[Mapping[str, Any], Payload], list[dict[str, Any]]]
 
 @dataclass(frozen=True)
 class Task:
-    """One trial to do. place: its line in the plan, from 0. key: its content address."""
+    """One trial to do. place: its line in the plan, from 0. key: its content address.
+
+    company: payloads of the trials that it shares work with, itself among them, or empty: always
+    the same, whichever of them are done already, so that its rows are the same to the last bit.
+    """
 
     place: int
     key: str
     payload: Payload
+    company: tuple[Payload, ...] = field(default=(), compare=False, repr=False)
 
 
 @dataclass(frozen=True)
@@ -55,7 +64,7 @@ class Batch:
     tasks: gives the tasks afresh, in the order of their places, each time it is called.
     spec: digest of the truck. versions: of everything that can change a row. local: handed to
     the method with common, but no part of an address, such as where files lie on this machine.
-    together: how many tasks in a row share work that a process does once, so go to one process.
+    together: how many tasks in a row keep company, and so go to one process.
     """
 
     name: str
@@ -96,8 +105,11 @@ def make_batch(
     base = digest([method, common, spec, versions])
 
     def tasks() -> Iterator[Task]:
-        for place, payload in enumerate(payloads()):
-            yield Task(place, digest([base, payload]), payload)
+        stream, place = payloads(), 0
+        while company := tuple(itertools.islice(stream, together)):
+            for payload in company:
+                yield Task(place, digest([base, payload]), payload, company)
+                place += 1
 
     return Batch(name, method, common, spec, versions, total, tasks, local or {}, together)
 

@@ -8,13 +8,18 @@ from functools import cache
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 
-_STATICS = ("code of truck", "code of statics", "code of methods", "python", "numpy", "scipy")
+_STATICS = (
+    *("code of truck", "code of statics", "code of answers", "code of methods", "code of draws"),
+    *("python", "numpy", "scipy"),
+)
 _TRIALS = (*_STATICS, "code of trials", "code of slopes", "code of search", "pybullet")
 _CODE = {
     "code of truck": "truck",
     "code of statics": "statics",
+    "code of answers": "answers",
     "code of trials": "trials",
     "code of methods": "study/methods.py",
+    "code of draws": "study/draws.py",
     "code of slopes": "study/slopes.py",
     "code of search": "study/critical.py",
 }

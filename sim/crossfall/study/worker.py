@@ -1,12 +1,14 @@
 """The child process that does trials: `python -m crossfall.study.worker`, fed through its pipes.
 
-In, one JSON value a line: first {path, method, common}, then lists of [place, payload].
+In, one JSON value a line: first {path, method, common}; then [place, payload] for a trial, or
+{company} with payloads of which the following [place, number] are.
 Out, one line each: "ready" once the method is imported, then [place, rows, cause, detail, took].
 When the pipe closes, because the runner ended or was killed, the child ends at once.
 """
 
 from __future__ import annotations
 
+import contextlib
 import faulthandler
 import json
 import os
@@ -34,21 +36,31 @@ def main() -> None:
     warm = getattr(sys.modules[method.__module__], "warm_up", None)
     if warm is not None:
         warm(common)
-    work: queue.SimpleQueue[tuple[int, dict[str, Any]]] = queue.SimpleQueue()
+    ahead = getattr(sys.modules[method.__module__], "ahead", None)
+    work: queue.SimpleQueue[Any] = queue.SimpleQueue()
     threading.Thread(target=_receive, args=(inbox, work), daemon=True).start()
     _send(outbox, "ready")
+    company: list[dict[str, Any]] = []
+    shared = 0.0
     while True:
-        place, payload = work.get()
+        item = work.get()
         began = time.perf_counter()
-        answer = perform(method, common, payload)
-        _send(outbox, [place, *answer, time.perf_counter() - began])
+        if isinstance(item, dict):
+            company = item["company"]
+            if ahead is not None:
+                with contextlib.suppress(Exception):  # each trial will say for itself
+                    ahead(common, company)
+            shared = (time.perf_counter() - began) / len(company)
+            continue
+        place, payload = item
+        answer = perform(method, common, company[payload] if type(payload) is int else payload)
+        _send(outbox, [place, *answer, time.perf_counter() - began + shared])
 
 
-def _receive(inbox: BinaryIO, work: queue.SimpleQueue[tuple[int, dict[str, Any]]]) -> None:
-    """Pass chunks on; the end of the pipe means that nobody waits for an answer any more."""
+def _receive(inbox: BinaryIO, work: queue.SimpleQueue[Any]) -> None:
+    """Pass lines on; the end of the pipe means that nobody waits for an answer any more."""
     for line in inbox:
-        for place, payload in json.loads(line):
-            work.put((place, payload))
+        work.put(json.loads(line))
     os._exit(0)
 
 

@@ -15,6 +15,7 @@ from crossfall.truck.model import WHEELS, Array, Axle, Body, Part, Truck, frozen
 
 BODIES = ("chassis", "front axle", "rear axle", *WHEELS)
 _MIRROR = np.array([1.0, -1.0, 1.0])
+_STAYS = np.zeros(3)
 _ROW = {name: i for i, name in enumerate(BODIES)}
 
 
@@ -60,26 +61,26 @@ def reassemble(truck: Truck, parts: Sequence[Part]) -> Truck:
 
 def with_masses(truck: Truck, masses: Mapping[int, float]) -> Truck:
     """The truck with every piece of a row weighing something else, kg; inertia goes with it."""
-
-    def heavier(part: Part) -> Part:
-        if part.row not in masses:
-            return part
-        mass = masses[part.row]
-        inertia = frozen(part.body.inertia * (mass / part.body.mass))
-        return replace(part, body=Body(mass, part.body.cg, inertia))
-
-    return reassemble(truck, [heavier(p) for p in truck.parts])
+    return with_errors(truck, masses, {})
 
 
 def with_shifts(truck: Truck, shifts: Mapping[int, Array]) -> Truck:
     """The truck with rows moved by (3,) m; mirrored pieces move the other way across."""
+    return with_errors(truck, {}, shifts)
 
-    def moved(part: Part) -> Part:
-        if part.row not in shifts:
-            return part
-        return _shifted(part, shifts[part.row] * (_MIRROR if part.mirrored else 1.0))
 
-    return reassemble(truck, [moved(p) for p in truck.parts])
+def with_errors(truck: Truck, masses: Mapping[int, float], shifts: Mapping[int, Array]) -> Truck:
+    """Both at once."""
+
+    def off(part: Part) -> Part:
+        body = part.body
+        mass = masses.get(part.row, body.mass)
+        by = shifts.get(part.row, _STAYS) * (_MIRROR if part.mirrored else 1.0)
+        moved = Body(mass, frozen(body.cg + by), frozen(body.inertia * (mass / body.mass)))
+        return replace(part, body=moved, centre=frozen(part.centre + by))
+
+    known = masses.keys() | shifts.keys()
+    return reassemble(truck, [off(p) if p.row in known else p for p in truck.parts])
 
 
 def with_tracks(truck: Truck, front: float, rear: float) -> Truck:

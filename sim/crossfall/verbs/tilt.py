@@ -120,17 +120,17 @@ def choose(
 class Progress:
     """One line on a terminal's standard error; nothing anywhere else."""
 
-    def __init__(self, quiet: bool) -> None:
+    def __init__(self, quiet: bool, what: str = "trial") -> None:
         import sys
 
-        self.on = not quiet and sys.stderr.isatty()
+        self.on, self.what = not quiet and sys.stderr.isatty(), what
 
     def __enter__(self) -> Progress:
         return self
 
     def __call__(self, done: int, of: int) -> None:
         if self.on:
-            click.echo(f"\rtrial {min(done + 1, of)} of {of} ", nl=False, err=True)
+            click.echo(f"\r{self.what} {min(done + 1, of)} of {of} ", nl=False, err=True)
 
     def __exit__(self, *_: object) -> None:
         if self.on:

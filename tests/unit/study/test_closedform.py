@@ -11,11 +11,11 @@ import pytest
 from crossfall.statics import rigid
 from crossfall.study.closedform import closed_form_table, known_sizes, sizes
 from crossfall.study.design import points
-from crossfall.study.methods import closed_form
 from crossfall.study.scenario import Scenario, load_scenario
-from crossfall.study.sweep import batch_of, sweep
+from crossfall.study.sweep import sweep
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
+from crossfall.truck.massprops import whole
 
 HEAD = 'name = "s"\ntruck = "thistle"\nmethod = "closed form"\nseed = 2\n'
 
@@ -67,21 +67,30 @@ def test_the_table_is_in_the_order_of_the_trials_with_their_columns(tmp_path: Pa
     text = axis("both.track_mm", 150, 200, 3) + axis("grip", 0.5, 1.2, 3)
     asked = scenario(tmp_path, "headings_deg = [0, 90]\n[fixed]\nslope_deg = 35\n" + text)
     table = whole_table(asked)
-    batch = None
-    common = {"spec": "", "fixed": dict(asked.spec.fixed), "surface": None, "tolerances": False}
-    slow = asked.spec.model_copy(update={"method": "compliant"})
-    batch = batch_of(Scenario(slow, asked.loaded, asked.axes, asked.design, asked.path))
-    common |= {**batch.common, **batch.local}
     for i, payload in enumerate(asked.payloads()):
-        (row,) = closed_form(common, payload)
+        edits = {"both.track_mm": payload["both.track_mm"]}
+        truck = build(set_values(asked.loaded.spec, edits), asked.loaded.folder)[0]
         for name in ("both.track_mm", "grip", "heading_deg", "repeat", "seed"):
             assert table[name][i] == payload[name]
-        for name in ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm", "front_share"):
-            assert table[name][i] == pytest.approx(row[name], rel=1e-9, abs=1e-9)
-        for name in ("tip_deg", "slide_deg", "tips_less_slides_deg"):
-            assert table[name][i] == pytest.approx(row[name], rel=1e-8, abs=1e-8)
-        assert table["first"][i] == row["first"]
-        assert table["on_slope"][i] == row["on_slope"]
+        body = whole(truck)
+        assert table["mass_g"][i] == pytest.approx(1000 * body.mass)
+        assert table["cg_z_mm"][i] == pytest.approx(1000 * body.cg[2])
+        tip = np.degrees(rigid.tip_angle(truck, [np.radians(payload["heading_deg"])])[0])
+        slide = np.degrees(np.arctan(payload["grip"]))
+        first = "tips" if tip < slide else "slides"
+        assert table["tip_deg"][i] == pytest.approx(tip, rel=1e-8)
+        assert table["slide_deg"][i] == pytest.approx(slide)
+        assert table["goes_at_deg"][i] == pytest.approx(min(tip, slide), rel=1e-8)
+        assert table["first"][i] == first
+        assert table["on_slope"][i] == ("stands" if min(tip, slide) > 35 else first)
+
+
+def test_against_a_rail_nothing_slides(tmp_path: Path) -> None:
+    asked = scenario(tmp_path, 'hold = "rail"\n' + axis("grip", 0.2, 0.9, 3))
+    table = whole_table(asked)
+    assert set(table["first"]) == {"tips"}
+    assert np.isnan(table["slide_deg"]).all()
+    np.testing.assert_array_equal(table["goes_at_deg"], table["tip_deg"])
 
 
 def test_a_swept_heading_is_taken_from_the_axis(tmp_path: Path) -> None:

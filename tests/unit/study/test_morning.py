@@ -10,7 +10,8 @@ import pytest
 
 from crossfall.show.morning import draw_map, gridded, page, plain_name
 from crossfall.study.morning import Morning, failures, heading_lines, input_names, surprises
-from crossfall.study.scenario import MapSpec, load_scenario
+from crossfall.study.scenario import load_scenario
+from crossfall.study.scenario_file import MapSpec
 from crossfall.study.sweep import sweep
 from crossfall.truck.problems import InputError
 
@@ -42,8 +43,10 @@ def trials() -> Columns:
         "mass_g": np.full(n, 2000.0),
         "tip_deg": tip + apart,
         "compliant_deg": tip,
-        "tip_low_deg": tip + apart - 0.05,
-        "tip_high_deg": tip + apart + 0.05,
+        "trial_outcome": np.where(tip < 47.5, "tips", "slides").astype(object),
+        "trial_deg": tip + apart,
+        "trial_ci_low_deg": tip + apart - 0.05,
+        "trial_ci_high_deg": tip + apart + 0.05,
         "trial_less_compliant_deg": apart,
         "slide_deg": np.full(n, 47.5),
         "cause": cause,
@@ -98,6 +101,23 @@ def test_points_on_a_grid_stay_and_scattered_ones_are_binned() -> None:
     cloud = {"a": u, "b": v, "tip_deg": u + 10 * v}
     x, y, z = gridded(cloud, MapSpec(x="a", y="b"), "tip_deg", np.ones(4000, bool))
     np.testing.assert_allclose(z, x + 10 * y[:, None], atol=0.2)
+
+
+def test_trials_that_slide_leave_their_place_empty() -> None:
+    """A heading on which every trial slides is on the map's axis all the same."""
+    columns = trials()
+    columns["cause"] = np.full(12, None, object)
+    columns["heading_deg"] = np.tile([0.0, 45.0, 90.0, 135.0], 3)
+    columns["tip_deg"] = np.where(columns["heading_deg"] == 90.0, np.nan, columns["compliant_deg"])
+    wanted = MapSpec(x="both.track_mm", y="heading_deg")
+    tip = gridded(columns, wanted, "tip_deg", good(columns))[2]
+    assert tip.shape == (4, 3)
+    assert np.isnan(tip[2]).all()
+    assert len(draw_map(columns, wanted)) == 1
+    columns["trial_outcome"] = np.where(np.isnan(columns["tip_deg"]), "slides", "tips")
+    lines = heading_lines(columns, good(columns))
+    assert [line.tips_first for line in lines] == [1.0, 1.0, 0.0, 1.0]
+    assert np.isnan(lines[2].greatest)
 
 
 def test_maps_that_have_no_column_or_answer_are_left_out() -> None:

@@ -136,3 +136,22 @@ def child_ids() -> list[int]:
             if int(parent) == me and state != "Z":
                 found.append(int(name))
     return found
+
+
+def test_a_child_is_told_of_its_company_before_its_trials() -> None:
+    """Each block of the plan in one go, whichever of its trials are still to be done."""
+    payloads = [{"x": x} for x in range(10)]
+    batch = make_batch("c", "trial_methods:company", {}, lambda: iter(payloads), 10, together=4)
+    left = [t for t in batch.tasks() if t.place not in (1, 2, 6)]
+    found = [o for some in outcomes(batch, iter(left), 2, QUICK) for o in some]
+    told = {o.place: json.loads(o.rows)[0]["told"] for o in found}
+    blocks = {0: "0 1 2 3", 1: "4 5 6 7", 2: "8 9"}
+    assert told == {place: blocks[place // 4] for place in (0, 3, 4, 5, 7, 8, 9)}
+
+
+def test_what_goes_wrong_ahead_is_left_to_each_trial() -> None:
+    batch = make_batch(
+        "c", "trial_methods:company", {"fail": True}, lambda: iter([{"x": 1}, {"x": 2}]), 2,
+        together=2,
+    )  # fmt: skip
+    assert [json.loads(o.rows)[0]["told"] for o in deliver(batch)] == ["", ""]

@@ -1,0 +1,176 @@
+"""What is wrong in a scenario file that reads well: keys that name nothing, values that do not fit,
+words that contradict each other."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+from crossfall.answers.conditions import choose_grip
+from crossfall.study.scenario_file import CONDITIONS, DRIVING, WEIGHTS, ScenarioSpec
+from crossfall.truck.build import Loaded
+from crossfall.truck.edits import get_value, set_value
+from crossfall.truck.lines import Path as Key
+from crossfall.truck.model import Truck
+from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.read import Where
+from crossfall.truck.schema import TruckSpec
+from crossfall.truck.sentences import suggestion
+
+
+def mistakes(spec: ScenarioSpec, loaded: Loaded, where: Where) -> list[Problem]:
+    """All of them, each with its file, line and key."""
+    return [
+        *_key_mistakes(spec, loaded.spec, where),
+        *_design_mistakes(spec, where),
+        *_driving_mistakes(spec, where),
+        *_ground_mistakes(spec, loaded.truck, where),
+        *_map_mistakes(spec, where),
+    ]
+
+
+def _key_mistakes(spec: ScenarioSpec, truck: TruckSpec, where: Where) -> Iterator[Problem]:
+    """Keys that name nothing, and values that do not fit where they would go."""
+    seen: dict[str, str] = {}
+    for key, value in spec.fixed.items():
+        yield from _value_mistakes(truck, where, ("fixed", key), key, [value])
+        seen[key] = "fixed"
+    for i, axis in enumerate(spec.axis):
+        place: Key = ("axis", i)
+        if axis.key in seen:
+            yield where.problem((*place, "key"), f"'{axis.key}' is varied already", "once")
+        seen[axis.key] = "axis"
+        key_place = (*place, "key")
+        values = axis.grid_values()
+        tried = values if len(values) <= 50 else (values[0], values[-1])
+        if axis.values is not None:
+            for j, value in enumerate(values[:50]):
+                at = (*place, "values", j)
+                bad = list(_value_mistakes(truck, where, at, axis.key, [value], key_place))
+                yield from bad
+                if bad and bad[0].line == where.place(key_place)[1]:
+                    break  # the key itself is wrong: once is enough
+        else:
+            yield from _value_mistakes(truck, where, key_place, axis.key, list(tried))
+
+
+def _value_mistakes(
+    truck: TruckSpec,
+    where: Where,
+    place: Key,
+    key: str,
+    values: list[Any],
+    key_place: Key | None = None,
+) -> Iterator[Problem]:
+    """At most one problem: the first value that cannot stand at `key`."""
+    if "." not in key:
+        yield from _condition_mistakes(where, place, key, values, key_place)
+        return
+    try:
+        get_value(truck, key)
+    except InputError as error:
+        (problem,) = error.problems[:1]
+        yield where.problem(key_place or place, f"'{key}': {problem.what}", problem.allowed)
+        return
+    for value in values:
+        try:
+            set_value(truck, key, value)
+        except InputError as error:
+            problem = error.problems[0]
+            yield where.problem(place, f"'{key}' {problem.what}", problem.allowed)
+            return
+
+
+def _condition_mistakes(
+    where: Where, place: Key, key: str, values: list[Any], key_place: Key | None
+) -> Iterator[Problem]:
+    if key not in CONDITIONS:
+        known = [*CONDITIONS, *TruckSpec.model_fields]
+        hint = suggestion(key, known)
+        what = f"'{key}' is neither a dotted key of the truck nor a condition"
+        yield where.problem(key_place or place, what, hint)
+        return
+    low, high = CONDITIONS[key]
+    for value in values:
+        number = isinstance(value, (int, float)) and not isinstance(value, bool)
+        if not number or not low <= value <= high:
+            shown = f"{value:g}" if number else repr(value)
+            none = ", 0 for none" if key in ("stone_mm", "rough_mm") else ""
+            allowed = f"it must be {low:g} to {high:g}{none}"
+            yield where.problem(place, f"{key} is {shown}", allowed)
+            return
+
+
+def _design_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
+    grid = spec.design.kind == "grid"
+    for i, axis in enumerate(spec.axis):
+        if grid and axis.values is None and axis.steps is None:
+            yield where.problem(("axis", i), "has no steps", "say into how many a grid cuts it")
+        if not grid and axis.values is not None:
+            what, allowed = "is a list", f"a {spec.design.kind} wants first and last"
+            yield where.problem(("axis", i, "values"), what, allowed)
+        if not grid and axis.steps is not None:
+            what, allowed = "has no use here", f"a {spec.design.kind} has points instead"
+            yield where.problem(("axis", i, "steps"), what, allowed)
+    if not grid and not spec.axis:
+        yield where.problem(("design", "kind"), f"is '{spec.design.kind}'", "it needs an axis")
+    if spec.repeats > 1 and not spec.tolerances and spec.method in ("closed form", "compliant"):
+        what = f"is {spec.repeats}, but every repeat would be the same"
+        yield where.problem(("repeats",), what, "1, or tolerances = true")
+    if any(a.key == "heading_deg" for a in spec.axis) and "headings_deg" in spec.model_fields_set:
+        what = "is given and heading_deg is varied"
+        yield where.problem(("headings_deg",), what, "keep one of the two")
+    if spec.method == "slope trial" and not _given(spec, "slope_deg"):
+        what = "is 'slope trial', but no slope is given"
+        yield where.problem(("method",), what, "vary slope_deg or fix it")
+
+
+def _map_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
+    columns = [*(a.key for a in spec.axis), "heading_deg", *WEIGHTS]
+    for i, wanted in enumerate(spec.map):
+        for side in ("x", "y"):
+            name = getattr(wanted, side)
+            if name not in columns:
+                hint = suggestion(name, columns)
+                yield where.problem(("map", i, side), f"'{name}' is no column to draw over", hint)
+        if wanted.shows == "slope" and not _given(spec, "slope_deg"):
+            what = "is 'slope', but no slope is given"
+            yield where.problem(("map", i, "shows"), what, "vary slope_deg or fix it")
+
+
+def _driving_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
+    places: list[tuple[str, Key]] = [(k, ("fixed", k)) for k in spec.fixed]
+    places += [(a.key, ("axis", i, "key")) for i, a in enumerate(spec.axis)]
+    drives = spec.method in ("slope trial", "critical slope")
+    if _given(spec, "stone_mm") and _given(spec, "rough_mm"):
+        place = dict(places)["rough_mm"]
+        yield where.problem(place, "'rough_mm' is given and so is stone_mm", "keep one of the two")
+    for key, place in places:
+        if key in DRIVING and not drives:
+            what = f"'{key}' is for a truck that drives"
+            yield where.problem(place, what, "use it with slope trial or critical slope")
+        if key == "slope_deg" and spec.method in ("tilt trial", "critical slope"):
+            what = f"'slope_deg' has no use in a {spec.method}"
+            yield where.problem(place, what, "it finds the slope itself")
+
+
+def _ground_mistakes(spec: ScenarioSpec, truck: Truck, where: Where) -> Iterator[Problem]:
+    if spec.surface is not None:
+        if _given(spec, "grip"):
+            what = "is given and so is grip"
+            yield where.problem(("surface",), what, "keep one of the two")
+        try:
+            choose_grip(truck, spec.surface)
+        except InputError as error:
+            (problem,) = error.problems
+            yield where.problem(("surface",), problem.what, problem.allowed)
+    drives = spec.method in ("slope trial", "critical slope")
+    if spec.hold == "rail" and drives:
+        yield where.problem(("hold",), "is 'rail', but the truck drives", "leave it out")
+    if spec.ranges and (drives or spec.method == "closed form"):
+        what = f"has no use in {spec.method}"
+        yield where.problem(("ranges",), what, "it goes with compliant and tilt trial")
+
+
+def _given(spec: ScenarioSpec, key: str) -> bool:
+    return key in spec.fixed or any(a.key == key for a in spec.axis)

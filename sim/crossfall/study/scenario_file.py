@@ -1,0 +1,169 @@
+"""Scenario files (TOML): which truck, what is varied, which method answers.
+
+    name = "track against approach angle"
+    truck = "bramble"                  # a demo truck, or a file beside this one
+    method = "closed form"             # closed form, compliant, tilt trial; or by driving across:
+                                       # slope trial (at slope_deg), critical slope (finds it)
+    headings_deg = [0, 90, 180, 270]   # unless heading_deg is an axis
+    repeats = 1                        # each point this often, with seeds of its own
+    seed = 1
+    tolerances = false                 # true: each trial draws every number within its tolerance
+    surface = "rock"                   # whose grip counts, its likely one; the file's first if not
+                                       # said; or give one number as grip, fixed or varied
+    hold = "brakes"                    # brakes on every wheel; or rail: besides, the tyres it would
+                                       # tip over cannot slide
+    ranges = false                     # true: 95 % ranges too, at sixty times the cost; for
+                                       # compliant and tilt trial
+
+    [fixed]                            # any value of the truck file, by dotted key
+    "both.suspension.spring_n_per_mm" = 0.3
+
+    [[axis]]
+    key = "both.track_mm"              # a dotted key, or heading_deg, slope_deg, grip, and for
+                                       # driving speed_mm_per_s, stone_mm, rough_mm (0: none)
+    first = 160
+    last = 200
+    steps = 21                         # or values = [160, 180, 200]
+
+    [design]
+    kind = "grid"                      # grid, latin hypercube, sobol
+    points = 512                       # not for a grid
+
+    [[map]]                            # pictures of the summary page
+    x = "both.track_mm"
+    y = "heading_deg"
+    shows = "tip"                      # tip, or slope: what happens on slope_deg
+
+Every mistake is found before anything runs, each with its file, line and key.
+"""
+
+from __future__ import annotations
+
+from typing import Annotated, Any, Literal
+
+import numpy as np
+from pydantic import Field, PlainValidator, model_validator
+from pydantic_core import PydanticKnownError
+
+from crossfall.answers.conditions import Hold
+from crossfall.study.design import Kind
+from crossfall.truck.schema import Angle, Line, Name, Strict, Text, mistake
+
+MOST = 10_000_000  # trials of one scenario
+MOST_NUMBER = 1e15  # of any value
+CONDITIONS: dict[str, tuple[float, float]] = {  # keys that are no value of a truck: their bounds
+    "heading_deg": (-360.0, 360.0),
+    "slope_deg": (0.0, 89.0),
+    "grip": (0.01, 5.0),
+    "speed_mm_per_s": (1.0, 5000.0),
+    "stone_mm": (0.0, 100.0),  # 0: none, so that an axis may begin with the plane
+    "rough_mm": (0.0, 30.0),
+}
+DRIVING = ("speed_mm_per_s", "stone_mm", "rough_mm")  # conditions of trials that drive
+WEIGHTS = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm", "front_share")  # of every build
+MethodName = Literal["closed form", "compliant", "tilt trial", "slope trial", "critical slope"]
+
+
+def _plain(value: object) -> bool | float | str:
+    if isinstance(value, bool | str):
+        return value
+    if not isinstance(value, int | float):
+        raise PydanticKnownError("float_type")
+    if not -MOST_NUMBER < value < MOST_NUMBER:
+        raise PydanticKnownError("finite_number")
+    return float(value)
+
+
+Plain = Annotated[bool | float | str, PlainValidator(_plain)]
+
+
+class AxisSpec(Strict):
+    """What is varied: a list of values, or from first to last in a number of steps."""
+
+    key: Line
+    values: Annotated[tuple[Plain, ...], Field(strict=False, min_length=1)] | None = None
+    first: float | None = None
+    last: float | None = None
+    steps: Annotated[int, Field(ge=2, le=1_000_000)] | None = None
+
+    @model_validator(mode="after")
+    def _one_way(self) -> AxisSpec:
+        ranged = [k for k in ("first", "last", "steps") if getattr(self, k) is not None]
+        if self.values is not None and ranged:
+            raise mistake(ranged[0], "is given and so is values", "keep one of the two")
+        if self.values is None and (self.first is None or self.last is None):
+            missing = "first" if self.first is None else "last"
+            raise mistake(missing, "is missing", "give values, or first and last")
+        if self.first is not None and self.last is not None and self.first >= self.last:
+            raise mistake(
+                "last", f"is {self.last:g}", f"it must be more than first, {self.first:g}"
+            )
+        return self
+
+    def grid_values(self) -> tuple[Any, ...]:
+        """All values of a grid, or the two bounds where no steps are given."""
+        if self.values is not None:
+            return self.values
+        return tuple(np.linspace(self.first or 0.0, self.last or 0.0, self.steps or 2).tolist())
+
+
+class DesignSpec(Strict):
+    kind: Kind = "grid"
+    points: Annotated[int, Field(ge=1, le=MOST)] | None = None
+
+    @model_validator(mode="after")
+    def _points_fit(self) -> DesignSpec:
+        if self.kind == "grid" and self.points is not None:
+            raise mistake("points", "has no use in a grid", "give each axis its steps")
+        if self.kind != "grid" and self.points is None:
+            raise mistake("points", "is missing", f"say how many points the {self.kind} has")
+        if self.kind == "sobol" and self.points and self.points & (self.points - 1):
+            near = 2 ** round(np.log2(self.points))
+            raise mistake(
+                "points",
+                f"is {self.points}",
+                f"a Sobol sequence is balanced only at powers of two, such as {near}",
+            )
+        return self
+
+
+class MapSpec(Strict):
+    """A picture of the results over x and y, two columns of the table.
+
+    tip: where it tips, with the frontier to sliding first. slope: what happens on slope_deg.
+    """
+
+    x: Line
+    y: Line
+    shows: Literal["tip", "slope"] = "tip"
+    title: Line | None = None
+
+
+class LimitsSpec(Strict):
+    """When a trial is given up."""
+
+    trial_s: Annotated[float, Field(gt=0, le=86_400)] = 120.0
+
+
+class ScenarioSpec(Strict):
+    name: Name
+    note: Text = ""
+    truck: Line
+    method: MethodName
+    headings_deg: Annotated[tuple[Angle, ...], Field(strict=False, min_length=1)] = (
+        0.0,
+        90.0,
+        180.0,
+        270.0,
+    )
+    surface: Name | None = None
+    hold: Hold = "brakes"
+    ranges: bool = False
+    repeats: Annotated[int, Field(ge=1, le=1_000_000)] = 1
+    seed: Annotated[int, Field(ge=0, lt=2**53)] = 0
+    tolerances: bool = False
+    fixed: dict[str, Plain] = Field(default_factory=dict)
+    axis: Annotated[tuple[AxisSpec, ...], Field(strict=False)] = ()
+    design: DesignSpec = DesignSpec()
+    limits: LimitsSpec = LimitsSpec()
+    map: Annotated[tuple[MapSpec, ...], Field(strict=False)] = ()
