@@ -13,6 +13,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from statistics import NormalDist
 
 import numpy as np
 
@@ -27,6 +28,7 @@ from crossfall.truck.weight import sensitivities
 LEVEL = 0.95
 NODES = ((3 - np.sqrt(3)) / 6, (3 + np.sqrt(3)) / 6)  # of Gauss' rule with two points, on (0, 1)
 DRAWS = 4096
+NORMAL = NormalDist()
 MASSES = "masses and places of the parts"
 
 
@@ -72,9 +74,10 @@ def ranges(truck: Truck, asked: Sequence[Conditions]) -> tuple[TipAngles, tuple[
     )
     likeliest = taken(angles, slice(0, len(psi)))
     found = angles.free.reshape(len(builds), len(psi))
+    braked = angles.tip.reshape(len(builds), len(psi))[len(builds) - len(mus) :]
     held = likeliest.slides | (hold == "rail")
     return likeliest, tuple(
-        _range(truck, one, bool(held[h]), found[:, h], values, axes, covariance, mus)
+        _range(truck, one, bool(held[h]), found[:, h], braked[:, h], values, axes, covariance, mus)
         for h, one in enumerate(asked)
     )
 
@@ -84,6 +87,7 @@ def _range(
     asked: Conditions,
     held: bool,
     found: Array,
+    braked: Array,
     values: Array,
     axes: Sequence[int],
     covariance: Array,
@@ -104,9 +108,8 @@ def _range(
     for j, k in enumerate(axes):
         sides = np.array([centre - by_mass[2 * j], by_mass[2 * j + 1] - centre])
         slope[k] = _known_mean(sides) / np.sqrt(covariance[k, k])
-    from scipy.special import ndtri
-
-    effects.append((MASSES, np.sqrt(max(float(slope @ covariance @ slope), 0.0)) * ndtri(unit[-2])))
+    sd = np.sqrt(max(float(slope @ covariance @ slope), 0.0))
+    effects.append((MASSES, sd * np.array([NORMAL.inv_cdf(p) for p in unit[-2]])))
     mu = triangular_quantile(unit[-1], grip)
     if grip.high > grip.low:
         nodes = np.append(mus, grip.likely)
@@ -115,15 +118,28 @@ def _range(
         effect = np.interp(mu, nodes[order], tips[order]) - centre
         effects.append((f"grip on {grip.surface}", effect))
     tip = centre + np.sum([e for _, e in effects], axis=0)
+    free = tip
+    if held and not asked.rail and grip.high > grip.low and np.isfinite(braked).any():
+        # With more grip it tips on its brakes, and then not where it would against a rail.
+        free = tip - effect - centre + _on_brakes(mu, mus, braked)
     slide = np.full(DRAWS, np.inf) if asked.rail else np.arctan(mu)
-    first = tip < slide
+    first = free < slide
     causes = sorted([(n, float(e.std())) for n, e in effects], key=lambda c: -c[1])
     return Range(
         _middle(tip if held or not first.any() else tip[first]),
-        _middle(np.minimum(tip, slide)),
+        _middle(np.minimum(free, slide)),
         float(first.mean()),
         tuple(c for c in causes if c[1] > 0),
     )
+
+
+def _on_brakes(grips: Array, nodes: Array, tips: Array) -> Array:
+    """Tips at grips (n,) from those at ascending nodes (m,), nan for those too slippery for a tip:
+    below the others they go straight on."""
+    known = np.isfinite(tips)
+    at, tips = nodes[known], tips[known]
+    slope = (tips[1] - tips[0]) / (at[1] - at[0]) if len(at) > 1 else 0.0
+    return np.asarray(np.interp(grips, at, tips) + slope * np.minimum(grips - at[0], 0.0))
 
 
 def _known_mean(values: Array) -> float:

@@ -29,7 +29,6 @@ are relative to the chassis' origin.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -179,14 +178,14 @@ def contact(
     touch = gap >= 0 if touch is None else touch
 
     ahead = patches.ahead
-    give = -disc.point
+    give = np.negative(disc.point, order="C")  # `_slip` writes into it by flat places
     give[2] -= pose.place[2]
     give[:2] += patches.anchor - pose.place[:2, None, None]
     give[:2] += builds.radius * (disc.arc - patches.arc) * ahead
     stiff = np.einsum("ik...,jk...->ij...", axes * rate, axes)
     spring = carry(stiff, give)
     spring += preload * axes[:, 2]
-    force = spring - weight
+    force = np.subtract(spring, weight, order="C")
 
     # A twist leaves Q, but that it rolls on, and u turns with the axle: d u - w x u.
     turning = builds.radius / disc.tilt * disc.sideways
@@ -246,13 +245,16 @@ def _slip(
     Changes the last five arguments in place. Newton's method on kappa and the angle of t, from t
     along the force they would need to stick; vectors along the table are complex numbers here.
     """
-    at: Any = slips.nonzero()
-    axle, _, case = at
-    mu, f3, df = patches.friction[at], force[:, *at], d_force[:, :, *at]
-    k = stiff[:, :, axle, 0, case]
+    at = slips.ravel().nonzero()[0]  # flat places: `take` is much faster than an index a dimension
+    points, cases = slips.shape[1:]
+    axle = at // (points * cases) * cases + at % cases
+    force, give, way = (v.reshape(len(v), -1) for v in (force, give, way))
+    d_force, d_point = (v.reshape(len(v), 7, -1) for v in (d_force, d_point))
+    mu, f3, df = patches.friction.take(at), force.take(at, axis=1), d_force.take(at, axis=2)
+    k = stiff.reshape(3, 3, -1).take(axle, axis=2)
     mean, apart = (k[0, 0] + k[1, 1]) / 2, (k[0, 0] - k[1, 1]) / 2 + 1j * k[0, 1]
     upward = k[0, 2] - 1j * k[1, 2]
-    before = patches.way[:, *at]
+    before = patches.way.reshape(2, -1).take(at, axis=1)
     before = before[0] + 1j * before[1]
     f, load = f3[0] + 1j * f3[1], f3[2]
     size = np.maximum(np.abs(f), 1e-300)
@@ -284,14 +286,14 @@ def _slip(
     vector, shift = _three(pull, lift), _three(path)
     df[:, :3] += kappa * (skew(vector) - np.einsum("ijn,jkn->ikn", k, skew(shift)))
     d_kappa, d_angle = _two_by_two(by_kappa, by_angle, mu * df[2] * t - (df[0] + 1j * df[1]))
-    force[:, *at] = _three(now, left)
+    force[:, at] = _three(now, left)
     turned = _three(kappa * swing, kappa * rise)
-    d_force[:, :, *at] = df - vector[:, None] * d_kappa - turned[:, None] * d_angle
+    d_force[:, :, at] = df - vector[:, None] * d_kappa - turned[:, None] * d_angle
     shift = shift[:2]
-    give[:2, *at] -= kappa * shift
+    give[:2, at] -= kappa * shift
     moved = _three(kappa * share * across)[:2]
-    d_point[:, :, *at] -= shift[:, None] * d_kappa + moved[:, None] * d_angle
-    way[:, *at] = _three(t)[:2]
+    d_point[:, :, at] -= shift[:, None] * d_kappa + moved[:, None] * d_angle
+    way[0, at], way[1, at] = t.real, t.imag
 
 
 def _three(flat: NDArray[np.complex128], up: Array | float = 0.0) -> Array:

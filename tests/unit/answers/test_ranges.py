@@ -9,6 +9,8 @@ import pytest
 
 from crossfall.answers.conditions import Conditions, conditions
 from crossfall.answers.ranges import moved, parabola, ranges
+from crossfall.answers.tips import tip_pairs
+from crossfall.statics.sliding import triangular_quantile
 from crossfall.truck.build import load_truck
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Grip
@@ -79,3 +81,15 @@ def test_grip_near_the_tip_is_a_toss_up() -> None:
     _, (found,) = ranges(truck, [ask])
     assert 0.3 < found.tips_first < 0.7
     assert ranges(truck, [replace(ask, hold="rail")])[1][0].tips_first == 1.0
+
+
+def test_with_more_grip_it_tips_on_its_brakes_and_not_where_a_rail_would_let_it() -> None:
+    truck = load_truck("burdock").truck
+    (ask,) = conditions(truck, [np.radians(135.0)], "rock")
+    known = replace(truck, parts=(), uncertain=())
+    found, (side,) = ranges(known, [ask])
+    assert found.slides[0]
+    grips = triangular_quantile((np.arange(100) + 0.5) / 100, ask.grip)
+    tips = tip_pairs([known] * 100, np.full(100, ask.heading), grips)
+    # Two of the grips looked at let it tip, and the way it goes with grip is a little bent.
+    assert side.tips_first == pytest.approx(float((~tips.slides).mean()), abs=0.1)
