@@ -5,7 +5,7 @@ Every mistake is found before anything runs, each with its file, line and key.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -80,13 +80,30 @@ def load_scenario(path_or_name: str | Path) -> Scenario:
     path = locate_scenario(path_or_name)
     source = read_source(path, str(path))
     where = Where(source, {}, source.data)
+    spec = _spec_of(source.data, where)
+    return _checked(spec, load_truck(_truck_of(spec, path, source, where)), where, path)
+
+
+def scenario_of(loaded: Loaded, data: Mapping[str, Any]) -> Scenario:
+    """The scenario of a truck in memory. data: what the file would hold, without the truck.
+
+    Raises InputError with every mistake.
+    """
+    data = {**data, "truck": loaded.truck.name}
+    name = str(data.get("name", "sweep"))
+    where = Where(Source(name, {}, {}), {}, data)
+    return _checked(_spec_of(data, where), loaded, where, Path(f"{name}.toml"))
+
+
+def _spec_of(data: Mapping[str, Any], where: Where) -> ScenarioSpec:
     try:
-        spec = ScenarioSpec.model_validate(source.data)
+        return ScenarioSpec.model_validate(data)
     except ValidationError as error:
-        raise InputError(problems(error, ScenarioSpec, source.data, where.place)) from None
-    loaded = load_truck(_truck_of(spec, path, source, where))
-    found = mistakes(spec, loaded, where)
-    if found:
+        raise InputError(problems(error, ScenarioSpec, data, where.place)) from None
+
+
+def _checked(spec: ScenarioSpec, loaded: Loaded, where: Where, path: Path) -> Scenario:
+    if found := mistakes(spec, loaded, where):
         raise InputError(found)
     axes = tuple(Axis(a.key, a.grid_values()) for a in spec.axis)
     scenario = Scenario(spec, loaded, axes, Design(spec.design.kind, spec.design.points or 0), path)

@@ -1,0 +1,1 @@
+"""The front door for Python: what the command line answers, for notebooks and scripts."""

@@ -1,0 +1,255 @@
+"""What the front door hands out: results under the names that `--json` has, frozen.
+
+The unit stands at the end of each name (`tip_deg`, `mass_g`), so nothing needs to be looked up;
+what does not exist is None.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from html import escape
+from typing import Any, overload
+
+UNITS = {
+    "deg": "°",
+    "mm": "mm",
+    "g": "g",
+    "percent": "%",
+    "min": "min",
+    "s": "s",
+    "mm2": "kg mm²",
+}
+MOST_ROWS, MOST_COLUMNS = 40, 9
+
+
+def frozen_value(value: Any) -> Any:
+    """A JSON value with its objects as `Result`, its lists of objects as `Results`."""
+    if isinstance(value, Mapping):
+        return Result({str(k): frozen_value(v) for k, v in value.items()})
+    if isinstance(value, (list, tuple)):
+        if value and all(isinstance(v, Mapping) for v in value):
+            return Results([Result({str(k): frozen_value(x) for k, x in v.items()}) for v in value])
+        return tuple(map(frozen_value, value))
+    return value
+
+
+class Result(Mapping[str, Any]):
+    """One answer; its values as attributes (`a.tip_deg`) and as items (`a["tip_deg"]`).
+
+    Printed as a short table with units; `dict(a)` or `plain()` gives everything.
+    """
+
+    __slots__ = ("_shown", "_values")
+    _values: dict[str, Any]
+    _shown: tuple[str, ...]
+
+    def __init__(self, values: Mapping[str, Any], shown: Sequence[str] = ()) -> None:
+        object.__setattr__(self, "_values", dict(values))
+        object.__setattr__(self, "_shown", tuple(shown))
+
+    def __getattr__(self, name: str) -> Any:
+        try:
+            return object.__getattribute__(self, "_values")[name]
+        except KeyError:
+            from difflib import get_close_matches
+
+            near = get_close_matches(name, self._values, 1)
+            hint = f"; perhaps '{near[0]}'" if near else ""
+            raise AttributeError(f"no '{name}' in this result{hint}") from None
+
+    def __setattr__(self, name: str, value: Any) -> None:
+        raise AttributeError("results are frozen")
+
+    def __delattr__(self, name: str) -> None:
+        raise AttributeError("results are frozen")
+
+    def __getitem__(self, name: str) -> Any:
+        return self._values[name]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._values)
+
+    def __len__(self) -> int:
+        return len(self._values)
+
+    def __dir__(self) -> list[str]:
+        return [*super().__dir__(), *(k for k in self._values if k.isidentifier())]
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return Result, (self._values, self._shown)
+
+    def plain(self) -> dict[str, Any]:
+        """The same as dicts, lists and numbers, as `--json` prints them."""
+        return {k: _plain(v) for k, v in self._values.items()}
+
+    def to_frame(self) -> Any:
+        """A data frame of one row; see `Results.to_frame`."""
+        return Results([self]).to_frame()
+
+    def _lines(self) -> list[tuple[str, str]]:
+        names = self._shown or [k for k, v in self._values.items() if _is_cell(v)]
+        return [(heading(k), cell(k, self._values[k])) for k in names if k in self._values]
+
+    def __repr__(self) -> str:
+        lines = self._lines()
+        width = max((len(k) for k, _ in lines), default=0)
+        return "\n".join(f"{k:<{width}}  {v}" for k, v in lines) or "Result()"
+
+    def _repr_html_(self) -> str:
+        rows = "".join(
+            f"<tr><th style='text-align:left'>{escape(k)}</th><td>{escape(v)}</td></tr>"
+            for k, v in self._lines()
+        )
+        return f"<table>{rows}</table>"
+
+
+class Results(Sequence[Result]):
+    """Answers in a row, as many rows of one table. `r.tip_deg` is that value of every row."""
+
+    __slots__ = ("_rows", "_shown")
+    _rows: tuple[Result, ...]
+    _shown: tuple[str, ...]
+
+    def __init__(self, rows: Sequence[Result], shown: Sequence[str] = ()) -> None:
+        object.__setattr__(self, "_rows", tuple(rows))
+        object.__setattr__(self, "_shown", tuple(shown))
+
+    @overload
+    def __getitem__(self, index: int) -> Result: ...
+    @overload
+    def __getitem__(self, index: slice) -> Results: ...
+    def __getitem__(self, index: int | slice) -> Result | Results:
+        if isinstance(index, slice):
+            return Results(self._rows[index], self._shown)
+        return self._rows[index]
+
+    def __len__(self) -> int:
+        return len(self._rows)
+
+    def __getattr__(self, name: str) -> tuple[Any, ...]:
+        if name.startswith("_"):
+            raise AttributeError(name)
+        return tuple(getattr(row, name) for row in self._rows)
+
+    def __setattr__(self, name: str, value: Any) -> None:
+        raise AttributeError("results are frozen")
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return Results, (self._rows, self._shown)
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Results) and self._rows == other._rows
+
+    def __hash__(self) -> int:
+        return hash(len(self._rows))
+
+    def plain(self) -> list[dict[str, Any]]:
+        """The same as dicts, lists and numbers, as `--json` prints them."""
+        return [row.plain() for row in self._rows]
+
+    def to_frame(self) -> Any:
+        """A pandas DataFrame where pandas is installed, otherwise an Arrow table. A pair such as
+        `compliant_range_deg` becomes the columns `compliant_range_low_deg` and `..._high_deg`,
+        named numbers one column each; lists are left out."""
+        flat = [flattened(row) for row in self._rows]
+        columns = list(dict.fromkeys(k for row in flat for k in row))
+        table = {k: [row.get(k) for row in flat] for k in columns}
+        try:
+            import pandas
+        except ImportError:
+            import pyarrow
+
+            return pyarrow.table(table)
+        return pandas.DataFrame(table)
+
+    def _grid(self) -> tuple[list[str], list[list[str]]]:
+        if not self._rows:
+            return [], []
+        names = self._shown or [k for k, v in self._rows[0].items() if _is_cell(v)][:MOST_COLUMNS]
+        names = [k for k in names if any(row.get(k) is not None for row in self._rows)]
+        rows = [[cell(k, row.get(k)) for k in names] for row in self._rows[:MOST_ROWS]]
+        return [heading(k) for k in names], rows
+
+    def _rest(self) -> str:
+        left = len(self._rows) - MOST_ROWS
+        return f"... and {left:,} more" if left > 0 else ""
+
+    def __repr__(self) -> str:
+        heads, rows = self._grid()
+        if not heads:
+            return "no rows"
+        widths = [max(len(r[i]) for r in [heads, *rows]) for i in range(len(heads))]
+        lines = [
+            "  ".join(f"{c:>{w}}" for c, w in zip(r, widths, strict=True)) for r in [heads, *rows]
+        ]
+        return "\n".join([*lines, *([self._rest()] if self._rest() else [])])
+
+    def _repr_html_(self) -> str:
+        heads, rows = self._grid()
+        head = "".join(f"<th>{escape(h)}</th>" for h in heads)
+        body = "".join(
+            "<tr>" + "".join(f"<td>{escape(c)}</td>" for c in row) + "</tr>" for row in rows
+        )
+        return f"<table><tr>{head}</tr>{body}</table>{escape(self._rest())}"
+
+
+def flattened(row: Mapping[str, Any]) -> dict[str, Any]:
+    """One row of a data frame; see `Results.to_frame`."""
+    out: dict[str, Any] = {}
+    for key, value in row.items():
+        stem, unit = split(key)
+        tail = f"_{unit}" if unit else ""
+        if isinstance(value, Results):
+            continue
+        if isinstance(value, Mapping):
+            out |= {f"{stem}_{k}{tail}": v for k, v in value.items() if _is_scalar(v)}
+        elif isinstance(value, tuple):
+            if len(value) == 2 and all(_is_scalar(v) for v in value):
+                out |= {f"{stem}_low{tail}": value[0], f"{stem}_high{tail}": value[1]}
+        else:
+            out[key] = value
+    return out
+
+
+def split(key: str) -> tuple[str, str]:
+    """A key as its stem and its unit: "tip_deg" is ("tip", "deg")."""
+    stem, _, unit = key.rpartition("_")
+    return (stem, unit) if stem and unit in UNITS else (key, "")
+
+
+def heading(key: str) -> str:
+    """A key as a table shows it: "front_share_percent" is "front share, %"."""
+    stem, unit = split(key)
+    words = stem.replace("_plus_minus", " ±").replace("_", " ")
+    return f"{words}, {UNITS[unit]}" if unit else words
+
+
+def cell(key: str, value: Any) -> str:
+    """A value as a table shows it under its key."""
+    if isinstance(value, tuple):
+        between = " to " if split(key)[0].endswith(("range", "ci")) else ", "
+        return between.join(cell(key, v) for v in value)
+    if value is None or not isinstance(value, float):
+        return "-" if value is None else str(value)
+    if split(key)[1] == "deg" or value == 0:
+        return f"{value:.1f}"
+    size = abs(value)
+    if size >= 1e5 or size < 0.01:
+        return f"{value:.3g}"
+    return f"{value:.0f}" if size >= 1000 else f"{value:.1f}" if size >= 10 else f"{value:.2f}"
+
+
+def _is_scalar(value: Any) -> bool:
+    return value is None or isinstance(value, (int, float, str, bool))
+
+
+def _is_cell(value: Any) -> bool:
+    return _is_scalar(value) or (isinstance(value, tuple) and len(value) <= 3)
+
+
+def _plain(value: Any) -> Any:
+    if isinstance(value, (Result, Results)):
+        return value.plain()
+    if isinstance(value, tuple):
+        return [_plain(v) for v in value]
+    return value

@@ -1,0 +1,97 @@
+"""Sweeps at the front door."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from os import PathLike
+from pathlib import Path
+from typing import Any
+
+from crossfall.front.results import Result, Results
+from crossfall.front.vehicle import FOUR, Vehicle, _is_one, _vehicle
+
+
+class Sweep(Results):
+    """The rows of a sweep's table. files: the table, as Parquet and as CSV. complete: nothing is
+    left to do. `to_frame` gives all columns."""
+
+    __slots__ = ("complete", "files")
+    files: tuple[Path, ...]
+    complete: bool
+
+    def __init__(
+        self,
+        rows: Sequence[Result],
+        shown: Sequence[str] = (),
+        files: Sequence[Path] = (),
+        complete: bool = True,
+    ) -> None:
+        super().__init__(rows, shown)
+        object.__setattr__(self, "files", tuple(files))
+        object.__setattr__(self, "complete", complete)
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return Sweep, (self._rows, self._shown, self.files, self.complete)
+
+
+def sweep(
+    what: Vehicle | str | PathLike[str],
+    axes: Mapping[str, Iterable[float]] | None = None,
+    *,
+    heading: float | Iterable[float] | None = None,
+    method: str = "compliant",
+    folder: str | PathLike[str] | None = None,
+    workers: int | None = None,
+    **more: Any,
+) -> Sweep:
+    """Try many builds, on all cores; what was done before in the same folder is not done again.
+
+    what: a scenario (a file, or a shipped one by name), with everything in it. Or a truck, with
+    axes: the values of each dotted key, or of heading_deg, slope_deg, grip. heading: deg, tried at
+    every point; the four cases if not given. method: "closed form", "compliant", "tilt trial", or
+    by driving "slope trial", "critical slope". more: any other key of a scenario file, as surface,
+    hold, ranges, repeats, tolerances, seed, fixed, design. folder: for the results; one under
+    crossfall-out if not given. workers: processes; one a core if not given.
+
+    >>> import crossfall, tempfile
+    >>> rows = crossfall.sweep("bramble", {"both.track_mm": [170, 180]}, heading=90,
+    ...                        folder=tempfile.mkdtemp())
+    >>> [round(v, 1) for v in rows.tip_deg]
+    [31.0, 32.7]
+
+    Raises InputError for a mistake in keys or values; study.store.StoreError, study.pool.PoolError
+    where the work cannot be done or kept.
+    """
+    from crossfall.study.scenario import load_scenario, scenario_of
+    from crossfall.study.sweep import default_folder
+    from crossfall.study.sweep import sweep as run
+
+    if axes is None:
+        if isinstance(what, Vehicle) or heading is not None or more or method != "compliant":
+            raise ValueError("a truck is swept over axes; a scenario has all that in its file")
+        scenario = load_scenario(what if isinstance(what, str) else Path(what))
+    else:
+        vehicle = _vehicle(what)
+        given = FOUR if heading is None else (heading,) if _is_one(heading) else tuple(heading)  # type: ignore[arg-type]
+        data = {
+            "name": f"sweep of {vehicle.name}",
+            "method": method,
+            "axis": [{"key": k, "values": [_number(v) for v in vs]} for k, vs in axes.items()],
+            **({} if "heading_deg" in axes else {"headings_deg": [_number(h) for h in given]}),
+            **more,
+        }
+        scenario = scenario_of(vehicle.loaded, data)
+    done = run(scenario, Path(folder) if folder else default_folder(scenario), workers=workers)
+    table = next(f for f in done.files if f.suffix == ".parquet")
+    shown = (*(a.key for a in scenario.axes), "heading_deg", "tip_deg", "goes_at_deg", "first")
+    return Sweep(_rows(table), tuple(dict.fromkeys(shown)), done.files, done.complete)
+
+
+def _number(value: Any) -> Any:
+    return value.item() if hasattr(value, "item") else value
+
+
+def _rows(table: Path) -> list[Result]:
+    import pyarrow.parquet
+
+    return [Result(row) for row in pyarrow.parquet.read_table(table).to_pylist()]

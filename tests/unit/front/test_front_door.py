@@ -1,0 +1,229 @@
+"""The front door for Python: what a researcher types in a notebook."""
+
+from __future__ import annotations
+
+import doctest
+import importlib
+import json
+import pickle
+import subprocess
+import sys
+from pathlib import Path
+
+import numpy as np
+import pytest
+from click.testing import CliRunner
+
+import crossfall
+from crossfall import cli
+from crossfall.front.reference import public_names
+
+MODULES = (
+    "crossfall",
+    "crossfall.front.vehicle",
+    "crossfall.front.studies",
+    "crossfall.front.plot",
+)
+
+
+def printed(*words: str) -> dict:
+    done = CliRunner().invoke(cli.crossfall, [*words, "--json"])
+    assert done.exit_code == 0, done.output
+    return json.loads(done.stdout)
+
+
+@pytest.fixture(scope="module")
+def bramble() -> crossfall.Vehicle:
+    return crossfall.load("bramble")
+
+
+@pytest.mark.parametrize("module", MODULES)
+def test_the_examples_in_the_docstrings_hold(module):
+    failed, tried = doctest.testmod(importlib.import_module(module))
+    assert failed == 0
+    assert tried > 0 or module == "crossfall.front.plot"
+
+
+def test_every_public_name_says_what_it_is():
+    names = public_names()
+    assert {"load", "Vehicle.tip", "sweep", "plot.tip_map", "Results.to_frame"} <= set(names)
+    for name, (signature, text) in names.items():
+        assert len(text.split()) >= 5, f"{name}{signature} says too little"
+
+
+def test_importing_it_loads_nothing():
+    code = (
+        "import sys; before = set(sys.modules); import crossfall; print(*set(sys.modules) - before)"
+    )
+    found = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    loaded = {name.partition(".")[0] for name in found.stdout.split()}
+    assert loaded <= {"crossfall", *sys.stdlib_module_names}
+
+
+def test_a_name_that_is_not_there_is_an_attribute_error():
+    with pytest.raises(AttributeError, match="no attribute 'tilt_all'"):
+        crossfall.tilt_all  # noqa: B018
+
+
+def test_tips_are_those_of_the_command_line(bramble):
+    mine = bramble.tip(heading=[0, 90, 250], surface="wet rock")
+    theirs = printed(
+        "tilt",
+        "bramble",
+        "--no-trial",
+        "--surface",
+        "wet rock",
+        *("--heading", "0", "--heading", "90", "--heading", "250"),
+    )["headings"]
+    for row, wanted in zip(mine.plain(), theirs, strict=True):
+        assert {k: row[k] for k in wanted} == wanted
+
+
+def test_weighing_is_that_of_the_command_line(bramble):
+    wanted = printed("weigh", "bramble")
+    found = bramble.weigh().plain()
+    assert {k: wanted[k] for k in found} == found
+
+
+def test_what_ifs_are_those_of_the_command_line(bramble):
+    wanted = printed("whatif", "bramble", "--aim", "climb")["changes"]
+    found = bramble.what_if(aim="climb")
+    assert [c["change"] for c in wanted] == list(found.change)
+    assert [c["gain_deg"]["climb"] for c in wanted] == list(found.gain_aim_deg)
+
+
+def test_a_trial_is_that_of_the_same_conditions(bramble):
+    tried = bramble.trial(90, grip=0.9)
+    asked = bramble.tip(90, grip=0.9, trial=True)
+    assert (tried.trial_deg, tried.trial_ci_deg) == (asked.trial_deg, asked.trial_ci_deg)
+    assert len(tried.record.theta) > 10
+    assert crossfall.trial("bramble", 90, grip=0.9).trial_deg == tried.trial_deg
+
+
+def test_an_edit_gives_another_truck_and_leaves_the_first(bramble):
+    wider = bramble.edit({"both.track_mm": 200})
+    assert (bramble.value("front.track_mm"), wider.value("rear.track_mm")) == (176.0, 200.0)
+    assert wider.tip(90).rigid_deg > bramble.tip(90).rigid_deg + 2
+    assert crossfall.tip("bramble", 90).rigid_deg == bramble.tip(90).rigid_deg
+
+
+def test_the_weakest_heading_is_weaker_than_the_four_cases(bramble):
+    assert bramble.tip("weakest").goes_at_deg < min(bramble.tip().goes_at_deg)
+
+
+@pytest.mark.parametrize(
+    ("how", "words"),
+    [
+        ({"heading": float("nan")}, "heading is nan"),
+        ({"heading": "sideways"}, "heading is 'sideways'"),
+        ({"heading": []}, r"heading is \[\]"),
+        ({"surface": "ice"}, "no surface 'ice'"),
+        ({"surface": "rock", "grip": 0.9}, "give one of them"),
+        ({"grip": -1.0}, "must be above 0"),
+        ({"hold": "hand"}, "brakes or rail"),
+    ],
+)
+def test_what_cannot_be_asked_is_refused_in_a_sentence(bramble, how, words):
+    with pytest.raises(crossfall.InputError, match=words):
+        bramble.tip(**how)
+
+
+def test_a_key_that_names_nothing_is_refused(bramble):
+    with pytest.raises(crossfall.InputError, match="track"):
+        bramble.edit({"front.trak_mm": 1})
+
+
+def test_results_are_frozen_and_can_be_pickled(bramble):
+    one = bramble.weigh()
+    with pytest.raises(AttributeError, match="frozen"):
+        one.mass_g = 1
+    with pytest.raises(AttributeError, match="perhaps 'mass_g'"):
+        one.mas_g  # noqa: B018
+    assert pickle.loads(pickle.dumps(one)) == one
+    rows = bramble.tip()
+    assert list(pickle.loads(pickle.dumps(rows))) == list(rows)
+    assert rows[1:3].heading_deg == (90.0, 180.0)
+
+
+def test_results_print_as_tables_with_units(bramble):
+    lines = repr(bramble.tip()).splitlines()
+    assert len(lines) == 5
+    assert "compliant range, °" in lines[0]
+    assert "mass, g" in repr(bramble.weigh())
+    assert "<td>slides</td>" in bramble.tip()._repr_html_()
+
+
+def test_results_turn_into_data_frames_with_and_without_pandas(bramble, monkeypatch):
+    rows = bramble.tip()
+    names = {"heading_deg", "compliant_range_low_deg", "slide_likely_deg", "outcome"}
+    frame = pytest.importorskip("pandas") and rows.to_frame()
+    assert names <= set(frame.columns)
+    monkeypatch.setitem(sys.modules, "pandas", None)
+    table = rows.to_frame()
+    assert names <= set(table.column_names)
+    assert table["rigid_deg"].to_pylist() == list(rows.rigid_deg)
+
+
+def test_a_sweep_of_an_edited_truck_and_its_map(bramble, tmp_path):
+    lower = bramble.edit({"part.battery pack.at_mm.z": 90})
+    axes = {"both.track_mm": np.array([170.0, 180.0]), "heading_deg": [80, 90]}
+    found = crossfall.sweep(lower, axes, folder=tmp_path / "out", surface="rock", workers=1)
+    assert found.complete
+    assert [f.suffix for f in found.files] == [".parquet", ".csv"]
+    asked = lower.edit({"both.track_mm": 180}).tip(90, surface="rock")
+    assert found[-1].compliant_deg == pytest.approx(asked.compliant_deg, abs=1e-9)
+    picture = crossfall.plot.sweep_map(found, "both.track_mm", "heading_deg")
+    assert picture.save(tmp_path / "map.svg").read_text().startswith("<?xml")
+    with pytest.raises(ValueError, match="no column 'width'"):
+        crossfall.plot.sweep_map(found, "width", "heading_deg")
+
+
+def test_a_shipped_scenario_by_name(tmp_path):
+    found = crossfall.sweep("track-against-approach", folder=tmp_path)
+    assert len(found) == 51 * 61
+    with pytest.raises(ValueError, match="swept over axes"):
+        crossfall.sweep("side-slope", heading=90)
+
+
+def test_a_mistake_in_an_axis_is_refused(bramble, tmp_path):
+    with pytest.raises(crossfall.InputError, match=r"both.trak_mm"):
+        crossfall.sweep(bramble, {"both.trak_mm": [1, 2]}, folder=tmp_path)
+
+
+@pytest.mark.parametrize("name", ["tip_map", "budget", "drawing"])
+def test_pictures_are_files_and_show_in_notebooks(name, bramble, tmp_path):
+    draw = getattr(crossfall.plot, name)
+    picture = draw(bramble) if name != "tip_map" else draw(bramble, range(0, 360, 45))
+    assert picture._repr_png_().startswith(b"\x89PNG")
+    assert Path(picture.save(tmp_path / f"{name}.svg")).stat().st_size > 1000
+    assert "mm" in repr(picture)
+
+
+def test_doubt_by_input(bramble):
+    found = bramble.spread(90, surface="rock", samples=16)
+    assert found.tip.low_deg < bramble.tip(90).compliant_deg < found.tip.high_deg
+    assert found.tip_depends_on[0].input
+
+
+def test_the_readme_s_lines_of_python_run(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    text = (Path(__file__).resolve().parents[3] / "README.md").read_text()
+    blocks = text.split("```python\n")[1:]
+    assert len(blocks) == 2
+    names: dict = {}
+    for block in blocks:
+        code = block.partition("```")[0].replace("range(160, 201, 5)", "(170, 180)")
+        exec(code.replace("range(0, 181, 15)", "(80, 90)"), names)
+    assert Path("lower.svg").is_file()
+    assert Path("track.svg").is_file()
+
+
+def test_names_as_a_page_and_as_a_list(tmp_path):
+    page = tmp_path / "names.html"
+    done = CliRunner().invoke(cli.crossfall, ["names", "-o", str(page)])
+    assert done.exit_code == 0
+    text = page.read_text()
+    assert "compliant_range_deg" in text
+    assert "Vehicle.what_if(" in text
+    assert "compliant_range_deg" in CliRunner().invoke(cli.crossfall, ["names"]).stdout
+    assert printed("names")["keys"]["goes_at_deg"]["meaning"]
