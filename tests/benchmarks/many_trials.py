@@ -19,9 +19,9 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 sys.path[:0] = [str(ROOT / "sim"), str(ROOT / "tests")]
 
+from crossfall.engines.settings import Settings  # noqa: E402
 from crossfall.trials.table import Tilting, standing  # noqa: E402
 from crossfall.trials.tilt import tilt_trial  # noqa: E402
-from crossfall.trials.world import Settings  # noqa: E402
 from support import make_truck, with_suspension  # noqa: E402
 
 

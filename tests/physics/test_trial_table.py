@@ -8,10 +8,10 @@ import numpy as np
 import pytest
 from scipy.spatial.transform import Rotation
 
-from crossfall.trials.rig import HeldRig
+from crossfall.engines.rig import HeldRig
+from crossfall.engines.settings import Settings
 from crossfall.trials.table import Tilting, set_grip, standing
 from crossfall.trials.tilt import tilt_trial
-from crossfall.trials.world import Settings
 from crossfall.truck.model import GRAVITY
 from support import make_truck
 

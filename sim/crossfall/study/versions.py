@@ -12,11 +12,19 @@ _STATICS = (
     *("code of truck", "code of statics", "code of answers", "code of methods", "code of draws"),
     *("python", "numpy", "scipy"),
 )
-_TRIALS = (*_STATICS, "code of trials", "code of slopes", "code of search", "pybullet")
+_TRIALS = (
+    *_STATICS,
+    "code of engines",
+    "code of trials",
+    "code of slopes",
+    "code of search",
+    "pybullet",
+)
 _CODE = {
     "code of truck": "truck",
     "code of statics": "statics",
     "code of answers": "answers",
+    "code of engines": "engines",
     "code of trials": "trials",
     "code of methods": "study/methods.py",
     "code of draws": "study/draws.py",

@@ -8,8 +8,8 @@ from pathlib import Path
 
 import numpy as np
 
-from crossfall.trials.rig import HeldRig
-from crossfall.trials.tyre_force import Vector
+from crossfall.engines.rig import HeldRig
+from crossfall.engines.tyre_force import Vector
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Array, frozen
 

@@ -12,10 +12,10 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import Literal
 
+from crossfall.engines.rig import HeldRig, Snapshot, gravity_on_table
+from crossfall.engines.settings import Settings
 from crossfall.trials.pace import Pace
 from crossfall.trials.record import Recorder
-from crossfall.trials.rig import HeldRig, Snapshot, gravity_on_table
-from crossfall.trials.world import Settings
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
 from crossfall.truck.support import PAIRS, downhill_pair

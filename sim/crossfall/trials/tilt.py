@@ -17,6 +17,8 @@ from typing import Literal
 import numpy as np
 from scipy.ndimage import uniform_filter1d
 
+from crossfall.engines.bullet import engine_version
+from crossfall.engines.settings import Settings
 from crossfall.trials.fits import Approach, Fit, fit_critical_angle
 from crossfall.trials.holding import bracket
 from crossfall.trials.pace import Pace
@@ -30,7 +32,6 @@ from crossfall.trials.table import (
     set_grip,
     standing,
 )
-from crossfall.trials.world import Settings, engine_version
 from crossfall.truck.model import Array, Truck, frozen
 from crossfall.truck.support import PAIRS
 

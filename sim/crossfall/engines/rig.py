@@ -6,9 +6,11 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from crossfall.trials.multibody import ENDS, multibody
-from crossfall.trials.scale import Scale, similar
-from crossfall.trials.springs import (
+from crossfall.engines.bullet import World
+from crossfall.engines.multibody import ENDS, multibody
+from crossfall.engines.scale import Scale, similar
+from crossfall.engines.settings import GroundSettings, Settings
+from crossfall.engines.springs import (
     Stops,
     axle_forces,
     corner_springs,
@@ -16,8 +18,7 @@ from crossfall.trials.springs import (
     safe_step,
     tyre_springs,
 )
-from crossfall.trials.tyre_force import HeldWheels, Hold, Vector
-from crossfall.trials.world import GroundSettings, Settings, World
+from crossfall.engines.tyre_force import HeldWheels, Hold, Vector
 from crossfall.truck.model import GRAVITY, Truck
 from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.ride import tyre_loads
