@@ -70,7 +70,7 @@ def main() -> None:
     if asked.worlds:
         print(f"worlds_grown_mb={grown(asked.worlds, whole, asked.report):.2f}")
     if asked.short:
-        with standing(truck, Settings()) as table:
+        with standing(truck, Settings(), "bullet") as table:
             print(f"trials_grown_mb={grown(asked.short, short, asked.report):.2f}")
     left = [name for name in os.listdir("/proc/self/fd") if _deleted(name)]
     print(f"files_left={len(left)}")

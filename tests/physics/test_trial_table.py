@@ -60,7 +60,7 @@ def stand_on_a_real_table(truck, angles):
 def stand_with_turned_gravity(truck, angles):
     """The same by turning gravity."""
     out = []
-    with standing(truck, Settings()) as table:
+    with standing(truck, Settings(), "bullet") as table:
         set_grip(table, SIDE, GRIP, rail=False)
         run = Tilting(table, SIDE)
         for angle in angles:

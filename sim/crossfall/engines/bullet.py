@@ -20,6 +20,7 @@ from crossfall.engines.multibody import Link, disc_names, multibody
 from crossfall.engines.settings import EngineError, GroundSettings
 from crossfall.engines.urdf import write
 from crossfall.truck.model import Array, Truck, frozen
+from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.quiet import silence
 
 ALIKE = 1e-9  # relative agreement asked of masses and inertias the engine reports
@@ -29,16 +30,13 @@ Place = tuple[float, float, float]
 @cache
 def _engine() -> Any:
     """pybullet, imported on first use with its build line kept off the output."""
-    with silence():
-        import pybullet
+    try:
+        with silence():
+            import pybullet
+    except ImportError:
+        missing = "pybullet is not installed here, and trucks are driven in no other engine"
+        raise InputError(Problem("engine bullet", missing)) from None
     return pybullet
-
-
-def engine_version() -> str:
-    """Name and version of the engine, for records."""
-    from importlib.metadata import version
-
-    return f"pybullet {version('pybullet')}"
 
 
 class World:
@@ -185,6 +183,10 @@ class World:
                 body, joints, p.TORQUE_CONTROL, forces=forces, physicsClientId=client
             )
         p.stepSimulation(physicsClientId=client)
+
+    def refine(self, step: float) -> None:
+        """Steps of `step` (s) from now on."""
+        self._p.setPhysicsEngineParameter(fixedTimeStep=step, physicsClientId=self._client)
 
     def save(self) -> int:
         """Keep the whole state in memory; costs as much as thirty steps."""

@@ -10,8 +10,9 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike
 
+from crossfall.engines.held import gravity_on_table
 from crossfall.engines.multibody import disc_names
-from crossfall.engines.rig import Rig, gravity_on_table
+from crossfall.engines.rig import Rig
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive, Driveline
 from crossfall.trials.ground import Ground, lay

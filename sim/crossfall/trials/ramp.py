@@ -17,7 +17,7 @@ import time as clock
 from dataclasses import dataclass, field
 from typing import Literal
 
-from crossfall.engines.bullet import engine_version
+from crossfall.engines.held import engine_version
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive
 from crossfall.trials.going import Going, Journey, under_way
@@ -119,7 +119,7 @@ def ramp_entry(
             journey,
             settings,
             clock.process_time() - started,
-            engine_version(),
+            engine_version("bullet"),
         )
 
 

@@ -15,7 +15,7 @@ from typing import Literal
 
 import numpy as np
 
-from crossfall.engines.bullet import engine_version
+from crossfall.engines.held import engine_version
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive
 from crossfall.trials.going import Going, Journey, under_way
@@ -270,5 +270,5 @@ def _trial(
         journey,
         settings,
         clock.process_time() - started,
-        engine_version(),
+        engine_version("bullet"),
     )

@@ -7,7 +7,8 @@ import math
 import numpy as np
 import pytest
 
-from crossfall.engines.rig import HeldRig, Rig, gravity_on_table
+from crossfall.engines.held import gravity_on_table
+from crossfall.engines.rig import HeldRig, Rig
 from crossfall.engines.scale import Scale, similar
 from crossfall.engines.settings import GroundSettings, Settings
 from crossfall.engines.springs import (
