@@ -42,9 +42,13 @@ class HeldTruck(Protocol):
     def grip(self, friction: Sequence[float]) -> None:
         """Friction coefficient of each wheel; infinite against a rail."""
 
-    def refine(self, factor: int) -> None:
-        """From now on steps of `factor` to one, and as many times the solver's rounds; 1 goes
-        back. At rest on the way nothing changes."""
+    @property
+    def varies(self) -> tuple[str, ...]:
+        """Which of `refine`'s arguments change anything in this engine."""
+
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
+        """From now on so many steps to one, times the solver's rounds, and times as firm contacts;
+        1 goes back. A truck at rest does not notice."""
 
     def step(self, gravity: Vector) -> None:
         """One step under gravity (3,) m/s^2 in table axes."""

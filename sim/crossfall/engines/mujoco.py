@@ -28,6 +28,7 @@ from crossfall.truck.model import GRAVITY, Array, Body, Truck, frozen
 from crossfall.truck.ride import tyre_loads
 
 STICKS = 50.0  # friction coefficient of a wheel against a rail: it never slips
+SOFT = (0.99, 0.999, 1e-4)  # a contact's impedance, see the engine's manual, "solimp"
 THIN = 5e-6  # m, half of a disc's thickness
 BAD = tuple(getattr(mujoco.mjtWarning, f"mjWARN_BADQ{what}") for what in ("POS", "VEL", "ACC"))
 STATE = mujoco.mjtState.mjSTATE_INTEGRATION
@@ -58,7 +59,7 @@ class MujocoTruck:
     def __init__(self, truck: Truck, settings: Settings, method: Method = Method()) -> None:
         multibody(truck, turning=False)  # refuses what makes none
         self.settings, self._method = settings, method
-        self.engine = engine_version("mujoco")
+        self.engine, self.varies = engine_version("mujoco"), ("step", "solver", "contact")
         self.dt = self._whole_step = method.step * settings.step / Settings.step
         try:
             self._model = mujoco.MjModel.from_xml_string(mjcf(truck, settings, method, self.dt))
@@ -80,6 +81,7 @@ class MujocoTruck:
         self._radii = [truck.axles[w // 2].tyre.radius for w in range(4)]
         self._axles = [model.body(end).id for end in ENDS]
         self._drag(truck, settings.drag)
+        self.refine()
         mujoco.mj_forward(model, self._data)
         self._start = self._unrolled()
 
@@ -97,10 +99,14 @@ class MujocoTruck:
             if wheel >= 0:  # of two friction coefficients the engine takes the larger
                 self._model.geom_friction[geom, 0] = min(friction[wheel], STICKS)
 
-    def refine(self, factor: int) -> None:
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
         option, method = self._model.opt, self._method
-        self.dt = option.timestep = self._whole_step / factor
-        option.iterations, option.noslip_iterations = method.rounds * factor, method.unslip * factor
+        self.dt = option.timestep = self._whole_step / step
+        rounds = solver * self.settings.solver
+        option.iterations, option.noslip_iterations = method.rounds * rounds, method.unslip * rounds
+        option.impratio = method.impratio * contact
+        self._model.geom_solimp[:, 0] = 1.0 - (1.0 - SOFT[0]) / contact
+        self._model.geom_solimp[:, 1] = 1.0 - (1.0 - SOFT[1]) / contact
 
     def step(self, gravity: Vector) -> None:
         self._model.opt.gravity[:] = gravity
@@ -208,7 +214,7 @@ def mjcf(truck: Truck, settings: Settings, method: Method, step: float) -> str:
 <option timestep="{step!r}" cone="elliptic" impratio="{method.impratio!r}"
  integrator="implicitfast" iterations="{method.rounds}" tolerance="1e-12"
  noslip_iterations="{method.unslip}" noslip_tolerance="1e-12"/>
-<default><geom friction="0 0 0" condim="3" solref="{method.firm!r} 1" solimp="0.99 0.999 1e-4"/>
+<default><geom friction="0 0 0" condim="3" solref="{method.firm!r} 1" solimp="{_numbers(SOFT)}"/>
 </default>
 <worldbody><geom name="table" type="plane" size="5 5 1"/>
 <body name="chassis"><freejoint/>{_inertial(truck.chassis, np.zeros(3))}{"".join(bodies)}</body>
@@ -231,7 +237,7 @@ def _corners(law: CornerSprings, firm: float) -> list[str]:
     """Springs, dampers and stops of an axle's two corners. firm: s, of the stops."""
     return [
         f'<fixed limited="true" range="{-law.bump!r} {law.droop!r}" solreflimit="{firm!r} 1" '
-        f'solimplimit="0.99 0.999 1e-4" stiffness="{law.rate!r}" '
+        f'solimplimit="{_numbers(SOFT)}" stiffness="{law.rate!r}" '
         f'springlength="{preload / law.rate!r} 1000" damping="{law.damping!r}">'
         f'<joint joint="{law.heave}" coef="-1"/>'
         f'<joint joint="{law.roll}" coef="{-sign * law.half_spacing!r}"/></fixed>'

@@ -89,7 +89,7 @@ class HeldRig:
     def __init__(self, truck: Truck, settings: Settings) -> None:
         multibody(truck, turning=False)  # refuses what makes none, before its step is sought
         self.settings, self._wheelbase = settings, truck.wheelbase
-        self.engine = engine_version("bullet")
+        self.engine, self.varies = engine_version("bullet"), ("step",)
         self.dt = self._whole_step = held_step(truck, settings)
         self.world = World(truck, step=self.dt, turning=False)
         self.world.drag(settings.drag)
@@ -116,11 +116,12 @@ class HeldRig:
         for i, axle in enumerate(self.axles):
             axle.friction = list(friction[2 * i : 2 * i + 2])
 
-    def refine(self, factor: int) -> None:
-        self.dt = self._whole_step / factor
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
+        """Tyres are forces here: there are no contacts to solve, or to make firmer."""
+        self.dt = self._whole_step / step
         self.world.refine(self.dt)
         for axle in self.axles:
-            axle.refine(factor)
+            axle.refine(step)
 
     def step(self, gravity: Vector) -> None:
         world = self.world

@@ -24,6 +24,7 @@ class Settings:
     no spring damps, and swinging tyres slip that would have held.
     stop_time: s, in which a bump or droop stop takes up what its stiffness leaves; a stop as
     stiff as metal would need a step fifty times shorter.
+    solver: times the usual rounds of a contact solver, in an engine that has one on the table.
     """
 
     step: float = 1 / 240
@@ -33,6 +34,7 @@ class Settings:
     least_damping: float = 0.3
     drag: float = 5.0
     stop_time: float = 0.3
+    solver: int = 1
 
 
 @dataclass(frozen=True)

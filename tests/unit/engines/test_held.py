@@ -40,7 +40,7 @@ def stood(engine, truck, friction=5.0, refine=1):
     """Loads, gives, joints, pose and slips of the truck at rest on the slope."""
     with held_truck(truck, Settings(), engine) as rig:
         rig.grip([friction] * 4)
-        rig.refine(refine)
+        rig.refine(step=refine, solver=refine, contact=refine)
         hold(rig, ASKEW, STEEP)
         pose = rig.poses([rig.pose()])[0]
         return rig.loads(), rig.gives(), rig.joint_positions(), pose, rig.slips()
