@@ -12,7 +12,7 @@ import tempfile
 from pathlib import Path
 from typing import Any
 
-from crossfall.trials.urdf import urdf
+from crossfall.engines.urdf import urdf
 from crossfall.truck.model import GRAVITY, Truck
 from crossfall.truck.ride import spring_preloads, tyre_loads
 

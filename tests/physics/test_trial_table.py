@@ -8,10 +8,10 @@ import numpy as np
 import pytest
 from scipy.spatial.transform import Rotation
 
-from crossfall.trials.rig import HeldRig
+from crossfall.engines.rig import HeldRig
+from crossfall.engines.settings import Settings
 from crossfall.trials.table import Tilting, set_grip, standing
 from crossfall.trials.tilt import tilt_trial
-from crossfall.trials.world import Settings
 from crossfall.truck.model import GRAVITY
 from support import make_truck
 
@@ -60,7 +60,7 @@ def stand_on_a_real_table(truck, angles):
 def stand_with_turned_gravity(truck, angles):
     """The same by turning gravity."""
     out = []
-    with standing(truck, Settings()) as table:
+    with standing(truck, Settings(), "bullet") as table:
         set_grip(table, SIDE, GRIP, rail=False)
         run = Tilting(table, SIDE)
         for angle in angles:

@@ -10,9 +10,9 @@ import numpy as np
 import pytest
 from trial_trucks import VARIED
 
+from crossfall.engines.settings import Settings
 from crossfall.trials.pace import Pace
 from crossfall.trials.tilt import LEFT, tilt_trial, tilt_trials
-from crossfall.trials.world import Settings
 from crossfall.truck.build import load_truck
 from crossfall.truck.model import WHEELS
 from support import make_truck, with_tyres

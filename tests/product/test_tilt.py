@@ -142,6 +142,45 @@ def test_without_a_trial_the_answer_is_the_same_and_the_engine_is_left_alone(
     )
 
 
+def test_two_engines_are_shown_side_by_side_and_the_verdict_says_how_far_they_agree() -> None:
+    asked = ("tilt", "thistle", "--heading", "90", "--engine")
+    (both,) = json.loads(run(*asked, "both", "--json"))["headings"]
+    assert both["trial_engine"].startswith("pybullet ")
+    assert both["other_trial_engine"].startswith("mujoco ")
+    apart = abs(both["trial_deg"] - both["other_trial_deg"])
+    assert both["engines_apart_deg"] == pytest.approx(apart)
+    ends = [both["trial_ci_deg"], both["other_trial_ci_deg"]]
+    assert max(low for low, _ in ends) < min(high for _, high in ends)
+    assert "two engines agree within" in both["verdict"]
+    (alone,) = json.loads(run(*asked, "mujoco", "--json"))["headings"]
+    assert alone["trial_engine"] == both["other_trial_engine"]
+    assert alone["trial_deg"] == both["other_trial_deg"]
+    assert alone["engines_apart_deg"] is None
+    text = run(*asked, "both")
+    assert f"tips {both['trial_deg']:.2f}" in text
+    assert f"tips {both['other_trial_deg']:.2f}" in text
+
+
+def test_without_bullet_the_other_engine_tries_it_out_and_that_is_said_once() -> None:
+    code = (
+        "import sys; sys.modules['pybullet'] = None\n"
+        "sys.argv = ['crossfall', 'tilt', 'thistle', '--heading', '90', '--heading', '270',"
+        " '--json']\n"
+        "from crossfall.cli import main\nmain()"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True)
+    assert done.returncode == 0
+    assert done.stderr.count("pybullet") == 1
+    for heading in json.loads(done.stdout)["headings"]:
+        assert heading["trial_engine"].startswith("mujoco ")
+    driven = code.replace("'tilt'", "'slope'").replace(", '--heading', '270', '--json'", "")
+    done = subprocess.run([sys.executable, "-c", driven], capture_output=True, text=True)
+    assert done.returncode == 2
+    assert done.stdout == ""
+    (line,) = done.stderr.strip().splitlines()
+    assert "pybullet is not installed here" in line
+
+
 def test_the_same_question_gives_the_same_bytes() -> None:
     first, second = (run("tilt", "thistle", "--heading", "180", "--json") for _ in range(2))
     assert first == second

@@ -23,6 +23,7 @@ from crossfall.truck.digest import digest
 from crossfall.truck.model import Array, Truck, frozen
 
 if TYPE_CHECKING:
+    from crossfall.engines.held import EngineName
     from crossfall.trials.tilt import TiltTrial
 
 Progress = Callable[[int, int], None]
@@ -67,7 +68,8 @@ class TipAnswer:
     first, and which inputs are behind it. first_lift, lift (4,): when the first and each wheel
     leaves the table, nan if not before the tip. first_snap: when the body first jumped on its
     springs but stood again, nan if never. slide: (3,) at low, likely and high grip. goes: tip or
-    slide, whichever comes first. outcome: tips / slides / too close to call.
+    slide, whichever comes first. outcome: tips / slides / too close to call. other: the same trial
+    in a second engine.
     """
 
     conditions: Conditions
@@ -86,12 +88,22 @@ class TipAnswer:
     budget: AngleBudget
     trial: TiltTrial | None
     verdict: str = ""
+    other: TiltTrial | None = None
 
     @property
     def tip(self) -> float:
         """The tip where it tips, else what it does against a rail; never nan but where the
         statics finds none."""
         return self.compliant if isfinite(self.compliant) else self.rail
+
+    @property
+    def engines_apart(self) -> float:
+        """rad, how far the two engines' trials are apart in where it goes; nan unless both show
+        the same end."""
+        one, two = self.trial, self.other
+        if one is None or two is None or one.outcome != two.outcome:
+            return nan
+        return abs(one.tip - two.tip) if one.outcome == "tips" else abs(one.slide - two.slide)
 
     @property
     def slides_first(self) -> bool:
@@ -122,11 +134,13 @@ def answer(
     asked: Sequence[Conditions],
     *,
     trial: bool = True,
+    engines: Sequence[EngineName] | None = None,
     progress: Progress = lambda done, of: None,
 ) -> Answers:
     """All methods in every one of the conditions, which share grip and hold.
 
-    trial: False leaves the virtual trial out. progress: called with trials done and to do.
+    trial: False leaves the virtual trial out. engines: it is made in, one or two; None for the
+    usual one. progress: called with trials done and to do.
     """
     psi = np.array([c.heading for c in asked])
     grip = asked[0].grip
@@ -134,10 +148,10 @@ def answer(
     stages = budget(truck, psi, grip.likely)
     edges, stiff = rigid.tip_edge(truck, psi), rigid.tip_angle(truck, psi)
     slides = sliding.slide_range(truck, psi, grip)
-    trials = _trials(truck, asked, found.free, progress) if trial else [None] * len(psi)
+    tries = _trials(truck, asked, found.free, engines, progress) if trial else [()] * len(psi)
     out = []
     for i, one in enumerate(asked):
-        tried = trials[i]
+        tried, other = (*tries[i], None, None)[:2]
         chance = 1.0 if one.rail else how_sure[i].tips_first
         first = bool(found.slides[i])
         made = TipAnswer(
@@ -163,6 +177,7 @@ def answer(
                 tried.tip if tried else nan,
             ),
             trial=tried,
+            other=other,
         )
         out.append(made)
     from crossfall.answers.verdict import with_verdict
@@ -179,16 +194,34 @@ def weakest_heading(truck: Truck, asked: Conditions) -> Conditions:
 
 
 def _trials(
-    truck: Truck, asked: Sequence[Conditions], near: Array, progress: Progress
-) -> list[TiltTrial | None]:
-    """A trial per heading, after the predictions, which only choose where each one starts."""
+    truck: Truck,
+    asked: Sequence[Conditions],
+    near: Array,
+    engines: Sequence[EngineName] | None,
+    progress: Progress,
+) -> list[tuple[TiltTrial, ...]]:
+    """A trial per heading and engine, after the predictions, which only choose where each one
+    starts."""
+    from crossfall.engines.held import usual_engine
     from crossfall.trials.tilt import tilt_trial
 
-    out: list[TiltTrial | None] = []
+    out: list[tuple[TiltTrial, ...]] = []
     for one, guess in zip(asked, near, strict=True):
         progress(len(out), len(asked))
         start = float(guess) if isfinite(guess) else None
-        out.append(tilt_trial(truck, one.heading, near=start, grip=one.grip.likely, rail=one.rail))
+        out.append(
+            tuple(
+                tilt_trial(
+                    truck,
+                    one.heading,
+                    near=start,
+                    grip=one.grip.likely,
+                    rail=one.rail,
+                    engine=engine,
+                )
+                for engine in engines or (usual_engine(),)
+            )
+        )
     progress(len(out), len(asked))
     return out
 
@@ -199,7 +232,7 @@ def versions() -> tuple[tuple[str, str], ...]:
     from platform import python_version
 
     found = [("python", python_version())]
-    for name in ("crossfall", "numpy", "scipy", "pybullet"):
+    for name in ("crossfall", "numpy", "scipy", "pybullet", "mujoco"):
         try:
             found.append((name, version(name)))
         except PackageNotFoundError:

@@ -122,6 +122,33 @@ def _where_tried(key: Key) -> Key:
     return replace(key, value=lambda a: key.value(a.trial) if a.trial else None, may_be_null=True)
 
 
+def _other(key: Key) -> Key:
+    """The same of the trial in the second engine."""
+    return replace(
+        key,
+        name=f"other_{key.name}",
+        meaning=f"of a second engine's trial: {key.meaning}",
+        value=lambda a: key.value(a.other) if a.other else None,
+        may_be_null=True,
+    )
+
+
+IN_BOTH = (
+    *("trial_outcome", "trial_deg", "trial_ci_deg", "trial_slide_deg", "trial_slide_ci_deg"),
+    "trial_engine",
+)
+OTHER_KEYS = (
+    *(_other(key) for key in TRIAL_KEYS if key.name in IN_BOTH),
+    Key(
+        "engines_apart_deg",
+        "number",
+        "how far the two engines' trials are apart in where it goes",
+        lambda a: deg(a.engines_apart),
+        True,
+    ),
+)
+
+
 STAGES = ("rigid", "tyres", "ground", "extension", "compliant", "trial")
 
 KEYS = (
@@ -236,6 +263,7 @@ KEYS = (
         ("pm_deg",),
     ),
     *map(_where_tried, TRIAL_KEYS),
+    *OTHER_KEYS,
     Key(
         "budget_deg",
         "named numbers",

@@ -4,8 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 from math import degrees, isfinite, radians
+from typing import TYPE_CHECKING
 
 from crossfall.answers.answer import TipAnswer
+
+if TYPE_CHECKING:
+    from crossfall.trials.tilt import TiltTrial
 
 AGREED = radians(0.3)  # a trial this near the statics agrees with it
 SNAPPED = radians(1.0)  # a trial this near a snap fell there
@@ -27,7 +31,7 @@ def verdict(answer: TipAnswer) -> str:
             f" ({low:.1f} to {high:.1f})"
         )
     if answer.conditions.rail:
-        return _joined(f"{answer.case}: {tip}", disagreement(answer))
+        return _joined(f"{answer.case}: {tip}", disagreement(answer), engines(answer))
     least, likely, most = (degrees(v) for v in answer.slide)
     slide = f"on {grip.surface} the tyres let go at {likely:.0f}°"
     if most - least > 0.5:
@@ -40,11 +44,42 @@ def verdict(answer: TipAnswer) -> str:
         ),
     }[answer.outcome]
     parts = (slide, tip) if answer.slides_first else (tip, slide)
-    return _joined(f"{answer.case}: {parts[0]}; {parts[1]}; {first}", disagreement(answer))
+    told = f"{answer.case}: {parts[0]}; {parts[1]}; {first}"
+    return _joined(told, disagreement(answer), engines(answer))
 
 
-def _joined(said: str, apart: str) -> str:
-    return f"{said}; {apart}" if apart else said
+def _joined(*said: str) -> str:
+    return "; ".join(one for one in said if one)
+
+
+def engines(answer: TipAnswer) -> str:
+    """How far two engines agree on the trial; "" where there was only one."""
+    one, two = answer.trial, answer.other
+    if one is None or two is None:
+        return ""
+    if one.outcome != two.outcome:
+        ways = (f"it {t.outcome} at {degrees(_goes(t)):.1f}° in {t.engine}" for t in (one, two))
+        return f"the engines see it go two ways: {' and '.join(ways)}"
+    apart = answer.engines_apart
+    if not isfinite(apart):
+        return ""
+    if apart <= radians(0.1) or _meet(one, two):
+        return f"two engines agree within {max(0.01, degrees(apart)):.2f}°"
+    least, most = sorted(degrees(_goes(t)) for t in (one, two))
+    return (
+        f"the engines say {least:.2f}° and {most:.2f}°:"
+        f" trust no trial to better than {most - least:.2f}° here"
+    )
+
+
+def _goes(trial: TiltTrial) -> float:
+    return trial.tip if trial.outcome == "tips" else trial.slide
+
+
+def _meet(one: TiltTrial, two: TiltTrial) -> bool:
+    """Whether their intervals overlap."""
+    a, b = (t.tip_ci if t.outcome == "tips" else t.slide_ci for t in (one, two))
+    return a[0] <= b[1] and b[0] <= a[1]
 
 
 def disagreement(answer: TipAnswer) -> str:

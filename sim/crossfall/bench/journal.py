@@ -7,7 +7,6 @@ to it at the same time.
 
 from __future__ import annotations
 
-import fcntl
 import hashlib
 import json
 import os
@@ -16,6 +15,7 @@ from pathlib import Path
 from typing import IO, Any
 
 from crossfall.bench.steps import History, Step
+from crossfall.truck import locks
 from crossfall.truck.files import write_atomically
 
 FORMAT = 1
@@ -36,8 +36,10 @@ def digest(text: str) -> str:
 
 
 def state_folder() -> Path:
-    """Where programs keep such things: $XDG_STATE_HOME, or ~/.local/state."""
-    root = os.environ.get("XDG_STATE_HOME") or Path.home() / ".local" / "state"
+    """Where programs keep such things: $XDG_STATE_HOME or ~/.local/state, on Windows
+    %LOCALAPPDATA%."""
+    usual = os.environ.get("LOCALAPPDATA") if os.name == "nt" else None
+    root = os.environ.get("XDG_STATE_HOME") or usual or Path.home() / ".local" / "state"
     return Path(root) / "crossfall" / "bench"
 
 
@@ -51,9 +53,7 @@ def lock(path: Path) -> IO[str] | None:
     """Hold the journal for this process; None where another bench holds it. Close to let go."""
     path.parent.mkdir(parents=True, exist_ok=True)
     stream = open(path.with_suffix(".lock"), "w", encoding="utf-8")  # noqa: SIM115 - kept open
-    try:
-        fcntl.flock(stream, fcntl.LOCK_EX | fcntl.LOCK_NB)
-    except OSError:
+    if not locks.lock(stream.fileno()):
         stream.close()
         return None
     return stream

@@ -1,8 +1,9 @@
 """The methods a scenario can ask for, as trials of a batch (see `task`).
 
 common: {"method": its name, "spec": JSON text of the truck file's values, "fixed": overrides and
-conditions, "surface": name or None, "hold": what holds the wheels, "ranges": bool, "tolerances":
-bool, "folder": where its meshes lie}; payload: the point of the design, heading_deg and the seed.
+conditions, "surface": name or None, "hold": what holds the wheels, "engine": of tilt trials,
+"ranges": bool, "tolerances": bool, "folder": where its meshes lie}; payload: the point of the
+design, heading_deg and the seed.
 Every row says what the build weighs besides the answer, so that a map can be drawn over CG height
 or front share as well as over what was varied.
 """
@@ -66,7 +67,14 @@ def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
     truck, static = truck_of(common, payload), _statics(common, payload)
     one = conditions_of(truck, common, payload)
     near = math.radians(static["tip_deg"])
-    trial = run_trial(truck, one.heading, near=near, grip=one.grip.likely, rail=one.rail)
+    trial = run_trial(
+        truck,
+        one.heading,
+        near=near,
+        grip=one.grip.likely,
+        rail=one.rail,
+        engine=common.get("engine"),
+    )
     if trial.outcome == "tips" and not math.isfinite(trial.tip):
         raise NoAnswer("the truck left the table in no orderly way")
     tip, beside = _degrees(trial.tip), static["compliant_deg"]

@@ -9,11 +9,12 @@ from __future__ import annotations
 
 import json
 import os
-import selectors
+import queue
 import signal
 import subprocess
 import sys
 import tempfile
+import threading
 import time
 from collections import deque
 from collections.abc import Generator, Iterator
@@ -48,11 +49,11 @@ class PoolError(Exception):
     """No child process can be started."""
 
 
-@dataclass
+@dataclass(eq=False)
 class Child:
     """One child process and the trials it holds, in the order it does them.
 
-    company: that it was told of last.
+    company: that it was told of last. listener: reads what it says.
     """
 
     process: subprocess.Popen[bytes]
@@ -62,6 +63,7 @@ class Child:
     since: float = 0.0  # when the first trial held was begun
     partial: bytes = b""
     company: tuple[Payload, ...] = ()
+    listener: threading.Thread | None = None
 
 
 def hello(method: str, common: dict[str, Any]) -> bytes:
@@ -79,6 +81,7 @@ def start_child(first: bytes) -> Child:
         stdout=subprocess.PIPE,
         stderr=notes,
         start_new_session=True,
+        creationflags=getattr(subprocess, "CREATE_NEW_PROCESS_GROUP", 0),  # the same on Windows
         env=child_environment(),
     )
     child = Child(process, notes, since=time.monotonic())
@@ -105,7 +108,12 @@ def end_child(child: Child) -> None:
     """Kill it and take its remains away."""
     child.process.kill()
     child.process.wait()
-    for stream in (child.process.stdin, child.process.stdout, child.notes):
+    streams = [child.process.stdin, child.process.stdout, child.notes]
+    if child.listener is not None:
+        child.listener.join(1.0)
+        if child.listener.is_alive():  # a child of the child has its pipe
+            streams.remove(child.process.stdout)
+    for stream in streams:
         try:
             if stream is not None:
                 stream.close()
@@ -145,15 +153,14 @@ class Crew:
         self.strikes: dict[int, list[str]] = {}
         self.false_starts = 0
         self.took = AHEAD  # s, running mean of a trial
-        self.selector = selectors.DefaultSelector()
+        self.heard: queue.SimpleQueue[tuple[Child, bytes]] = queue.SimpleQueue()
 
     def hire(self, workers: int) -> None:
         """Bring the number of children up to `workers`."""
         while len(self.children) < workers:
             child = start_child(self.first)
-            assert child.process.stdout is not None
-            os.set_blocking(child.process.stdout.fileno(), False)
-            self.selector.register(child.process.stdout, selectors.EVENT_READ, child)
+            child.listener = threading.Thread(target=_listen, args=(child, self.heard), daemon=True)
+            child.listener.start()
             self.children.append(child)
 
     def busy(self) -> bool:
@@ -177,9 +184,9 @@ class Crew:
     def collect(self) -> list[Outcome]:
         """Wait for answers up to a tick; replace children that died or hang."""
         arrived: list[Outcome] = []
-        for key, _ in self.selector.select(TICK):
-            child: Child = key.data
-            data = _read(child)
+        for child, data in _all_heard(self.heard):
+            if child not in self.children:  # what one that was buried still had to say
+                continue
             arrived += self._answers(child, data)
             if not data:
                 arrived += self._bury(child, _last_words(child))
@@ -195,7 +202,6 @@ class Crew:
         for child in self.children:
             end_child(child)
         self.children.clear()
-        self.selector.close()
 
     def _take(self, room: int) -> list[Task]:
         """The next tasks, `room` of them or up to the end of what goes together."""
@@ -248,8 +254,6 @@ class Crew:
     def _bury(self, child: Child, why: str) -> list[Outcome]:
         """Replace a child; strike the trial it was at and give the others back."""
         detail = _tail(child)
-        assert child.process.stdout is not None
-        self.selector.unregister(child.process.stdout)
         self.children.remove(child)
         end_child(child)
         if not child.ready:
@@ -297,18 +301,27 @@ def _write(child: Child, line: bytes) -> None:
         pass  # it died; reading from it will say so
 
 
-def _read(child: Child) -> bytes:
-    """All that is there; b"" where the child is gone."""
+def _listen(child: Child, heard: queue.SimpleQueue[tuple[Child, bytes]]) -> None:
+    """Pass on what a child says, and b"" once it is gone; pipes can be waited for on one system
+    only, so each has a thread."""
     assert child.process.stdout is not None
-    parts = []
+    data = b"-"
+    while data:
+        try:
+            data = os.read(child.process.stdout.fileno(), 1 << 16)
+        except (OSError, ValueError):  # closed under it
+            data = b""
+        heard.put((child, data))
+
+
+def _all_heard(heard: queue.SimpleQueue[tuple[Child, bytes]]) -> Iterator[tuple[Child, bytes]]:
+    """What there is to hear, after a tick at most."""
     try:
-        while part := os.read(child.process.stdout.fileno(), 1 << 16):
-            parts.append(part)
-            if len(part) < 1 << 16:
-                break
-    except BlockingIOError:
-        pass
-    return b"".join(parts)
+        yield heard.get(timeout=TICK)
+        while True:
+            yield heard.get_nowait()
+    except queue.Empty:
+        return
 
 
 def _last_words(child: Child) -> str:

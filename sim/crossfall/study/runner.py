@@ -140,4 +140,11 @@ def _engine(
         from crossfall.study.cluster import cluster_outcomes
 
         return cluster_outcomes(batch, tasks, cluster, limits)
-    return outcomes(batch, tasks, workers or len(os.sched_getaffinity(0)), limits)
+    return outcomes(batch, tasks, workers or processors(), limits)
+
+
+def processors() -> int:
+    """How many this process may use; where the system does not say, how many there are."""
+    if hasattr(os, "sched_getaffinity"):
+        return len(os.sched_getaffinity(0))
+    return os.cpu_count() or 1

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from crossfall.answers.conditions import choose_grip
+from crossfall.engines.held import installed, usual_engine
 from crossfall.study.scenario_file import CONDITIONS, DRIVING, WEIGHTS, ScenarioSpec
 from crossfall.truck.build import Loaded
 from crossfall.truck.edits import get_value, set_value
@@ -167,6 +168,11 @@ def _ground_mistakes(spec: ScenarioSpec, truck: Truck, where: Where) -> Iterator
     drives = spec.method in ("slope trial", "critical slope")
     if spec.hold == "rail" and drives:
         yield where.problem(("hold",), "is 'rail', but the truck drives", "leave it out")
+    if spec.engine is not None and spec.method != "tilt trial":
+        yield where.problem(("engine",), f"has no use in {spec.method}", "it goes with tilt trial")
+    elif spec.engine is not None and not installed(spec.engine):
+        what = f"is '{spec.engine}', which is not installed here"
+        yield where.problem(("engine",), what, f"choose {usual_engine()}, or leave it out")
     if spec.ranges and (drives or spec.method == "closed form"):
         what = f"has no use in {spec.method}"
         yield where.problem(("ranges",), what, "it goes with compliant and tilt trial")

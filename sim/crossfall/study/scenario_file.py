@@ -12,6 +12,8 @@
                                        # said; or give one number as grip, fixed or varied
     hold = "brakes"                    # brakes on every wheel; or rail: besides, the tyres it would
                                        # tip over cannot slide
+    engine = "bullet"                  # bullet or mujoco, for tilt trials; bullet if not said,
+                                       # where it is installed
     ranges = false                     # true: 95 % ranges too, at sixty times the cost; for
                                        # compliant and tilt trial
 
@@ -46,6 +48,7 @@ from pydantic import Field, PlainValidator, model_validator
 from pydantic_core import PydanticKnownError
 
 from crossfall.answers.conditions import Hold
+from crossfall.engines.held import EngineName
 from crossfall.study.design import Kind
 from crossfall.truck.schema import Angle, Line, Name, Strict, Text, mistake
 
@@ -158,6 +161,7 @@ class ScenarioSpec(Strict):
     )
     surface: Name | None = None
     hold: Hold = "brakes"
+    engine: EngineName | None = None
     ranges: bool = False
     repeats: Annotated[int, Field(ge=1, le=1_000_000)] = 1
     seed: Annotated[int, Field(ge=0, lt=2**53)] = 0

@@ -14,7 +14,6 @@ second, which is what a power cut can cost. Write-ahead logging needs a local di
 from __future__ import annotations
 
 import errno
-import fcntl
 import json
 import os
 import sqlite3
@@ -25,6 +24,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from crossfall.study.task import Batch, Outcome, Task, canonical, digest
+from crossfall.truck.locks import is_locked, lock
 from crossfall.truck.problems import InputError, Problem
 
 FORMAT = 1  # of the tables below; a store of another format is refused
@@ -271,16 +271,13 @@ def records(db: sqlite3.Connection, batch_id: str) -> Iterator[TrialRecord]:
 def is_running(path: Path) -> bool:
     """Whether a run holds the store for writing."""
     try:
-        lock = os.open(_lock_path(path), os.O_RDONLY)
+        handle = os.open(_lock_path(path), os.O_RDWR if os.name == "nt" else os.O_RDONLY)
     except OSError:
         return False
     try:
-        fcntl.flock(lock, fcntl.LOCK_SH | fcntl.LOCK_NB)
-        return False
-    except BlockingIOError:
-        return True
+        return is_locked(handle)
     finally:
-        os.close(lock)
+        os.close(handle)
 
 
 # Under the hood
@@ -293,18 +290,16 @@ def _lock_path(path: Path) -> Path:
 def _take_lock(path: Path) -> int:
     """A lock the system takes back when this process ends, however it ends."""
     path.parent.mkdir(parents=True, exist_ok=True)
-    lock = os.open(_lock_path(path), os.O_RDWR | os.O_CREAT, 0o644)
+    handle = os.open(_lock_path(path), os.O_RDWR | os.O_CREAT, 0o644)
     try:
         # A look from another terminal holds it for an instant, so one try is not enough.
         for _ in range(20):
-            try:
-                fcntl.flock(lock, fcntl.LOCK_EX | fcntl.LOCK_NB)
-                return lock
-            except BlockingIOError:
-                time.sleep(0.05)
+            if lock(handle):
+                return handle
+            time.sleep(0.05)
         raise StoreError(f"{path}: another run is writing these results; wait for it or stop it")
     except BaseException:
-        os.close(lock)
+        os.close(handle)
         raise
 
 

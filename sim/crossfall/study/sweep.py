@@ -9,6 +9,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
+from crossfall.engines.held import usual_engine
 from crossfall.study.closedform import closed_form_table
 from crossfall.study.export import export, export_columns
 from crossfall.study.methods import STACK
@@ -69,6 +70,7 @@ def _plain(name: str) -> str:
 def batch_of(scenario: Scenario) -> Batch:
     """The scenario as a batch of trials."""
     spec, loaded = scenario.spec, scenario.loaded
+    engine = (spec.engine or usual_engine()) if spec.method == "tilt trial" else None
     common = {
         "method": spec.method,
         # Not sorted: a scenario that names no surface is on the first one of the file.
@@ -77,6 +79,7 @@ def batch_of(scenario: Scenario) -> Batch:
         "fixed": dict(spec.fixed),
         "surface": spec.surface,
         "hold": spec.hold,
+        "engine": engine,
         "ranges": spec.ranges,
         "tolerances": spec.tolerances,
     }
@@ -89,7 +92,7 @@ def batch_of(scenario: Scenario) -> Batch:
         scenario.payloads,
         scenario.total,
         spec=str(common["truck"]),
-        versions=versions_of(spec.method),
+        versions=versions_of(spec.method, engine),
         local={"folder": str(loaded.folder)},
         together=headings * max(1, stack // headings),
     )

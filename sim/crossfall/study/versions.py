@@ -8,15 +8,21 @@ from functools import cache
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 
+from crossfall.engines.held import PACKAGES, EngineName
+
 _STATICS = (
     *("code of truck", "code of statics", "code of answers", "code of methods", "code of draws"),
     *("python", "numpy", "scipy"),
 )
-_TRIALS = (*_STATICS, "code of trials", "code of slopes", "code of search", "pybullet")
+_TRIALS = (
+    *_STATICS,
+    *("code of engines", "code of trials", "code of slopes", "code of search"),
+)
 _CODE = {
     "code of truck": "truck",
     "code of statics": "statics",
     "code of answers": "answers",
+    "code of engines": "engines",
     "code of trials": "trials",
     "code of methods": "study/methods.py",
     "code of draws": "study/draws.py",
@@ -25,9 +31,13 @@ _CODE = {
 }
 
 
-def versions_of(method: str) -> dict[str, str]:
-    """Name -> version of everything that can change a row of a scenario's method."""
-    names = _STATICS if method in ("closed form", "compliant") else _TRIALS
+def versions_of(method: str, engine: EngineName | None = None) -> dict[str, str]:
+    """Name -> version of everything that can change a row of a scenario's method.
+
+    engine: of its trials, Bullet if not said.
+    """
+    tried = (*_TRIALS, PACKAGES[engine or "bullet"])
+    names = _STATICS if method in ("closed form", "compliant") else tried
     return {"crossfall": _installed("crossfall"), **{name: _installed(name) for name in names}}
 
 

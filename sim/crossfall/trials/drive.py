@@ -20,8 +20,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from crossfall.trials.multibody import ENDS, disc_names
-from crossfall.trials.rig import Rig
+from crossfall.engines.multibody import ENDS, disc_names
+from crossfall.engines.rig import Rig
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
 

@@ -10,13 +10,14 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike
 
+from crossfall.engines.held import gravity_on_table
+from crossfall.engines.multibody import disc_names
+from crossfall.engines.rig import Rig
+from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive, Driveline
 from crossfall.trials.ground import Ground, lay
 from crossfall.trials.margin import effective_gravity, force_angle
-from crossfall.trials.multibody import disc_names
 from crossfall.trials.record import Record, contact_slip
-from crossfall.trials.rig import Rig, gravity_on_table
-from crossfall.trials.world import GroundSettings
 from crossfall.truck.model import GRAVITY, Array, Truck, frozen
 from crossfall.truck.support import PAIRS
 

@@ -13,7 +13,7 @@ from typing import Literal
 
 import numpy as np
 
-from crossfall.trials.rig import Rig
+from crossfall.engines.rig import Rig
 from crossfall.truck.model import Array, Truck, frozen
 
 FLANK = math.radians(60.0)  # of a stone where it leaves the ground

@@ -17,11 +17,12 @@ import time as clock
 from dataclasses import dataclass, field
 from typing import Literal
 
+from crossfall.engines.held import engine_version
+from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive
 from crossfall.trials.going import Going, Journey, under_way
 from crossfall.trials.ground import Ramp, ramp_foot
 from crossfall.trials.slope import Command, Manner, goes_over, running
-from crossfall.trials.world import GroundSettings, engine_version
 from crossfall.truck.model import Truck
 
 Entry = Literal[
@@ -118,7 +119,7 @@ def ramp_entry(
             journey,
             settings,
             clock.process_time() - started,
-            engine_version(),
+            engine_version("bullet"),
         )
 
 

@@ -5,11 +5,12 @@ from __future__ import annotations
 import io
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 
-from crossfall.trials.rig import HeldRig
-from crossfall.trials.tyre_force import Vector
+from crossfall.engines.held import HeldTruck
+from crossfall.engines.tyre_force import Vector
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Array, frozen
 
@@ -78,13 +79,10 @@ class Stretch:
 class Recorder:
     """Gathers raw samples cheaply while a trial runs; `record` makes sense of them."""
 
-    def __init__(self, rig: HeldRig) -> None:
+    def __init__(self, rig: HeldTruck) -> None:
         self._rig = rig
-        world = rig.world
-        self._joint_names = tuple(world.moving)
-        self._joints = [world.joints[name] for name in self._joint_names]
         self._rows: list[tuple[float, float, float, list[float]]] = []
-        self._chassis: list[tuple[tuple[float, ...], tuple[float, ...]]] = []
+        self._chassis: list[Any] = []
         self._states: list[list[float]] = []
         self._gives: list[list[Vector]] = []
         self._slips: list[list[float]] = []
@@ -106,9 +104,8 @@ class Recorder:
     def look(self, time: float, theta: float, lean: float, loads: list[float]) -> None:
         """Note a look; every DETAIL-th also takes all poses."""
         if len(self._rows) % DETAIL == 0:
-            world = self._rig.world
-            self._chassis.append(world.chassis())
-            self._states.append([state[0] for state in world.joint_states(self._joints)])
+            self._chassis.append(self._rig.pose())
+            self._states.append(self._rig.joint_positions())
             self._gives.append(self._rig.gives())
             self._slips.append(self._rig.slips())
         self._rows.append((time, theta, lean, loads))
@@ -120,9 +117,9 @@ class Recorder:
             frozen([r[0] for r in rows]),
             frozen([r[1] for r in rows]),
             frozen([r[3] for r in rows]),
-            frozen(self._rig.world.chassis_poses(self._chassis)),
-            frozen(np.reshape(self._states, (len(rows), len(self._joints)))),
-            self._joint_names,
+            frozen(self._rig.poses(self._chassis)),
+            frozen(np.reshape(self._states, (len(rows), len(self._rig.joint_names)))),
+            self._rig.joint_names,
             frozen(self._gives),
             frozen(self._slips),
         )

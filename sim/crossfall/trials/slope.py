@@ -15,10 +15,11 @@ from typing import Literal
 
 import numpy as np
 
+from crossfall.engines.held import engine_version
+from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive
 from crossfall.trials.going import Going, Journey, under_way
 from crossfall.trials.ground import Ground, Plane, Stone, front_of_tyres, stone_foot
-from crossfall.trials.world import GroundSettings, engine_version
 from crossfall.truck.model import Truck
 
 Crossing = Literal["crossed", "slid", "rolled over", "stuck"]
@@ -269,5 +270,5 @@ def _trial(
         journey,
         settings,
         clock.process_time() - started,
-        engine_version(),
+        engine_version("bullet"),
     )

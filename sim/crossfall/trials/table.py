@@ -10,12 +10,12 @@ import math
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
-from typing import Literal
+from typing import Any, Literal
 
+from crossfall.engines.held import EngineName, HeldTruck, gravity_on_table, held_truck
+from crossfall.engines.settings import Settings
 from crossfall.trials.pace import Pace
 from crossfall.trials.record import Recorder
-from crossfall.trials.rig import HeldRig, Snapshot, gravity_on_table
-from crossfall.trials.world import Settings
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
 from crossfall.truck.support import PAIRS, downhill_pair
@@ -36,8 +36,8 @@ class Table:
     """A truck on the level table, and that moment to come back to. Loads and weight in N."""
 
     truck: Truck
-    rig: HeldRig
-    level: Snapshot
+    rig: HeldTruck
+    level: Any
     level_loads: tuple[float, ...]
     weight: float
 
@@ -46,9 +46,9 @@ class Table:
 
 
 @contextmanager
-def standing(truck: Truck, settings: Settings) -> Iterator[Table]:
+def standing(truck: Truck, settings: Settings, engine: EngineName) -> Iterator[Table]:
     """The truck on the level table, wheels held; the world closes at the end."""
-    with HeldRig(truck, settings) as rig:
+    with held_truck(truck, settings, engine) as rig:
         rig.step((0.0, 0.0, -GRAVITY))
         weight = whole(truck).mass * GRAVITY
         yield Table(truck, rig, rig.save(), tuple(rig.loads()), weight)
@@ -64,11 +64,11 @@ def set_grip(table: Table, heading: float, grip: float, rail: bool) -> None:
     table.rig.grip([math.inf if wheel in held else grip for wheel in range(4)])
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Moment:
     """A kept moment of a tilting; mark: samples recorded until then."""
 
-    snapshot: Snapshot
+    snapshot: Any
     theta: float
     time: float
     lean: float
@@ -194,9 +194,8 @@ class Tilting:
     # --- looking --------------------------------------------------------------------------
 
     def _look(self) -> None:
-        world = self._rig.world
         self.loads = loads = self._rig.loads()
-        self.lean = math.acos(max(-1.0, min(1.0, world.uprightness())))
+        self.lean = self._rig.lean()
         for w in range(4):
             if loads[w] > 0.0:
                 self.touched[w] = self.theta
@@ -244,7 +243,7 @@ class Tilting:
         """Keep this moment; costs as much as thirty steps."""
         self.kept.append(self._moment(self._rig.save()))
 
-    def _moment(self, snapshot: Snapshot) -> Moment:
+    def _moment(self, snapshot: Any) -> Moment:
         return Moment(
             snapshot,
             self.theta,

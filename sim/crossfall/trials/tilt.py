@@ -17,6 +17,8 @@ from typing import Literal
 import numpy as np
 from scipy.ndimage import uniform_filter1d
 
+from crossfall.engines.held import EngineName, usual_engine
+from crossfall.engines.settings import Settings
 from crossfall.trials.fits import Approach, Fit, fit_critical_angle
 from crossfall.trials.holding import bracket
 from crossfall.trials.pace import Pace
@@ -30,7 +32,6 @@ from crossfall.trials.table import (
     set_grip,
     standing,
 )
-from crossfall.trials.world import Settings, engine_version
 from crossfall.truck.model import Array, Truck, frozen
 from crossfall.truck.support import PAIRS
 
@@ -92,17 +93,25 @@ def tilt_trial(
     rail: bool = False,
     settings: Settings | None = None,
     pace: Pace | None = None,
+    engine: EngineName | None = None,
 ) -> TiltTrial:
     """One trial at `heading` (rad), brakes held.
 
     grip: friction coefficient of the surface. rail: the wheels it would tip over cannot slide.
     near: an expected tip angle (rad), only used to hurry to a start below it; a start that turns
-    out too late is thrown away. Raises InputError for a truck that makes no multibody, ValueError
-    for a grip that is not above zero.
+    out too late is thrown away. engine: None for the usual one. Raises InputError for a truck that
+    makes no multibody, ValueError for a grip that is not above zero.
     """
     expected = None if near is None else (near,)
     return tilt_trials(
-        truck, (heading,), grip=grip, near=expected, rail=rail, settings=settings, pace=pace
+        truck,
+        (heading,),
+        grip=grip,
+        near=expected,
+        rail=rail,
+        settings=settings,
+        pace=pace,
+        engine=engine,
     )[0]
 
 
@@ -116,6 +125,7 @@ def tilt_trials(
     both_sides: bool = False,
     settings: Settings | None = None,
     pace: Pace | None = None,
+    engine: EngineName | None = None,
 ) -> tuple[TiltTrial, ...]:
     """A trial for each heading (rad), in order; the truck is loaded once.
 
@@ -129,7 +139,7 @@ def tilt_trials(
     asked = list(zip(map(float, headings), expected, strict=True))
     if both_sides:
         asked = [pair for h, n in asked for pair in ((h, n), (-h % math.tau, n))]
-    with standing(truck, settings or Settings()) as table:
+    with standing(truck, settings or Settings(), engine or usual_engine()) as table:
         return tuple(
             tilt_on(table, heading, near=guess, grip=grip, rail=rail, pace=pace or Pace())
             for heading, guess in asked
@@ -164,7 +174,7 @@ def tilt_on(
             seen = run.samples.stretch(began)
         record = run.samples.record()
         trial = TiltTrial(
-            heading, "stands", grip, rail, record, table.rig.settings, pace, 0.0, engine_version()
+            heading, "stands", grip, rail, record, table.rig.settings, pace, 0.0, table.rig.engine
         )
         if goes != "rests":
             trial = _ended(run, trial, rest, seen)

@@ -14,7 +14,7 @@ def silence() -> Iterator[None]:
     """Nothing printed in the block, by Python or by compiled code, comes out."""
     sys.stdout.flush()
     sys.stderr.flush()
-    flush = ctypes.CDLL(None).fflush
+    flush = ctypes.CDLL("ucrtbase" if os.name == "nt" else None).fflush
     flush(None)  # what was printed before does come out
     kept, sink = [os.dup(1), os.dup(2)], os.open(os.devnull, os.O_WRONLY)
     try:

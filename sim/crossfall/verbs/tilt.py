@@ -14,7 +14,9 @@ if TYPE_CHECKING:
     from rich.table import Table
 
     from crossfall.answers.answer import Answers, TipAnswer
+    from crossfall.engines.held import EngineName
     from crossfall.statics.traction import Traction
+    from crossfall.trials.tilt import TiltTrial
     from crossfall.truck.model import Truck
 
 FOUR = (0.0, 90.0, 180.0, 270.0)
@@ -45,6 +47,11 @@ def finite(_: click.Context, __: click.Parameter, values: tuple[float, ...]) -> 
 @click.option("--rail", is_flag=True, help="Hold the downhill tyres with a trip rail.")
 @click.option("--surface", metavar="NAME", help="Which [grip] of the file; its first if not given.")
 @click.option("--no-trial", is_flag=True, help="Statics only: quick, and without the engine.")
+@click.option(
+    "--engine",
+    type=click.Choice(["bullet", "mujoco", "both"]),
+    help="Which engine tries it out; both shows how far they agree.",
+)
 @click.option("--plots", type=click.Path(path_type=Path), metavar="DIR", help="Write pictures.")
 @click.option(
     "--record",
@@ -62,6 +69,7 @@ def command(
     rail: bool,
     surface: str | None,
     no_trial: bool,
+    engine: str | None,
     plots: Path | None,
     record: Path | None,
     as_json: bool,
@@ -84,7 +92,13 @@ def command(
     if weakest:
         asked = (*asked[:-1], weakest_heading(loaded.truck, asked[-1]))
     with Progress(as_json) as progress:
-        found = answer(loaded.truck, asked, trial=not no_trial, progress=progress)
+        found = answer(
+            loaded.truck,
+            asked,
+            trial=not no_trial,
+            engines=None if no_trial else engines(engine),
+            progress=progress,
+        )
     written = draw(found, loaded.truck, plots) if plots is not None else []
     tried = found.weakest.trial
     if record is not None and tried is not None:
@@ -115,6 +129,23 @@ def choose(
     if both_sides:
         asked = [h for one in asked for h in (one, -one % 360.0)]
     return list(dict.fromkeys(asked)) + ([0.0] if weakest else [])
+
+
+def engines(asked: str | None) -> tuple[EngineName, ...]:
+    """Which engines try it out: those asked for, else the usual one, which is said once where it
+    is the second choice."""
+    from crossfall.engines.held import ENGINES, installed, usual_engine
+
+    if asked == "both":
+        return ENGINES
+    if asked is not None:
+        return tuple(engine for engine in ENGINES if engine == asked)
+    if not installed("bullet"):
+        click.echo(
+            "crossfall: pybullet has no build for this Python and system; MuJoCo tries it out",
+            err=True,
+        )
+    return (usual_engine(),)
 
 
 class Progress:
@@ -191,6 +222,9 @@ def show(found: Answers) -> None:
         markup=False,
     )
     out.print()
+    if any(a.other for a in found.answers):
+        out.print(engines_table(found))
+        out.print()
     for a in found.answers:
         out.print(f"• {sentence_case(a.verdict)}.")
 
@@ -234,6 +268,33 @@ def tips_table(found: Answers) -> Table:
             "is a toss-up" if a.outcome == "too close to call" else a.outcome,
         )
     return table
+
+
+def engines_table(found: Answers) -> Table:
+    """The trials of both engines side by side."""
+    from rich.box import SIMPLE_HEAD
+    from rich.table import Table
+
+    tries = [(a, a.trial, a.other) for a in found.answers if a.trial and a.other]
+    table = Table(title="two engines", title_justify="left", box=SIMPLE_HEAD, show_edge=False)
+    table.add_column("heading", no_wrap=True)
+    for name in (tries[0][1].engine, tries[0][2].engine, "apart"):
+        table.add_column(name, justify="right", no_wrap=True)
+    for a, one, two in tries:
+        apart = f"{degrees(a.engines_apart):.2f}" if isfinite(a.engines_apart) else "-"
+        heading = f"{degrees(a.conditions.heading):.0f} {short_case(a.case)}"
+        table.add_row(heading, went(one), went(two), apart)
+    return table
+
+
+def went(trial: TiltTrial) -> str:
+    """How and where one trial went, with half its interval."""
+    angle, ends = trial.tip, trial.tip_ci
+    if trial.outcome == "slides":
+        angle, ends = trial.slide, trial.slide_ci
+    if not isfinite(angle):
+        return trial.outcome
+    return f"{trial.outcome} {degrees(angle):.2f} ±{degrees(ends[1] - ends[0]) / 2:.2f}"
 
 
 def span(ends: Any, digits: int = 1) -> str:

@@ -26,7 +26,7 @@ def command(truck: str, output: Path, as_json: bool) -> None:
     Each axle heaves and rolls on the chassis, each tyre is a spring along its axle, each wheel
     turns. Springs, stops and preloads are no part of the format.
     """
-    from crossfall.trials.urdf import check_urdf, urdf
+    from crossfall.engines.urdf import check_urdf, urdf
     from crossfall.truck.files import write_atomically
     from crossfall.truck.massprops import whole
 

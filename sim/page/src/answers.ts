@@ -61,6 +61,20 @@ export interface TipAnswer {
   trial_fit_deg: number | null;
   /** its 95 % interval */
   trial_fit_ci_deg: [number | null, number | null] | null;
+  /** of a second engine's trial: tips, slides or stands, of the virtual trial */
+  other_trial_outcome: string | null;
+  /** of a second engine's trial: tip of the virtual trial in the same conditions */
+  other_trial_deg: number | null;
+  /** of a second engine's trial: its 95 % interval */
+  other_trial_ci_deg: [number | null, number | null] | null;
+  /** of a second engine's trial: where the virtual trial began to slide away */
+  other_trial_slide_deg: number | null;
+  /** of a second engine's trial: its 95 % interval */
+  other_trial_slide_ci_deg: [number | null, number | null] | null;
+  /** of a second engine's trial: engine and version */
+  other_trial_engine: string | null;
+  /** how far the two engines' trials are apart in where it goes */
+  engines_apart_deg: number | null;
   /** tip with one more thing allowed to give at each stage */
   budget_deg: { rigid: number | null; tyres: number | null; ground: number | null; extension: number | null; compliant: number | null; trial: number | null };
   /** the differences: name, and gained_deg, losses negative */

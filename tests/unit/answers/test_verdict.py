@@ -7,6 +7,7 @@ from math import nan, radians
 from types import SimpleNamespace
 from typing import Any
 
+import numpy as np
 import pytest
 
 from crossfall.answers.answer import TipAnswer, answer
@@ -75,3 +76,29 @@ def test_one_tips_and_the_other_slides(tipping: TipAnswer, sliding: TipAnswer) -
     assert "the trial slides away at 40.0°" in disagreement(slid)
     assert "the trial goes over at" in disagreement(tried(sliding, radians(26.0)))
     assert disagreement(tried(sliding, nan, outcome="slides")) == ""
+
+
+def twice(answer: TipAnswer, tip: float, other: float, *, outcome: str = "tips") -> TipAnswer:
+    """The same, tried in two engines that saw it go at these angles, +-0.05 deg."""
+    made = []
+    for name, angle, end in (("one 1", tip, "tips"), ("two 2", other, outcome)):
+        ci = (angle - radians(0.05), angle + radians(0.05))
+        trial: Any = SimpleNamespace(
+            engine=name, outcome=end, tip=angle, slide=angle, tip_ci=ci, slide_ci=ci
+        )
+        made.append(trial)
+    return replace(answer, trial=made[0], other=made[1])
+
+
+def test_two_engines_are_held_against_each_other(tipping: TipAnswer) -> None:
+    tip = tipping.compliant
+    assert "engine" not in tipping.verdict
+    alike = twice(tipping, tip, tip + radians(0.03))
+    assert alike.engines_apart == pytest.approx(radians(0.03))
+    assert verdict(alike).endswith("two engines agree within 0.03°")
+    apart = verdict(twice(tipping, tip, tip + radians(0.26)))
+    assert "the engines say" in apart
+    assert "to better than 0.26° here" in apart
+    two_ways = twice(tipping, tip, tip, outcome="slides")
+    assert np.isnan(two_ways.engines_apart)
+    assert "two ways: it tips at" in verdict(two_ways)

@@ -16,6 +16,7 @@ from crossfall.study.methods import ahead, compliant, tilt_trial
 from crossfall.study.scenario import Scenario, load_scenario
 from crossfall.study.sweep import batch_of
 from crossfall.study.task import perform
+from crossfall.study.versions import versions_of
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
 
@@ -135,6 +136,18 @@ def test_a_trial_has_the_statics_of_its_conditions_beside_it(tmp_path: Path) -> 
     apart = row["trial_deg"] - row["compliant_deg"]
     assert row["trial_less_compliant_deg"] == apart
     assert abs(apart) < 0.3
+
+
+def test_a_row_says_which_engine_tried_it(tmp_path: Path) -> None:
+    common, payloads = asked_of(scenario(tmp_path))
+    common = {**common, "method": "tilt trial"}
+    one, two = (tilt_trial({**common, "engine": e}, payloads[1])[0] for e in ("bullet", "mujoco"))
+    assert one["trial_engine"].startswith("pybullet ")
+    assert two["trial_engine"].startswith("mujoco ")
+    assert one["compliant_deg"] == two["compliant_deg"]
+    assert 0.0 < abs(one["trial_deg"] - two["trial_deg"]) < 0.25
+    assert versions_of("tilt trial", "mujoco")["mujoco"] != "absent"
+    assert "pybullet" not in versions_of("tilt trial", "mujoco")
 
 
 def test_where_no_surface_is_named_it_is_the_first_of_the_file(tmp_path: Path) -> None:

@@ -7,11 +7,11 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive
 from crossfall.trials.going import Going, Journey, under_way
 from crossfall.trials.ground import Plane
 from crossfall.trials.slope import Command, running
-from crossfall.trials.world import GroundSettings
 from crossfall.truck.model import Truck
 from support import make_truck
 

@@ -8,6 +8,8 @@ from collections.abc import Callable
 import numpy as np
 import pytest
 
+from crossfall.engines.rig import Rig
+from crossfall.engines.settings import GroundSettings
 from crossfall.trials.ground import (
     FLANK,
     Ramp,
@@ -19,8 +21,6 @@ from crossfall.trials.ground import (
     stone_radius,
     stone_side,
 )
-from crossfall.trials.rig import Rig
-from crossfall.trials.world import GroundSettings
 from crossfall.truck.model import frozen
 from support import make_truck
 

@@ -14,8 +14,8 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import ArrayLike
 
-from crossfall.trials.multibody import ENDS, disc_names
-from crossfall.trials.world import Settings
+from crossfall.engines.multibody import ENDS, disc_names
+from crossfall.engines.settings import Settings
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import GRAVITY, Array, Truck
 from crossfall.truck.ride import spring_preloads, sprung_loads, tyre_loads

@@ -11,7 +11,7 @@ import xml.etree.ElementTree as ET
 
 import numpy as np
 
-from crossfall.trials.multibody import Joint, Link, Solid, Tree, multibody
+from crossfall.engines.multibody import Joint, Link, Solid, Tree, multibody
 from crossfall.truck.massprops import combine, whole
 from crossfall.truck.model import Array, Body, Truck, frozen
 from crossfall.truck.problems import InputError, Problem

@@ -11,8 +11,8 @@ import numpy as np
 import pinocchio
 import pytest
 
-from crossfall.trials.multibody import multibody
-from crossfall.trials.urdf import check_urdf, read_back, roll_pitch_yaw, urdf
+from crossfall.engines.multibody import multibody
+from crossfall.engines.urdf import check_urdf, read_back, roll_pitch_yaw, urdf
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Body, Clearance, Part, Shape, Truck, frozen
 from crossfall.truck.problems import InputError

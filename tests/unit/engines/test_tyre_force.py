@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 from scipy.spatial.transform import Rotation
 
-from crossfall.trials.tyre_force import HeldWheels, slip
+from crossfall.engines.tyre_force import HeldWheels, slip
 from crossfall.truck.model import GRAVITY
 from crossfall.truck.ride import tyre_loads
 from support import make_truck, with_tyres

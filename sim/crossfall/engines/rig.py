@@ -1,4 +1,4 @@
-"""A truck on its springs and tyres, ready for a trial: driven over ground, or held on the table."""
+"""A truck on its springs and tyres in Bullet: driven over ground, or held on the table."""
 
 from __future__ import annotations
 
@@ -6,9 +6,12 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from crossfall.trials.multibody import ENDS, multibody
-from crossfall.trials.scale import Scale, similar
-from crossfall.trials.springs import (
+from crossfall.engines.bullet import World
+from crossfall.engines.held import engine_version
+from crossfall.engines.multibody import ENDS, multibody
+from crossfall.engines.scale import Scale, similar
+from crossfall.engines.settings import GroundSettings, Settings
+from crossfall.engines.springs import (
     Stops,
     axle_forces,
     corner_springs,
@@ -16,11 +19,11 @@ from crossfall.trials.springs import (
     safe_step,
     tyre_springs,
 )
-from crossfall.trials.tyre_force import HeldWheels, Hold, Vector
-from crossfall.trials.world import GroundSettings, Settings, World
-from crossfall.truck.model import GRAVITY, Truck
-from crossfall.truck.problems import InputError, Problem
+from crossfall.engines.tyre_force import HeldWheels, Hold, Vector
+from crossfall.truck.model import Array, Truck
 from crossfall.truck.ride import tyre_loads
+
+Pose = tuple[tuple[float, ...], tuple[float, ...]]
 
 
 class Rig:
@@ -84,11 +87,10 @@ class HeldRig:
     """
 
     def __init__(self, truck: Truck, settings: Settings) -> None:
-        if any(math.isinf(axle.tyre.stiffness) for axle in truck.axles):
-            raise InputError(Problem(truck.name, "a tyre that does not give cannot be tried out"))
         multibody(truck, turning=False)  # refuses what makes none, before its step is sought
         self.settings, self._wheelbase = settings, truck.wheelbase
-        self.dt = held_step(truck, settings)
+        self.engine, self.varies = engine_version("bullet"), ("step",)
+        self.dt = self._whole_step = held_step(truck, settings)
         self.world = World(truck, step=self.dt, turning=False)
         self.world.drag(settings.drag)
         loads = tyre_loads(truck).tolist()
@@ -100,6 +102,8 @@ class HeldRig:
         self._laws = corner_springs(truck, settings, self.dt, 1.0, settling=True)
         names = [name for law in self._laws for name in (law.heave, law.roll)]
         self._joints = [self.world.joints[name] for name in names]
+        self.joint_names = tuple(self.world.moving)
+        self._moving = [self.world.joints[name] for name in self.joint_names]
         self._stops = Stops(len(self._laws))
 
     def __enter__(self) -> HeldRig:
@@ -109,12 +113,17 @@ class HeldRig:
         self.world.close()
 
     def grip(self, friction: Sequence[float]) -> None:
-        """Friction coefficient of each wheel, front left first; infinite against a rail."""
         for i, axle in enumerate(self.axles):
             axle.friction = list(friction[2 * i : 2 * i + 2])
 
-    def step(self, gravity: tuple[float, float, float]) -> None:
-        """One step under gravity (3,) m/s^2 in table axes."""
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
+        """Tyres are forces here: there are no contacts to solve, or to make firmer."""
+        self.dt = self._whole_step / step
+        self.world.refine(self.dt)
+        for axle in self.axles:
+            axle.refine(step)
+
+    def step(self, gravity: Vector) -> None:
         world = self.world
         frames = world.frames(self._links)
         for axle, link, (cg, origin, turn) in zip(self.axles, self._links, frames, strict=True):
@@ -129,29 +138,35 @@ class HeldRig:
         return forces
 
     def loads(self) -> list[float]:
-        """(4,) N of the table on each wheel in the last step, front left first."""
         return [load for axle in self.axles for load in axle.loads]
 
     def slips(self) -> list[float]:
-        """(4,) m, how far each wheel has slipped."""
         return [slip for axle in self.axles for slip in axle.slips]
 
     def place(self) -> tuple[float, ...]:
-        """(7,) m, where the chassis is and how it is turned, as moves of a point half a wheelbase
-        away; only their changes mean anything."""
         at, turn = self.world.chassis()
         return (*at, *(self._wheelbase * q for q in turn))
 
     def gives(self) -> list[Vector]:
-        """(4, 3) m that each wheel has moved on its axle, along the axle's axes."""
         return [give for axle in self.axles for give in axle.gives]
+
+    def joint_positions(self) -> list[float]:
+        return [state[0] for state in self.world.joint_states(self._moving)]
+
+    def lean(self) -> float:
+        return math.acos(max(-1.0, min(1.0, self.world.uprightness())))
+
+    def pose(self) -> Pose:
+        return self.world.chassis()
+
+    def poses(self, raw: Sequence[Pose]) -> Array:
+        return self.world.chassis_poses(raw)
 
     def save(self) -> Snapshot:
         holds = tuple(axle.save() for axle in self.axles)
         return Snapshot(self.world.save(), self._stops.copy(), holds)
 
     def restore(self, snapshot: Snapshot) -> None:
-        """Go back to a moment; the same snapshot may be used again."""
         self.world.restore(snapshot.state)
         self._stops = snapshot.stops.copy()
         for axle, hold in zip(self.axles, snapshot.holds, strict=True):
@@ -159,9 +174,3 @@ class HeldRig:
 
     def forget(self, snapshot: Snapshot) -> None:
         self.world.forget(snapshot.state)
-
-
-def gravity_on_table(heading: float, theta: float) -> tuple[float, float, float]:
-    """Gravity (3,) m/s^2 in the axes of a table tilted by theta, truck turned to heading (rad)."""
-    along = GRAVITY * math.sin(theta)
-    return -along * math.cos(heading), along * math.sin(heading), -GRAVITY * math.cos(theta)

@@ -11,8 +11,9 @@ import numpy as np
 import pybullet as engine
 import pytest
 
-from crossfall.trials.scale import Scale, similar
-from crossfall.trials.world import EngineError, World
+from crossfall.engines.bullet import World
+from crossfall.engines.scale import Scale, similar
+from crossfall.engines.settings import EngineError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, frozen
 from crossfall.truck.ride import tyre_loads
@@ -144,7 +145,7 @@ def test_an_inertia_the_engine_dropped_is_noticed(monkeypatch):
     # Against the triangle rule, and slipped past our own check.
     wrong = frozen(np.diag([0.01, 0.02, 0.04]))
     truck = replace(truck, chassis=replace(truck.chassis, inertia=wrong))
-    monkeypatch.setattr("crossfall.trials.multibody._problems", lambda name, link: [])
+    monkeypatch.setattr("crossfall.engines.multibody._problems", lambda name, link: [])
     with pytest.raises(EngineError, match="chassis: inertia"):
         world(truck)
 
@@ -215,7 +216,7 @@ def test_going_back_repeats_exactly():
 
 
 def test_importing_the_engine_prints_nothing():
-    code = "from crossfall.trials.world import _engine; _engine(); print('only this')"
+    code = "from crossfall.engines.bullet import _engine; _engine(); print('only this')"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout == "only this\n"
 

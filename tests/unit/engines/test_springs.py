@@ -7,9 +7,11 @@ import math
 import numpy as np
 import pytest
 
-from crossfall.trials.rig import HeldRig, Rig, gravity_on_table
-from crossfall.trials.scale import Scale, similar
-from crossfall.trials.springs import (
+from crossfall.engines.held import gravity_on_table
+from crossfall.engines.rig import HeldRig, Rig
+from crossfall.engines.scale import Scale, similar
+from crossfall.engines.settings import GroundSettings, Settings
+from crossfall.engines.springs import (
     Stops,
     axle_forces,
     corner_springs,
@@ -17,7 +19,6 @@ from crossfall.trials.springs import (
     safe_step,
     tyre_springs,
 )
-from crossfall.trials.world import GroundSettings, Settings
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY
 from crossfall.truck.ride import spring_preloads, tyre_loads

@@ -93,6 +93,7 @@ class HeldWheels:
         borne = sum(loads) / 2 / GRAVITY * share
         ahead, aside, up = (2 * damping * math.sqrt(rate * borne) / step for rate in self._rates)
         self._damping = (ahead + aside) / 2, up  # N for each m of movement in a step
+        self._steps = 1
 
     @property
     def loads(self) -> tuple[float, float]:
@@ -124,6 +125,12 @@ class HeldWheels:
             own[2] += x * zx + y * zy + z * zz
         (a, b, c), (d, e, f) = sums
         return (a, b, c), (d, e, f)
+
+    def refine(self, factor: int) -> None:
+        """From now on steps of `factor` to one."""
+        along, up = self._damping
+        self._damping = along * factor / self._steps, up * factor / self._steps
+        self._steps = factor
 
     def save(self) -> Hold:
         return Hold(tuple(copy(p) for p in self.patches), self._angle)

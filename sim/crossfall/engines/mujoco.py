@@ -1,0 +1,290 @@
+"""One held truck in MuJoCo, with that engine's own springs, stops, tyres and friction.
+
+Built from the Truck alone, apart from the URDF and from `tyre_force`, so that the two engines share
+no more than the truck and the way it is tilted. A corner is a fixed tendon of length
+-c = -(q +- (s/2) r): its spring has a dead band above its free length, so it only pushes, and its
+limits are the stops. A wheel is one thin disc, or one at either end of its contact width, each with
+its share of the wheel's mass, on slides with springs along its axle's x, y and z: the tyre. It
+cannot turn: brakes. Contacts are elliptic cones with next to no creep.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+import mujoco
+import numpy as np
+
+from crossfall.engines.held import engine_version
+from crossfall.engines.multibody import ENDS, multibody
+from crossfall.engines.settings import EngineError, Settings
+from crossfall.engines.springs import CornerSprings, corner_springs
+from crossfall.engines.tyre_force import Vector
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import GRAVITY, Array, Body, Truck, frozen
+from crossfall.truck.ride import tyre_loads
+
+STICKS = 50.0  # friction coefficient of a wheel against a rail: it never slips
+SOFT = (0.99, 0.999, 1e-4)  # a contact's impedance, see the engine's manual, "solimp"
+THIN = 5e-6  # m, half of a disc's thickness
+BAD = tuple(getattr(mujoco.mjtWarning, f"mjWARN_BADQ{what}") for what in ("POS", "VEL", "ACC"))
+STATE = mujoco.mjtState.mjSTATE_INTEGRATION
+
+
+@dataclass(frozen=True)
+class Method:
+    """How the engine is run; none of it belongs to the truck.
+
+    step: s. turn_per_step: rad of its fastest oscillation a joint may go through in a step;
+    where a spring is stiffer, its joint is given inertia, which at rest does nothing.
+    impratio: friction's stiffness over that of the contact; the more, the less creep. unslip:
+    rounds of taking out what creep is left. rounds: of the solver, at most. firm: s, in which a
+    contact or a stop takes up an overlap; two steps at least.
+    """
+
+    step: float = 0.002
+    turn_per_step: float = 0.9
+    impratio: float = 2000.0
+    unslip: int = 10
+    rounds: int = 100
+    firm: float = 0.004
+
+
+class MujocoTruck:
+    """See `HeldTruck`. Raises EngineError where the engine does not take the model."""
+
+    def __init__(self, truck: Truck, settings: Settings, method: Method = Method()) -> None:
+        multibody(truck, turning=False)  # refuses what makes none
+        self.settings, self._method = settings, method
+        self.engine, self.varies = engine_version("mujoco"), ("step", "solver", "contact")
+        self.dt = self._whole_step = method.step * settings.step / Settings.step
+        try:
+            self._model = mujoco.MjModel.from_xml_string(mjcf(truck, settings, method, self.dt))
+        except ValueError as error:
+            raise EngineError(f"the engine could not load the truck: {error}") from error
+        self._data = mujoco.MjData(self._model)
+        model, names = self._model, [f"{end}_{way}" for end in ENDS for way in ("heave", "roll")]
+        moving = {model.joint(j).name: int(model.jnt_qposadr[j]) for j in range(model.njnt)}
+        self.joint_names = tuple(name for name in names if name in moving)
+        self._joints = [moving[name] for name in self.joint_names]
+        self._wheelbase = truck.wheelbase
+        geoms = [model.geom(g).name for g in range(model.ngeom)]
+        self._wheel_of = [int(n[4]) if n.startswith("disc") else -1 for n in geoms]
+        self._discs = [[g for g, w in enumerate(self._wheel_of) if w == k] for k in range(4)]
+        self._gives = [
+            [[moving[f"{geoms[g]}_{axis}"] for g in discs] for axis in "xyz"]
+            for discs in self._discs
+        ]
+        self._radii = [truck.axles[w // 2].tyre.radius for w in range(4)]
+        self._axles = [model.body(end).id for end in ENDS]
+        self._drag(truck, settings.drag)
+        self.refine()
+        mujoco.mj_forward(model, self._data)
+        self._start = self._unrolled()
+
+    def __enter__(self) -> MujocoTruck:
+        self._warning = mujoco.get_mju_user_warning()
+        mujoco.set_mju_user_warning(lambda text: None)  # else it writes a file; see `_check`
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        mujoco.set_mju_user_warning(self._warning)
+        del self._data, self._model
+
+    def grip(self, friction: Sequence[float]) -> None:
+        for geom, wheel in enumerate(self._wheel_of):
+            if wheel >= 0:  # of two friction coefficients the engine takes the larger
+                self._model.geom_friction[geom, 0] = min(friction[wheel], STICKS)
+
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
+        option, method = self._model.opt, self._method
+        self.dt = option.timestep = self._whole_step / step
+        rounds = solver * self.settings.solver
+        option.iterations, option.noslip_iterations = method.rounds * rounds, method.unslip * rounds
+        option.impratio = method.impratio * contact
+        self._model.geom_solimp[:, 0] = 1.0 - (1.0 - SOFT[0]) / contact
+        self._model.geom_solimp[:, 1] = 1.0 - (1.0 - SOFT[1]) / contact
+
+    def step(self, gravity: Vector) -> None:
+        self._model.opt.gravity[:] = gravity
+        mujoco.mj_step(self._model, self._data)
+
+    def loads(self) -> list[float]:
+        loads, contacts, forces = [0.0] * 4, self._data.contact, self._data.efc_force
+        for (one, other), at in zip(
+            contacts.geom.tolist(), contacts.efc_address.tolist(), strict=True
+        ):
+            if at >= 0:
+                loads[max(self._wheel_of[one], self._wheel_of[other])] += float(forces[at])
+        return loads
+
+    def slips(self) -> list[float]:
+        return [
+            math.hypot(x - a, y - b)
+            for (x, y), (a, b) in zip(self._unrolled(), self._start, strict=True)
+        ]
+
+    def gives(self) -> list[Vector]:
+        at = self._data.qpos
+        sums = [[sum(float(at[j]) for j in own) / len(own) for own in w] for w in self._gives]
+        return [(x, y, z) for x, y, z in sums]
+
+    def joint_positions(self) -> list[float]:
+        return [float(self._data.qpos[j]) for j in self._joints]
+
+    def lean(self) -> float:
+        x, y = self._data.qpos[4:6].tolist()
+        return math.acos(max(-1.0, 1.0 - 2.0 * (x * x + y * y)))
+
+    def place(self) -> tuple[float, ...]:
+        x, y, z, *turn = self._data.qpos[:7].tolist()
+        return (x, y, z, *(self._wheelbase * q for q in turn))
+
+    def pose(self) -> list[float]:
+        self._check()
+        pose: list[float] = self._data.qpos[:7].tolist()
+        return pose
+
+    def poses(self, raw: Sequence[list[float]]) -> Array:
+        return frozen(np.array(raw).reshape(-1, 7)[:, [0, 1, 2, 4, 5, 6, 3]])
+
+    def save(self) -> Array:
+        self._check()
+        state = np.empty(mujoco.mj_stateSize(self._model, STATE))
+        mujoco.mj_getState(self._model, self._data, state, STATE)
+        return state
+
+    def restore(self, snapshot: Array) -> None:
+        mujoco.mj_setState(self._model, self._data, snapshot, STATE)
+
+    def forget(self, snapshot: Array) -> None:
+        """Nothing is kept outside the snapshot itself."""
+
+    def _check(self) -> None:
+        """Where its numbers run away the engine quietly begins anew, which is no trial."""
+        warned = self._data.warning
+        if any(warned[kind].number for kind in BAD):
+            raise EngineError("the engine lost the truck: its step is too long for this one")
+
+    def _drag(self, truck: Truck, rate: float) -> None:
+        """Slow the truck as a whole down by `rate` (1/s) of its speed."""
+        body = whole(truck)
+        self._model.dof_damping[:3] = rate * body.mass
+        self._model.dof_damping[3:6] = rate * np.diag(body.inertia)
+
+    def _unrolled(self) -> list[tuple[float, float]]:
+        """(4, 2) m, where each wheel's lowest point is, less how far it has rolled, about."""
+        at, turns = self._data.geom_xpos, self._data.xmat
+        out = []
+        for wheel, discs in enumerate(self._discs):
+            turn = turns[self._axles[wheel // 2]].tolist()
+            pitch, roll = math.atan2(-turn[6], turn[8]), turn[7]
+            places = [at[g].tolist() for g in discs]
+            x, y = (sum(place[i] for place in places) / len(discs) for i in (0, 1))
+            radius = self._radii[wheel]
+            out.append((x - radius * pitch, y + radius * roll))
+        return out
+
+
+def mjcf(truck: Truck, settings: Settings, method: Method, step: float) -> str:
+    """MJCF of the truck at ride height on a plane, without friction. step: s."""
+    loads = tyre_loads(truck)
+    laws = {law.heave: law for law in corner_springs(truck, settings, step, 1.0, settling=True)}
+    soft = (step / method.turn_per_step) ** 2  # kg of inertia for each N/m, at least
+    bodies, tendons = [], []
+    for i, axle in enumerate(truck.axles):
+        s, end = axle.suspension, ENDS[i]
+        centre = np.array([axle.x, 0.0, s.roll_centre_height])
+        joints = ""
+        if not s.locked:
+            law = laws[f"{end}_heave"]
+            joints = _axle_joints(end, law, s.heave_lean, soft, axle.body)
+            tendons += _corners(law, method.firm)
+        wheels = "".join(
+            _wheel(truck, w, float(loads[w]), centre, settings, soft) for w in (2 * i, 2 * i + 1)
+        )
+        bodies.append(
+            f'<body name="{end}" pos="{_numbers(centre)}">{joints}'
+            f"{_inertial(axle.body, centre)}{wheels}</body>"
+        )
+    return f"""<mujoco><compiler angle="radian" autolimits="false"/>
+<option timestep="{step!r}" cone="elliptic" impratio="{method.impratio!r}"
+ integrator="implicitfast" iterations="{method.rounds}" tolerance="1e-12"
+ noslip_iterations="{method.unslip}" noslip_tolerance="1e-12"/>
+<default><geom friction="0 0 0" condim="3" solref="{method.firm!r} 1" solimp="{_numbers(SOFT)}"/>
+</default>
+<worldbody><geom name="table" type="plane" size="5 5 1"/>
+<body name="chassis"><freejoint/>{_inertial(truck.chassis, np.zeros(3))}{"".join(bodies)}</body>
+</worldbody><tendon>{"".join(tendons)}</tendon></mujoco>"""
+
+
+def _axle_joints(end: str, law: CornerSprings, lean: float, soft: float, body: Body) -> str:
+    """Heave and roll; the springs themselves are tendons. soft: s^2, see `mjcf`."""
+    axis = _numbers([math.sin(lean), 0.0, math.cos(lean)])
+    heave = 2 * law.rate * soft - body.mass
+    roll = (2 * law.rate * law.half_spacing**2 + law.anti_roll) * soft - float(body.inertia[0, 0])
+    return (
+        f'<joint name="{end}_heave" type="slide" axis="{axis}" armature="{max(0.0, heave)!r}"/>'
+        f'<joint name="{end}_roll" type="hinge" axis="1 0 0" stiffness="{law.anti_roll!r}" '
+        f'armature="{max(0.0, roll)!r}"/>'
+    )
+
+
+def _corners(law: CornerSprings, firm: float) -> list[str]:
+    """Springs, dampers and stops of an axle's two corners. firm: s, of the stops."""
+    return [
+        f'<fixed limited="true" range="{-law.bump!r} {law.droop!r}" solreflimit="{firm!r} 1" '
+        f'solimplimit="{_numbers(SOFT)}" stiffness="{law.rate!r}" '
+        f'springlength="{preload / law.rate!r} 1000" damping="{law.damping!r}">'
+        f'<joint joint="{law.heave}" coef="-1"/>'
+        f'<joint joint="{law.roll}" coef="{-sign * law.half_spacing!r}"/></fixed>'
+        for preload, sign in zip(law.preload, (1.0, -1.0), strict=True)
+    ]
+
+
+def _wheel(
+    truck: Truck, wheel: int, load: float, parent: Array, settings: Settings, soft: float
+) -> str:
+    """A held wheel's discs on their slides. load: N on the ground. soft: s^2, see `mjcf`."""
+    axle = truck.axles[wheel // 2]
+    tyre, body = axle.tyre, axle.wheels[wheel % 2]
+    hub = np.array([axle.x, (0.5 - wheel % 2) * axle.track, tyre.radius])
+    offsets = [0.0] if tyre.contact_half_width == 0.0 else [-1.0, 1.0]
+    share = 1.0 / len(offsets)
+    own = Body(body.mass * share, body.cg, body.inertia * share)
+    out = ""
+    for n, offset in enumerate(offsets):
+        name, slides = f"disc{wheel}_{n}", ""
+        for axis, way, whole_rate in (
+            ("x", "1 0 0", tyre.longitudinal),
+            ("y", "0 1 0", tyre.lateral),
+            ("z", "0 0 1", tyre.stiffness),
+        ):
+            rate = whole_rate * share
+            damping = settings.tyre_damping * 2 * math.sqrt(rate * load * share / GRAVITY)
+            rest = -(load * share - own.mass * GRAVITY) / rate if axis == "z" else 0.0
+            slides += (
+                f'<joint name="{name}_{axis}" type="slide" axis="{way}" stiffness="{rate!r}" '
+                f'springref="{rest!r}" damping="{damping!r}" '
+                f'armature="{max(0.0, rate * soft - own.mass)!r}"/>'
+            )
+        out += (
+            f'<body pos="{_numbers(hub - parent)}">{slides}{_inertial(own, hub)}'
+            f'<geom name="{name}" type="ellipsoid" size="{tyre.radius!r} {THIN!r} {tyre.radius!r}" '
+            f'pos="0 {offset * tyre.contact_half_width!r} 0"/></body>'
+        )
+    return out
+
+
+def _inertial(body: Body, origin: Array) -> str:
+    i = body.inertia
+    full = _numbers([i[0, 0], i[1, 1], i[2, 2], i[0, 1], i[0, 2], i[1, 2]])
+    mass = float(body.mass)
+    return f'<inertial pos="{_numbers(body.cg - origin)}" mass="{mass!r}" fullinertia="{full}"/>'
+
+
+def _numbers(values: Any) -> str:
+    return " ".join(repr(float(v)) for v in np.ravel(np.asarray(values, dtype=float)))

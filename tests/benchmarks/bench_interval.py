@@ -1,0 +1,127 @@
+"""How often a trial's 95 % interval holds what a far finer trial says, and how engines differ.
+
+    python tests/benchmarks/bench_interval.py ENGINE FILE [--reference] [--quick]
+
+The finer trial has a quarter of the step, of the rates and of the stillness, and four times the
+solver's rounds. Its answers are kept in FILE, a JSON line a case, and made only once; --reference
+makes them and stops. With both files of both engines there, `--against OTHER` holds engine against
+engine on the same cases.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import math
+import sys
+from collections.abc import Iterator
+from dataclasses import asdict, dataclass, replace
+from pathlib import Path
+
+import numpy as np
+
+ROOT = Path(__file__).resolve().parents[2]
+sys.path[:0] = [str(ROOT / "sim"), str(ROOT / "tests"), str(ROOT / "tests" / "physics")]
+
+from trial_trucks import VARIED  # noqa: E402
+
+from crossfall.answers.tips import tip_angles  # noqa: E402
+from crossfall.engines.held import EngineName  # noqa: E402
+from crossfall.engines.settings import Settings  # noqa: E402
+from crossfall.trials.pace import Pace  # noqa: E402
+from crossfall.trials.tilt import TiltTrial, tilt_trial  # noqa: E402
+from crossfall.truck.build import load_truck  # noqa: E402
+from crossfall.truck.demos import demo_names  # noqa: E402
+from crossfall.truck.model import Truck  # noqa: E402
+from support import make_truck  # noqa: E402
+
+HEADINGS = (0, 40, 90, 140, 180, 270)
+GRIPS = (5.0, 1.2)  # holds; and times the tangent of that tip: tyres slip before it
+FINE_SETTINGS = Settings(step=Settings.step / 4, turn_per_step=0.225, solver=4)
+FINE_PACE = replace(
+    Pace(),
+    **{name: getattr(Pace(), name) / 4 for name in ("approach", "brisk", "slow", "steady")},
+    gently=4 * Pace().gently,
+    still=Pace().still / 4,
+    stride=Pace().stride / 2,
+    bracket=math.radians(0.01),
+)
+
+
+@dataclass(frozen=True)
+class Case:
+    truck: str
+    heading: int
+    grip: float
+
+    @property
+    def key(self) -> str:
+        return f"{self.truck}/{self.heading}/{self.grip:.4f}"
+
+
+def trucks() -> dict[str, Truck]:
+    """Stiff, soft, droop-limited, wide and soft-tyred ones, and the demo trucks."""
+    made = dict(VARIED)
+    made["stiff all over"] = make_truck(spring_rate=1500.0, tyre_stiffness=20000.0)
+    return made | {name: load_truck(name).truck for name in demo_names()}
+
+
+def cases(all_trucks: dict[str, Truck]) -> Iterator[tuple[Case, float]]:
+    """Each with where the statics expects it to tip, rad."""
+    psi = np.radians(HEADINGS)
+    for name, truck in all_trucks.items():
+        held = tip_angles([truck], psi, GRIPS[0]).free[0]
+        for heading, one, tip in zip(HEADINGS, psi, held, strict=True):
+            for grip in (GRIPS[0], round(GRIPS[1] * math.tan(tip), 3)):
+                near = float(tip_angles([truck], [one], grip).free[0, 0])
+                yield Case(name, heading, grip), near
+
+
+def went(trial: TiltTrial) -> tuple[float, tuple[float, float]]:
+    """Where it goes and the interval, deg."""
+    at, ends = (
+        (trial.slide, trial.slide_ci) if trial.outcome == "slides" else (trial.tip, trial.tip_ci)
+    )
+    return math.degrees(at), (math.degrees(ends[0]), math.degrees(ends[1]))
+
+
+def references(
+    engine: EngineName, file: Path, asked: list[tuple[Case, float]], made: dict[str, Truck]
+) -> dict[str, tuple[str, float]]:
+    """Case -> outcome and deg; those not in the file yet are made."""
+    lines = file.read_text().splitlines() if file.exists() else []
+    known = {row["key"]: (row["outcome"], row["angle_deg"]) for row in map(json.loads, lines)}
+    for case, near in asked:
+        if case.key in known:
+            continue
+        heading = math.radians(case.heading)
+        trial = tilt_trial(
+            made[case.truck],
+            heading,
+            grip=case.grip,
+            near=near,
+            engine=engine,
+            settings=FINE_SETTINGS,
+            pace=FINE_PACE,
+        )
+        known[case.key] = trial.outcome, went(trial)[0]
+        row = {"key": case.key, "outcome": trial.outcome, "angle_deg": went(trial)[0]}
+        row |= {"ci_deg": went(trial)[1], "seconds": trial.seconds, **asdict(case)}
+        with file.open("a") as out:
+            out.write(json.dumps(row) + "\n")
+    return known
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser()
+    parser.add_argument("engine", choices=["bullet", "mujoco"])
+    parser.add_argument("file", type=Path)
+    parser.add_argument("--reference", action="store_true")
+    given = parser.parse_args()
+    made = trucks()
+    asked = list(cases(made))
+    references(given.engine, given.file, asked, made)
+
+
+if __name__ == "__main__":
+    main()

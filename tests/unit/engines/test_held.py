@@ -1,0 +1,145 @@
+"""What every engine must do alike: one truck on held wheels, asked the same of both."""
+
+from __future__ import annotations
+
+import math
+import sys
+
+import numpy as np
+import pytest
+
+from crossfall.engines.held import (
+    ENGINES,
+    engine_version,
+    gravity_on_table,
+    held_truck,
+    usual_engine,
+)
+from crossfall.engines.settings import EngineError, Settings
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import GRAVITY
+from crossfall.truck.problems import InputError
+from crossfall.truck.ride import tyre_loads
+from support import make_truck, with_suspension, with_tyres
+
+LOPSIDED = make_truck(chassis_cg=(-0.02, 0.008, 0.11), anti_roll=1.0, contact_half_width=0.01)
+ASKEW = math.radians(60.0)
+STEEP = math.radians(25.0)
+SECONDS = 6.0
+SLACK = (0.02, 2e-5, 2e-4, 1e-4, 1e-4)  # N, m, m or rad: a solver's contact gives a little
+
+
+def hold(rig, heading, theta, seconds=SECONDS):
+    """Tilt in half the time, then stand."""
+    steps = round(seconds / rig.dt)
+    for i in range(steps):
+        rig.step(gravity_on_table(heading, theta * min(1.0, 2 * i / steps)))
+
+
+def stood(engine, truck, friction=5.0, refine=1):
+    """Loads, gives, joints, pose and slips of the truck at rest on the slope."""
+    with held_truck(truck, Settings(), engine) as rig:
+        rig.grip([friction] * 4)
+        rig.refine(step=refine, solver=refine, contact=refine)
+        hold(rig, ASKEW, STEEP)
+        pose = rig.poses([rig.pose()])[0]
+        return rig.loads(), rig.gives(), rig.joint_positions(), pose, rig.slips()
+
+
+@pytest.mark.parametrize("engine", ENGINES)
+@pytest.mark.parametrize("locked", [False, True])
+def test_ride_height_is_an_equilibrium(engine, locked):
+    truck = with_suspension(LOPSIDED, locked=locked)
+    with held_truck(truck, Settings(), engine) as rig:
+        rig.grip([1.0] * 4)
+        hold(rig, 0.0, 0.0, 1.0)
+        slack = 1e-4  # m: a solver's contact gives a little
+        np.testing.assert_allclose(rig.loads(), tyre_loads(truck), rtol=2e-3)
+        np.testing.assert_allclose(rig.poses([rig.pose()])[0], [0, 0, 0, 0, 0, 0, 1], atol=slack)
+        np.testing.assert_allclose(rig.joint_positions(), 0.0, atol=slack)
+        np.testing.assert_allclose(rig.gives(), 0.0, atol=slack)
+        assert max(rig.slips()) < slack
+        assert rig.lean() < 1e-3
+        assert rig.engine == engine_version(engine)
+
+
+@pytest.mark.parametrize("truck", [LOPSIDED, make_truck(droop=0.004), make_truck()])
+def test_the_engines_stand_alike_on_a_slope(truck):
+    one, two = (stood(engine, truck) for engine in ENGINES)
+    for found, other, slack in zip(one, two, SLACK, strict=True):
+        np.testing.assert_allclose(found, other, atol=slack, rtol=5e-3)
+    assert np.abs(one[1]).max() > 20 * SLACK[1]  # tyres gave
+
+
+@pytest.mark.parametrize("engine", ENGINES)
+def test_what_it_bears_is_its_weight(engine):
+    loads = stood(engine, LOPSIDED)[0]
+    weight = whole(LOPSIDED).mass * GRAVITY
+    assert sum(loads) == pytest.approx(weight * math.cos(STEEP), rel=1e-3)
+
+
+@pytest.mark.parametrize("engine", ENGINES)
+def test_finer_steps_change_nothing_at_rest(engine):
+    coarse, fine = stood(engine, LOPSIDED), stood(engine, LOPSIDED, refine=4)
+    np.testing.assert_allclose(coarse[0], fine[0], atol=0.02)
+    np.testing.assert_allclose(coarse[3], fine[3], atol=1e-4)
+
+
+@pytest.mark.parametrize("engine", ENGINES)
+def test_going_back_repeats_to_the_last_digit(engine):
+    with held_truck(LOPSIDED, Settings(), engine) as rig:
+        rig.grip([0.6] * 4)
+        hold(rig, ASKEW, STEEP, 1.0)
+        moment, seen = rig.save(), []
+        for _ in range(2):
+            rig.restore(moment)
+            hold(rig, ASKEW, STEEP, 0.5)
+            seen.append((rig.loads(), rig.place(), rig.joint_positions()))
+        rig.forget(moment)
+    assert seen[0] == seen[1]
+
+
+@pytest.mark.parametrize("engine", ENGINES)
+def test_a_wheel_slips_at_its_own_grip_and_none_against_a_rail(engine):
+    with held_truck(make_truck(), Settings(), engine) as rig:
+        rig.grip([math.inf, 0.2, math.inf, 0.2])
+        hold(rig, math.pi / 2, STEEP)
+        left, right = rig.slips()[::2], rig.slips()[1::2]
+    assert max(left) < 2e-4 < 5e-4 < min(right)
+
+
+def test_no_spring_is_too_stiff_for_the_second_engine():
+    """Where a spring would need a tiny step its joint has inertia, which does nothing at rest."""
+    stiff = make_truck(tyre_stiffness=2e5, spring_rate=2e4)
+    with held_truck(stiff, Settings(), "mujoco") as rig:
+        assert rig.dt == pytest.approx(0.002)
+        rig.grip([5.0] * 4)
+        hold(rig, ASKEW, STEEP, 3.0)
+        weight = whole(stiff).mass * GRAVITY * math.cos(STEEP)
+        assert sum(rig.loads()) == pytest.approx(weight, rel=1e-3)
+
+
+def test_an_engine_that_lost_the_truck_says_so(tmp_path, monkeypatch, capfd):
+    monkeypatch.chdir(tmp_path)
+    with held_truck(make_truck(), Settings(), "mujoco") as rig:
+        rig._data.qvel[:] = 1e30
+        rig.step((0.0, 0.0, -GRAVITY))
+        with pytest.raises(EngineError, match="lost"):
+            rig.save()
+    assert not list(tmp_path.iterdir())  # the engine's own log
+    assert capfd.readouterr() == ("", "")
+
+
+@pytest.mark.parametrize("engine", ENGINES)
+def test_tyres_that_do_not_give_are_refused(engine):
+    rigid = with_tyres(make_truck(), stiffness=math.inf)
+    with pytest.raises(InputError, match="does not give"):
+        held_truck(rigid, Settings(), engine)
+
+
+def test_without_bullet_the_other_is_usual_and_bullet_is_refused_in_a_line(monkeypatch):
+    assert usual_engine() in ENGINES
+    monkeypatch.setitem(sys.modules, "pybullet", None)
+    assert usual_engine() == "mujoco"
+    with pytest.raises(InputError, match=r"pybullet is not installed here.*choose mujoco"):
+        held_truck(make_truck(), Settings(), "bullet")
