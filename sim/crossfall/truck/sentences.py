@@ -141,7 +141,11 @@ def _say_text(kind: str, value: object, ctx: dict[str, Any], path: Path) -> tupl
         return "is empty", "it needs at least one letter", path
     if kind == "string_too_long":
         return "is too long", f"at most {ctx['max_length']} letters", path
-    return f"is {show(value)}", "no dots, quotes, square brackets or line breaks", path
+    return (
+        f"is {show(value)}",
+        "no dots, quotes, square brackets, line breaks or control characters",
+        path,
+    )
 
 
 def _without_echoes(details: list[ErrorDetails], model: type[BaseModel]) -> list[ErrorDetails]:
