@@ -6,12 +6,12 @@ import tracemalloc
 from pathlib import Path
 
 import pytest
+from spec_text import SAMPLE, mistakes
 
 from crossfall.truck import lines
 from crossfall.truck.problems import InputError
 from crossfall.truck.read import MAX_BYTES, MAX_DEPTH, MAX_ENTRIES, read_source
 from crossfall.truck.sentences import MOST
-from spec_text import SAMPLE, mistakes
 
 ROOM = 150 << 20  # bytes, half of what any command may take in all
 
