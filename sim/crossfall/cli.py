@@ -2,8 +2,7 @@
 
 Each verb lives in `crossfall/verbs/NAME.py` as a click command called `command`, and is imported
 only when it is used, so that a quick question stays quick. To add a verb, write that module and
-give it a line in VERBS. Exit status: 0 answered, 1 answered "no", 2 bad input, 3 interrupted with
-the work so far saved.
+give it a line in VERBS. How a command ends, and with which exit status, is in `verbs/ending.py`.
 """
 
 from __future__ import annotations
@@ -12,11 +11,14 @@ import difflib
 import importlib
 import os
 import sys
+from typing import Any
 
 # Before numpy comes in: our matrices are small, and idle BLAS threads cost more than they do.
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 
 import click
+
+from crossfall.verbs.ending import end, reader_may_leave
 
 VERBS = {
     "demo": "See it work: three trucks, a small table, pictures.",
@@ -46,6 +48,20 @@ VERBS = {
 
 class VerbGroup(click.Group):
     """A group that imports a verb only when it is called."""
+
+    def make_context(
+        self,
+        info_name: str | None,
+        args: list[str],
+        parent: click.Context | None = None,
+        **extra: Any,
+    ) -> click.Context:
+        with reader_may_leave():
+            return super().make_context(info_name, args, parent, **extra)
+
+    def invoke(self, ctx: click.Context) -> Any:
+        with reader_may_leave():
+            return super().invoke(ctx)
 
     def list_commands(self, ctx: click.Context) -> list[str]:
         return list(VERBS)
@@ -84,28 +100,8 @@ def crossfall() -> None:
 
 
 def main() -> None:
-    """Run, and turn every foreseen failure into one clear line and its exit status."""
-    from crossfall.truck.problems import InputError
-
-    try:
-        status = crossfall.main(standalone_mode=False)
-        sys.exit(status if isinstance(status, int) else 0)
-    except InputError as error:
-        for problem in error.problems:
-            click.echo(f"crossfall: {problem}", err=True)
-        sys.exit(2)
-    except click.ClickException as error:
-        click.echo(f"crossfall: {error.format_message()}", err=True)
-        sys.exit(2)
-    except (KeyboardInterrupt, click.Abort):
-        click.echo("crossfall: stopped; what was finished is kept", err=True)
-        sys.exit(3)
-    except BrokenPipeError:
-        # The reader of a pipe went away: not a failure, but Python must not complain at exit.
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-    except OSError as error:
-        click.echo(f"crossfall: {error.filename or 'file'}: {error.strerror or error}", err=True)
-        sys.exit(2)
+    """Run, and turn every failure into one clear line and its exit status."""
+    sys.exit(end(lambda: crossfall.main(standalone_mode=False), sys.argv[1:]))
 
 
 if __name__ == "__main__":

@@ -9,17 +9,16 @@ from __future__ import annotations
 import csv
 import itertools
 import json
-import os
 import sqlite3
-import tempfile
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import ExitStack, contextmanager
+from contextlib import ExitStack
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 
 from crossfall.study.store import latest_batch, reading, records
+from crossfall.truck.files import in_one_step
 
 LINES = 5_000  # written at once
 LEADING = ("place", "scenario", "spec", "method", "seed", "versions", "trial")
@@ -44,22 +43,8 @@ def export(store: Path, target: Path) -> int:
         db.execute("BEGIN")  # both passes see the same trials, whatever a run adds meanwhile
         batch, scenario, _, _ = latest_batch(db, store)
         columns = _columns(_rows(db, batch, scenario))
-        with _in_one_step(target) as part:
+        with in_one_step(target) as part:
             return writers[target.suffix](part, columns, _rows(db, batch, scenario))
-
-
-@contextmanager
-def _in_one_step(target: Path) -> Iterator[Path]:
-    """A file beside the target that takes its place when all went well."""
-    handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name}.")
-    os.close(handle)
-    try:
-        yield Path(name)
-        os.chmod(name, 0o644)
-        os.replace(name, target)
-    except BaseException:
-        Path(name).unlink(missing_ok=True)
-        raise
 
 
 def export_columns(
@@ -75,7 +60,7 @@ def export_columns(
 
     place = failed = 0
     with ExitStack() as open_files:
-        parts = [open_files.enter_context(_in_one_step(t)) for t in targets]
+        parts = [open_files.enter_context(in_one_step(t)) for t in targets]
         writers: list[Any] = []
         for chunk in chunks:
             lines = len(chunk["tip_deg"])

@@ -22,6 +22,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from crossfall.study.task import Batch, Outcome, Payload, Task
+from crossfall.truck.problems import StoppedError
 
 TICK = 0.2  # s, how long to wait for an answer before looking at the clock
 AHEAD = 0.25  # s of work each child holds, so that it never waits for the next trial
@@ -45,8 +46,8 @@ class Limits:
     start: float = 120.0
 
 
-class PoolError(Exception):
-    """No child process can be started."""
+class PoolError(StoppedError):
+    """No child process can be started, or no scheduler answers."""
 
 
 @dataclass(eq=False)

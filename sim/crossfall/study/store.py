@@ -25,7 +25,7 @@ from pathlib import Path
 
 from crossfall.study.task import Batch, Outcome, Task, canonical, digest
 from crossfall.truck.locks import is_locked, lock
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.problems import InputError, Problem, StoppedError
 
 FORMAT = 1  # of the tables below; a store of another format is refused
 KNOWN = 200  # trials looked up at once
@@ -41,7 +41,7 @@ CREATE INDEX trial_finished ON trial (finished);
 """
 
 
-class StoreError(Exception):
+class StoreError(StoppedError):
     """The store cannot be written: a full disk, or another run at work. Nothing is lost."""
 
 

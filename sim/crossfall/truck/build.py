@@ -76,6 +76,8 @@ def build(
     """
     where = where or in_memory(spec)
     found = checks.spec_mistakes(spec, where)
+    if found and checks.too_many(spec):
+        raise InputError(found)
     warnings: list[Problem] = []
     parts: list[Part] = []
     for i, part in enumerate(spec.part):

@@ -28,17 +28,34 @@ _DEEPEST_SQUASH = 0.5
 _LIGHTEST = 1e-6  # kg; a body lighter than that was left empty in all but name
 # A tyre that gives along the ground this many times less or more than upwards is a slip of the pen.
 _TANGENTIAL_BOUNDS = (0.05, 20.0)
+MOST_PIECES = 2000  # a truck of ours has a hundred
 _FAR_OUT = 1.5  # wheelbases from the middle; further out a place is probably mistyped
 
 
 def spec_mistakes(spec: TruckSpec, where: Where) -> list[Problem]:
     """Mistakes between values: names, materials, geometry that cannot be built, tolerances."""
     return [
+        *_many(spec, where),
         *_names(spec, where),
         *_materials(spec, where),
         *_geometry(spec, where),
         *_general_tolerances(spec, where),
     ]
+
+
+def _many(spec: TruckSpec, where: Where) -> list[Problem]:
+    if not too_many(spec):
+        return []
+    return [where.problem(("part",), f"lists {_count(spec)} pieces", f"at most {MOST_PIECES}")]
+
+
+def too_many(spec: TruckSpec) -> bool:
+    """Whether the parts list asks for more pieces than are ever made."""
+    return _count(spec) > MOST_PIECES
+
+
+def _count(spec: TruckSpec) -> int:
+    return sum(part.count * (2 if part.mirror else 1) for part in spec.part)
 
 
 def _names(spec: TruckSpec, where: Where) -> list[Problem]:

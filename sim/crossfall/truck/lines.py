@@ -14,13 +14,14 @@ Path = tuple[str | int, ...]
 _BARE = re.compile(r"[A-Za-z0-9_-]+")
 _SPACE = re.compile(r"[ \t]*")
 _BLANK = re.compile(r"(?:[ \t\r\n]|#[^\n]*)*")
-_STRING = re.compile(
-    r'"""(?:[^"\\]|\\.|"{1,2}(?!"))*"{3,5}'
-    r"|'''(?:[^']|'{1,2}(?!'))*'{3,5}"
-    r'|"(?:[^"\\\n]|\\.)*"'
-    r"|'[^'\n]*'",
-    re.DOTALL,
-)
+_LONG = r'"""(?:[^"\\]|\\.|"{1,2}(?!"))*"{3,5}' r"|'''(?:[^']|'{1,2}(?!'))*'{3,5}"
+_LONG_STRING = re.compile(_LONG, re.DOTALL)
+_STRING = re.compile(_LONG + r'|"(?:[^"\\\n]|\\.)*"' r"|'[^'\n]*'", re.DOTALL)
+_NAME = r"(?:[A-Za-z0-9_-]+|\"(?:[^\"\\\n]|\\.)*\"|'[^'\n]*')"
+# What can be mistaken for a dotted key is stepped over: comments, long strings, and what is left of
+# a line after a quote that has no second one.
+_DOTTED = re.compile(rf"#[^\n]*|\"\"\"|'''|({_NAME}(?:[ \t]*\.[ \t]*{_NAME})+)|{_NAME}|[\"'][^\n]*")
+_PART = re.compile(_NAME)
 _SCALAR = re.compile(r"[^,\]}#\n]*")
 _ESCAPE = re.compile(r"\\(u[0-9A-Fa-f]{4}|U[0-9A-Fa-f]{8}|.)")
 _SHORT = {"b": "\b", "t": "\t", "n": "\n", "f": "\f", "r": "\r"}
@@ -29,6 +30,25 @@ _SHORT = {"b": "\b", "t": "\t", "n": "\n", "f": "\f", "r": "\r"}
 def line_index(text: str) -> dict[Path, int]:
     """1-based line of every key, table and array entry, by its path; tables count from 0."""
     return _Walk(text).run()
+
+
+def deepest_key(text: str) -> tuple[int, int] | None:
+    """How many names the longest dotted key has, and its line; None where there is none.
+
+    Any text will do: this is asked before the standard reader, whose time and memory grow with the
+    square of that number.
+    """
+    most, at, start = 1, 0, 0
+    while found := _DOTTED.search(text, start):
+        start = found.end()
+        if found.group() in ('"""', "'''"):
+            whole = _LONG_STRING.match(text, found.start())
+            if whole is None:
+                break  # it never ends, so nothing behind it is read
+            start = whole.end()
+        elif found.group(1) and (names := len(_PART.findall(found.group(1)))) > most:
+            most, at = names, found.start()
+    return (most, text.count("\n", 0, at) + 1) if most > 1 else None
 
 
 def nearest_line(index: Mapping[Path, int], path: Path) -> int | None:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from crossfall.truck.visible import visible
+
 
 @dataclass(frozen=True)
 class Problem:
@@ -24,7 +26,7 @@ class Problem:
         place = self.file if self.line is None else f"{self.file}:{self.line}"
         key = f" {self.key}:" if self.key else ""
         allowed = f"; {self.allowed}" if self.allowed else ""
-        return f"{place}:{key} {self.what}{allowed}"
+        return visible(f"{place}:{key} {self.what}{allowed}")
 
 
 class InputError(Exception):
@@ -33,3 +35,7 @@ class InputError(Exception):
     def __init__(self, problems: Problem | Iterable[Problem]) -> None:
         self.problems = (problems,) if isinstance(problems, Problem) else tuple(problems)
         super().__init__("\n".join(str(p) for p in self.problems))
+
+
+class StoppedError(Exception):
+    """Work stopped half-way, for a reason in one sentence. What was finished is kept: exit 3."""

@@ -18,7 +18,9 @@ from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.sentences import key_text, problems, show, suggestion
 
-MAX_BYTES = 2_000_000  # a parts list of thousands of entries is well below this
+MAX_BYTES = 1_000_000  # a parts list of thousands of entries is well below this
+MAX_ENTRIES = 50_000  # keys, tables and array entries: two thousand parts have fewer
+MAX_DEPTH = 10  # names in a dotted key: what any file of ours needs, twice
 MAX_INCLUDES = 16
 _SHARED = ("part", "materials", "grip")  # what an included file may hold
 
@@ -115,6 +117,7 @@ def read_source(path: Path, label: str) -> Source:
 
 
 def _source(text: str, label: str) -> Source:
+    _check_size(text, label)
     try:
         data = tomllib.loads(text)
         return Source(label, data, lines.line_index(text))
@@ -126,6 +129,18 @@ def _source(text: str, label: str) -> Source:
         raise InputError(Problem(label, f"is not valid TOML: {reason}", line=line)) from None
     except RecursionError:
         raise InputError(Problem(label, "is nested too deeply", "a few levels")) from None
+
+
+def _check_size(text: str, label: str) -> None:
+    """Refuse what the reader of TOML would take gigabytes or hours for, before it is asked."""
+    entries = text.count("=") + text.count(",") + text.count("[")
+    if entries > MAX_ENTRIES:
+        allowed = f"at most {MAX_ENTRIES} keys, tables and array entries"
+        raise InputError(Problem(label, f"has about {entries} entries", allowed))
+    deep = lines.deepest_key(text)
+    if deep is not None and deep[0] > MAX_DEPTH:
+        what = f"has a key of {deep[0]} names with dots between"
+        raise InputError(Problem(label, what, f"at most {MAX_DEPTH}", line=deep[1]))
 
 
 def _text(path: Path, label: str) -> str:

@@ -16,6 +16,7 @@ from crossfall.truck.problems import Problem
 
 Locate = Callable[[Path], tuple[str, int | None]]
 
+MOST = 100  # mistakes told at once
 _CLOSE = 0.6  # how alike two words must be to take one for a slip of the other
 _BOUNDS = {
     "greater_than": ("gt", "more than {}"),
@@ -39,17 +40,22 @@ _WANTED = {
 def problems(
     error: ValidationError, model: type[BaseModel], data: Mapping[str, Any], locate: Locate
 ) -> tuple[Problem, ...]:
-    """One problem per mistake, in file order.
+    """One problem per mistake, in file order; of very many, the first and how many more there are.
 
     model: what `data` was checked against. locate: file and line of a path.
     """
     found = []
-    for detail in _without_echoes(error.errors(include_url=False), model):
+    details = error.errors(include_url=False)
+    more = len(details) - MOST
+    for detail in _without_echoes(details[:MOST], model):
         path = _path_in_file(detail["loc"], data)
         what, allowed, path = _say(detail, path, model)
         file, line = locate(path)
         found.append(Problem(file, what, allowed, key_text(path, data), line))
-    return tuple(sorted(set(found), key=lambda p: (p.file, p.line or 0, p.key, p.what)))
+    told = sorted(set(found), key=lambda p: (p.file, p.line or 0, p.key, p.what))
+    if more > 0:
+        told.append(Problem(locate(())[0], f"has {more} more mistakes", "mend these first"))
+    return tuple(told)
 
 
 def key_text(path: Path, data: Mapping[str, Any]) -> str:
@@ -141,7 +147,11 @@ def _say_text(kind: str, value: object, ctx: dict[str, Any], path: Path) -> tupl
         return "is empty", "it needs at least one letter", path
     if kind == "string_too_long":
         return "is too long", f"at most {ctx['max_length']} letters", path
-    return f"is {show(value)}", "no dots, quotes, square brackets or line breaks", path
+    return (
+        f"is {show(value)}",
+        "no dots, quotes, square brackets, line breaks or control characters",
+        path,
+    )
 
 
 def _without_echoes(details: list[ErrorDetails], model: type[BaseModel]) -> list[ErrorDetails]:

@@ -22,11 +22,14 @@ Places = Annotated[tuple[Place, Place, Place], Field(strict=False)]
 Point = Annotated[tuple[Place, Place], Field(strict=False)]
 Lengths = Annotated[tuple[Length, Length, Length], Field(strict=False)]
 Angles = Annotated[tuple[Angle, Angle, Angle], Field(strict=False)]
-Line = Annotated[str, StringConstraints(min_length=1, max_length=200, pattern=r"^[^\x00-\x1f]*$")]
+# What a terminal obeys instead of showing: control characters, and those that turn the writing.
+_OBEYED = r"\x00-\x1f\x7f-\x9f\u200e\u200f\u2028-\u202e\u2066-\u2069"
+_IN_TEXT = _OBEYED.replace(r"\x00-\x1f", r"\x00-\x08\x0b\x0c\x0e-\x1f")  # lines and tabs may
+Line = Annotated[str, StringConstraints(min_length=1, max_length=200, pattern=rf"^[^{_OBEYED}]*$")]
 Name = Annotated[
-    str, StringConstraints(min_length=1, max_length=60, pattern=r"^[^\x00-\x1f.\[\]\"]*$")
+    str, StringConstraints(min_length=1, max_length=60, pattern=rf"^[^{_OBEYED}.\[\]\"]*$")
 ]
-Text = Annotated[str, StringConstraints(max_length=5000)]
+Text = Annotated[str, StringConstraints(max_length=5000, pattern=rf"^[^{_IN_TEXT}]*$")]
 
 Along = Literal["x", "y", "z"]
 

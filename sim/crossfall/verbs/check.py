@@ -6,7 +6,7 @@ from typing import Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, truck_argument
+from crossfall.verbs.common import console, emit, json_option, problem_keys, truck_argument
 
 
 @click.command()
@@ -26,7 +26,7 @@ def command(truck: str, as_json: bool) -> int:
     except InputError as error:
         if not as_json:
             raise
-        emit("check", {"valid": False, "problems": [_problem(p) for p in error.problems]})
+        emit("check", {"valid": False, "problems": [problem_keys(p) for p in error.problems]})
         return 2
     found = completeness(loaded.truck, loaded.spec)
     if as_json:
@@ -34,16 +34,6 @@ def command(truck: str, as_json: bool) -> int:
     else:
         _show(loaded, found)
     return 0
-
-
-def _problem(problem: Any) -> dict[str, Any]:
-    return {
-        "file": problem.file,
-        "line": problem.line,
-        "key": problem.key,
-        "what": problem.what,
-        "allowed": problem.allowed,
-    }
 
 
 def _answer(loaded: Any, c: Any) -> dict[str, Any]:
@@ -69,7 +59,7 @@ def _answer(loaded: Any, c: Any) -> dict[str, Any]:
         "uncertain": [_uncertain(one) for one in loaded.truck.uncertain],
         "notes": c.notes,
         "problems": [],
-        "warnings": [_problem(p) for p in loaded.warnings],
+        "warnings": [problem_keys(p) for p in loaded.warnings],
     }
 
 

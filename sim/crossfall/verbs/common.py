@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from rich.console import Console
 
     from crossfall.truck.build import Loaded
+    from crossfall.truck.problems import Problem
 
 F = TypeVar("F", bound=Callable[..., Any])
 
@@ -60,6 +61,17 @@ def emit(verb: str, answer: dict[str, Any]) -> None:
     click.echo(json.dumps(plain({"schema": SCHEMA, "verb": verb, **answer}), indent=2))
 
 
+def problem_keys(problem: Problem) -> dict[str, Any]:
+    """A mistake as JSON says it."""
+    return {
+        "file": problem.file,
+        "line": problem.line,
+        "key": problem.key,
+        "what": problem.what,
+        "allowed": problem.allowed,
+    }
+
+
 def plain(value: Any) -> Any:
     """The same value in JSON's own types; NaN and infinities become None."""
     if isinstance(value, dict):
@@ -77,7 +89,12 @@ def console() -> Console:
     """Where tables go: plain when not a terminal, no line longer than the reader's screen."""
     from rich.console import Console
 
-    return Console(highlight=False, soft_wrap=False)
+    class Piped(Console):
+        def on_broken_pipe(self) -> None:
+            """It would end with 1, which means "no"."""
+            raise BrokenPipeError
+
+    return Piped(highlight=False, soft_wrap=False)
 
 
 def warn(text: str) -> None:

@@ -11,11 +11,10 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from crossfall.verbs.common import emit, json_option
+from crossfall.verbs.ending import STOPPED
 
 if TYPE_CHECKING:
     from crossfall.study.runner import Progress
-
-STOPPED = 3
 
 
 @click.command()
@@ -45,9 +44,7 @@ def command(
       dask worker tcp://127.0.0.1:8786 --nworkers 2 --nthreads 1
       crossfall sweep overnight --cluster tcp://127.0.0.1:8786
     """
-    from crossfall.study.pool import PoolError
     from crossfall.study.scenario import load_scenario
-    from crossfall.study.store import StoreError
     from crossfall.study.sweep import default_folder, sweep
 
     loaded = load_scenario(scenario)
@@ -60,19 +57,15 @@ def command(
 
     for number in (signal.SIGINT, signal.SIGTERM):
         signal.signal(number, note)
-    try:
-        result = sweep(
-            loaded,
-            folder,
-            workers=workers,
-            cluster=cluster,
-            retry_failed=retry_failed,
-            watch=Meter(),
-            stop=lambda: bool(stopped),
-        )
-    except (StoreError, PoolError) as error:
-        click.echo(f"crossfall: {error}", err=True)
-        return STOPPED
+    result = sweep(
+        loaded,
+        folder,
+        workers=workers,
+        cluster=cluster,
+        retry_failed=retry_failed,
+        watch=Meter(),
+        stop=lambda: bool(stopped),
+    )
     files = [*result.files]
     if not no_page and not stopped:
         from crossfall.show.morning import write_page
