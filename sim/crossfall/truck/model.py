@@ -63,14 +63,45 @@ class Tyre:
     longitudinal: float
 
 
+@dataclass(frozen=True, eq=False)
+class Links:
+    """The n links that guide one axle, m, from the axle's centre at ride height, in truck axes.
+
+    chassis, axle: (n, 3) ends. names: (n,) of the parts they are. bump, droop, spacing: m, the
+    corner travel and spring spacing over which their path is worked out.
+    """
+
+    chassis: Array
+    axle: Array
+    names: tuple[str, ...]
+    bump: float
+    droop: float
+    spacing: float
+
+    @property
+    def lengths(self) -> Array:
+        """(n,) m."""
+        return np.asarray(np.linalg.norm(self.axle - self.chassis, axis=1))
+
+
+@dataclass(frozen=True, eq=False)
+class Shocks:
+    """Left and right shock of one axle: (2, 3) ends, as of `Links`."""
+
+    chassis: Array
+    axle: Array
+
+
 @dataclass(frozen=True)
 class Suspension:
     """One solid axle's suspension; travel is counted from ride height.
 
-    The axle has two freedoms relative to the chassis: heave q along the heave axis
-    (sin heave_lean, 0, cos heave_lean), positive in compression, and roll r about the x axis
-    through the roll centre, positive when the left wheel rises. A corner's compression is
-    c = q + (spring_spacing / 2) r on the left and q - (spring_spacing / 2) r on the right.
+    The axle has two freedoms relative to the chassis, heave q, positive in compression, and roll
+    r, positive when the left wheel rises; `truck.axle_law` says where they take it. Without links
+    it heaves along (sin heave_lean, 0, cos heave_lean) and rolls about the x axis through the roll
+    centre; with links both numbers are what the links amount to at ride height. A corner's
+    compression is c = q + (spring_spacing / 2) r on the left and q - (spring_spacing / 2) r on the
+    right, or with shocks how far the shock is pressed in.
 
     spring_rate: N/m at each corner. spring_spacing: m between the left and right spring.
     damping: N s/m at each corner. roll_centre_height: m above ground. bump, droop: m of corner
@@ -87,6 +118,8 @@ class Suspension:
     anti_roll: float = 0.0
     heave_lean: float = 0.0
     locked: bool = False
+    links: Links | None = None
+    shocks: Shocks | None = None
 
 
 @dataclass(frozen=True)
