@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from crossfall.front import plot as plot
     from crossfall.front.results import Result as Result
     from crossfall.front.results import Results as Results
+    from crossfall.front.studies import sensitivity as sensitivity
     from crossfall.front.studies import sweep as sweep
     from crossfall.front.vehicle import Vehicle as Vehicle
     from crossfall.front.vehicle import load as load
@@ -35,6 +36,7 @@ _HOMES = {
     "trial": "crossfall.front.vehicle",
     "weigh": "crossfall.front.vehicle",
     "what_if": "crossfall.front.vehicle",
+    "sensitivity": "crossfall.front.studies",
     "sweep": "crossfall.front.studies",
     "Result": "crossfall.front.results",
     "Results": "crossfall.front.results",
@@ -48,6 +50,7 @@ __all__ = [
     "Vehicle",
     "load",
     "plot",
+    "sensitivity",
     "sweep",
     "tip",
     "trial",

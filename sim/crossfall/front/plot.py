@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 
 from crossfall.front.results import heading as heading_words
-from crossfall.front.vehicle import Vehicle, _vehicle, answers
+from crossfall.front.vehicle import Vehicle, answers, vehicle_of
 
 if TYPE_CHECKING:
     from matplotlib.figure import Figure
@@ -67,7 +67,7 @@ def tip_map(
     """
     from crossfall.show.polar import draw_polar
 
-    vehicle = _vehicle(truck)
+    vehicle = vehicle_of(truck)
     found = answers(vehicle, heading, surface, grip, hold, trial=trial)
     return Picture(draw_polar(found, vehicle.model))
 
@@ -84,14 +84,16 @@ def budget(
     """Where the degrees go, from the rigid truck to the trial. Arguments as for `Vehicle.tip`."""
     from crossfall.show.budget import draw_budget
 
-    return Picture(draw_budget(answers(_vehicle(truck), heading, surface, grip, hold, trial=trial)))
+    return Picture(
+        draw_budget(answers(vehicle_of(truck), heading, surface, grip, hold, trial=trial))
+    )
 
 
 def drawing(truck: AnyTruck) -> Picture:
     """The truck to scale from the side, the rear and above, with CG and tip lines."""
     from crossfall.show.drawings import draw_truck
 
-    return Picture(draw_truck(_vehicle(truck).model))
+    return Picture(draw_truck(vehicle_of(truck).model))
 
 
 def loads(
@@ -105,7 +107,7 @@ def loads(
     """What each tyre carries in a virtual trial as the table rises."""
     from crossfall.show.loads import draw_loads
 
-    vehicle = _vehicle(truck)
+    vehicle = vehicle_of(truck)
     (one,) = answers(vehicle, heading, surface, grip, hold, trial=True).answers
     return Picture(draw_loads(one, vehicle.model))
 

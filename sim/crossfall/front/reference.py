@@ -8,7 +8,7 @@ from html import escape
 from typing import Any
 
 CLASSES = ("Vehicle", "Result", "Results")
-FUNCTIONS = ("load", "tip", "trial", "weigh", "what_if", "sweep")
+FUNCTIONS = ("load", "tip", "trial", "weigh", "what_if", "sweep", "sensitivity")
 
 
 def public_names() -> dict[str, tuple[str, str]]:

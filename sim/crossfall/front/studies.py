@@ -5,10 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from os import PathLike
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any, Literal
 
-from crossfall.front.results import Result, Results
-from crossfall.front.vehicle import FOUR, Vehicle, _is_one, _vehicle
+from crossfall.front.results import Result, Results, frozen_value
+from crossfall.front.vehicle import FOUR, Vehicle, is_one, vehicle_of
+
+if TYPE_CHECKING:
+    from crossfall.study.scenario import Scenario
 
 
 class Sweep(Results):
@@ -62,29 +65,74 @@ def sweep(
     Raises InputError for a mistake in keys or values; study.store.StoreError, study.pool.PoolError
     where the work cannot be done or kept.
     """
-    from crossfall.study.scenario import load_scenario, scenario_of
     from crossfall.study.sweep import default_folder
     from crossfall.study.sweep import sweep as run
 
-    if axes is None:
-        if isinstance(what, Vehicle) or heading is not None or more or method != "compliant":
-            raise ValueError("a truck is swept over axes; a scenario has all that in its file")
-        scenario = load_scenario(what if isinstance(what, str) else Path(what))
-    else:
-        vehicle = _vehicle(what)
-        given = FOUR if heading is None else (heading,) if _is_one(heading) else tuple(heading)  # type: ignore[arg-type]
-        data = {
-            "name": f"sweep of {vehicle.name}",
-            "method": method,
-            "axis": [{"key": k, "values": [_number(v) for v in vs]} for k, vs in axes.items()],
-            **({} if "heading_deg" in axes else {"headings_deg": [_number(h) for h in given]}),
-            **more,
-        }
-        scenario = scenario_of(vehicle.loaded, data)
+    scenario = _scenario(what, axes, heading, method, more)
     done = run(scenario, Path(folder) if folder else default_folder(scenario), workers=workers)
     table = next(f for f in done.files if f.suffix == ".parquet")
     shown = (*(a.key for a in scenario.axes), "heading_deg", "tip_deg", "goes_at_deg", "first")
     return Sweep(_rows(table), tuple(dict.fromkeys(shown)), done.files, done.complete)
+
+
+def sensitivity(
+    what: Vehicle | str | PathLike[str],
+    axes: Mapping[str, tuple[float, float]] | None = None,
+    *,
+    heading: float | Iterable[float] | None = None,
+    method: Literal["closed form", "compliant"] = "compliant",
+    how: Literal["sobol", "morris"] = "sobol",
+    response: str | None = None,
+    samples: int | None = None,
+    **more: Any,
+) -> Results:
+    """Which axis matters over the whole of its range, a `Result` a heading, under the keys of
+    `crossfall sensitivity --json`; `axes` of each has the strongest first.
+
+    what, axes, heading, more: as for `sweep`, an axis by its least and greatest value. how:
+    "sobol", shares of the variance, or "morris", mean effects. response, samples: see the verb's
+    help. Raises InputError for a mistake in keys or values, ValueError for response or samples.
+
+    >>> import crossfall
+    >>> axes = {"both.track_mm": (160, 200), "part.battery pack.at_mm.z": (60, 160)}
+    >>> found = crossfall.sensitivity("bramble", axes, heading=90, method="closed form", samples=64)
+    >>> found[0].axes[0].key
+    'both.track_mm'
+    """
+    from crossfall.study.sensitivity import sensitivity as indices
+    from crossfall.verbs.common import plain
+    from crossfall.verbs.sensitivity import answer
+
+    scenario = _scenario(what, axes, heading, method, more)
+    found = indices(scenario, how, response=response, samples=samples)
+    rows = [frozen_value({"response": s.response, **plain(answer(s))}) for s in found]
+    return Results(rows, ("heading_deg", "response", "mean_deg", "sd_deg", "answers"))
+
+
+def _scenario(
+    what: Vehicle | str | PathLike[str],
+    axes: Mapping[str, Iterable[float]] | None,
+    heading: float | Iterable[float] | None,
+    method: str,
+    more: Mapping[str, Any],
+) -> Scenario:
+    """A scenario's own, or that of a truck swept over axes."""
+    from crossfall.study.scenario import load_scenario, scenario_of
+
+    if axes is None:
+        if isinstance(what, Vehicle) or heading is not None or more or method != "compliant":
+            raise ValueError("a truck is swept over axes; a scenario has all that in its file")
+        return load_scenario(what if isinstance(what, str) else Path(what))
+    vehicle = vehicle_of(what)
+    given: Any = FOUR if heading is None else (heading,) if is_one(heading) else heading
+    data = {
+        "name": f"sweep of {vehicle.name}",
+        "method": method,
+        "axis": [{"key": k, "values": [_number(v) for v in vs]} for k, vs in axes.items()],
+        **({} if "heading_deg" in axes else {"headings_deg": [_number(h) for h in given]}),
+        **more,
+    }
+    return scenario_of(vehicle.loaded, data)
 
 
 def _number(value: Any) -> Any:

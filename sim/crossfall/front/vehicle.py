@@ -144,7 +144,7 @@ class Vehicle:
         'tips'
         """
         rows = _rows(answers(self, heading, surface, grip, hold, trial=trial))
-        if _is_one(heading):
+        if is_one(heading):
             return rows[0]
         return Results(rows, TIP_SHOWN)
 
@@ -217,7 +217,7 @@ class Vehicle:
         asked = self._asked(heading, surface, grip, hold)
         found = drawn(self.model, asked, samples=samples, seed=seed)
         rows = [_result(plain(heading_answer(h, "compliant"))) for h in found]
-        return rows[0] if _is_one(heading) else Results(rows)
+        return rows[0] if is_one(heading) else Results(rows)
 
     def _asked(
         self,
@@ -250,22 +250,22 @@ def load(name_or_path: str | PathLike[str]) -> Vehicle:
 
 def tip(truck: Vehicle | str | PathLike[str], heading: Any = None, **how: Any) -> Any:
     """`Vehicle.tip` of a truck, a file or a demo truck's name."""
-    return _vehicle(truck).tip(heading, **how)
+    return vehicle_of(truck).tip(heading, **how)
 
 
 def trial(truck: Vehicle | str | PathLike[str], heading: Any, **how: Any) -> Result:
     """`Vehicle.trial` of a truck, a file or a demo truck's name."""
-    return _vehicle(truck).trial(heading, **how)
+    return vehicle_of(truck).trial(heading, **how)
 
 
 def weigh(truck: Vehicle | str | PathLike[str], parts: int = 10) -> Result:
     """`Vehicle.weigh` of a truck, a file or a demo truck's name."""
-    return _vehicle(truck).weigh(parts)
+    return vehicle_of(truck).weigh(parts)
 
 
 def what_if(truck: Vehicle | str | PathLike[str], changes: Any = None, **how: Any) -> Results:
     """`Vehicle.what_if` of a truck, a file or a demo truck's name."""
-    return _vehicle(truck).what_if(changes, **how)
+    return vehicle_of(truck).what_if(changes, **how)
 
 
 def answers(
@@ -283,16 +283,18 @@ def answers(
     return answer(truck.model, truck._asked(heading, surface, grip, hold), trial=trial)
 
 
-def _vehicle(truck: Vehicle | str | PathLike[str]) -> Vehicle:
+def vehicle_of(truck: Vehicle | str | PathLike[str]) -> Vehicle:
+    """A truck as it is, or loaded from a file or by a demo truck's name."""
     return truck if isinstance(truck, Vehicle) else load(truck)
 
 
-def _is_one(heading: Any) -> bool:
+def is_one(heading: Any) -> bool:
+    """Whether one heading is meant, and one result wanted."""
     return heading is not None and (isinstance(heading, str) or not hasattr(heading, "__iter__"))
 
 
 def _headings(name: str, heading: Any) -> list[float]:
-    given = FOUR if heading is None else (heading,) if _is_one(heading) else tuple(heading)
+    given = FOUR if heading is None else (heading,) if is_one(heading) else tuple(heading)
     try:
         found = [float(h) for h in given]
     except (TypeError, ValueError):

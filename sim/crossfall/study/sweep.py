@@ -8,6 +8,7 @@ import time
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Any
 
 from crossfall.engines.held import usual_engine
 from crossfall.study.closedform import closed_form_table
@@ -67,11 +68,10 @@ def _plain(name: str) -> str:
     return re.sub(r"[^A-Za-z0-9]+", "-", name).strip("-") or "sweep"
 
 
-def batch_of(scenario: Scenario) -> Batch:
-    """The scenario as a batch of trials."""
+def common_of(scenario: Scenario) -> dict[str, Any]:
+    """What all trials of a scenario share."""
     spec, loaded = scenario.spec, scenario.loaded
-    engine = (spec.engine or usual_engine()) if spec.method == "tilt trial" else None
-    common = {
+    return {
         "method": spec.method,
         # Not sorted: a scenario that names no surface is on the first one of the file.
         "spec": json.dumps(loaded.spec.model_dump(mode="json", exclude_unset=True)),
@@ -79,10 +79,17 @@ def batch_of(scenario: Scenario) -> Batch:
         "fixed": dict(spec.fixed),
         "surface": spec.surface,
         "hold": spec.hold,
-        "engine": engine,
+        "engine": (spec.engine or usual_engine()) if spec.method == "tilt trial" else None,
         "ranges": spec.ranges,
         "tolerances": spec.tolerances,
+        "folder": str(loaded.folder),
     }
+
+
+def batch_of(scenario: Scenario) -> Batch:
+    """The scenario as a batch of trials."""
+    spec, common = scenario.spec, common_of(scenario)
+    folder = common.pop("folder")
     headings = 1 if scenario.heading_varies else len(scenario.headings)
     stack = STACK if spec.method == "compliant" else 1
     return make_batch(
@@ -92,8 +99,8 @@ def batch_of(scenario: Scenario) -> Batch:
         scenario.payloads,
         scenario.total,
         spec=str(common["truck"]),
-        versions=versions_of(spec.method, engine),
-        local={"folder": str(loaded.folder)},
+        versions=versions_of(spec.method, common["engine"]),
+        local={"folder": folder},
         together=headings * max(1, stack // headings),
     )
 
