@@ -21,12 +21,13 @@ if TYPE_CHECKING:
     from matplotlib.figure import Figure
 
     from crossfall.answers.conditions import Hold
+    from crossfall.study.fronts import Aim
 
 ANGLES = ("tip_deg", "rigid_deg", "compliant_deg", "rail_deg", "trial_deg")
 ROUND = tuple(15.0 * i for i in range(24))
 AnyTruck = Vehicle | str | PathLike[str]
 
-__all__ = ["Picture", "budget", "drawing", "loads", "sweep_map", "tip_map"]
+__all__ = ["Picture", "budget", "drawing", "front", "loads", "sweep_map", "tip_map"]
 
 
 @dataclass(frozen=True)
@@ -110,6 +111,22 @@ def loads(
     vehicle = vehicle_of(truck)
     (one,) = answers(vehicle, heading, surface, grip, hold, trial=True).answers
     return Picture(draw_loads(one, vehicle.model))
+
+
+def front(rows: Iterable[Mapping[str, Any]], aims: Mapping[str, Aim], title: str = "") -> Picture:
+    """The rows of a sweep that no other beats in two or three columns at once, among all others.
+
+    aims: "high" or "low" for each column. Raises ValueError where a column is not there.
+    """
+    from crossfall.show.fronts import draw_front
+
+    rows = list(rows)
+    for name in aims:
+        if not rows or name not in rows[0]:
+            raise ValueError(f"there is no column '{name}'")
+    names = [*aims, *(["heading_deg"] if "heading_deg" in rows[0] else [])]
+    columns = {k: np.array([np.nan if r[k] is None else r[k] for r in rows]) for k in names}
+    return Picture(draw_front(columns, aims, title))
 
 
 def sweep_map(

@@ -24,6 +24,13 @@ from crossfall.show.style import (
 from crossfall.truck.model import Array
 
 WIDTH = 178.0  # mm
+UNITS = {  # ends of column names, and how they are said
+    "_n_per_mm": ", N/mm",
+    "_mm_per_s": ", mm/s",
+    "_deg": ", degrees",
+    "_mm": ", mm",
+    "_g": ", g",
+}
 ANGLES = LinearSegmentedColormap.from_list("angle", ["#4f86bf", "#a9c8e4", "#f6f2ea"])
 STEPS = (0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0)  # deg between contours
 
@@ -137,3 +144,13 @@ def _bar(made: Figure, levels: Array, slides: bool, empty: bool) -> None:
     if empty:
         axes.add_patch(Rectangle((x + 5, 6.0), 7, 3.4, fc=LIGHT.grid, ec=LIGHT.faint, lw=0.3))
         axes.text(x + 14, 7.7, "no tip", size=BODY, va="center")
+
+
+def plain_name(column: str) -> str:
+    """A column as a reader would say it: both.track_mm is 'both track, mm'."""
+    place = column.replace(".at_mm.", " at ")
+    unit = ", mm" if place != column else ""
+    for end, said in UNITS.items():
+        if not unit and place.endswith(end):
+            place, unit = place.removesuffix(end), said
+    return place.replace(".", " ").replace("_", " ") + unit

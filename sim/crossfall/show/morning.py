@@ -17,7 +17,8 @@ from matplotlib.patches import Patch
 from matplotlib.ticker import MaxNLocator
 
 from crossfall.answers.conditions import case_name, choose_grip
-from crossfall.show.maps import WIDTH, MapPanel, draw_maps
+from crossfall.show.fronts import draw_front
+from crossfall.show.maps import WIDTH, MapPanel, draw_maps, plain_name
 from crossfall.show.style import LIGHT, axes_at, figure, render, styled, title
 from crossfall.study.morning import Morning, numbers, summarize
 from crossfall.study.scenario import Scenario
@@ -70,6 +71,12 @@ def figures(morning: Morning) -> list[Figure]:
     drawn = []
     for wanted in morning.scenario.spec.map:
         drawn += draw_map(morning.columns, wanted, how_asked(morning.scenario))
+    for front in morning.scenario.spec.front:
+        columns = morning.columns
+        if all(c in columns and np.isfinite(numbers(columns, c)).any() for c in front.aims):
+            known = {c: numbers(columns, c) for c in ("heading_deg", *front.aims)}
+            how = how_asked(morning.scenario)
+            drawn.append(draw_front(known, front.aims, front.title or "", how))
     if "trial_less_compliant_deg" in morning.columns:
         apart = numbers(morning.columns, "trial_less_compliant_deg")
         if np.isfinite(apart).sum() > 1:
@@ -216,25 +223,6 @@ def _by_heading(columns: Columns, wanted: MapSpec) -> list[tuple[str, Any]]:
         return [("", good)]
     headings = numbers(columns, "heading_deg")
     return [(f"{h:g}°, {case_name(h)}", good & (headings == h)) for h in np.unique(headings)]
-
-
-UNITS = {  # ends of column names, and how they are said
-    "_n_per_mm": ", N/mm",
-    "_mm_per_s": ", mm/s",
-    "_deg": ", degrees",
-    "_mm": ", mm",
-    "_g": ", g",
-}
-
-
-def plain_name(column: str) -> str:
-    """A column as a reader would say it: both.track_mm is 'both track, mm'."""
-    place = column.replace(".at_mm.", " at ")
-    unit = ", mm" if place != column else ""
-    for end, said in UNITS.items():
-        if not unit and place.endswith(end):
-            place, unit = place.removesuffix(end), said
-    return place.replace(".", " ").replace("_", " ") + unit
 
 
 def _inline(svg: bytes) -> str:

@@ -10,13 +10,14 @@ import csv
 import itertools
 import json
 import sqlite3
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import ExitStack
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 
+from crossfall.study.responses import with_responses
 from crossfall.study.store import latest_batch, reading, records
 from crossfall.truck.files import in_one_step
 
@@ -25,10 +26,13 @@ LEADING = ("place", "scenario", "spec", "method", "seed", "versions", "trial")
 FAILURE = "cause"
 
 Row = dict[str, Any]
+NONE: Mapping[str, str] = {}
 
 
-def export(store: Path, target: Path) -> int:
+def export(store: Path, target: Path, responses: Mapping[str, str] = NONE) -> int:
     """Write the latest batch's table to `target`, .parquet or .csv; returns its lines.
+
+    responses: columns more, name -> expression; see `responses`.
 
     Trials not yet done are not in it; failed ones are, with their cause. ValueError for another
     ending, InputError where `store` is none, OSError where the target cannot be written.
@@ -42,9 +46,9 @@ def export(store: Path, target: Path) -> int:
     with reading(store) as db:
         db.execute("BEGIN")  # both passes see the same trials, whatever a run adds meanwhile
         batch, scenario, _, _ = latest_batch(db, store)
-        columns = _columns(_rows(db, batch, scenario))
+        columns = _columns(_rows(db, batch, scenario, responses))
         with in_one_step(target) as part:
-            return writers[target.suffix](part, columns, _rows(db, batch, scenario))
+            return writers[target.suffix](part, columns, _rows(db, batch, scenario, responses))
 
 
 def export_columns(
@@ -91,10 +95,12 @@ def rows(store: Path) -> list[Row]:
     with reading(store) as db:
         db.execute("BEGIN")
         batch, scenario, _, _ = latest_batch(db, store)
-        return list(_rows(db, batch, scenario))
+        return list(_rows(db, batch, scenario, NONE))
 
 
-def _rows(db: sqlite3.Connection, batch: str, scenario: str) -> Iterator[Row]:
+def _rows(
+    db: sqlite3.Connection, batch: str, scenario: str, responses: Mapping[str, str]
+) -> Iterator[Row]:
     for record in records(db, batch):
         head = (
             record.place,
@@ -106,13 +112,10 @@ def _rows(db: sqlite3.Connection, batch: str, scenario: str) -> Iterator[Row]:
             record.key,
         )
         inputs = {k: v for k, v in json.loads(record.payload).items() if k != "seed"}
+        cause = record.cause or None
         for row in json.loads(record.rows) if record.rows else [{}]:
-            yield {
-                **dict(zip(LEADING, head, strict=True)),
-                **inputs,
-                **row,
-                FAILURE: record.cause or None,
-            }
+            line = {**dict(zip(LEADING, head, strict=True)), **inputs, **row}
+            yield {**(with_responses(line, responses) if row else line), FAILURE: cause}
 
 
 def _columns(lines: Iterator[Row]) -> dict[str, type]:

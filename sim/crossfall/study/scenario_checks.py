@@ -8,6 +8,7 @@ from typing import Any
 
 from crossfall.answers.conditions import choose_grip
 from crossfall.engines.held import installed, usual_engine
+from crossfall.study.responses import COLUMNS, FUNCTIONS, fault
 from crossfall.study.scenario_file import CONDITIONS, DRIVING, WEIGHTS, ScenarioSpec
 from crossfall.truck.build import Loaded
 from crossfall.truck.edits import get_value, set_value
@@ -27,6 +28,8 @@ def mistakes(spec: ScenarioSpec, loaded: Loaded, where: Where) -> list[Problem]:
         *_driving_mistakes(spec, where),
         *_ground_mistakes(spec, loaded.truck, where),
         *_map_mistakes(spec, where),
+        *_response_mistakes(spec, where),
+        *_front_mistakes(spec, where),
     ]
 
 
@@ -137,6 +140,28 @@ def _map_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
         if wanted.shows == "slope" and not _given(spec, "slope_deg"):
             what = "is 'slope', but no slope is given"
             yield where.problem(("map", i, "shows"), what, "vary slope_deg or fix it")
+
+
+def _response_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
+    own = {a.key for a in spec.axis} | set(spec.fixed)
+    for i, one in enumerate(spec.response):
+        if one.name in COLUMNS or one.name in own:
+            what = f"'{one.name}' is a column already"
+            yield where.problem(("response", i, "name"), what, "choose another name")
+        elif found := fault(one.expression, own):
+            what, word = found
+            names = [*COLUMNS, *sorted(own), *FUNCTIONS]
+            yield where.problem(("response", i, "is"), what, suggestion(word, names))
+        own.add(one.name)
+
+
+def _front_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
+    columns = [*COLUMNS, *(a.key for a in spec.axis), *spec.responses]
+    for i, front in enumerate(spec.front):
+        for name in front.aims:
+            if name not in columns:
+                hint = suggestion(name, columns)
+                yield where.problem(("front", i, "aims", name), f"'{name}' is no column", hint)
 
 
 def _driving_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:

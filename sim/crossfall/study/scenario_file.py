@@ -36,6 +36,15 @@
     y = "heading_deg"
     shows = "tip"                      # tip, or slope: what happens on slope_deg
 
+    [[response]]                       # a column of one's own, worked out from the others
+    name = "in_hand_deg"
+    is = "goes_at_deg - 25"            # numbers, + - * / **, comparisons, abs, sqrt, exp, log, min,
+                                       # max, where, sin_deg, cos_deg, tan_deg, atan_deg;
+                                       # value("both.track_mm") for a column that is no single word
+
+    [[front]]                          # builds that no other beats in all of these
+    aims = { tip_deg = "high", mass_g = "low" }
+
 Every mistake is found before anything runs, each with its file, line and key.
 """
 
@@ -142,6 +151,20 @@ class MapSpec(Strict):
     title: Line | None = None
 
 
+class ResponseSpec(Strict):
+    """A column of one's own. is: an expression of other columns; see `responses`."""
+
+    name: Annotated[str, Field(pattern=r"^[a-z][a-z0-9_]*$", max_length=60)]
+    expression: Annotated[Line, Field(alias="is")]
+
+
+class FrontSpec(Strict):
+    """A picture of the builds that no other beats in all of two or three columns at once."""
+
+    aims: Annotated[dict[str, Literal["high", "low"]], Field(min_length=2, max_length=3)]
+    title: Line | None = None
+
+
 class LimitsSpec(Strict):
     """When a trial is given up."""
 
@@ -171,3 +194,10 @@ class ScenarioSpec(Strict):
     design: DesignSpec = DesignSpec()
     limits: LimitsSpec = LimitsSpec()
     map: Annotated[tuple[MapSpec, ...], Field(strict=False)] = ()
+    response: Annotated[tuple[ResponseSpec, ...], Field(strict=False)] = ()
+    front: Annotated[tuple[FrontSpec, ...], Field(strict=False)] = ()
+
+    @property
+    def responses(self) -> dict[str, str]:
+        """name -> expression."""
+        return {r.name: r.expression for r in self.response}

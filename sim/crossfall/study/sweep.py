@@ -15,6 +15,7 @@ from crossfall.study.closedform import closed_form_table
 from crossfall.study.export import export, export_columns
 from crossfall.study.methods import STACK
 from crossfall.study.pool import Limits
+from crossfall.study.responses import columns_with
 from crossfall.study.runner import Progress, run
 from crossfall.study.scenario import Scenario
 from crossfall.study.store import full_disk, is_full
@@ -136,7 +137,7 @@ def sweep(
             stop=stop,
         )
         files = [folder / PARQUET] + ([folder / CSV] if batch.total <= MOST_CSV else [])
-        lines = max(export(store, file) for file in files)
+        lines = max(export(store, file, scenario.spec.responses) for file in files)
     except OSError as error:
         if is_full(error):
             raise full_disk(folder) from error
@@ -165,6 +166,7 @@ def _closed_form(scenario: Scenario, folder: Path) -> SweepResult:
         "batch": digest(json.loads(scenario.spec.model_dump_json())),
     }
     files = [folder / PARQUET] + ([folder / CSV] if scenario.total <= MOST_CSV else [])
-    lines, failed = export_columns(files, head, closed_form_table(scenario))
+    chunks = (columns_with(c, scenario.spec.responses) for c in closed_form_table(scenario))
+    lines, failed = export_columns(files, head, chunks)
     seconds = time.monotonic() - began
     return SweepResult(folder, tuple(files), lines, scenario.total, lines, failed, 0, True, seconds)

@@ -25,7 +25,7 @@ def command(scenario: str, out: Path | None, as_json: bool) -> None:
     files = []
     if (folder / STORE).exists():
         for name in (PARQUET, CSV):
-            export(folder / STORE, folder / name)
+            export(folder / STORE, folder / name, loaded.spec.responses)
             files.append(folder / name)
     files.append(write_page(loaded, folder))
     if as_json:

@@ -8,7 +8,8 @@ from typing import Any
 import numpy as np
 import pytest
 
-from crossfall.show.morning import draw_map, gridded, page, plain_name
+from crossfall.show.maps import plain_name
+from crossfall.show.morning import draw_map, gridded, page
 from crossfall.study.morning import Morning, failures, heading_lines, input_names, surprises
 from crossfall.study.scenario import load_scenario
 from crossfall.study.scenario_file import MapSpec

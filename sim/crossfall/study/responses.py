@@ -1,0 +1,141 @@
+"""Columns of one's own: expressions of a table's other columns, such as "goes_at_deg - slope_deg".
+
+Evaluated by simpleeval, which knows numbers, operators and the functions given here, and nothing of
+Python besides. A column that is no single word is asked for as value("both.track_mm").
+Worked out when a table is written, so that no trial is done again for them.
+"""
+
+from __future__ import annotations
+
+import ast
+import operator
+from collections.abc import Mapping
+from typing import Any
+
+import numpy as np
+
+MOST_CHARACTERS = 500
+FUNCTIONS: dict[str, Any] = {
+    "abs": np.abs,
+    "sqrt": np.sqrt,
+    "exp": np.exp,
+    "log": np.log,
+    "min": np.minimum,
+    "max": np.maximum,
+    "where": np.where,
+    "sin_deg": lambda x: np.sin(np.radians(x)),
+    "cos_deg": lambda x: np.cos(np.radians(x)),
+    "tan_deg": lambda x: np.tan(np.radians(x)),
+    "atan_deg": lambda x: np.degrees(np.arctan(x)),
+}
+OPERATORS: dict[type, Any] = {
+    ast.Add: operator.add,
+    ast.Sub: operator.sub,
+    ast.Mult: operator.mul,
+    ast.Div: np.divide,
+    ast.Pow: np.power,
+    ast.Mod: np.mod,
+    ast.USub: operator.neg,
+    ast.UAdd: operator.pos,
+    ast.Gt: operator.gt,
+    ast.Lt: operator.lt,
+    ast.GtE: operator.ge,
+    ast.LtE: operator.le,
+    ast.Eq: operator.eq,
+    ast.NotEq: operator.ne,
+}
+COLUMNS = (  # of any method; a method that lacks one gives nothing for it
+    *("heading_deg", "slope_deg", "grip", "repeat", "mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm"),
+    *("front_share", "tip_deg", "rigid_deg", "compliant_deg", "rail_deg", "slide_deg"),
+    *("goes_at_deg", "first_lift_deg", "first_snap_deg", "tips_first_share"),
+    *("compliant_range_low_deg", "compliant_range_high_deg"),
+    *("rail_range_low_deg", "rail_range_high_deg"),
+    *("goes_at_range_low_deg", "goes_at_range_high_deg"),
+    *("trial_deg", "trial_ci_low_deg", "trial_ci_high_deg", "trial_first_lift_deg"),
+    *("trial_slide_deg", "trial_less_compliant_deg"),
+    *("speed_mm_per_s", "stone_mm", "rough_mm", "least_load_g", "least_geometric_margin_deg"),
+    *("slid_mm", "tip_low_deg", "tip_high_deg", "spread_deg", "dynamic_allowance_deg"),
+)
+
+
+def fault(expression: str, columns: set[str]) -> tuple[str, str] | None:
+    """What is wrong with an expression, and the word it is about; None if nothing is.
+
+    columns: names it may use, besides COLUMNS.
+    """
+    if len(expression) > MOST_CHARACTERS:
+        return f"is longer than {MOST_CHARACTERS} characters", ""
+    try:
+        tree = ast.parse(expression.strip(), mode="eval")
+    except (SyntaxError, ValueError, RecursionError, MemoryError):
+        return "is no expression", ""
+    known = {*COLUMNS, *columns}
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Call):
+            if not isinstance(node.func, ast.Name) or node.func.id not in {*FUNCTIONS, "value"}:
+                return "calls what is no function here", _word(node.func)
+            if node.func.id == "value" and not _names_a_column(node, known):
+                return 'asks for the value of no column; as value("both.track_mm")', ""
+        elif isinstance(node, ast.Name):
+            if node.id not in known and node.id not in {*FUNCTIONS, "value"}:
+                return f"uses '{node.id}', which is no column", node.id
+        elif not isinstance(node, ALLOWED) or (
+            isinstance(node, ast.Constant) and not isinstance(node.value, int | float | str)
+        ):
+            return f"uses {type(node).__name__.lower()}, which is not known here", ""
+    try:
+        evaluate(expression, dict.fromkeys(known, 1.0))
+    except Exception as error:  # whatever simpleeval or numpy find wrong with it
+        return f"cannot be worked out: {error}", ""
+    return None
+
+
+ALLOWED = (
+    *(ast.Expression, ast.BinOp, ast.UnaryOp, ast.Compare, ast.Constant, ast.Load),
+    *(ast.operator, ast.unaryop, ast.cmpop),
+)
+
+
+def _word(node: ast.AST) -> str:
+    return node.id if isinstance(node, ast.Name) else ""
+
+
+def _names_a_column(node: ast.Call, known: set[str]) -> bool:
+    (given, *rest) = (*node.args, None)
+    return (
+        not node.keywords
+        and len(rest) == 1
+        and isinstance(given, ast.Constant)
+        and given.value in known
+    )
+
+
+def evaluate(expression: str, row: Mapping[str, Any]) -> Any:
+    """The value of an expression for one row, or for columns (n,); nan where a column has none."""
+    from simpleeval import SimpleEval
+
+    values = {k: np.nan if v is None else v for k, v in row.items()}
+    names = dict.fromkeys(COLUMNS, np.nan) | values
+    functions = {**FUNCTIONS, "value": lambda key: values.get(key, np.nan)}
+    with np.errstate(all="ignore"):
+        found = SimpleEval(operators=OPERATORS, functions=functions, names=names).eval(expression)
+    return np.asarray(found, dtype=np.float64)
+
+
+def columns_with(columns: Mapping[str, Any], responses: Mapping[str, str]) -> dict[str, Any]:
+    """Columns (n,) with their responses after them; nan where one is no finite number."""
+    out = dict(columns)
+    for name, expression in responses.items():
+        value = evaluate(expression, columns)
+        lines = len(columns["tip_deg"])
+        out[name] = np.where(np.isfinite(value), value, np.nan) * np.ones(lines)
+    return out
+
+
+def with_responses(row: Mapping[str, Any], responses: Mapping[str, str]) -> dict[str, Any]:
+    """The row with its responses after the other columns: None where one is no finite number."""
+    out = dict(row)
+    for name, expression in responses.items():
+        value = float(evaluate(expression, row))
+        out[name] = value if np.isfinite(value) else None
+    return out

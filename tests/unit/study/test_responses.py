@@ -1,0 +1,152 @@
+"""Columns of one's own, and builds that no other beats."""
+
+from __future__ import annotations
+
+import itertools
+import math
+
+import numpy as np
+import pyarrow.parquet
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+import crossfall
+from crossfall.show.morning import figures
+from crossfall.study.fronts import on_front
+from crossfall.study.morning import summarize
+from crossfall.study.responses import evaluate, fault, with_responses
+from crossfall.study.scenario import scenario_of
+from crossfall.study.sweep import sweep
+from crossfall.truck.build import load_truck
+from crossfall.truck.problems import InputError
+
+ROW = {"goes_at_deg": 32.0, "slide_deg": 42.0, "rail_deg": None, "both.track_mm": 176.0}
+
+
+@pytest.mark.parametrize(
+    ("expression", "value"),
+    [
+        ("goes_at_deg - 25", 7.0),
+        ("min(goes_at_deg, slide_deg) * 2", 64.0),
+        ("value('both.track_mm') / 2 - 8**0.5", 88 - math.sqrt(8)),
+        ("where(slide_deg > goes_at_deg, 1, -1)", 1.0),
+        ("tan_deg(45) + atan_deg(1)", 46.0),
+        ("-abs(-3) + +1", -2.0),
+    ],
+)
+def test_expressions_of_columns(expression, value):
+    assert fault(expression, set(ROW)) is None
+    assert float(evaluate(expression, ROW)) == pytest.approx(value)
+    columns = {k: np.array([v, v], np.float64) for k, v in ROW.items() if v is not None}
+    found = evaluate(expression, columns) * np.ones(2)
+    np.testing.assert_allclose(found, [value, value])
+
+
+@pytest.mark.parametrize(
+    ("expression", "words"),
+    [
+        ("goes_at_dg - 25", "goes_at_dg"),
+        ("__import__('os').system('true')", "no function"),
+        ("goes_at_deg.__class__", "attribute"),
+        ("[1, 2]", "list"),
+        ("lambda: 1", "lambda"),
+        ("(", "no expression"),
+        ("value(goes_at_deg)", "value of no column"),
+        ("open('x')", "no function"),
+        ("1 if tip_deg else 2", "ifexp"),
+        ("9" * 600, "longer"),
+        ("min(1)", "cannot be worked out"),
+    ],
+)
+def test_what_is_no_such_expression_is_refused(expression, words):
+    found = fault(expression, set(ROW))
+    assert found is not None
+    assert words in found[0]
+
+
+def test_what_has_no_value_has_no_response():
+    row = with_responses(ROW, {"a": "rail_deg + 1", "b": "1 / (slide_deg - 42)", "c": "2"})
+    assert (row["a"], row["b"], row["c"]) == (None, None, 2.0)
+
+
+DATA = {
+    "name": "responses",
+    "headings_deg": [0.0, 90.0],
+    "surface": "rock",
+    "axis": [
+        {"key": "both.track_mm", "values": [170.0, 180.0]},
+        {"key": "part.battery pack.at_mm.z", "values": [60.0, 120.0]},
+    ],
+    "response": [
+        {"name": "in_hand_deg", "is": "goes_at_deg - 25"},
+        {"name": "wide_mm", "is": "value('both.track_mm') - 170"},
+    ],
+    "front": [{"aims": {"in_hand_deg": "high", "both.track_mm": "low"}}],
+}
+
+
+@pytest.mark.parametrize("method", ["closed form", "compliant"])
+def test_they_stand_in_the_table_and_on_the_page(method, tmp_path):
+    asked = scenario_of(load_truck("bramble"), {**DATA, "method": method})
+    done = sweep(asked, tmp_path, workers=1)
+    rows = pyarrow.parquet.read_table(done.files[0]).to_pylist()
+    assert len(rows) == 8
+    for row in rows:
+        assert row["in_hand_deg"] == pytest.approx(row["goes_at_deg"] - 25)
+        assert row["wide_mm"] == row["both.track_mm"] - 170
+    assert len(figures(summarize(asked, tmp_path))) == 1
+
+
+def test_another_expression_does_no_trial_again(tmp_path):
+    truck = load_truck("bramble")
+    sweep(scenario_of(truck, {**DATA, "method": "compliant"}), tmp_path, workers=1)
+    other = {**DATA, "response": [{"name": "in_hand_deg", "is": "goes_at_deg - 20"}]}
+    again = sweep(scenario_of(truck, {**other, "method": "compliant"}), tmp_path, workers=1)
+    assert again.known == again.trials
+    (first, *_) = pyarrow.parquet.read_table(again.files[0]).to_pylist()
+    assert first["in_hand_deg"] == pytest.approx(first["goes_at_deg"] - 20)
+
+
+@pytest.mark.parametrize(
+    ("change", "words"),
+    [
+        ({"response": [{"name": "tip_deg", "is": "1"}]}, "is a column already"),
+        ({"response": [{"name": "a", "is": "tip_dg"}]}, "did you mean 'tip_deg'"),
+        ({"front": [{"aims": {"tip_deg": "high", "width": "low"}}]}, "'width' is no column"),
+        ({"front": [{"aims": {"tip_deg": "high"}}]}, "aims"),
+        ({"front": [{"aims": {"tip_deg": "high", "mass_g": "least"}}]}, "mass_g"),
+    ],
+)
+def test_mistakes_are_found_before_anything_runs(change, words):
+    with pytest.raises(InputError, match=words):
+        scenario_of(load_truck("bramble"), {**DATA, "front": [], "method": "compliant", **change})
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.lists(st.tuples(*[st.integers(0, 6)] * 3), min_size=1, max_size=40), st.integers(2, 3))
+def test_a_front_is_what_comparing_all_pairs_leaves(points, aims):
+    wanted = dict(itertools.islice({"a": "high", "b": "low", "c": "high"}.items(), aims))
+    columns = {k: np.array([float(p[i]) for p in points]) for i, k in enumerate(wanted)}
+    signed = np.column_stack([v * (-1 if wanted[k] == "high" else 1) for k, v in columns.items()])
+    for i, found in enumerate(on_front(columns, wanted)):
+        beaten = ((signed <= signed[i]).all(axis=1) & (signed < signed[i]).any(axis=1)).any()
+        assert found == (not beaten)
+
+
+def test_lines_without_a_number_are_on_no_front():
+    columns = {"a": np.array([1.0, np.nan, 3.0]), "b": np.array([1.0, 9.0, np.inf])}
+    assert on_front(columns, {"a": "high", "b": "high"}).tolist() == [True, False, False]
+
+
+def test_a_front_drawn_from_python(tmp_path):
+    axes = {"both.track_mm": [170, 180, 190], "part.battery pack.at_mm.z": [60, 120]}
+    rows = crossfall.sweep("bramble", axes, heading=90, folder=tmp_path, workers=1)
+    for aims in (
+        {"tip_deg": "high", "both.track_mm": "low"},
+        {"tip_deg": "high", "both.track_mm": "low", "cg_z_mm": "high"},
+    ):
+        picture = crossfall.plot.front(rows, aims)
+        assert picture.save(tmp_path / "front.png").stat().st_size > 5000
+    with pytest.raises(ValueError, match="no column 'width'"):
+        crossfall.plot.front(rows, {"width": "low", "tip_deg": "high"})
