@@ -5,6 +5,7 @@ One HTML file with its pictures inside, nothing fetched from anywhere.
 
 from __future__ import annotations
 
+import json
 import math
 from functools import partial
 from pathlib import Path
@@ -20,6 +21,7 @@ from crossfall.answers.conditions import case_name, choose_grip
 from crossfall.show.fronts import draw_front
 from crossfall.show.maps import WIDTH, MapPanel, draw_maps, plain_name
 from crossfall.show.style import LIGHT, axes_at, figure, render, styled, title
+from crossfall.study.dictionary import citation, describe
 from crossfall.study.morning import Morning, numbers, summarize
 from crossfall.study.scenario import Scenario
 from crossfall.study.scenario_file import MapSpec
@@ -56,13 +58,18 @@ def page(morning: Morning) -> str:
     environment.filters["deg"] = lambda v: "–" if v is None or math.isnan(v) else f"{v:.2f}"
     environment.filters["percent"] = lambda v: "–" if math.isnan(v) else f"{100 * v:.0f} %"
     environment.filters["thousands"] = lambda v: f"{v:,}"
+    spec = morning.scenario.spec
     pictures = [_inline(render(f, "svg")) for f in figures(morning)]
     return environment.from_string(_PAGE).render(
         m=morning,
-        spec=morning.scenario.spec,
+        spec=spec,
         how=how_asked(morning.scenario),
         pictures=pictures,
         took=_hours(morning.took),
+        dictionary={c: describe(c, spec.responses) for c in morning.columns},
+        cite=citation(
+            spec.name, json.loads(morning.versions or "{}").get("crossfall", ""), morning.digest
+        ),
     )
 
 
@@ -301,6 +308,14 @@ against a rail where a build slides first{% endif %}</caption>
 <h2>What it stands on</h2>
 <p>Truck <code>{{ m.digest }}</code><br>seed {{ spec.seed }}, versions
 <code>{{ m.versions }}</code></p>
+<p>To cite it: {{ cite }}</p>
+<details><summary>Columns of the table</summary>
+<table><tr><th class="text">column</th><th class="text">unit</th><th class="text">what it is</th>
+<th class="text">from</th></tr>
+{% for name, about in dictionary.items() %}
+<tr><td class="text"><code>{{ name }}</code></td><td class="text">{{ about.unit }}</td>
+<td class="text">{{ about.title }}</td><td class="text">{{ about.source }}</td></tr>
+{% endfor %}</table></details>
 <p>For scale models only; no basis for a vehicle that carries people.</p>
 </body></html>
 """

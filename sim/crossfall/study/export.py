@@ -10,15 +10,17 @@ import csv
 import itertools
 import json
 import sqlite3
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import ExitStack
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 
+from crossfall.study.dictionary import citation, describe
 from crossfall.study.responses import with_responses
 from crossfall.study.store import latest_batch, reading, records
+from crossfall.study.versions import versions_of
 from crossfall.truck.files import in_one_step
 
 LINES = 5_000  # written at once
@@ -37,22 +39,24 @@ def export(store: Path, target: Path, responses: Mapping[str, str] = NONE) -> in
     Trials not yet done are not in it; failed ones are, with their cause. ValueError for another
     ending, InputError where `store` is none, OSError where the target cannot be written.
     """
-    writers: dict[str, Callable[[Path, dict[str, type], Iterator[Row]], int]] = {
-        ".parquet": _write_parquet,
-        ".csv": _write_csv,
-    }
-    if target.suffix not in writers:
+    if target.suffix not in (".parquet", ".csv"):
         raise ValueError(f"{target}: the table can be written as .parquet or .csv")
     with reading(store) as db:
         db.execute("BEGIN")  # both passes see the same trials, whatever a run adds meanwhile
         batch, scenario, _, _ = latest_batch(db, store)
         columns = _columns(_rows(db, batch, scenario, responses))
         with in_one_step(target) as part:
-            return writers[target.suffix](part, columns, _rows(db, batch, scenario, responses))
+            lines = _rows(db, batch, scenario, responses)
+            if target.suffix == ".csv":
+                return _write_csv(part, columns, lines)
+            return _write_parquet(part, columns, lines, responses)
 
 
 def export_columns(
-    targets: Sequence[Path], head: dict[str, str], chunks: Iterator[dict[str, Any]]
+    targets: Sequence[Path],
+    head: dict[str, str],
+    chunks: Iterator[dict[str, Any]],
+    responses: Mapping[str, str] = NONE,
 ) -> tuple[int, int]:
     """Write a table given as chunks of columns (each with "cause") to .parquet and .csv files.
 
@@ -79,6 +83,7 @@ def export_columns(
             cause = chunk["cause"]
             columns[FAILURE] = pa.array([None] * lines if cause is None else cause, pa.string())
             table = pa.table(columns)
+            table = table.cast(described(table.schema, responses, head["scenario"], head["spec"]))
             if not writers:
                 for target, part in zip(targets, parts, strict=True):
                     csv_ = target.suffix == ".csv"
@@ -165,12 +170,31 @@ def _text(value: Any) -> str:
     return repr(value) if isinstance(value, float) else str(value)
 
 
-def _write_parquet(path: Path, columns: dict[str, type], lines: Iterator[Row]) -> int:
+def described(schema: Any, responses: Mapping[str, str], scenario: str, digest: str) -> Any:
+    """An Arrow schema with title, unit and source of every column, and how to cite the table."""
+    import pyarrow as pa
+
+    fields = []
+    for field in schema:
+        about = describe(field.name, responses)
+        told = {"title": about.title, "unit": about.unit, "source": about.source}
+        fields.append(field.with_metadata(told))
+    cite = {"citation": citation(scenario, versions_of("closed form")["crossfall"], digest)}
+    return pa.schema(fields, metadata=cite)
+
+
+def _write_parquet(
+    path: Path, columns: dict[str, type], lines: Iterator[Row], responses: Mapping[str, str]
+) -> int:
     import pyarrow as pa
     import pyarrow.parquet as pq
 
     arrow = {int: pa.int64(), float: pa.float64(), bool: pa.bool_(), str: pa.string()}
     schema = pa.schema([(name, arrow[kind]) for name, kind in columns.items()])
+    first = next(lines, None)
+    lines = itertools.chain([] if first is None else [first], lines)
+    named = ("", "") if first is None else (first["scenario"], first["spec"])
+    schema = described(schema, responses, *named)
     count = 0
     with pq.ParquetWriter(path, schema, compression="zstd") as writer:
         while some := list(itertools.islice(lines, LINES)):

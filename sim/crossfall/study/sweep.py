@@ -167,6 +167,6 @@ def _closed_form(scenario: Scenario, folder: Path) -> SweepResult:
     }
     files = [folder / PARQUET] + ([folder / CSV] if scenario.total <= MOST_CSV else [])
     chunks = (columns_with(c, scenario.spec.responses) for c in closed_form_table(scenario))
-    lines, failed = export_columns(files, head, chunks)
+    lines, failed = export_columns(files, head, chunks, scenario.spec.responses)
     seconds = time.monotonic() - began
     return SweepResult(folder, tuple(files), lines, scenario.total, lines, failed, 0, True, seconds)

@@ -1,0 +1,60 @@
+"""Every column of every method's table says what it is."""
+
+from __future__ import annotations
+
+import pyarrow.parquet
+import pytest
+
+from crossfall.show.morning import page
+from crossfall.study.dictionary import ABOUT, describe
+from crossfall.study.morning import summarize
+from crossfall.study.scenario import scenario_of
+from crossfall.study.sweep import sweep
+from crossfall.truck.build import load_truck
+
+DATA = {
+    "name": "columns",
+    "headings_deg": [90.0],
+    "surface": "rock",
+    "axis": [{"key": "both.track_mm", "values": [176.0]}],
+    "response": [{"name": "in_hand_deg", "is": "goes_at_deg - 25"}],
+}
+DRIVES = {"fixed": {"slope_deg": 10.0, "speed_mm_per_s": 400.0}, "response": []}
+
+
+@pytest.mark.parametrize(
+    "more",
+    [
+        {"method": "closed form"},
+        {"method": "compliant", "ranges": True},
+        {"method": "tilt trial"},
+        {"method": "slope trial", **DRIVES},
+    ],
+    ids=lambda m: m["method"],
+)
+def test_every_column_has_a_title_a_unit_and_a_source(more, tmp_path):
+    asked = scenario_of(load_truck("bramble"), {**DATA, **more})
+    done = sweep(asked, tmp_path, workers=1)
+    schema = pyarrow.parquet.read_schema(done.files[0])
+    assert schema.metadata[b"citation"].startswith(b"columns. Virtual tilt-table study")
+    for field in schema:
+        told = {k.decode(): v.decode() for k, v in field.metadata.items() if b":" not in k}
+        assert set(told) == {"title", "unit", "source"}
+        known = field.name in ABOUT or "." in field.name or told["title"] != _bare(field.name)
+        assert known, f"nobody says what {field.name} is"
+        if field.name.endswith("_deg"):
+            assert told["unit"] == "degree"
+    text = page(summarize(asked, tmp_path))
+    assert "Columns of the table" in text
+    assert "To cite it: columns." in text
+
+
+def _bare(name: str) -> str:
+    return name.replace("_", " ")
+
+
+def test_intervals_are_told_by_what_they_are_of():
+    assert describe("trial_ci_low_deg").title == "95 % interval of trial_deg, lower end"
+    assert describe("goes_at_range_high_deg").title == "95 % range of goes_at_deg, upper end"
+    assert describe("part.winch.mass_g").unit == "g"
+    assert describe("part.battery pack.at_mm.z").unit == "mm"
