@@ -14,7 +14,7 @@ from crossfall.answers.answer import answer
 from crossfall.answers.conditions import conditions
 from crossfall.answers.tips import TipAngles, tip_angles
 from crossfall.bench import answers as page
-from crossfall.show.sheet_facts import gather
+from crossfall.show.sheet.facts import gather
 from crossfall.study.methods import ahead, compliant
 from crossfall.study.montecarlo import spread
 from crossfall.study.task import canonical

@@ -15,9 +15,9 @@ from pypdf import PdfReader
 
 from browsing import browser
 from crossfall.cli import crossfall
-from crossfall.show.sheet import write_sheet
-from crossfall.show.sheet_facts import Facts, gather
-from crossfall.show.sheet_words import words
+from crossfall.show.sheet.facts import Facts, gather
+from crossfall.show.sheet.words import words
+from crossfall.show.sheet.write import write_sheet
 from crossfall.truck.build import load_truck
 
 PAIRS = (("bramble", "thistle"), ("thistle", "burdock"), ("burdock", "bramble"))

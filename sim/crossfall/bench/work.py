@@ -229,8 +229,8 @@ class Bench:
 
     def sheet(self) -> bytes:
         """The set-up sheet as PDF, against the truck before its changes or as saved."""
-        from crossfall.show.sheet import pdf
-        from crossfall.show.sheet_facts import gather
+        from crossfall.show.sheet.facts import gather
+        from crossfall.show.sheet.write import pdf
 
         sheet = self.desk.sheet
         text = sheet.history.text

@@ -17,8 +17,8 @@ from crossfall.verbs.whatif import (
 )
 
 if TYPE_CHECKING:
-    from crossfall.show.sheet_changes import Difference
-    from crossfall.show.sheet_facts import Build, Facts
+    from crossfall.show.sheet.changes import Difference
+    from crossfall.show.sheet.facts import Build, Facts
     from crossfall.tuning.changes import Catalogue
 
 
@@ -62,8 +62,8 @@ def command(
     what `plan` counts, else the prices of parts in the two files. With --json and no -o nothing is
     written.
     """
-    from crossfall.show.sheet import check_target, write_sheet
-    from crossfall.show.sheet_facts import fitted, gather
+    from crossfall.show.sheet.facts import fitted, gather
+    from crossfall.show.sheet.write import check_target, write_sheet
 
     if output is not None:
         check_target(output)

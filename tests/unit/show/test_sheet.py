@@ -15,13 +15,13 @@ from pypdf import PdfReader
 from crossfall.answers.answer import answer
 from crossfall.answers.conditions import conditions
 from crossfall.answers.tips import tip_angles, weakest
-from crossfall.show import sheet
-from crossfall.show.sheet_changes import differences
-from crossfall.show.sheet_facts import BOARD, WAYS, gather
-from crossfall.show.sheet_facts import fitted as with_changes
-from crossfall.show.sheet_page import draw_sheet
-from crossfall.show.sheet_text import fitted, gain, money, signed, wrapped
-from crossfall.show.sheet_words import words
+from crossfall.show.sheet import write as sheet
+from crossfall.show.sheet.changes import differences
+from crossfall.show.sheet.facts import BOARD, WAYS, gather
+from crossfall.show.sheet.facts import fitted as with_changes
+from crossfall.show.sheet.page import draw_sheet
+from crossfall.show.sheet.text import fitted, gain, money, signed, wrapped
+from crossfall.show.sheet.words import words
 from crossfall.show.style import BODY, SMALL, text_size
 from crossfall.statics.rigid import tip_angle
 from crossfall.statics.sliding import slide_range

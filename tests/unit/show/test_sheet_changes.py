@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from crossfall.show.sheet_changes import differences, moved, plain_key
+from crossfall.show.sheet.changes import differences, moved, plain_key
 from crossfall.truck import edits
 from crossfall.truck.build import build, load_truck
 from crossfall.truck.demos import demo_folder

@@ -9,10 +9,10 @@ from pathlib import Path
 
 from matplotlib.axes import Axes
 
-from crossfall.show import sheet_page as at
-from crossfall.show.sheet_facts import Facts
-from crossfall.show.sheet_text import PAD
-from crossfall.show.sheet_views import (
+from crossfall.show.sheet import page as at
+from crossfall.show.sheet.facts import Facts
+from crossfall.show.sheet.text import PAD
+from crossfall.show.sheet.views import (
     Frame,
     draw_compass,
     draw_plan,
@@ -20,7 +20,7 @@ from crossfall.show.sheet_views import (
     scale_words,
     view_key,
 )
-from crossfall.show.sheet_words import words
+from crossfall.show.sheet.words import words
 from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, page, render, styled
 from crossfall.truck.files import write_atomically
 from crossfall.truck.problems import InputError, Problem

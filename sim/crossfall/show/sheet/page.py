@@ -8,9 +8,9 @@ from matplotlib.axes import Axes
 from matplotlib.figure import Figure as Drawing
 from matplotlib.patches import Rectangle
 
-from crossfall.show.sheet_facts import Facts
-from crossfall.show.sheet_text import PAD, Column, Table
-from crossfall.show.sheet_views import (
+from crossfall.show.sheet.facts import Facts
+from crossfall.show.sheet.text import PAD, Column, Table
+from crossfall.show.sheet.views import (
     Frame,
     choose_scale,
     draw_compass,
@@ -19,7 +19,7 @@ from crossfall.show.sheet_views import (
     scale_words,
     view_key,
 )
-from crossfall.show.sheet_words import Words, words
+from crossfall.show.sheet.words import Words, words
 from crossfall.show.silhouette import solids
 from crossfall.show.style import A4, BODY, HEADING, LIGHT, SMALL, page, styled
 

@@ -9,7 +9,7 @@ import numpy as np
 
 from crossfall.answers.answer import Answers, TipAnswer, answer, weakest_heading
 from crossfall.answers.conditions import Hold, choose_grip, conditions
-from crossfall.show.sheet_changes import Differences, differences
+from crossfall.show.sheet.changes import Differences, differences
 from crossfall.truck.build import Loaded
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck

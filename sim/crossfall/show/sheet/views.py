@@ -25,7 +25,7 @@ from crossfall.show.paper import (
     haloed,
     paint,
 )
-from crossfall.show.sheet_facts import Build, Facts
+from crossfall.show.sheet.facts import Build, Facts
 from crossfall.show.silhouette import PLAN, REAR, SIDE, Solid, solids
 from crossfall.show.style import HEADING, LIGHT, SMALL, text_size
 from crossfall.statics.rigid import downhill, tip_points, wedge_lines

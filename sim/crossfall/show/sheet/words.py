@@ -12,9 +12,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.answers.answer import TipAnswer
-from crossfall.show.sheet_changes import Difference, Differences
-from crossfall.show.sheet_facts import BOARD, Bought, Build, Facts
-from crossfall.show.sheet_text import (
+from crossfall.show.sheet.changes import Difference, Differences
+from crossfall.show.sheet.facts import BOARD, Bought, Build, Facts
+from crossfall.show.sheet.text import (
     PAD,
     TIGHT,
     Column,
