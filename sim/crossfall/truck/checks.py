@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from math import hypot
+from math import hypot, inf, sqrt, tau
 
 import numpy as np
 from pydantic import BaseModel
 
 from crossfall.truck.assemble import BODIES
-from crossfall.truck.massprops import whole
+from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.materials import MATERIALS
 from crossfall.truck.model import GRAVITY, WHEELS, Truck
 from crossfall.truck.problems import Problem
@@ -25,7 +25,9 @@ _HIGHEST_ROLL_CENTRE = 4.0
 _LONGEST_SQUEEZE = 0.5
 # A tyre pressed in by more than this share of its radius stands on its rim.
 _DEEPEST_SQUASH = 0.5
-_LIGHTEST = 1e-6  # kg; a body lighter than that was left empty in all but name
+_LIGHTEST = 5e-4  # kg; a wheel, axle or chassis lighter than that is a slip of the pen
+# What swings faster is not followed: a trial would take all day, and truck parts swing at 2 to 60.
+_FASTEST = 500.0  # Hz
 # A tyre that gives along the ground this many times less or more than upwards is a slip of the pen.
 _TANGENTIAL_BOUNDS = (0.05, 20.0)
 MOST_PIECES = 2000  # a truck of ours has a hundred
@@ -144,7 +146,8 @@ def truck_mistakes(truck: Truck, spec: TruckSpec, where: Where) -> list[Problem]
         return found
     if found := _hanging(truck, where):
         return found
-    return [*_tyres(truck, where), *_springs(truck, where), *_upright(truck, where)]
+    found = [*_tyres(truck, where), *_springs(truck, where), *_upright(truck, where)]
+    return found or _swift(truck, where)
 
 
 def _empty(truck: Truck, where: Where) -> list[Problem]:
@@ -156,11 +159,16 @@ def _empty(truck: Truck, where: Where) -> list[Problem]:
         *truck.rear.wheels,
     )
     names = [f"{b} wheel" if b in WHEELS else b for b in BODIES]
-    return [
-        where.problem(("part",), f"nothing is on the {name}", "it needs at least one part")
-        for name, body in zip(names, bodies, strict=True)
-        if body.mass < _LIGHTEST
-    ]
+    found = []
+    for name, body in zip(names, bodies, strict=True):
+        if body.mass == 0:
+            what, allowed = f"nothing is on the {name}", "it needs at least one part"
+            found.append(where.problem(("part",), what, allowed))
+        elif body.mass < _LIGHTEST:
+            what = f"all parts on the {name} weigh {body.mass * 1e3:.3g} g together"
+            allowed = f"at least {_LIGHTEST * 1e3:g} g"
+            found.append(where.problem(("part",), what, allowed))
+    return found
 
 
 def _buried(truck: Truck, where: Where) -> list[Problem]:
@@ -255,6 +263,50 @@ def _upright(truck: Truck, where: Where) -> list[Problem]:
             what = f"the springs cannot hold the body up: it falls over {way} on them"
             allowed = f"{weight * arm:.2f} N m/rad or more are needed, there are {stiffness:.2f}"
             found.append(where.problem(("front", "suspension", "spring_n_per_mm"), what, allowed))
+    return found
+
+
+def _swift(truck: Truck, where: Where) -> list[Problem]:
+    """Stiff springs on light masses: what no trial could follow in reasonable steps.
+
+    Each alone, the other end held: a wheel on its tyre along each axis, an axle with its wheels on
+    its springs, the chassis on all springs, heaving, rolling and pitching.
+    """
+    swings: list[tuple[str, tuple[str, ...], float, float]] = []
+    c, inertia = truck.chassis, truck.chassis.inertia
+    for i, (end, axle) in enumerate(zip(_ENDS, truck.axles, strict=True)):
+        tyre, s = axle.tyre, axle.suspension
+        stiffest = max(tyre.stiffness, tyre.lateral, tyre.longitudinal)
+        key = next(
+            k for k in ("stiffness", "lateral", "longitudinal") if getattr(tyre, k) == stiffest
+        )
+        lightest = min(w.mass for w in axle.wheels)
+        swings.append(
+            (f"a {end} wheel on its tyre", (end, "tyre", f"{key}_n_per_mm"), stiffest, lightest)
+        )
+        if not s.locked:
+            spring = (end, "suspension", "spring_n_per_mm")
+            body = unsprung(truck, i)
+            roll = s.spring_rate * s.spring_spacing**2 / 2 + s.anti_roll
+            swings += [
+                (f"the {end} axle on its springs", spring, 2 * s.spring_rate, body.mass),
+                (f"the {end} axle, rolling on its springs", spring, roll, body.inertia[0, 0]),
+                (f"the chassis on its {end} springs", spring, 2 * s.spring_rate, c.mass),
+                (f"the chassis, rolling on its {end} springs", spring, roll, inertia[0, 0]),
+                (
+                    f"the chassis, pitching on its {end} springs",
+                    spring,
+                    2 * s.spring_rate * (axle.x - c.cg[0]) ** 2,
+                    inertia[1, 1],
+                ),
+            ]
+    found = []
+    for what, path, rate, mass in swings:
+        hertz = sqrt(rate / mass) / tau if mass > 0 else inf
+        if hertz > _FASTEST:
+            said = f"would let {what} swing at {hertz:.0f} Hz"
+            allowed = f"at most {_FASTEST:g} Hz: softer, or more weight there"
+            found.append(where.problem(path, said, allowed))
     return found
 
 

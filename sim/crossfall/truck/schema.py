@@ -18,21 +18,27 @@ from crossfall.truck.shapes import (
     Angle,
     Angles,
     AnyShape,
+    Damping,
     Dimension,
     Length,
     Line,
     Mass,
+    MassTolerance,
     Name,
     NotNegative,
     Place,
     Places,
     Point,
-    Positive,
+    Price,
+    RateTolerance,
     Rod,
+    RollRate,
+    SpringRate,
     Strict,
     Strip,
     Text,
     Tube,
+    TyreRate,
     mistake,
 )
 from crossfall.truck.toleranced import Toleranced, ToleranceSpec
@@ -48,9 +54,7 @@ __all__ = [
     "Line",
     "MaterialSpec",
     "Name",
-    "NotNegative",
     "PartSpec",
-    "Positive",
     "Strict",
     "SuspensionSpec",
     "Text",
@@ -77,7 +81,8 @@ On = Literal[
 ]
 
 
-Inertias = Annotated[tuple[float, ...], Field(strict=False, min_length=3, max_length=6)]
+Inertia = Annotated[float, Field(ge=-1e12, le=1e12)]  # kg mm2: HEAVY at FAR
+Inertias = Annotated[tuple[Inertia, ...], Field(strict=False, min_length=3, max_length=6)]
 
 
 class PartSpec(Strict):
@@ -107,8 +112,8 @@ class PartSpec(Strict):
     unsprung: Annotated[float, Field(gt=0, lt=1)] | None = None
     cg_mm: Places = (0.0, 0.0, 0.0)
     inertia_kg_mm2: Inertias | None = None
-    price: NotNegative = 0.0
-    mass_tol_g: NotNegative | None = None
+    price: Price = 0.0
+    mass_tol_g: MassTolerance | None = None
     place_tol_mm: NotNegative | None = None
     detail: Line | None = None
     note: Text = ""
@@ -187,8 +192,8 @@ class ChassisSpec(Toleranced):
     wheelbase_mm: Dimension
     wheelbase_tol_mm: NotNegative | None = None
     raise_mm: Place = 0.0
-    steering_lock_deg: Annotated[float, Field(gt=0, le=80)] | None = None
-    final_drive: Annotated[float, Field(gt=0, le=1000)] = 1.0
+    steering_lock_deg: Annotated[float, Field(ge=0.1, le=80)] | None = None
+    final_drive: Annotated[float, Field(ge=0.1, le=1000)] = 1.0
     driven: Literal["both", "front", "rear"] = "both"
 
 
@@ -202,14 +207,14 @@ class TyreSpec(Toleranced):
     radius_mm: Dimension
     width_mm: Dimension
     contact_half_width_mm: Annotated[float, Field(ge=0, le=FAR)] = 0.0
-    stiffness_n_per_mm: Positive
-    lateral_n_per_mm: Positive | None = None
-    longitudinal_n_per_mm: Positive | None = None
+    stiffness_n_per_mm: TyreRate
+    lateral_n_per_mm: TyreRate | None = None
+    longitudinal_n_per_mm: TyreRate | None = None
     radius_tol_mm: NotNegative | None = None
     contact_half_width_tol_mm: NotNegative | None = None
-    stiffness_tol_n_per_mm: NotNegative | None = None
-    lateral_tol_n_per_mm: NotNegative | None = None
-    longitudinal_tol_n_per_mm: NotNegative | None = None
+    stiffness_tol_n_per_mm: RateTolerance | None = None
+    lateral_tol_n_per_mm: RateTolerance | None = None
+    longitudinal_tol_n_per_mm: RateTolerance | None = None
 
     def along_ground(self, measured: float | None) -> float:
         """N/mm, a stiffness along the ground as measured, or else as assumed."""
@@ -236,21 +241,21 @@ class SuspensionSpec(Toleranced):
     are given as at ride height, whatever chassis.raise_mm says.
     """
 
-    spring_n_per_mm: Positive
+    spring_n_per_mm: SpringRate
     spring_spacing_mm: Dimension
-    damping_n_s_per_m: NotNegative
+    damping_n_s_per_m: Damping
     roll_centre_mm: Annotated[float, Field(ge=0, le=FAR)]
     bump_mm: Annotated[float, Field(ge=0, le=FAR)]
     droop_mm: Place
-    anti_roll_n_mm_per_deg: NotNegative = 0.0
+    anti_roll_n_mm_per_deg: RollRate = 0.0
     heave_lean_deg: Annotated[float, Field(ge=-45, le=45)] | None = None
     locked: bool = False
-    spring_tol_n_per_mm: NotNegative | None = None
+    spring_tol_n_per_mm: RateTolerance | None = None
     spring_spacing_tol_mm: NotNegative | None = None
     roll_centre_tol_mm: NotNegative | None = None
     bump_tol_mm: NotNegative | None = None
     droop_tol_mm: NotNegative | None = None
-    anti_roll_tol_n_mm_per_deg: NotNegative | None = None
+    anti_roll_tol_n_mm_per_deg: RollRate | None = None
     heave_lean_tol_deg: NotNegative | None = None
 
     PERCENT: ClassVar = ""  # what this end's percentage is called
@@ -310,7 +315,7 @@ class RearSpec(AxleSpec):
     suspension: RearSuspensionSpec
 
 
-Friction = Annotated[float, Field(gt=0, le=5)]
+Friction = Annotated[float, Field(ge=0.01, le=5)]
 
 
 class GripSpec(Strict):
@@ -356,9 +361,9 @@ class BatterySpec(Strict):
 
     part: Name
     cells: Annotated[int, Field(ge=1, le=12)]
-    capacity_mah: Positive
-    usable_percent: Annotated[float, Field(gt=0, le=100)] = 80.0
-    draw_a: Annotated[float, Field(gt=0, le=500)] | None = None
+    capacity_mah: Annotated[float, Field(ge=1, le=1_000_000)]
+    usable_percent: Annotated[float, Field(ge=1, le=100)] = 80.0
+    draw_a: Annotated[float, Field(ge=0.001, le=500)] | None = None
     draw_mass_g: Mass | None = None
 
     @model_validator(mode="after")
@@ -369,7 +374,7 @@ class BatterySpec(Strict):
 
 
 class MaterialSpec(Strict):
-    density_g_cm3: Annotated[float, Field(gt=0, le=30)]
+    density_g_cm3: Annotated[float, Field(ge=0.001, le=30)]
     source: Line
 
 

@@ -7,16 +7,24 @@ from typing import Annotated, Literal
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
 from pydantic_core import PydanticCustomError
 
+# Bounds are those of anything that could be a scale model, its scale or its price: what lies beyond
+# is a slip of the pen or a wrong unit, and numbers far beyond are what no method could answer.
 FAR = 10_000.0  # mm; nothing of a scale model is further away
 HEAVY = 100_000.0  # g
 
-Length = Annotated[float, Field(gt=0, le=FAR)]
-Dimension = Annotated[float, Field(ge=1, le=FAR)]  # of the truck itself: a millimetre at least
+Length = Annotated[float, Field(ge=0.001, le=FAR)]
+Dimension = Annotated[float, Field(ge=1, le=3000)]  # of the truck itself, mm
 Place = Annotated[float, Field(ge=-FAR, le=FAR)]
-NotNegative = Annotated[float, Field(ge=0, le=1e6)]
-Positive = Annotated[float, Field(gt=0, le=1e6)]
+Price = Annotated[float, Field(ge=0, le=1e7)]
+NotNegative = Annotated[float, Field(ge=0, le=1000)]  # by how much a length or a share may be out
+MassTolerance = Annotated[float, Field(ge=0, le=HEAVY)]
+TyreRate = Annotated[float, Field(ge=0.01, le=1000)]  # N/mm: foam that a finger presses flat; steel
+SpringRate = Annotated[float, Field(ge=0.001, le=1000)]  # N/mm
+RateTolerance = Annotated[float, Field(ge=0, le=1000)]
+Damping = Annotated[float, Field(ge=0, le=10_000)]  # N s/m
+RollRate = Annotated[float, Field(ge=0, le=100_000)]  # N mm/deg
 Angle = Annotated[float, Field(ge=-360, le=360)]
-Mass = Annotated[float, Field(gt=0, le=HEAVY)]
+Mass = Annotated[float, Field(ge=0.001, le=HEAVY)]
 # Arrays of the file arrive as lists and are kept as tuples, so that a spec can be hashed.
 Places = Annotated[tuple[Place, Place, Place], Field(strict=False)]
 Point = Annotated[tuple[Place, Place], Field(strict=False)]
@@ -145,7 +153,7 @@ class Strip(Strict):
     width_mm: Length
     thickness_mm: Length
     length_mm: Length
-    g_per_m: Positive | None = None
+    g_per_m: Annotated[float, Field(ge=0.01, le=HEAVY)] | None = None
     along: Along = "y"
 
 

@@ -6,7 +6,7 @@ from typing import Annotated, Self
 
 from pydantic import Field, model_validator
 
-from crossfall.truck.shapes import NotNegative, Strict, mistake
+from crossfall.truck.shapes import MassTolerance, NotNegative, Strict, mistake
 
 SIGNED = ("heave_lean", "anti_dive", "anti_squat")
 # Of these nothing need be left. A larger tolerance is cut there, so that a stop may be tried at 0.
@@ -50,7 +50,7 @@ class ToleranceSpec(Strict):
     """
 
     mass_percent: Annotated[float, Field(ge=0, le=100)] | None = None
-    mass_g: NotNegative | None = None
+    mass_g: MassTolerance | None = None
     place_mm: NotNegative | None = None
     wheelbase_mm: NotNegative | None = None
     track_mm: NotNegative | None = None

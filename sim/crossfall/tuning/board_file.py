@@ -39,7 +39,7 @@ resolution_deg = 0.1          # one step of the display
 accuracy_deg = 0.2            # plus or minus, the same for every reading
 """
 
-Tip = Annotated[float, Field(gt=0, lt=90)]
+Tip = Annotated[float, Field(ge=0.1, lt=90)]
 
 
 @dataclass(frozen=True)
@@ -70,7 +70,7 @@ class BoardReadings:
 
 
 class InclinometerSpec(Strict):
-    resolution_deg: Annotated[float, Field(gt=0, le=5)] = 0.1
+    resolution_deg: Annotated[float, Field(ge=1e-4, le=5)] = 0.1
     accuracy_deg: Annotated[float, Field(ge=0, le=5)] = 0.2
 
 

@@ -21,7 +21,7 @@ from crossfall.truck.lines import nearest_line
 from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.read import Source, read_source
 from crossfall.truck.schema import PartSpec
-from crossfall.truck.shapes import Line, Name, NotNegative, Places, Strict, Text, mistake
+from crossfall.truck.shapes import Line, Name, Places, Price, Strict, Text, mistake
 
 MOST_CHANGES = 200
 _ONCE = ("remove", "swap", "set")  # what cannot be done a second time
@@ -78,7 +78,7 @@ class Change(Strict):
 
     name: Name
     label: Line
-    price: NotNegative = 0.0
+    price: Price = 0.0
     most: Annotated[int, Field(ge=1, le=50)] = 1
     group: Name | None = None
     requires: Names = ()

@@ -37,8 +37,16 @@ from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import GRAVITY, WHEELS, Truck
 from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.read import read_source
-from crossfall.truck.schema import Length, Line, NotNegative, Positive, Strict, Text, mistake
 from crossfall.truck.sentences import problems
+from crossfall.truck.shapes import (
+    Dimension,
+    Line,
+    SpringRate,
+    Strict,
+    Text,
+    TyreRate,
+    mistake,
+)
 from crossfall.tuning.weighin_session import Free, Measured, Reading, Ruler, Scale, Session
 
 MM = G = 1e-3
@@ -59,43 +67,47 @@ At = Literal[
 ]
 End = Literal["front", "rear", "left", "right"]
 MOST = 200  # repeats
-HEAVIEST = 100_000.0  # g, of any reading
+LIGHTEST, HEAVIEST = 0.1, 100_000.0  # g, of any reading
+
+Load = Annotated[float, Field(ge=LIGHTEST, le=HEAVIEST)]
+Step = Annotated[float, Field(ge=1e-4, le=1000)]  # g: from a laboratory's to a bathroom's
+Off = Annotated[float, Field(ge=0, le=100)]  # mm
 
 
 class RulerSpec(Strict):
     """Lengths; radii are wheel centres' heights under load."""
 
-    wheelbase_mm: Length | None = None
-    wheelbase_tol_mm: NotNegative = 0.5
-    front_track_mm: Length | None = None
-    rear_track_mm: Length | None = None
-    track_tol_mm: NotNegative = 0.5
-    front_radius_mm: Length | None = None
-    rear_radius_mm: Length | None = None
-    radius_tol_mm: NotNegative = 0.5
+    wheelbase_mm: Dimension | None = None
+    wheelbase_tol_mm: Off = 0.5
+    front_track_mm: Dimension | None = None
+    rear_track_mm: Dimension | None = None
+    track_tol_mm: Off = 0.5
+    front_radius_mm: Dimension | None = None
+    rear_radius_mm: Dimension | None = None
+    radius_tol_mm: Off = 0.5
 
 
 class ScaleSpec(Strict):
     """resolution_g: one step. height_match_mm: how well the blocks match the scale's height."""
 
-    resolution_g: Positive
+    resolution_g: Step
     accuracy_percent: Annotated[float, Field(ge=0, le=20)] = 0.2
     height_match_mm: Annotated[float, Field(ge=0, le=20)] = 0.2
-    placement_g: Positive | None = None
+    placement_g: Step | None = None
 
 
 class SuspensionSpec(Strict):
     """locked: held still (cable ties round the dampers). Springs are for readings that are not."""
 
     locked: bool
-    front_spring_n_per_mm: Positive | None = None
-    rear_spring_n_per_mm: Positive | None = None
-    spring_spacing_mm: Length | None = None
-    roll_centre_mm: Length | None = None
-    front_unsprung_g: Positive | None = None
-    rear_unsprung_g: Positive | None = None
+    front_spring_n_per_mm: SpringRate | None = None
+    rear_spring_n_per_mm: SpringRate | None = None
+    spring_spacing_mm: Dimension | None = None
+    roll_centre_mm: Annotated[float, Field(ge=0.001, le=3000)] | None = None
+    front_unsprung_g: Load | None = None
+    rear_unsprung_g: Load | None = None
     tol_percent: Annotated[float, Field(ge=0, le=100)] = 20.0
-    tyre_n_per_mm: Positive | None = None
+    tyre_n_per_mm: TyreRate | None = None
 
 
 class ReadingSpec(Strict):
@@ -104,8 +116,8 @@ class ReadingSpec(Strict):
     at: At
     load_g: Any
     raised: End | None = None
-    block_mm: Length | None = None
-    block_tol_mm: NotNegative = 0.5
+    block_mm: Dimension | None = None
+    block_tol_mm: Off = 0.5
     turned: bool = False
     locked: bool | None = None
     note: Text = ""
@@ -137,7 +149,7 @@ class ReadingSpec(Strict):
 
 def _is_load(value: object) -> bool:
     number = isinstance(value, int | float) and not isinstance(value, bool)
-    return number and 0 < value <= HEAVIEST  # type: ignore[operator]
+    return number and LIGHTEST <= value <= HEAVIEST  # type: ignore[operator]
 
 
 class ReadingsSpec(Strict):

@@ -100,7 +100,7 @@ def test_one_reading_may_be_locked_when_the_rest_are_not(tmp_path: Path) -> None
         ("block_mm = 90\n", "", 21, "block_mm", "needs both raised and block_mm"),
         ("block_mm = 90", "block_mm = 290", 21, "block_mm", "nearly on end"),
         ('at = "front"', 'at = "frnt"', 13, "at", "did you mean 'front'"),
-        ("resolution_g = 1", "resolution_g = -1", 9, "resolution_g", "more than 0"),
+        ("resolution_g = 1", "resolution_g = -1", 9, "resolution_g", "0.0001 or more"),
         ("resolution_g = 1", "resolution_g = nan", 9, "resolution_g", "finite"),
         ("wheelbase_mm = 313\n", "", 2, "wheelbase_mm", "name the truck's own file"),
         ("load_g = 1502", "load_g = [[1, 2, 3, 4]]", 17, "load_g", "at = 'rear'"),
