@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from matplotlib.figure import Figure
 
     from crossfall.answers.conditions import Hold
-    from crossfall.study.fronts import Aim
+    from crossfall.study.unbeaten import Aim
 
 ANGLES = ("tip_deg", "rigid_deg", "compliant_deg", "rail_deg", "trial_deg")
 ROUND = tuple(15.0 * i for i in range(24))
@@ -118,7 +118,7 @@ def front(rows: Iterable[Mapping[str, Any]], aims: Mapping[str, Aim], title: str
 
     aims: "high" or "low" for each column. Raises ValueError where a column is not there.
     """
-    from crossfall.show.fronts import draw_front
+    from crossfall.show.unbeaten import draw_unbeaten
 
     rows = list(rows)
     for name in aims:
@@ -126,7 +126,7 @@ def front(rows: Iterable[Mapping[str, Any]], aims: Mapping[str, Aim], title: str
             raise ValueError(f"there is no column '{name}'")
     names = [*aims, *(["heading_deg"] if "heading_deg" in rows[0] else [])]
     columns = {k: np.array([np.nan if r[k] is None else r[k] for r in rows]) for k in names}
-    return Picture(draw_front(columns, aims, title))
+    return Picture(draw_unbeaten(columns, aims, title))
 
 
 def sweep_map(

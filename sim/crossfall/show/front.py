@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 
 from crossfall.show.paper import spread
 from crossfall.show.style import LIGHT, SMALL, axes_at, figure, styled, text_size, title
+from crossfall.study.unbeaten import unbeaten
 from crossfall.truck.model import Array
 
 WIDTH, HEIGHT = 178.0, 118.0  # mm
@@ -39,13 +40,9 @@ class Choices:
 
 def on_front(cost: Array, gain: Array) -> NDArray[np.intp]:
     """Indices of the choices that no other beats (less cost, no less gain), cheapest first."""
-    order = np.lexsort((-np.asarray(gain), np.asarray(cost)))
-    kept, most = [], -np.inf
-    for i in order:
-        if gain[i] > most:
-            kept.append(i)
-            most = gain[i]
-    return np.array(kept, dtype=np.intp)
+    kept = np.flatnonzero(unbeaten({"cost": cost, "gain": gain}, {"cost": "low", "gain": "high"}))
+    first = np.unique(np.asarray(cost)[kept], return_index=True)[1]  # one of those that are alike
+    return np.asarray(kept[first], dtype=np.intp)
 
 
 @styled

@@ -18,9 +18,9 @@ from matplotlib.patches import Patch
 from matplotlib.ticker import MaxNLocator
 
 from crossfall.answers.conditions import case_name, choose_grip
-from crossfall.show.fronts import draw_front
 from crossfall.show.maps import WIDTH, MapPanel, draw_maps, plain_name
 from crossfall.show.style import LIGHT, axes_at, figure, render, styled, title
+from crossfall.show.unbeaten import draw_unbeaten
 from crossfall.study.dictionary import citation, describe
 from crossfall.study.morning import Morning, numbers, summarize
 from crossfall.study.scenario import Scenario
@@ -83,7 +83,7 @@ def figures(morning: Morning) -> list[Figure]:
         if all(c in columns and np.isfinite(numbers(columns, c)).any() for c in front.aims):
             known = {c: numbers(columns, c) for c in ("heading_deg", *front.aims)}
             how = how_asked(morning.scenario)
-            drawn.append(draw_front(known, front.aims, front.title or "", how))
+            drawn.append(draw_unbeaten(known, front.aims, front.title or "", how))
     if "trial_less_compliant_deg" in morning.columns:
         apart = numbers(morning.columns, "trial_less_compliant_deg")
         if np.isfinite(apart).sum() > 1:

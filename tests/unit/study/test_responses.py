@@ -13,11 +13,11 @@ from hypothesis import strategies as st
 
 import crossfall
 from crossfall.show.morning import figures
-from crossfall.study.fronts import on_front
 from crossfall.study.morning import summarize
 from crossfall.study.responses import evaluate, fault, with_responses
 from crossfall.study.scenario import scenario_of
 from crossfall.study.sweep import sweep
+from crossfall.study.unbeaten import unbeaten
 from crossfall.truck.build import load_truck
 from crossfall.truck.problems import InputError
 
@@ -129,14 +129,14 @@ def test_a_front_is_what_comparing_all_pairs_leaves(points, aims):
     wanted = dict(itertools.islice({"a": "high", "b": "low", "c": "high"}.items(), aims))
     columns = {k: np.array([float(p[i]) for p in points]) for i, k in enumerate(wanted)}
     signed = np.column_stack([v * (-1 if wanted[k] == "high" else 1) for k, v in columns.items()])
-    for i, found in enumerate(on_front(columns, wanted)):
+    for i, found in enumerate(unbeaten(columns, wanted)):
         beaten = ((signed <= signed[i]).all(axis=1) & (signed < signed[i]).any(axis=1)).any()
         assert found == (not beaten)
 
 
 def test_lines_without_a_number_are_on_no_front():
     columns = {"a": np.array([1.0, np.nan, 3.0]), "b": np.array([1.0, 9.0, np.inf])}
-    assert on_front(columns, {"a": "high", "b": "high"}).tolist() == [True, False, False]
+    assert unbeaten(columns, {"a": "high", "b": "high"}).tolist() == [True, False, False]
 
 
 def test_a_front_drawn_from_python(tmp_path):

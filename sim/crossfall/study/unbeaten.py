@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 Aim = Literal["high", "low"]
 
 
-def on_front(columns: Mapping[str, Any], aims: Mapping[str, Aim]) -> NDArray[np.bool_]:
+def unbeaten(columns: Mapping[str, Any], aims: Mapping[str, Aim]) -> NDArray[np.bool_]:
     """(n,) whether each line is on the front: no other is at least as good in every aim and better
     in one. Lines that lack a number are not; of lines that are the same in all, every one is.
 

@@ -13,7 +13,7 @@ from matplotlib.figure import Figure
 
 from crossfall.show.maps import ANGLES, WIDTH, plain_name
 from crossfall.show.style import LIGHT, SMALL, axes_at, figure, styled, title
-from crossfall.study.fronts import Aim, on_front
+from crossfall.study.unbeaten import Aim, unbeaten
 from crossfall.truck.model import Array
 
 MOST_PANELS = 4
@@ -22,7 +22,7 @@ TALL = 58.0  # mm
 
 
 @styled
-def draw_front(
+def draw_unbeaten(
     columns: Mapping[str, Any], aims: Mapping[str, Aim], name: str = "", how: str = ""
 ) -> Figure:
     """The first two aims along and up, a third one as a shade of the front's points.
@@ -47,7 +47,7 @@ def draw_front(
 
 
 def _panel(axes: Axes, columns: Mapping[str, Array], aims: Mapping[str, Aim]) -> None:
-    best = on_front(columns, aims)
+    best = unbeaten(columns, aims)
     (x_name, x), (y_name, y) = list(columns.items())[:2]
     rest = np.flatnonzero(~best)
     rest = rest[:: -(-len(rest) // MOST_DOTS) or 1]
