@@ -9,7 +9,16 @@ import numpy as np
 from numpy.typing import NDArray
 
 from crossfall.truck.model import Array
-from crossfall.tuning.weighin_fit import ROUNDS, Datum, Known, Model, design, weights_of
+from crossfall.tuning.weighin_fit import (
+    ROUNDS,
+    Datum,
+    Known,
+    Model,
+    design,
+    no_truck,
+    solvable,
+    weights_of,
+)
 from crossfall.tuning.weighin_scatter import Scatter
 
 SETTLED = 1e-5  # of a parameter's size
@@ -34,6 +43,7 @@ class Bounded:
     redundancy: int
 
 
+@solvable()
 def fit_within(
     model: Model, data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Known]
 ) -> Bounded:
@@ -41,6 +51,7 @@ def fit_within(
 
     Every parameter with an sd counts as observed at its known value, and stays within its limits:
     a ruler or an inclinometer is no further off than it says, whatever the readings would like.
+    InputError where the readings fit no truck.
     """
     from scipy.optimize import lsq_linear
 
@@ -57,6 +68,8 @@ def fit_within(
     for _ in range(ROUNDS):
         rows = design(model, values, sizes, weights, told)[:, moving] * scale
         left = gap(values)
+        if not (np.isfinite(rows).all() and np.isfinite(left).all()):
+            raise no_truck()
         room = (limits - values[moving]) / scale
         step = lsq_linear(rows, left, (room[0] - 1e-12, room[1] + 1e-12), tol=1e-14).x
         if np.all(np.abs(step) <= SETTLED):

@@ -254,8 +254,13 @@ def _readings(spec: ReadingSpec, whole: ReadingsSpec, line: int | None) -> list[
 
 
 def _raises_fit(readings: tuple[Reading, ...], ruler: Ruler, file: str) -> None:
-    """No block so tall that the truck would stand on end."""
+    """No wheels that would touch, and no block so tall that the truck would stand on end."""
     found = []
+    reach = (ruler.radius_front.value + ruler.radius_rear.value) / MM
+    if ruler.wheelbase.value / MM <= reach:
+        what = f"is {ruler.wheelbase.value / MM:g}, so front and rear tyres would touch"
+        allowed = f"more than both radii together, {reach:g}"
+        raise InputError(Problem(file, what, allowed, "truck.wheelbase_mm"))
     for r in readings:
         ends = r.raised in ("front", "rear")
         tracks = min(ruler.track_front.value, ruler.track_rear.value)

@@ -8,13 +8,15 @@ Observations and Least Squares).
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
 from crossfall.truck.model import Array
+from crossfall.truck.problems import InputError, Problem
 from crossfall.tuning.weighin_scatter import Scatter, interval, welch_satterthwaite
 
 TOLERANCE = 1.0 / np.sqrt(3.0)  # sd of a value that may lie anywhere within +-1: JCGM 100 4.3.7
@@ -114,6 +116,22 @@ class Fit:
 Model = Callable[[Array], Array]  # (K, P) parameter sets -> (K, D) readings
 
 
+@contextmanager
+def solvable() -> Iterator[None]:
+    """In a sentence: readings no truck could give, whose equations overflow or are singular."""
+    try:
+        with np.errstate(over="ignore", invalid="ignore", divide="ignore"):
+            yield
+    except (np.linalg.LinAlgError, FloatingPointError, ZeroDivisionError):
+        raise no_truck() from None
+
+
+def no_truck() -> InputError:
+    """What to say of readings that fit no truck at all."""
+    what = "no truck gives these readings, not even nearly"
+    return InputError(Problem("readings", what, "look for a slip in a length, a load or an angle"))
+
+
 def jacobian(model: Model, at: Array, sizes: Array) -> Array:
     """(D, P), by central differences, all columns in one call of the model."""
     steps = np.diag(STEP * sizes)
@@ -122,12 +140,13 @@ def jacobian(model: Model, at: Array, sizes: Array) -> Array:
     return change
 
 
+@solvable()
 def fit(
     model: Model, data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Known]
 ) -> Fit:
     """Fit the parameters `known` (fixed order) to the data by Gauss-Newton.
 
-    Parameters with zero sd stay where they are.
+    Parameters with zero sd stay where they are. InputError where the readings fit no truck.
     """
     values = np.array([k.value for k in known])
     start = values.copy()
@@ -145,6 +164,8 @@ def fit(
         if np.all(np.abs(step) <= SETTLED * sizes[moving]):
             break
     gap = np.concatenate([(readings - model(values[None])[0]) * weights, (start - values) * told])
+    if not (np.isfinite(gap).all() and np.isfinite(inverse).all()):
+        raise no_truck()
     effects = np.zeros((len(known), len(rows)))
     effects[moving] = inverse
     leverage = np.einsum("ij,ji->i", rows, inverse)[: len(data)]
@@ -167,6 +188,7 @@ def fit(
     )
 
 
+@solvable()
 def foreseen(
     model: Model, at: Array, data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Known]
 ) -> Array:

@@ -130,3 +130,10 @@ def test_several_mistakes_are_told_at_once(tmp_path: Path) -> None:
     with pytest.raises(InputError) as caught:
         read_session(write(tmp_path, text))
     assert [p.line for p in caught.value.problems] == [3, 9]
+
+
+def test_wheels_that_would_touch_are_refused(tmp_path: Path) -> None:
+    with pytest.raises(InputError, match="tyres would touch"):
+        read_session(
+            write(tmp_path, GOOD.replace("front_radius_mm = 56", "front_radius_mm = 1056"))
+        )
