@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 
-from crossfall.truck.model import Links, frozen
+from crossfall.truck.linkage import geometry
+from crossfall.truck.model import Links, Shocks, Truck, frozen
 
 RADIUS = 57.0
 AXLE_X = 156.0
@@ -57,3 +60,38 @@ def links(name: str) -> Links:
     bump, droop, spacing = TRAVEL[name]
     ends = (frozen(np.array(e) / 1e3) for e in (chassis, axle))
     return Links(*ends, tuple(names), bump, droop, spacing)
+
+
+def linked(truck: Truck, front: str, rear: str, shocks: Shocks | None = None) -> Truck:
+    """The truck with both axles on links of FRONT, those of the rear the other way round.
+
+    Roll centre and lean become what they amount to, as when a file is read.
+    """
+    ends = []
+    for axle, name, ahead in ((truck.front, front, 1.0), (truck.rear, rear, -1.0)):
+        own, s, flip = links(name), axle.suspension, np.array([ahead, 1.0, 1.0])
+        own = replace(
+            own,
+            chassis=frozen(own.chassis * flip),
+            axle=frozen(own.axle * flip),
+            bump=s.bump,
+            droop=s.droop,
+            spacing=s.spring_spacing,
+        )
+        at = geometry(own, axle.x, axle.tyre.radius, np.zeros(1), np.zeros(1))
+        suspension = replace(
+            s,
+            links=own,
+            shocks=shocks,
+            roll_centre_height=float(at.roll_centre[0]),
+            heave_lean=float(at.lean[0]),
+        )
+        ends.append(replace(axle, suspension=suspension))
+    return replace(truck, front=ends[0], rear=ends[1])
+
+
+def leaning_shocks() -> Shocks:
+    """In mm: heads 118 apart and 94 up, feet 100 apart."""
+    head = np.array([[-30.0, 50.0, 94.0], [-30.0, -50.0, 94.0]])
+    foot = np.array([[-10.0, 59.0, 12.0], [-10.0, -59.0, 12.0]])
+    return Shocks(frozen(head / 1e3), frozen(foot / 1e3))

@@ -15,9 +15,11 @@ from pathlib import Path
 from typing import Any
 
 import numpy as np
+from scipy.spatial.transform import Rotation
 
 from crossfall.trials.record import Record, load_record
 from crossfall.truck.assemble import BODIES
+from crossfall.truck.axle_law import law_of
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, WHEELS, Array, Body, Truck
 from crossfall.truck.problems import InputError, Problem
@@ -39,15 +41,11 @@ def body_poses(truck: Truck, chassis: Array, joints: dict[str, Array], give: Arr
     poses = np.empty((n, len(BODIES), 7))
     poses[:, 0] = chassis
     for end, axle in zip(("front", "rear"), truck.axles, strict=True):
-        s = axle.suspension
         heave, roll = (joints.get(f"{end}_{name}", still) for name in ("heave", "roll"))
-        centre = np.array([axle.x, 0.0, s.roll_centre_height])
-        along = np.array([np.sin(s.heave_lean), 0.0, np.cos(s.heave_lean)])
-        turn = np.zeros((n, 4))
-        turn[:, 0], turn[:, 3] = np.sin(roll / 2), np.cos(roll / 2)
-        shift = centre + heave[:, None] * along - rotated(turn, np.broadcast_to(centre, (n, 3)))
+        turn, shift = law_of(axle).motion(heave, roll)
+        quaternions = Rotation.from_matrix(turn).as_quat()
         row = 1 if end == "front" else 2
-        poses[:, row] = _after(chassis, np.hstack([shift, turn]))
+        poses[:, row] = _after(chassis, np.hstack([shift, quaternions]))
         for side in ("left", "right"):
             wheel = f"{end} {side}"
             moved = np.zeros((n, 7))

@@ -22,7 +22,8 @@ from crossfall.show.silhouette import Solid, View, outline, solids
 from crossfall.show.style import HEADING, LIGHT, SMALL, page, styled, title
 from crossfall.statics.rigid import downhill
 from crossfall.trials.record import Record
-from crossfall.truck.model import WHEELS, Array, Axle, Truck, frozen
+from crossfall.truck.axle_law import law_of
+from crossfall.truck.model import WHEELS, Array, Truck, frozen
 
 WIDTH = 150.0  # mm
 BELOW = 18.0  # mm under the hinge, for the arrows
@@ -84,23 +85,13 @@ def motions(truck: Truck, pose: Pose) -> dict[str, tuple[Array, Array]]:
     """(3, 3) turn and (3,) shift from truck axes at ride height to table axes, per carrier."""
     found = {"chassis": (pose.turn, pose.origin)}
     for i, (axle, end) in enumerate(zip(truck.axles, ("front", "rear"), strict=True)):
-        turn, shift = _under(axle, float(pose.heave[i]), float(pose.roll[i]))
+        turn, shift = law_of(axle).motion(pose.heave[i], pose.roll[i])
         whole_turn, whole_shift = pose.turn @ turn, pose.turn @ shift + pose.origin
         found[f"{end} axle"] = (whole_turn, whole_shift)
         for j, side in enumerate(("left", "right")):
             moved = whole_turn @ pose.give[2 * i + j]
             found[f"{end} {side}"] = (whole_turn, whole_shift + moved)
     return found
-
-
-def _under(axle: Axle, heave: float, roll: float) -> tuple[Array, Array]:
-    """An axle's motion relative to the chassis: roll about its centre, then heave."""
-    s = axle.suspension
-    c, n = np.cos(roll), np.sin(roll)
-    turn = np.array([[1, 0, 0], [0, c, -n], [0, n, c]])
-    centre = np.array([axle.x, 0.0, s.roll_centre_height])
-    along = np.array([np.sin(s.heave_lean), 0.0, np.cos(s.heave_lean)])
-    return turn, centre + heave * along - turn @ centre
 
 
 def placed(truck: Truck, pose: Pose) -> list[Solid]:

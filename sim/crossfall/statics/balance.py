@@ -14,6 +14,7 @@ import numpy as np
 from crossfall.statics.builds import Builds, Flags, Ints
 from crossfall.statics.kinematics import Pose, carry, cross, gravity_direction, place, skew
 from crossfall.statics.tyres import Contact, Discs, Patches, contact, discs, history
+from crossfall.truck.axle_law import BY_Q, BY_QQ, BY_QR, BY_R, BY_RR, VALUE
 from crossfall.truck.model import Array
 
 
@@ -79,7 +80,7 @@ def balance(
         tyres.gap.reshape(points, -1),
         tyres.spare.reshape(points, -1),
     )
-    _springs(builds, x, None if on is None else on[rest], load, rates, gaps[rest])
+    _springs(builds, x, pose.corners, None if on is None else on[rest], load, rates, gaps[rest])
     _constrain(builds, x, load, rates)
     return Balance(
         load, rates, gaps, moment, gravity, d_gravity, pose, disc, tyres, patches.friction
@@ -135,8 +136,7 @@ def _freedoms(pose: Pose, wrench: Array, slopes: Array) -> tuple[Array, Array]:
     moves[:, :3] = slopes[:, 3:6]
     moves[:3, :3] += skew(wrench[3:])  # shifting it all shifts the chassis' origin
     np.einsum("ijcb,jkb->ikcb", slopes[:, :3], turning, out=moves[:, 3:6])
-    own = np.einsum("ijab,jkab->ikab", slopes[:, 3:6, :2], joints[3:])
-    own[:, 1] += moves[:, 5, :2]
+    own = np.einsum("ijab,jkab->ikab", slopes[:, :6, :2], joints)
     moves[:, 6:8, :2], moves[:, 8] = own, slopes[:, 6]
 
     n = 10
@@ -160,25 +160,27 @@ def _freedoms(pose: Pose, wrench: Array, slopes: Array) -> tuple[Array, Array]:
     bent = np.einsum("ikb,ijb->kjb", turning, cross(turning, total[:3, None]))
     rates[4, 3] += bent[0, 1]
     rates[5, 3:5] += bent[:2, 2]
-    moment, force = wrench[:3, None, :2], wrench[3:, None, :2]
-    bent = cross(joints[3:], force)
-    bent[:, 1] += cross(joints[:3, 1], moment[:, 0])
+    bent = cross(joints[3:], wrench[3:, None, :2]) + cross(joints[:3], wrench[:3, None, :2])
     rates[6:n, 3:6] += np.einsum("ikb,ijab->ajkb", turning, bent).reshape(4, 3, count)
-    lean = (joints[3:, 0] * cross(joints[:3, 1], force[:, 0])).sum(axis=0)
-    rates[7, 6] += lean[0]
-    rates[9, 8] += lean[1]
+    bent = np.einsum("ijkab,iab->ajkb", pose.bends, wrench[:, :2])
+    rates[6:8, 6:8] += bent[0]
+    rates[8:n, 8:n] += bent[1]
     return load, rates
 
 
 def _springs(
-    builds: Builds, x: Array, on: Flags | None, load: Array, rates: Array, gaps: Array
+    builds: Builds,
+    x: Array,
+    corners: Array,
+    on: Flags | None,
+    load: Array,
+    rates: Array,
+    gaps: Array,
 ) -> None:
     """Corner springs that only push, stops and anti-roll bars; fills in the gaps (12, B)."""
-    heave, roll, half = x[-4::2], x[-3::2], builds.half_spacing
-    gaps = gaps.reshape(3, 2, 2, -1)
-    arm, travel = half * roll, np.empty(gaps.shape[1:])
-    np.add(heave, arm, out=travel[:, 0])
-    np.subtract(heave, arm, out=travel[:, 1])
+    gaps = gaps.reshape(3, 2, 2, -1)  # what, axle, side
+    corners = corners.transpose(1, 2, 0, 3)
+    travel = corners[VALUE]
     np.multiply(builds.spring_rate, travel, out=gaps[0])
     gaps[0] += builds.preload
     np.subtract(builds.bump, travel, out=gaps[1])
@@ -191,14 +193,16 @@ def _springs(
         pressed = gaps[1:] * stopped
         force += builds.stop_rate * (pressed[1] - pressed[0])
         rate += builds.stop_rate * stopped.sum(axis=0)
-    load[-4::2] -= force.sum(axis=1)
-    load[-3::2] -= half * (force[:, 0] - force[:, 1]) + builds.anti_roll * roll
-    both, apart = rate.sum(axis=1), half * (rate[:, 0] - rate[:, 1])
-    turn = half * half * both + builds.anti_roll
+    by_q, by_r = corners[BY_Q], corners[BY_R]
+    load[-4::2] -= (force * by_q).sum(axis=1)
+    load[-3::2] -= (force * by_r).sum(axis=1) + builds.anti_roll * x[-3::2]
+    heave = (rate * by_q * by_q + force * corners[BY_QQ]).sum(axis=1)
+    mixed = (rate * by_q * by_r + force * corners[BY_QR]).sum(axis=1)
+    turn = (rate * by_r * by_r + force * corners[BY_RR]).sum(axis=1) + builds.anti_roll
     for axle, q in enumerate((6, 8)):
-        rates[q, q] -= both[axle]
-        rates[q, q + 1] -= apart[axle]
-        rates[q + 1, q] -= apart[axle]
+        rates[q, q] -= heave[axle]
+        rates[q, q + 1] -= mixed[axle]
+        rates[q + 1, q] -= mixed[axle]
         rates[q + 1, q + 1] -= turn[axle]
     if builds.held.any():
         still = builds.held[::2] & builds.held[1::2]
@@ -245,9 +249,8 @@ def gap_slopes(builds: Builds, at: Balance, gap: Ints) -> Array:
     kind, axle, side = which // 4, which // 2 % 2, which % 2
     rate = np.stack([builds.spring_rate[axle, 0, cases], -np.ones(len(gap)), np.ones(len(gap))])
     rate = np.where(which == gap - points, rate[kind, cases], 0.0)
-    arm = builds.half_spacing[axle, cases] * (1 - 2 * side)
-    out[n - 4 + 2 * axle, cases] += rate
-    out[n - 3 + 2 * axle, cases] += rate * arm
+    for freedom, by in ((n - 4, BY_Q), (n - 3, BY_R)):
+        out[freedom + 2 * axle, cases] += rate * at.pose.corners[side, by, axle, cases]
     return out
 
 

@@ -13,6 +13,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from crossfall.truck.axle_law import law_of
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Array, Truck, Tyre
 from crossfall.truck.ride import spring_preloads, tyre_loads
@@ -38,16 +39,15 @@ class Builds:
     wheelbase: Array  # (B,) m
     weight: Array  # (B,) N
     mass: Array  # (3, B)
-    moment: Array  # (3, 3, B), mass times CG from the roll centre (chassis: from the origin)
-    roll_centre: Array  # (3, 2, B)
-    heave_axis: Array  # (3, 2, B)
+    moment: Array  # (3, 3, B), mass times CG from the axle's point (chassis: from the origin)
+    point: Array  # (3, 2, B), of each axle, whose way its law gives
+    law: Array  # (7, terms, 2, B), coefficients: see `truck.axle_law`
     disc_mass: Array  # (2, p, B), the wheel's, shared among its contact points
-    disc_centre: Array  # (3, 2, p, B), from the roll centre
+    disc_centre: Array  # (3, 2, p, B), from the axle's point
     radius: Array  # (2, 1, B)
     tyre_rate: Array  # (3, 2, 1, B), of one contact point along the axle's x, y and z
     tyre_load: Array  # (2, p, B), ground load of each point at ride height
     spring_rate: Array  # (2, 1, B)
-    half_spacing: Array  # (2, B)
     preload: Array  # (2, 2, B)
     bump: Array  # (2, 1, B)
     droop: Array  # (2, 1, B)
@@ -78,7 +78,15 @@ def pack(trucks: Sequence[Truck], stop_ratio: float = 100.0) -> Builds:
     a numerical stand-in for metal on metal."""
     points = 2 if any(a.tyre.contact_half_width > 0 for t in trucks for a in t.axles) else 1
     columns = [_column(truck, points, stop_ratio) for truck in trucks]
+    most = max(c["law"].shape[1] for c in columns)
+    for column in columns:
+        column["law"] = _padded(column["law"], most)
     return Builds(**{name: np.stack([c[name] for c in columns], axis=-1) for name in columns[0]})
+
+
+def _padded(law: Array, terms: int) -> Array:
+    """The law with as many terms; those beyond its own degree are nothing."""
+    return np.pad(law, ((0, 0), (0, terms - law.shape[1]), *[(0, 0)] * (law.ndim - 2)))
 
 
 def _column(truck: Truck, points: int, stop_ratio: float) -> dict[str, Any]:
@@ -87,7 +95,10 @@ def _column(truck: Truck, points: int, stop_ratio: float) -> dict[str, Any]:
     mass, length, weight = body.mass, truck.wheelbase, body.mass * GRAVITY
     rate = weight / length
     springs, tyres = [a.suspension for a in truck.axles], [a.tyre for a in truck.axles]
-    centre = np.array([(a.x, 0.0, s.roll_centre_height) for a, s in _pairs(truck)]).T
+    laws = [law_of(axle) for axle in truck.axles]
+    ways = [law.in_units(length) for law in laws]
+    most = max(way.shape[1] for way in ways)
+    point = np.array([law.point for law in laws]).T
     spread = np.array([0.0]) if points == 1 else np.array([1.0, -1.0])
 
     def per_point(values: Any) -> Array:  # (..., 2 axles, 2 sides) to (..., 2, 2 * points)
@@ -99,17 +110,16 @@ def _column(truck: Truck, points: int, stop_ratio: float) -> dict[str, Any]:
     hub[1] += half_width[:, None] * np.tile(spread, 2)
     bodies = [unsprung(truck, 0), unsprung(truck, 1), truck.chassis]
     moment = np.array([b.mass * b.cg for b in bodies]).T
-    moment[:, :2] -= centre * [b.mass for b in bodies[:2]]
-    lean = np.array([s.heave_lean for s in springs])
+    moment[:, :2] -= point * [b.mass for b in bodies[:2]]
     return {
         "wheelbase": np.float64(length),
         "weight": np.float64(weight),
         "mass": np.array([b.mass for b in bodies]) / mass,
         "moment": moment / (mass * length),
-        "roll_centre": centre / length,
-        "heave_axis": np.array([np.sin(lean), 0 * lean, np.cos(lean)]),
+        "point": point / length,
+        "law": np.stack([_padded(way, most) for way in ways], axis=-1),
         "disc_mass": per_point([[w.mass for w in a.wheels] for a in truck.axles]) / mass / points,
-        "disc_centre": (hub - centre[:, :, None]) / length,
+        "disc_centre": (hub - point[:, :, None]) / length,
         "radius": np.array([[t.radius] for t in tyres]) / length,
         "tyre_rate": np.array(
             [[[k] for k in kind] for kind in zip(*map(_rates, tyres), strict=True)]
@@ -118,7 +128,6 @@ def _column(truck: Truck, points: int, stop_ratio: float) -> dict[str, Any]:
         / points,
         "tyre_load": per_point(tyre_loads(truck).reshape(2, 2)) / weight / points,
         "spring_rate": np.array([[s.spring_rate] for s in springs]) / rate,
-        "half_spacing": np.array([s.spring_spacing for s in springs]) / 2 / length,
         "preload": spring_preloads(truck).reshape(2, 2) / weight,
         "bump": np.array([[s.bump] for s in springs]) / length,
         "droop": np.array([[s.droop] for s in springs]) / length,
@@ -133,10 +142,6 @@ def _rates(tyre: Tyre) -> tuple[float, float, float]:
     return tyre.longitudinal, tyre.lateral, tyre.stiffness
 
 
-def _pairs(truck: Truck) -> list[tuple[Any, Any]]:
-    return [(a, a.suspension) for a in truck.axles]
-
-
 def lock(builds: Builds) -> Builds:
     """The same builds with both suspensions locked: only the tyres give."""
     return replace(builds, held=np.ones_like(builds.held))
@@ -144,6 +149,8 @@ def lock(builds: Builds) -> Builds:
 
 def joined(parts: Sequence[Builds]) -> Builds:
     """Several stacks as one."""
+    most = max(p.law.shape[1] for p in parts)
+    parts = [replace(p, law=_padded(p.law, most)) for p in parts]
     return Builds(
         **{f.name: np.concatenate([getattr(p, f.name) for p in parts], -1) for f in fields(Builds)}
     )

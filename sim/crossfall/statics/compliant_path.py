@@ -95,7 +95,7 @@ def _described(builds: Builds, state: Array, at: Balance, stands: Flags, tip: fl
     length, weight = builds.wheelbase, builds.weight
     blank = np.where(stands, 1.0, np.nan)
     turn = at.pose.turn * blank
-    centre = np.concatenate([builds.roll_centre, np.zeros((3, 1, count))], axis=1)
+    centre = np.concatenate([builds.point, np.zeros((3, 1, count))], axis=1)
     position = (
         at.pose.place[:, None] + at.pose.origin - np.einsum("ijcb,jcb->icb", at.pose.turn, centre)
     )

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import numpy as np
 
+from crossfall.truck.axle_law import law_of
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Array, Truck
 
@@ -36,17 +37,22 @@ def sprung_loads(truck: Truck) -> Array:
 
 
 def spring_preloads(truck: Truck) -> Array:
-    """(4,) N, force in each corner spring at ride height, along the heave axis.
+    """(4,) N, force in each corner spring at ride height, along the spring.
 
-    A leaning heave axis takes part of the load in its guides: the springs carry S cos(lean).
+    Both freedoms of an axle balance: the weight of axle and wheels and the ground's loads do no
+    work on heave or roll but what the corners take. What heaves along a lean, or turns as it
+    heaves, leaves part of the load to its guides.
     """
-    sprung, couple = sprung_loads(truck), spring_couples(truck)
+    ground = tyre_loads(truck).reshape(2, 2)
     forces = []
-    for load, moment, axle in zip(sprung, couple, truck.axles, strict=True):
-        s = axle.suspension
-        half = load * np.cos(s.heave_lean) / 2
-        forces += [half + moment / s.spring_spacing, half - moment / s.spring_spacing]
-    return np.array(forces)
+    for i, axle in enumerate(truck.axles):
+        law, own = law_of(axle), unsprung(truck, i)
+        at = np.array([[axle.x, axle.track / 2, 0.0], [axle.x, -axle.track / 2, 0.0], own.cg])
+        up = np.array([*ground[i], -own.mass * GRAVITY])
+        arm, twist = at - law.point, law.twists()
+        rise = twist[5] + np.outer(arm[:, 1], twist[0]) - np.outer(arm[:, 0], twist[1])
+        forces.append(np.linalg.solve(law.ratios().T, up @ rise))
+    return np.concatenate(forces)
 
 
 def tyre_loads(truck: Truck) -> Array:

@@ -14,6 +14,7 @@ from crossfall.statics.kinematics import FREEDOMS, place
 from crossfall.statics.tyres import Patches, standing
 from crossfall.truck.model import GRAVITY, Array, Truck
 from crossfall.truck.ride import spring_preloads, tyre_loads
+from linkages import leaning_shocks, linked
 from support import make_truck, with_suspension
 
 
@@ -29,6 +30,10 @@ def odd_truck() -> Truck:
 
 
 TRUCKS = (make_truck(), odd_truck())
+LINKED = (
+    linked(odd_truck(), "three links and a track bar", "wishbone"),
+    linked(odd_truck(), "a bent truck", "four links", leaning_shocks()),
+)
 
 
 N = len(FREEDOMS)
@@ -50,24 +55,26 @@ def difference(at: Callable[[Array], Array], x: Array, step: float = 1e-6) -> Ar
     return np.stack(columns, axis=1)
 
 
-def test_level_at_ride_height_is_an_exact_equilibrium() -> None:
-    builds = pack(TRUCKS)
+@pytest.mark.parametrize("trucks", [TRUCKS, LINKED])
+def test_level_at_ride_height_is_an_exact_equilibrium(trucks: tuple[Truck, Truck]) -> None:
+    builds = pack(trucks)
     patches = on_the_ground(builds, SLIPS)
     at = balance(builds, np.array([0.3, 2.0]), np.zeros((N, 2)), np.zeros(2), None, patches)
     np.testing.assert_allclose(at.load, 0.0, atol=1e-13)
     loads = at.contact.force.reshape(3, 4, 2, 2).sum(axis=2) * builds.weight
-    np.testing.assert_allclose(loads[2].T, [tyre_loads(t) for t in TRUCKS], rtol=1e-12)
+    np.testing.assert_allclose(loads[2].T, [tyre_loads(t) for t in trucks], rtol=1e-12)
     np.testing.assert_allclose(loads[:2], 0.0, atol=1e-12)
     np.testing.assert_allclose(
-        (at.gaps[8:12] * builds.weight).T, [spring_preloads(t) for t in TRUCKS], rtol=1e-12
+        (at.gaps[8:12] * builds.weight).T, [spring_preloads(t) for t in trucks], rtol=1e-12
     )
 
 
 @pytest.mark.parametrize("grip", [STICKS, SLIPS])
 @pytest.mark.parametrize("share", [0.3, 0.7, 1.0])
-def test_derivatives_are_exact(grip: float, share: float) -> None:
+@pytest.mark.parametrize("trucks", [TRUCKS, LINKED])
+def test_derivatives_are_exact(trucks: tuple[Truck, Truck], share: float, grip: float) -> None:
     rng = np.random.default_rng(int(10 * share))
-    builds = pack(TRUCKS)
+    builds = pack(trucks)
     patches = on_the_ground(builds, grip)
     heading, theta = np.array([0.3, 2.0]), np.array([0.5, 0.8])
     x = rng.normal(size=(N, 2)) * 0.01
