@@ -22,6 +22,7 @@ from crossfall.verbs.ending import end, reader_may_leave
 
 VERBS = {
     "demo": "See it work: three trucks, a small table, pictures.",
+    "begin": "A first truck file from a dozen readings of scale and ruler.",
     "check": "Is a truck file right, and how complete is it?",
     "weigh": "Where is the weight: mass, CG, loads, clearance angles.",
     "tilt": "When does it tip, which way, and does it slide first?",

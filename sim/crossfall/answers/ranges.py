@@ -6,29 +6,35 @@ list's masses and places act through mass and CG, which follow their errors line
 then drawn from all inputs at once, evenly (a Latin hypercube: McKay, Beckman and Conover,
 Technometrics 21 (1979) 239-245), and the middle 95 % of the answers is the range: the propagation
 of distributions of JCGM 101:2008, with a cheap stand-in for the model. What it leaves out, that one
-input changes what another does, is measured by tests against drawing whole trucks.
+input changes what another does, is measured by tests against drawing whole trucks. Where inputs are
+so wide that their effects bend (a stop reached or not, a body that snaps over), the parabolas no
+longer add up: then some whole trucks are drawn too, and the sum is put right by what they say.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import cache
 from statistics import NormalDist
 
 import numpy as np
+from numpy.typing import NDArray
 
 from crossfall.answers.conditions import Conditions
 from crossfall.answers.tips import TipAngles, taken, tip_pairs
 from crossfall.statics.sliding import triangular_quantile
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import Array, Truck, frozen
+from crossfall.truck.model import Array, Grip, Truck, frozen
 from crossfall.truck.uncertain import quantile, varied
 from crossfall.truck.weight import sensitivities
 
 LEVEL = 0.95
 NODES = ((3 - np.sqrt(3)) / 6, (3 + np.sqrt(3)) / 6)  # of Gauss' rule with two points, on (0, 1)
 DRAWS = 4096
-NORMAL = NormalDist()
+WHOLE = 96  # whole trucks drawn, where that is needed
+BENDS = 0.3  # of the range's sd, mean shifts of all inputs together, from which it is
+NARROW = np.radians(0.02)  # sd of a range that no whole trucks are drawn for
 MASSES = "masses and places of the parts"
 
 
@@ -76,52 +82,167 @@ def ranges(truck: Truck, asked: Sequence[Conditions]) -> tuple[TipAngles, tuple[
     found = angles.free.reshape(len(builds), len(psi))
     braked = angles.tip.reshape(len(builds), len(psi))[len(builds) - len(mus) :]
     held = likeliest.slides | (hold == "rail")
+    known = [
+        _Known(truck, grip, found[:, h], braked[:, h], values, axes, covariance, mus)
+        for h in range(len(psi))
+    ]
+    unit = _hypercube(len(inputs) + 5, DRAWS)
+    effects = [one.effects(unit) for one in known]
+    bent = [h for h, one in enumerate(effects) if _bends(one)]
+    right = _put_right(truck, [asked[h] for h in bent], [known[h] for h in bent], held[bent])
+    fixes = dict(zip(bent, right, strict=True))
+    mu = triangular_quantile(unit[-1], grip)
     return likeliest, tuple(
-        _range(truck, one, bool(held[h]), found[:, h], braked[:, h], values, axes, covariance, mus)
+        _range(one, bool(held[h]), known[h], effects[h], fixes.get(h), mu)
         for h, one in enumerate(asked)
     )
 
 
+@dataclass(frozen=True)
+class _Known:
+    """What one heading's tips are known to do with each input alone. found: (builds,) rad. braked:
+    (m,) at the grips of `mus`, on brakes; nan where it slides first."""
+
+    truck: Truck
+    grip: Grip
+    found: Array
+    braked: Array
+    values: Array
+    axes: Sequence[int]
+    covariance: Array
+    mus: Array
+
+    @property
+    def centre(self) -> float:
+        return float(self.found[0])
+
+    def effects(self, unit: Array) -> list[tuple[str, Array]]:
+        """(n,) rad of each input at chances (inputs + 5, n): mass and CG have four, grip one."""
+        inputs, found, centre = self.truck.uncertain, self.found[1:], self.centre
+        effects: list[tuple[str, Array]] = []
+        for i, one in enumerate(inputs):
+            change = found[2 * i : 2 * i + 2] - centre
+            drawn = np.array(quantile(one, unit[i]))
+            effects.append((one.name, parabola(one.likely, self.values[i], change, drawn)))
+        at = 2 * len(inputs)
+        by_mass = found[at : at + 2 * len(self.axes)]
+        slope = np.zeros(4)
+        for j, k in enumerate(self.axes):
+            sides = np.array([centre - by_mass[2 * j], by_mass[2 * j + 1] - centre])
+            slope[k] = _known_mean(sides) / np.sqrt(self.covariance[k, k])
+        effects.append((MASSES, slope @ self.offsets(unit)))
+        if self.grip.high > self.grip.low:
+            mu = triangular_quantile(unit[-1], self.grip)
+            nodes = np.append(self.mus, self.grip.likely)
+            tips = np.append(found[at + 2 * len(self.axes) :], centre)
+            order = [k for k in np.argsort(nodes) if np.isfinite(tips[k])]
+            effect = np.interp(mu, nodes[order], tips[order]) - centre
+            effects.append((f"grip on {self.grip.surface}", effect))
+        return effects
+
+    @property
+    def tips_braked(self) -> Array:
+        return self.braked[np.isfinite(self.braked)]
+
+    def on_brakes(self, grips: Array) -> Array:
+        """(n,) rad of the truck as it is on its brakes at grips (n,); below those that let it tip
+        it goes straight on."""
+        at, tips = self.mus[np.isfinite(self.braked)], self.tips_braked
+        slope = (tips[1] - tips[0]) / (at[1] - at[0]) if len(at) > 1 else 0.0
+        return np.asarray(np.interp(grips, at, tips) + slope * np.minimum(grips - at[0], 0.0))
+
+    def offsets(self, unit: Array) -> Array:
+        """(4, n) errors of mass, kg, and CG, m."""
+        values, vectors = np.linalg.eigh(self.covariance)
+        root = vectors * np.sqrt(np.maximum(values, 0.0))
+        return np.asarray(root @ _normal(unit[-5:-1]))
+
+
+def _bends(effects: Sequence[tuple[str, Array]]) -> bool:
+    shifts = sum(abs(float(e.mean())) for _, e in effects)
+    spread = float(np.std(np.sum([e for _, e in effects], axis=0)))
+    return spread > NARROW and shifts > BENDS * spread
+
+
+@dataclass(frozen=True)
+class _Fix:
+    """What whole trucks differ by from the sum: a parabola over the sum less its middle, (2,) ends
+    of where it holds, and (n,) what is left, rad."""
+
+    middle: float
+    parabola: Array
+    ends: tuple[float, float]
+    left: Array
+
+    def put_right(self, told: Array) -> Array:
+        """(n,) rad of trucks whose sums are `told`."""
+        left = np.random.default_rng(1).permutation(np.resize(self.left, len(told)))
+        inside = np.clip(told, *self.ends) - self.middle
+        return np.asarray(told + np.polyval(self.parabola, inside) + left)
+
+
+def _put_right(
+    truck: Truck, asked: Sequence[Conditions], known: Sequence[_Known], held: NDArray[np.bool_]
+) -> list[_Fix | None]:
+    """For each of the headings, from the same whole trucks."""
+    if not asked:
+        return []
+    unit = _hypercube(len(truck.uncertain) + 5, WHOLE)
+    grip = asked[0].grip
+    mu = triangular_quantile(unit[-1], grip)
+    off = known[0].offsets(unit)
+    builds = []
+    for n in range(WHOLE):
+        build = varied(truck, {i: float(quantile(v, unit[i, n]))
+                               for i, v in enumerate(truck.uncertain)})  # fmt: skip
+        for axis in known[0].axes:
+            build = moved(build, axis, float(off[axis, n]))
+        builds.append(build)
+    each = len(asked)
+    found = np.empty((WHOLE, each))
+    for hold in {"rail" if h else "brakes" for h in held}:
+        some = [k for k in range(each) if bool(held[k]) == (hold == "rail")]
+        tips = tip_pairs(
+            [b for b in builds for _ in some],
+            np.tile([asked[k].heading for k in some], WHOLE),
+            np.repeat(mu, len(some)),
+            "rail" if hold == "rail" else "brakes",
+        )
+        found[:, some] = tips.tip.reshape(WHOLE, len(some))
+    return [
+        _fix(k.centre + np.sum([e for _, e in k.effects(unit)], axis=0), found[:, j])
+        for j, k in enumerate(known)
+    ]
+
+
+def _fix(told: Array, found: Array) -> _Fix | None:
+    """By least squares; None where too few whole trucks tip."""
+    there = np.isfinite(found)
+    if there.sum() < WHOLE / 4:
+        return None
+    told, more = told[there], found[there] - told[there]
+    middle = float(told.mean())
+    curve = np.polyfit(told - middle, more, 2)
+    left = more - np.polyval(curve, told - middle)
+    left *= np.sqrt(len(told) / (len(told) - 3))
+    return _Fix(middle, curve, (float(told.min()), float(told.max())), left)
+
+
 def _range(
-    truck: Truck,
     asked: Conditions,
     held: bool,
-    found: Array,
-    braked: Array,
-    values: Array,
-    axes: Sequence[int],
-    covariance: Array,
-    mus: Array,
+    known: _Known,
+    effects: Sequence[tuple[str, Array]],
+    fix: _Fix | None,
+    mu: Array,
 ) -> Range:
-    inputs, grip = truck.uncertain, asked.grip
-    centre, found = float(found[0]), found[1:]
-    unit = _hypercube(len(inputs) + 2)
-    effects: list[tuple[str, Array]] = []
-    for i, one in enumerate(inputs):
-        drawn = np.array(quantile(one, unit[i]))
-        effects.append(
-            (one.name, parabola(one.likely, values[i], found[2 * i : 2 * i + 2] - centre, drawn))
-        )
-    at = 2 * len(inputs)
-    by_mass = found[at : at + 2 * len(axes)]
-    slope = np.zeros(4)
-    for j, k in enumerate(axes):
-        sides = np.array([centre - by_mass[2 * j], by_mass[2 * j + 1] - centre])
-        slope[k] = _known_mean(sides) / np.sqrt(covariance[k, k])
-    sd = np.sqrt(max(float(slope @ covariance @ slope), 0.0))
-    effects.append((MASSES, sd * np.array([NORMAL.inv_cdf(p) for p in unit[-2]])))
-    mu = triangular_quantile(unit[-1], grip)
-    if grip.high > grip.low:
-        nodes = np.append(mus, grip.likely)
-        tips = np.append(found[at + 2 * len(axes) :], centre)
-        order = [k for k in np.argsort(nodes) if np.isfinite(tips[k])]
-        effect = np.interp(mu, nodes[order], tips[order]) - centre
-        effects.append((f"grip on {grip.surface}", effect))
-    tip = centre + np.sum([e for _, e in effects], axis=0)
+    tip = known.centre + np.sum([e for _, e in effects], axis=0)
+    if fix is not None:
+        tip = fix.put_right(tip)
     free = tip
-    if held and not asked.rail and grip.high > grip.low and np.isfinite(braked).any():
+    if held and not asked.rail and asked.grip.high > asked.grip.low and len(known.tips_braked):
         # With more grip it tips on its brakes, and then not where it would against a rail.
-        free = tip - effect - centre + _on_brakes(mu, mus, braked)
+        free = tip - effects[-1][1] - known.centre + known.on_brakes(mu)
     slide = np.full(DRAWS, np.inf) if asked.rail else np.arctan(mu)
     first = free < slide
     causes = sorted([(n, float(e.std())) for n, e in effects], key=lambda c: -c[1])
@@ -131,15 +252,6 @@ def _range(
         float(first.mean()),
         tuple(c for c in causes if c[1] > 0),
     )
-
-
-def _on_brakes(grips: Array, nodes: Array, tips: Array) -> Array:
-    """Tips at grips (n,) from those at ascending nodes (m,), nan for those too slippery for a tip:
-    below the others they go straight on."""
-    known = np.isfinite(tips)
-    at, tips = nodes[known], tips[known]
-    slope = (tips[1] - tips[0]) / (at[1] - at[0]) if len(at) > 1 else 0.0
-    return np.asarray(np.interp(grips, at, tips) + slope * np.minimum(grips - at[0], 0.0))
 
 
 def _known_mean(values: Array) -> float:
@@ -164,11 +276,24 @@ def _middle(values: Array) -> tuple[float, float]:
     return float(low), float(high)
 
 
-def _hypercube(inputs: int) -> Array:
-    """(inputs, DRAWS) in (0, 1): each input in equal steps, in an order of its own."""
+def _hypercube(inputs: int, draws: int) -> Array:
+    """(inputs, draws) in (0, 1): each input in equal steps, in an order of its own."""
     rng = np.random.default_rng(0)
-    steps = (np.arange(DRAWS) + 0.5) / DRAWS
+    steps = (np.arange(draws) + 0.5) / draws
     return np.array([rng.permutation(steps) for _ in range(inputs)])
+
+
+def _normal(unit: Array) -> Array:
+    """Standard normal values at chances that are those of a hypercube; no scipy for so little."""
+    steps = unit.shape[-1]
+    at = np.rint(unit * steps - 0.5).astype(np.intp)
+    return np.asarray(_normal_steps(steps)[at])
+
+
+@cache
+def _normal_steps(steps: int) -> Array:
+    normal = NormalDist()
+    return frozen(np.array([normal.inv_cdf((i + 0.5) / steps) for i in range(steps)]))
 
 
 def _mass_and_cg(truck: Truck) -> tuple[Array, Array]:

@@ -57,8 +57,10 @@ def inputs_of(truck: Truck) -> Inputs:
     """Rows with a tolerance in file order, and the truck's other uncertain numbers."""
     first = {p.row: p for p in reversed(truck.parts)}
     pieces = {r: sum(p.row == r for p in truck.parts) for r in first}
-    rows = [r for r in sorted(first) if first[r].mass_sd or first[r].place_sd]
-    sd = np.array([[first[r].mass_sd, *(first[r].place_sd,) * 3] for r in rows]).reshape(-1, 4)
+    rows = [r for r in sorted(first) if first[r].mass_sd or np.any(first[r].place_sd)]
+    sd = np.array(
+        [[first[r].mass_sd, *np.broadcast_to(first[r].place_sd, 3)] for r in rows]
+    ).reshape(-1, 4)
     labels = [first[r].label if pieces[r] == 1 else first[r].label.rsplit(" ", 1)[0] for r in rows]
     return Inputs(truck, np.array(rows, np.intp), sd, tuple(labels))
 

@@ -97,6 +97,26 @@ def with_tracks(truck: Truck, front: float, rear: float) -> Truck:
     return with_carriers_moved(wider, out)
 
 
+def with_weight_shifted(truck: Truck, end: str, row: int, by: float) -> Truck:
+    """The truck with `by` kg more on an axle (front or rear) and its wheels, and as much less in a
+    part row; mass and CG of the whole stay. Masses there grow in proportion."""
+    on = [j for j, p in enumerate(truck.parts) if p.carrier.startswith(end) and p.unsprung == 1]
+    share = by / sum(truck.parts[j].body.mass for j in on)
+    parts, moment = list(truck.parts), np.zeros(3)
+    for j in on:
+        body = parts[j].body
+        moment += share * body.mass * body.cg
+        grown = Body(body.mass * (1 + share), body.cg, frozen(body.inertia * (1 + share)))
+        parts[j] = replace(parts[j], body=grown)
+    (k,) = [j for j, p in enumerate(parts) if p.row == row]
+    body = parts[k].body
+    left = body.mass - by
+    cg = (body.mass * body.cg - moment) / left
+    less = Body(left, frozen(cg), frozen(body.inertia * (left / body.mass)))
+    parts[k] = replace(parts[k], body=less, centre=frozen(parts[k].centre + cg - body.cg))
+    return reassemble(truck, parts)
+
+
 def with_carriers_moved(truck: Truck, by: Mapping[str, Array]) -> Truck:
     """The truck with all that is on some of BODIES moved by (3,) m.
 

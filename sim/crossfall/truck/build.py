@@ -92,11 +92,18 @@ def build(
             found.append(where.problem(("part", i, "axle_end_mm"), str(error)))
     if found:
         raise InputError(found)
+    if spec.remainder is not None:
+        parts = [p if p.row == spec.remainder else taken_up(p) for p in parts]
     truck = _lean(reassemble(_bare(spec), parts), spec)
     if found := checks.truck_mistakes(truck, spec, where):
         raise InputError(found)
     truck = replace(truck, uncertain=uncertain_inputs(truck, spec))
     return truck, (*warnings, *checks.truck_warnings(truck, spec, where))
+
+
+def taken_up(part: Part) -> Part:
+    """A part whose errors change no sum, since the remainder takes them up."""
+    return replace(part, mass_sd=0.0, place_sd=0.0)
 
 
 def _mesh(

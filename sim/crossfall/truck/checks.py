@@ -39,6 +39,7 @@ def spec_mistakes(spec: TruckSpec, where: Where) -> list[Problem]:
     return [
         *_many(spec, where),
         *_names(spec, where),
+        *_remainders(spec, where),
         *_materials(spec, where),
         *_geometry(spec, where),
         *_general_tolerances(spec, where),
@@ -76,6 +77,12 @@ def _names(spec: TruckSpec, where: Where) -> list[Problem]:
         hint = suggestion(spec.battery.part, list(seen.values()))
         found.append(where.problem(("battery", "part"), what, hint))
     return found
+
+
+def _remainders(spec: TruckSpec, where: Where) -> list[Problem]:
+    rows = [i for i, part in enumerate(spec.part) if part.remainder]
+    what = "is given twice"
+    return [where.problem(("part", i, "remainder"), what, "one part at most") for i in rows[1:]]
 
 
 def _materials(spec: TruckSpec, where: Where) -> list[Problem]:

@@ -86,7 +86,8 @@ def completeness(truck: Truck, spec: TruckSpec) -> Completeness:
 def _toleranced(spec: TruckSpec, row: int) -> bool:
     part, default = spec.part[row], spec.tolerance
     mass = part.mass_tol_g is not None or (default and (default.mass_g or default.mass_percent))
-    place = part.place_tol_mm is not None or (default and default.place_mm)
+    place = part.place_tol_mm is not None or part.place_tol_xyz_mm is not None
+    place = place or bool(default and default.place_mm)
     return bool(mass) and bool(place)
 
 
@@ -110,7 +111,8 @@ def default_tolerances(truck: Truck, spec: TruckSpec) -> tuple[str, ...]:
 
 
 def _any_without(spec: TruckSpec, key: str) -> bool:
-    return any(getattr(part, key) is None for part in spec.part)
+    by_axis = "place_tol_xyz_mm" if key == "place_tol_mm" else key
+    return any(getattr(p, key) is None and getattr(p, by_axis) is None for p in spec.part)
 
 
 def limits(truck: Truck, basis: Basis) -> tuple[str, ...]:

@@ -178,9 +178,9 @@ class Part:
     label is its name in the file plus a running number where there are several; row is the index
     of its [[part]] entry. A link shared between chassis and axle has unsprung in (0, 1): that
     fraction of its mass rides on `carrier`'s axle and the rest on the chassis. mass_sd: kg,
-    place_sd: m per axis, standard uncertainties, shared by all pieces of a row; mirrored: this
-    piece is a mirror image, so that the row's sideways error moves it the other way. centre, turn:
-    where `shape` is drawn, (3,) m and (3, 3) rotation, truck axes.
+    place_sd: m, for every axis or one each, standard uncertainties, shared by a row's pieces;
+    mirrored: this piece is a mirror image, so that the row's sideways error moves it the other way.
+    centre, turn: where `shape` is drawn, (3,) m and (3, 3) rotation, truck axes.
     """
 
     label: str
@@ -194,7 +194,7 @@ class Part:
     material: str = ""
     price: float = 0.0
     mass_sd: float = 0.0
-    place_sd: float = 0.0
+    place_sd: float | tuple[float, float, float] = 0.0
     mirrored: bool = False
 
 
@@ -206,11 +206,12 @@ class UncertainInput:
     the truck has, in that unit. shape: of the chance between the limits, even (rectangular, then
     likely is the middle) or with its peak at likely (triangular). basis: whether the limits stand
     in the file, are a default, or the value itself is assumed. fields: what moves with it, such
-    as "front.tyre.stiffness", "rear.track", "wheelbase".
+    as "front.tyre.stiffness", "rear.track", "wheelbase"; "front.unsprung.3" is mass on an axle and
+    its wheels that comes out of part row 3.
     """
 
     name: str
-    unit: Literal["m", "N/m", "N m/rad", "rad", "1"]
+    unit: Literal["m", "kg", "N/m", "N m/rad", "rad", "1"]
     low: float
     likely: float
     high: float

@@ -123,12 +123,17 @@ def piece_mass(part: schema.PartSpec, density: float, volume: float) -> float:
     return density * volume
 
 
-def uncertainty(part: schema.PartSpec, mass: float, around: Setting) -> tuple[float, float]:
-    """Standard uncertainty of a piece's mass, kg, and of its place on each axis, m."""
+def uncertainty(
+    part: schema.PartSpec, mass: float, around: Setting
+) -> tuple[float, float | tuple[float, float, float]]:
+    """Standard uncertainty of a piece's mass, kg, and its place, m: one for all axes or three."""
     mass_tol = around.mass_tol + around.mass_share * mass
     if part.mass_tol_g is not None:
         mass_tol = part.mass_tol_g * G
     place_tol = around.place_tol
+    if part.place_tol_xyz_mm is not None:
+        x, y, z = (v * MM * RECTANGULAR for v in part.place_tol_xyz_mm)
+        return mass_tol * RECTANGULAR, (x, y, z)
     if part.place_tol_mm is not None:
         place_tol = part.place_tol_mm * MM
     return mass_tol * RECTANGULAR, place_tol * RECTANGULAR

@@ -85,6 +85,9 @@ Inertia = Annotated[float, Field(ge=-1e12, le=1e12)]  # kg mm2: HEAVY at FAR
 Inertias = Annotated[tuple[Inertia, ...], Field(strict=False, min_length=3, max_length=6)]
 
 
+Limits3 = Annotated[tuple[NotNegative, NotNegative, NotNegative], Field(strict=False)]
+
+
 class PartSpec(Strict):
     """One entry of the parts list.
 
@@ -94,7 +97,11 @@ class PartSpec(Strict):
     iyy, izz, and if need be ixy, ixz, iyz) its own inertia, both in the part's own axes. A link
     has chassis_end_mm in truck axes and axle_end_mm from the axle's centre instead of at_mm, and
     `unsprung` is the fraction of it that moves with the axle. Mass, price and tolerances are for
-    one piece; tolerances are plus or minus.
+    one piece; tolerances are plus or minus, place_tol_xyz_mm along x, y and z apart.
+
+    `remainder` is for one part of the chassis: what the scale leaves of the whole truck after all
+    other parts. The sums of mass and mass times place are then as sure as its tolerances say, for
+    it takes up whatever the others are out by.
     """
 
     name: Name
@@ -115,6 +122,8 @@ class PartSpec(Strict):
     price: Price = 0.0
     mass_tol_g: MassTolerance | None = None
     place_tol_mm: NotNegative | None = None
+    place_tol_xyz_mm: Limits3 | None = None
+    remainder: bool = False
     detail: Line | None = None
     note: Text = ""
 
@@ -168,6 +177,10 @@ class PartSpec(Strict):
             raise mistake("step_mm", "has no use with one piece", "give a count of 2 or more")
         if self.inertia_kg_mm2 is not None:
             _inertia_is_possible(self.inertia_kg_mm2)
+        if self.place_tol_mm is not None and self.place_tol_xyz_mm is not None:
+            raise mistake("place_tol_xyz_mm", "is given and so is place_tol_mm", "keep one")
+        if self.remainder and (self.on != "chassis" or self.mirror or self.count > 1):
+            raise mistake("remainder", "is not for this part", "for a single one of the chassis")
         return self
 
 
@@ -394,3 +407,8 @@ class TruckSpec(Strict):
     tolerance: ToleranceSpec | None = None
     materials: dict[Name, MaterialSpec] = Field(default_factory=dict)
     part: Annotated[tuple[PartSpec, ...], Field(strict=False, min_length=1, max_length=2000)]
+
+    @property
+    def remainder(self) -> int | None:
+        """The row that takes up what the others are out by, where there is one."""
+        return next((i for i, part in enumerate(self.part) if part.remainder), None)

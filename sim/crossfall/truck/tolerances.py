@@ -3,18 +3,19 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import cos, degrees, radians
+from math import cos, degrees, radians, sqrt
 from types import MappingProxyType
 from typing import Literal
 
-from crossfall.truck.massprops import whole
+from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import TANGENTIAL_RATIO, Suspension, Truck, UncertainInput
 from crossfall.truck.schema import AxleSpec, SuspensionSpec, TruckSpec
 from crossfall.truck.toleranced import ToleranceSpec
 
-Unit = Literal["m", "N/m", "N m/rad", "rad", "1"]
+Unit = Literal["m", "kg", "N/m", "N m/rad", "rad", "1"]
 Basis = Literal["file", "default", "assumed"]
 ENDS = ("front", "rear")
+LEAST_UNSPRUNG = 0.8  # of an axle, as much as its mass may be out by
 
 
 @dataclass(frozen=True)
@@ -95,7 +96,13 @@ _KINDS = (
     _Kind("anti-roll bar", "suspension", "anti_roll_tol_n_mm_per_deg",
           "anti_roll_percent", "anti_roll", "N m/rad"),
 )  # fmt: skip
-_SI: dict[Unit, float] = {"m": 1e-3, "N/m": 1e3, "N m/rad": 1e-3 * degrees(1), "rad": radians(1)}
+_SI: dict[Unit, float] = {
+    "m": 1e-3,
+    "kg": 1e-3,
+    "N/m": 1e3,
+    "N m/rad": 1e-3 * degrees(1),
+    "rad": radians(1),
+}
 
 
 _KEYS = {k.field: k.key for k in _KINDS} | {
@@ -154,7 +161,7 @@ def uncertain_inputs(truck: Truck, spec: TruckSpec) -> tuple[UncertainInput, ...
             )
         if not axle.suspension.locked:
             found.append(_lean(name, truck, axle.suspension, end.suspension, spec))
-    found += _ratio(spec)
+    found += [*_ratio(spec), *_unsprung(truck, spec)]
     return tuple(one for one in found if one.high > one.low)
 
 
@@ -217,3 +224,39 @@ def _ratio(spec: TruckSpec) -> list[UncertainInput]:
     low, likely, high = TANGENTIAL_RATIO
     one = UncertainInput(words, "1", low, likely, high, "triangular", "assumed", fields)
     return [one] if fields else []
+
+
+def _unsprung(truck: Truck, spec: TruckSpec) -> list[UncertainInput]:
+    """How much of the weight is on the axles, where a remainder keeps the sums: all errors of the
+    masses there together (root of their squares)."""
+    row = spec.remainder
+    found: list[UncertainInput] = []
+    for i, name in enumerate(ENDS if row is not None else ()):
+        own = [p for p in truck.parts if p.carrier.startswith(name) and p.unsprung == 1]
+        pieces = {p.row: sum(q.row == p.row for q in own) for p in own}
+        masses = {p.row: p.body.mass for p in own}
+        off = [n * _mass_limit(spec, r, masses[r]) for r, n in pieces.items()]
+        total, half = unsprung(truck, i).mass, sqrt(sum(v * v for v in off))
+        half = min(half, LEAST_UNSPRUNG * total)
+        found.append(
+            UncertainInput(
+                f"{name} unsprung mass",
+                "kg",
+                total - half,
+                total,
+                total + half,
+                "rectangular",
+                "file",
+                (f"{name}.unsprung.{row}",),
+            )
+        )
+    return found
+
+
+def _mass_limit(spec: TruckSpec, row: int, mass: float) -> float:
+    """kg, plus or minus, of one piece."""
+    own = spec.part[row].mass_tol_g
+    if own is not None:
+        return own * 1e-3
+    grams, share, _ = of_parts(spec.tolerance)
+    return grams * 1e-3 + share * mass

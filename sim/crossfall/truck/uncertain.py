@@ -15,7 +15,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import ArrayLike
 
-from crossfall.truck.assemble import with_carriers_moved
+from crossfall.truck.assemble import with_carriers_moved, with_weight_shifted
 from crossfall.truck.model import Array, Axle, Truck, UncertainInput
 
 _ENDS = ("front", "rear")
@@ -23,6 +23,7 @@ _ENDS = ("front", "rear")
 _FACTORS = ("N/m", "N m/rad", "1")
 _SHOWN = {
     "m": ("mm", 1e3),
+    "kg": ("g", 1e3),
     "N/m": ("N/mm", 1e-3),
     "N m/rad": ("N mm/deg", 1e3 * radians(1)),
     "rad": ("deg", degrees(1)),
@@ -84,6 +85,9 @@ def varied(truck: Truck, changes: Mapping[int, float]) -> Truck:
                 shifts[name] = shifts.get(name, 0.0) + value - one.likely
     if not factors and not shifts:
         return truck
+    for name in [n for n in shifts if ".unsprung." in n]:
+        end, _, row = name.split(".")
+        truck = with_weight_shifted(truck, end, int(row), shifts.pop(name))
     front, rear = (
         _axle(name, axle, factors, shifts) for name, axle in zip(_ENDS, truck.axles, strict=True)
     )

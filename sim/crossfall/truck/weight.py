@@ -141,7 +141,7 @@ def sensitivities(truck: Truck) -> Sensitivities:
     sd = np.zeros((rows, 4))
     for j, part in enumerate(truck.parts):
         groups[part.row, j] = 1.0
-        sd[part.row] = [part.mass_sd, part.place_sd, part.place_sd, part.place_sd]
+        sd[part.row] = [part.mass_sd, *np.broadcast_to(part.place_sd, 3)]
     mass = np.array([p.body.mass for p in truck.parts])
     place = np.array([p.body.cg for p in truck.parts]).reshape(-1, 3)
     side = np.array([-1.0 if p.mirrored else 1.0 for p in truck.parts])

@@ -100,7 +100,7 @@ def doubt(truck: Truck, heading: float, fresh: frozenset[str] = frozenset()) -> 
             by_place = by_place * (1.0, -1.0, 1.0)
         name = row_name(part.label)
         name = f"{name}*" if name.casefold() in fresh else name
-        own = np.array([slope * part.mass_sd, *(by_place * part.place_sd)])
+        own = np.array([slope * part.mass_sd, *(by_place * np.asarray(part.place_sd))])
         found[name] = found.get(name, 0.0) + own
     return found
 

@@ -32,8 +32,8 @@ AGREES = 0.01  # least chance of a chi-square as large as found
 class Move:
     """What one row of the parts list moved by.
 
-    mass: kg of one piece, by, sd. by: (3,) m in the part's own axes; place_sd: m. Each as found,
-    inside the tolerance sqrt(3) sd.
+    mass: kg of one piece, by, sd. by: (3,) m in the part's own axes; place_sd: (3,) m. Each as
+    found, inside the tolerance sqrt(3) sd.
     """
 
     row: int
@@ -42,7 +42,7 @@ class Move:
     mass_by: float
     mass_sd: float
     place_by: Array
-    place_sd: float
+    place_sd: Array
 
     @property
     def mass_sds(self) -> float:
@@ -52,7 +52,8 @@ class Move:
     @property
     def place_sds(self) -> Array:
         """(3,) the same for the place."""
-        return self.place_by / self.place_sd if self.place_sd else np.zeros(3)
+        known = self.place_sd > 0
+        return np.divide(self.place_by, self.place_sd, out=np.zeros(3), where=known)
 
     @property
     def most(self) -> float:
@@ -184,7 +185,7 @@ def _part_priors(truck: Truck, names: Sequence[str], fixed: frozenset[int]) -> l
     sds = np.zeros((len(names), 4))
     for p in truck.parts:
         if p.row not in fixed:
-            sds[p.row] = [p.mass_sd, p.place_sd, p.place_sd, p.place_sd]
+            sds[p.row] = [p.mass_sd, *np.broadcast_to(p.place_sd, 3)]
     return [
         Known(f"{name} {what}", 0.0, float(sd))
         for name, row in zip(names, sds, strict=True)
@@ -259,7 +260,7 @@ def _result(
     sds = np.array([k.sd for k in parts]).reshape(-1, 4)
     masses = {p.row: p.body.mass for p in truck.parts}
     moves = [
-        Move(i, name, masses[i], float(b[0]), float(s[0]), b[1:].copy(), float(s[1]))
+        Move(i, name, masses[i], float(b[0]), float(s[0]), b[1:].copy(), s[1:])
         for i, (name, b, s) in enumerate(zip(names, by, sds, strict=True))
         if i in masses
     ]

@@ -1,0 +1,1 @@
+"""What was measured on the real truck, and the truck file it makes."""
