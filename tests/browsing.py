@@ -94,11 +94,19 @@ def tell(bench: Bench, path: str, body: dict[str, object]) -> dict[str, object]:
     return found
 
 
+def deaf(page: Page, bench: Bench) -> None:
+    """From now on the page is told that nothing happens elsewhere, so that it is taken unawares."""
+    told = json.dumps(ask(bench, "/api/pulse"))
+    page.route(
+        "**/api/pulse", lambda route: route.fulfill(body=told, content_type="application/json")
+    )
+
+
 def afresh(bench: Bench, name: str) -> None:
     """The demo truck's own file back in the folder and on the desk."""
     shutil.copy(demo_folder() / f"{name}.toml", bench.folder)
     state = tell(bench, "/api/open", {"name": f"{name}.toml"})
-    tell(bench, "/api/discard", {"revision": state["revision"]})
+    tell(bench, "/api/discard", {k: state[k] for k in ("document", "revision")})
 
 
 @contextmanager
@@ -120,7 +128,11 @@ class Watched:
 
 @contextmanager
 def looking(
-    launched: Browser, bench: Bench, size: tuple[int, int] = (1280, 720), light: str = "light"
+    launched: Browser,
+    bench: Bench,
+    size: tuple[int, int] = (1280, 720),
+    light: str = "light",
+    prepare: str = "",
 ) -> Iterator[Watched]:
     """A fresh page on the bench, ready; complaints and foreign requests are noted."""
     context = launched.new_context(
@@ -129,6 +141,8 @@ def looking(
         reduced_motion="reduce",
     )
     context.set_default_timeout(15_000)
+    if prepare:  # a script that runs in the page before its own
+        context.add_init_script(prepare)
     page = context.new_page()
     seen = Watched(page)
     home = urlsplit(bench.address).netloc

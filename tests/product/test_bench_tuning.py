@@ -144,7 +144,7 @@ def test_fitted_changes_are_still_switches_after_a_killed_server(
 
 def test_the_planner_proposes_a_set_that_can_be_fitted(page: Page) -> None:
     page.get_by_role("tab", name="Plan").click()
-    page.get_by_label("At most, money").fill("60")
+    page.get_by_label("At most, EUR").fill("60")
     page.locator("#plan-go").click()
     expect(page.locator("#plan-answer h3").first).to_contain_text("Best: ", timeout=LONG)
     assert page.locator(".front-point").count() > 3
@@ -158,7 +158,7 @@ def test_the_planner_proposes_a_set_that_can_be_fitted(page: Page) -> None:
 
 def test_the_planner_keeps_to_front_share_and_class(page: Page, bench: Bench) -> None:
     page.get_by_role("tab", name="Plan").click()
-    page.get_by_label("At most, money").fill("60")
+    page.get_by_label("At most, EUR").fill("60")
     page.get_by_label("On the front axle at least, %").fill("60")
     page.get_by_label("On the front axle at most, %").fill("50")
     page.locator("#plan-go").click()

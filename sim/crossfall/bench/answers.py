@@ -177,6 +177,11 @@ def exact_curve(truck: Truck, grip: Grip) -> Curve:
     return Curve(grip, rigid.tip_angle(truck, HEADINGS), tips)
 
 
+def weakest(curve: Curve) -> float:
+    """Deg, the least angle at which it tips or slides, over HEADINGS."""
+    return float(np.degrees(np.nanmin(curve.tips.goes)))
+
+
 def four_ways(truck: Truck, grip: Grip) -> Answers:
     """All there is to say at QUARTERS but for the trials; a second or two."""
     asked = [Conditions(float(np.radians(h)), grip) for h in QUARTERS.values()]

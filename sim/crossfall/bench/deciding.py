@@ -16,7 +16,7 @@ from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Grip, Truck
 from crossfall.truck.problems import InputError, Problem
 from crossfall.tuning.board import check_board
-from crossfall.tuning.board_file import add_reading, read_board
+from crossfall.tuning.board_file import add_reading, read_board, remove_reading
 from crossfall.tuning.board_predict import predict
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.directions import DIRECTIONS
@@ -177,6 +177,8 @@ def board_card(truck: Truck, path: Path, grip: Grip | None) -> dict[str, Any]:
         "card": card,
         "readings": [
             {
+                "number": board.readings.index(v.reading),
+                "angles_deg": [round(degrees(a), 6) for a in v.reading.angles],
                 "heading_deg": round(degrees(v.reading.heading), 2),
                 "measured_deg": round(degrees(v.measured), 2),
                 "predicted_deg": finite(round(degrees(v.predicted), 2)),
@@ -190,7 +192,12 @@ def board_card(truck: Truck, path: Path, grip: Grip | None) -> dict[str, Any]:
 
 
 def note_reading(truck: Truck, path: Path, asked: Mapping[str, Any]) -> None:
-    """Put a measured angle into the board file. Raises InputError."""
+    """Put a measured angle into the board file, or with `remove` take that one out. InputError."""
+    if asked.get("remove") is not None:
+        number, measured = asked["remove"], asked.get("angles_deg")
+        if type(number) is not int or not isinstance(measured, list):
+            raise InputError(Problem("board", "which reading to take out is missing"))
+        return remove_reading(path, number, measured)
     heading, angle = _number(asked, "heading_deg"), _number(asked, "angle_deg")
     if heading is None or angle is None or not 0 < angle < 90:
         raise InputError(Problem("board", "needs a heading and an angle", "0 to 90 degrees"))

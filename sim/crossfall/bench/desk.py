@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+import secrets
 import threading
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from pathlib import Path
-from typing import IO, Any
+from typing import IO
 
 from crossfall.bench import journal
-from crossfall.bench.steps import History, changed, redone, undone
+from crossfall.bench.steps import Fitted, History, changed, gone, named, redone, undone
 from crossfall.truck.files import write_atomically
 from crossfall.truck.problems import InputError, Problem
 
@@ -17,7 +18,8 @@ from crossfall.truck.problems import InputError, Problem
 class Conflict(Exception):
     """Someone else changed the text, or the file, since the asker last looked.
 
-    where: "tab" when the working text moved on, "disk" when the file itself did.
+    where: "tab" when the working text moved on, "document" when another truck is on the desk,
+    "disk" when the file itself changed.
     """
 
     def __init__(self, where: str, sentence: str) -> None:
@@ -26,12 +28,21 @@ class Conflict(Exception):
 
 
 @dataclass(frozen=True)
+class At:
+    """What an asker has in view: a document and one of its revisions."""
+
+    document: str
+    revision: int
+
+
+@dataclass(frozen=True)
 class Sheet:
     """What lies on the desk at one moment.
 
     path: the file it will be saved to, or None for a demo truck, which needs a name first.
     base: digest of the file as it was when last read or written. recovered: unsaved work of an
-    earlier run was found and is shown.
+    earlier run was found and is shown. saved_fitted: the changes fitted to the saved text.
+    document: a name of its own for this file being worked on, never given twice.
     """
 
     source: Path
@@ -40,18 +51,23 @@ class Sheet:
     saved_text: str
     history: History
     recovered: bool = False
+    saved_fitted: Fitted | None = None
+    document: str = field(default_factory=lambda: secrets.token_hex(8))
 
     @property
     def unsaved(self) -> bool:
         return self.history.text != self.saved_text
+
+    @property
+    def at(self) -> At:
+        return At(self.document, self.history.revision)
 
 
 class Desk:
     """One truck file being worked on; every method may be called from any thread.
 
     check(text, path) must raise InputError where the text is no truck, and is asked before any
-    edit is accepted. keeper: where journals are kept, by default the user's state folder. memo:
-    what else to remember of a text, in JSON's own types; `recalled` is what an earlier run left.
+    edit is accepted. keeper: where journals are kept, by default the user's state folder.
     """
 
     def __init__(
@@ -61,70 +77,102 @@ class Desk:
         *,
         writable: bool = True,
         keeper: Path | None = None,
-        memo: Callable[[str], Any] = lambda text: None,
     ) -> None:
-        self._check, self._keeper, self._memo = check, keeper, memo
-        self.recalled: Any = None
+        self._check, self._keeper = check, keeper
         self._mutex = threading.RLock()
         self._held: IO[str] | None = None
         self._open(source, writable)
 
     def _open(self, source: Path, writable: bool) -> None:
-        text = source.read_bytes().decode("utf-8-sig")
+        text = _read(source)
         self._journal = journal.journal_path(source, self._keeper)
         held = journal.lock(self._journal)
         if held is None:
             raise InputError(Problem(str(source), "is open in another bench", "close that first"))
         self.close()
         self._held = held
-        base = journal.digest(text)
-        history, recovered = History(text), False
-        entry = journal.read(self._journal)
-        if entry is not None and entry.history.text != text:
-            history, recovered, base = entry.history, True, entry.base
-            self.recalled = entry.memo
         path = source if writable else None
-        self._sheet = Sheet(source, path, base, text, history, recovered)
+        sheet = Sheet(source, path, journal.digest(text), text, History(text))
+        entry = journal.read(self._journal)
+        if entry is not None and (entry.unsaved or entry.history.text == text):
+            fitted = entry.history.fitted if entry.history.text == text else entry.saved_fitted
+            sheet = replace(sheet, history=entry.history, saved_fitted=fitted)
+            sheet = replace(sheet, document=entry.document or sheet.document)
+            if sheet.unsaved:
+                sheet = replace(sheet, base=entry.base, recovered=True)
+        self._sheet = sheet
 
     def close(self) -> None:
         """Let go of the file, so that another bench may open it."""
-        if self._held is not None:
-            self._held.close()
-            self._held = None
+        with self._mutex:
+            if self._held is not None:
+                self._held.close()
+                self._held = None
 
     @property
     def sheet(self) -> Sheet:
         with self._mutex:
             return self._sheet
 
-    def edit(self, revision: int, change: Callable[[str], str], what: str) -> Sheet:
-        """Put a change down. Raises Conflict where the asker's revision is old, InputError."""
+    def agree(self, at: At) -> Sheet:
+        """The sheet, if it is what the asker has in view. Raises Conflict."""
         with self._mutex:
-            self._agree(revision)
             sheet = self._sheet
-            text = change(sheet.history.text)
+            if at.document != sheet.document or self._held is None:
+                sentence = f"{sheet.source.name} was put on the bench meanwhile"
+                raise Conflict("document", f"{sentence}, or the bench was started anew")
+            if at.revision != sheet.history.revision:
+                raise Conflict("tab", "this truck was changed in another tab or on disk meanwhile")
+            return sheet
+
+    def edit(self, at: At, change: Callable[[str], str], what: str) -> Sheet:
+        """Put a change down. Raises Conflict where the asker saw another state, InputError."""
+        return self.fit(at, lambda history: (change(history.text), history.fitted), what)
+
+    def fit(
+        self, at: At, change: Callable[[History], tuple[str, Fitted | None]], what: str
+    ) -> Sheet:
+        """`edit` by a change that also says what is fitted afterwards."""
+        with self._mutex:
+            sheet = self.agree(at)
+            text, fitted = change(sheet.history)
             self._check(text, sheet.source)
-            return self._put(replace(sheet, history=changed(sheet.history, text, what)))
+            return self._put(replace(sheet, history=changed(sheet.history, text, what, fitted)))
 
-    def undo(self, revision: int) -> Sheet:
+    def undo(self, at: At) -> Sheet:
         with self._mutex:
-            self._agree(revision)
-            return self._put(replace(self._sheet, history=undone(self._sheet.history)))
+            sheet = self.agree(at)
+            return self._put(replace(sheet, history=undone(sheet.history)))
 
-    def redo(self, revision: int) -> Sheet:
+    def redo(self, at: At) -> Sheet:
         with self._mutex:
-            self._agree(revision)
-            return self._put(replace(self._sheet, history=redone(self._sheet.history)))
+            sheet = self.agree(at)
+            return self._put(replace(sheet, history=redone(sheet.history)))
 
-    def save(self, revision: int, path: Path | None = None, over: bool = False) -> Sheet:
+    def go(self, at: At, to: int) -> Sheet:
+        """To where `to` steps lie behind. Raises Conflict, InputError."""
+        return self._walk(at, to, lambda history: gone(history, to))
+
+    def name(self, at: At, step: int, name: str) -> Sheet:
+        """Put a name on the state after a step, counted from 1. Raises Conflict, InputError."""
+        return self._walk(at, step, lambda history: named(history, step, name))
+
+    def _walk(self, at: At, step: int, move: Callable[[History], History]) -> Sheet:
+        with self._mutex:
+            sheet = self.agree(at)
+            try:
+                return self._put(replace(sheet, history=move(sheet.history)))
+            except IndexError:
+                raise InputError(Problem("history", f"has no step {step}")) from None
+
+    def save(self, at: At, path: Path | None = None, over: bool = False) -> Sheet:
         """Write the working text to its file, or to `path` as a new one.
 
         Raises Conflict where the file on disk is no longer the one the work began from, or a
         new name is taken; `over` says to write all the same.
         """
         with self._mutex:
-            self._agree(revision)
-            sheet = self._sheet
+            sheet = self.agree(at)
             target = path or sheet.path
             if target is None:
                 raise InputError(
@@ -132,64 +180,104 @@ class Desk:
                 )
             if not over:
                 self._clear_to_write(target, new=target != sheet.path)
-            text = sheet.history.text
             if target != sheet.source:
                 return self._move_to(target)
-            write_atomically(target, text)
-            base = journal.digest(text)
-            return self._put(
-                replace(sheet, path=target, base=base, saved_text=text, recovered=False)
-            )
+            write_atomically(target, sheet.history.text)
+            return self._put(_saved(sheet, target))
 
-    def discard(self, revision: int) -> Sheet:
+    def discard(self, at: At) -> Sheet:
         """Back to the file as it is on disk. Undo brings the discarded work back."""
         with self._mutex:
-            self._agree(revision)
-            text = self._sheet.source.read_bytes().decode("utf-8-sig")
-            self._check(text, self._sheet.source)
-            history = changed(self._sheet.history, text, "back to the file on disk")
-            base = journal.digest(text)
-            return self._put(
-                Sheet(self._sheet.source, self._sheet.path, base, text, history, False)
-            )
+            self.agree(at)
+            return self._take(_read(self._sheet.source), "back to the file on disk")
+
+    def follow(self) -> str:
+        """Look at the file on disk; where nothing is unsaved here, take what changed there.
+
+        "" where it is as it was, or was taken; else a sentence that says what is the matter.
+        """
+        with self._mutex:
+            sheet = self._sheet
+            try:
+                text = _read(sheet.source)
+            except FileNotFoundError:
+                return f"{sheet.source.name} is gone from disk; save to write it again"
+            except (OSError, UnicodeDecodeError):
+                return f"{sheet.source.name} cannot be read any more"
+            if journal.digest(text) == sheet.base:
+                return ""
+            if sheet.unsaved:
+                return f"{sheet.source.name} was changed by another program"
+            try:
+                self._take(text, "as another program saved it")
+            except InputError as error:
+                return f"{sheet.source.name} was changed on disk and is no truck: {error}"
+            return ""
+
+    def _take(self, text: str, what: str) -> Sheet:
+        sheet = self._sheet
+        self._check(text, sheet.source)
+        fitted = sheet.saved_fitted if text == sheet.saved_text else None
+        history = changed(sheet.history, text, what, fitted)
+        return self._put(_saved(replace(sheet, history=history), sheet.path))
 
     def _move_to(self, target: Path) -> Sheet:
         """Write the new file and carry on in it, history kept; the old one's journal is done."""
-        history = self._sheet.history
         path = journal.journal_path(target, self._keeper)
         held = journal.lock(path)
         if held is None:
             raise InputError(Problem(target.name, "is open in another bench", "close that first"))
-        text = history.text
-        write_atomically(target, text)
+        entry = journal.read(path)
+        if target.exists() and entry is not None and entry.unsaved:
+            held.close()
+            raise InputError(
+                Problem(target.name, "has unsaved work of its own", "open it, save or discard that")
+            )
+        history = self._sheet.history
+        write_atomically(target, history.text)
         self._journal.unlink(missing_ok=True)
         self.close()
         self._held, self._journal = held, path
-        return self._put(Sheet(target, target, journal.digest(text), text, history))
-
-    def _agree(self, revision: int) -> None:
-        now = self._sheet.history.revision
-        if revision != now:
-            raise Conflict("tab", "this truck was changed in another tab meanwhile")
+        base = journal.digest(history.text)
+        moved = Sheet(target, target, base, history.text, history, saved_fitted=history.fitted)
+        return self._put(moved)
 
     def _clear_to_write(self, target: Path, new: bool) -> None:
         if new and target.exists():
             raise Conflict("disk", f"there is a {target.name} already")
         if not new:
             try:
-                on_disk = target.read_bytes().decode("utf-8-sig")
+                on_disk = _read(target)
             except FileNotFoundError:
                 return
             if journal.digest(on_disk) != self._sheet.base:
                 raise Conflict("disk", f"{target.name} was changed by another program meanwhile")
 
     def _put(self, sheet: Sheet) -> Sheet:
-        if sheet.unsaved:
-            journal.write(
-                self._journal,
-                journal.Entry(sheet.base, sheet.history, self._memo(sheet.history.text)),
+        # What is fitted cannot be read from the file, so that is remembered even when saved.
+        if sheet.unsaved or sheet.history.fitted is not None:
+            entry = journal.Entry(
+                sheet.base, sheet.history, sheet.document, sheet.unsaved, sheet.saved_fitted
             )
+            journal.write(self._journal, entry)
         else:
             self._journal.unlink(missing_ok=True)
         self._sheet = sheet
         return sheet
+
+
+def _saved(sheet: Sheet, path: Path | None) -> Sheet:
+    """The sheet whose text is the one on disk."""
+    history = sheet.history
+    return replace(
+        sheet,
+        path=path,
+        base=journal.digest(history.text),
+        saved_text=history.text,
+        saved_fitted=history.fitted,
+        recovered=False,
+    )
+
+
+def _read(path: Path) -> str:
+    return path.read_bytes().decode("utf-8-sig")

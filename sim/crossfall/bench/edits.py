@@ -11,7 +11,8 @@ from crossfall.truck import edits as spec_edits
 from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.schema import TruckSpec
 
-PART_KEYS = ("name", "mass_g", "at_mm", "on", "price")
+# One axis of a place by itself, so that an edit leaves alone what another tab did to the others.
+PART_KEYS = ("name", "mass_g", "at_mm", "at_mm.x", "at_mm.y", "at_mm.z", "on", "price")
 MAX_EDITS = 50
 
 # Numbers of the truck that have a slider: words, unit, and how far and finely it slides.
@@ -55,9 +56,10 @@ Edit = Set | Rename | Remove | Add
 
 
 def understood(spec: TruckSpec, given: Any) -> tuple[Edit, ...]:
-    """The page's edits, each {"do": "set" | "measure" | "remove" | "add", ...}, by part names.
+    """The page's edits, each {"do": "set" | "measure" | "remove" | "add", ...}.
 
-    Rows count in the parts list before any of these edits. Raises InputError.
+    "set" and "remove" name their part, as it is called before any of these edits: a row's number
+    would be another part's once a row above it is gone. Raises InputError.
     """
     if not isinstance(given, list) or not 0 < len(given) <= MAX_EDITS:
         raise _wrong("there is nothing to do", f"1 to {MAX_EDITS} edits")
@@ -75,10 +77,10 @@ def _understood(spec: TruckSpec, edit: dict[str, Any]) -> Edit:
         if key not in MEASURES:
             raise _wrong(f"'{key}' is not a measure of the truck", ", ".join(MEASURES))
         return Set(str(key), value)
-    row = edit.get("row")
-    if type(row) is not int or not 0 <= row < len(spec.part):
-        raise _wrong("there is no such part", f"rows 0 to {len(spec.part) - 1}")
-    name = spec.part[row].name
+    name = edit.get("part")
+    if name not in {p.name for p in spec.part} or not isinstance(name, str):
+        named = f"there is no part '{str(name)[:80]}' in this truck"
+        raise _wrong(named, "another tab may have removed or renamed it")
     if act == "remove":
         if spec.battery is not None and spec.battery.part.casefold() == name.casefold():
             raise _wrong(

@@ -1,18 +1,19 @@
 """Changes as switches: put to the truck they were chosen for, and written into the text.
 
-What is fitted is known from the text: a text that came out of a choice remembers the text it
-began from. So undo and redo move the switches too, and an edit by hand starts afresh from there.
+A choice remembers the text it was made on (`steps.Fitted`). Another choice is made on that same
+text, and what was edited by hand since is put on top of it again: no change is made twice, and no
+edit is lost.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Collection, Mapping
 from math import degrees
 from pathlib import Path
 from typing import Any
 
 from crossfall.bench.answers import finite
+from crossfall.bench.steps import Fitted
 from crossfall.truck import document
 from crossfall.truck.build import Loaded
 from crossfall.truck.problems import InputError, Problem
@@ -33,14 +34,6 @@ SIDE = (
 )
 
 
-@dataclass(frozen=True)
-class Fitted:
-    """A choice of changes and the text it was made on. chosen: position -> how many."""
-
-    base: str
-    chosen: tuple[tuple[int, int], ...]
-
-
 def choice(catalogue: Catalogue, asked: Mapping[str, Any]) -> dict[int, int]:
     """Changes by name, with how many of each. Raises InputError for what may not go together."""
     chosen = {}
@@ -54,31 +47,78 @@ def choice(catalogue: Catalogue, asked: Mapping[str, Any]) -> dict[int, int]:
     return chosen
 
 
+def refitted(
+    text: str,
+    fitted: Fitted | None,
+    catalogue: Catalogue,
+    chosen: dict[int, int],
+    load: Callable[[str], Loaded],
+) -> tuple[str, Fitted | None]:
+    """The text with a choice of changes in place of the one fitted, and what is then fitted.
+
+    Raises InputError, also where the changes fitted are no longer in the catalogue.
+    """
+    base = text if fitted is None else fitted.base
+    began = load(base)
+    result = fitted_text(base, began, catalogue, chosen)
+    if fitted is not None:
+        was = {catalogue.position(name): many for name, many in fitted.chosen}
+        made = load(fitted_text(base, began, catalogue, was)).spec
+        there = {p.name for p in load(result).spec.part}
+        result = rewritten(result, made, load(text).spec, there)
+    kept = tuple((catalogue.changes[i].name, many) for i, many in chosen.items())
+    return result, Fitted(base, kept) if chosen else None
+
+
 def fitted_text(text: str, loaded: Loaded, catalogue: Catalogue, chosen: dict[int, int]) -> str:
     """The text with the changes made in it, comments kept. Raises InputError."""
+    if not chosen:
+        return text
     for i in chosen:
         if found := misfits(catalogue, i, loaded.spec):
             raise InputError(found)
     return rewritten(text, loaded.spec, apply(loaded.spec, catalogue, chosen))
 
 
-def rewritten(text: str, old: TruckSpec, new: TruckSpec) -> str:
-    """The text of `old` as a text of `new`, touching only what differs."""
+def rewritten(
+    text: str, old: TruckSpec, new: TruckSpec, there: Collection[str] | None = None
+) -> str:
+    """The text of `old` as a text of `new`, touching only what differs.
+
+    there: the parts the text has, where it is not the text of `old` itself; what differs in other
+    parts is left out.
+    """
     before, after = (_flat(s.model_dump(exclude_unset=True, exclude={"part"})) for s in (old, new))
     for key in [*after, *(k for k in before if k not in after)]:
         if before.get(key) != after.get(key):
             text = document.set_value(text, key, after.get(key))
     was, now = ({p.name: p.model_dump(exclude_unset=True) for p in s.part} for s in (old, new))
+    here = set(was if there is None else there)
     for name in was:
-        if name not in now or _reshaped(was[name], now[name]):
+        if name in here and (name not in now or _reshaped(was[name], now[name])):
             text = document.remove_part(text, name)
+            here.remove(name)
     for name, part in now.items():
         if name not in was or _reshaped(was[name], part):
-            text = document.add_part(text, _plain(part))
+            if name not in here:
+                text = document.add_part(text, _plain(part))
             continue
-        for field in {**was[name], **part}:
-            if was[name].get(field) != part.get(field):
-                text = document.set_value(text, f"part.{name}.{field}", _plain(part.get(field)))
+        if name in here:
+            text = _fields(text, name, was[name], part)
+    return text
+
+
+def _fields(text: str, name: str, was: dict[str, Any], now: dict[str, Any]) -> str:
+    """The text with a part's values changed as they differ; of a list only the numbers that do."""
+    for field in {**was, **now}:
+        old, new = _plain(was.get(field)), _plain(now.get(field))
+        key = f"part.{name}.{field}"
+        if isinstance(old, list) and isinstance(new, list) and len(old) == len(new):
+            for i, (a, b) in enumerate(zip(old, new, strict=True)):
+                if a != b:
+                    text = document.set_value(text, f"{key}.{i}", b)
+        elif old != new:
+            text = document.set_value(text, key, new)
     return text
 
 

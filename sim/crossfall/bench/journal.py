@@ -14,21 +14,24 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import IO, Any
 
-from crossfall.bench.steps import History, Step
+from crossfall.bench.steps import Fitted, History, Step
 from crossfall.truck import locks
 from crossfall.truck.files import write_atomically
 
-FORMAT = 1
+FORMAT = 2
 
 
 @dataclass(frozen=True)
 class Entry:
-    """A journal as read back. base: digest of the file the work began from. memo: anything more
-    to remember about the text, in JSON's own types."""
+    """A journal as read back. base: digest of the file the work began from. document: what the
+    work was known by. unsaved: whether it differed from its file. saved_fitted: the changes fitted
+    to the text of the file."""
 
     base: str
     history: History
-    memo: Any = None
+    document: str = ""
+    unsaved: bool = True
+    saved_fitted: Fitted | None = None
 
 
 def digest(text: str) -> str:
@@ -62,9 +65,31 @@ def lock(path: Path) -> IO[str] | None:
 def write(path: Path, entry: Entry) -> None:
     """Put the journal down in one step."""
     h = entry.history
-    sides = {name: [vars(s) for s in getattr(h, name)] for name in ("back", "ahead")}
-    history = {"text": h.text, "revision": h.revision, **sides}
-    content = {"format": FORMAT, "base": entry.base, "history": history, "memo": entry.memo}
+    bases: dict[str, int] = {}  # the texts that changes were fitted to, each written once
+
+    def fit(fitted: Fitted | None) -> Any:
+        if fitted is None:
+            return None
+        return {"base": bases.setdefault(fitted.base, len(bases)), "chosen": fitted.chosen}
+
+    def sides(steps: tuple[Step, ...]) -> list[Any]:
+        return [{**vars(s), "fitted": [fit(f) for f in s.fitted]} for s in steps]
+
+    content = {
+        "format": FORMAT,
+        "base": entry.base,
+        "document": entry.document,
+        "unsaved": entry.unsaved,
+        "saved_fitted": fit(entry.saved_fitted),
+        "history": {
+            "text": h.text,
+            "revision": h.revision,
+            "fitted": fit(h.fitted),
+            "back": sides(h.back),
+            "ahead": sides(h.ahead),
+        },
+        "bases": list(bases),
+    }
     write_atomically(path, json.dumps(content, separators=(",", ":")))
 
 
@@ -72,14 +97,36 @@ def read(path: Path) -> Entry | None:
     """The journal, or None where there is none or it is not one of ours."""
     try:
         content = json.loads(path.read_text("utf-8"))
-        if content["format"] != FORMAT:
+        if content["format"] not in (1, FORMAT):  # the first had no fitted changes
             return None
-        h = content["history"]
-        back, ahead = (
-            tuple(Step(s["first"], tuple(s["was"]), tuple(s["now"]), s["what"]) for s in h[side])
-            for side in ("back", "ahead")
+        h, bases = content["history"], content.get("bases", [])
+
+        def fit(data: Any) -> Fitted | None:
+            if data is None:
+                return None
+            return Fitted(bases[data["base"]], tuple((str(k), int(n)) for k, n in data["chosen"]))
+
+        def side(steps: list[Any]) -> tuple[Step, ...]:
+            return tuple(
+                Step(
+                    s["first"],
+                    tuple(s["was"]),
+                    tuple(s["now"]),
+                    s["what"],
+                    (fit(s["fitted"][0]), fit(s["fitted"][1])) if "fitted" in s else (None, None),
+                    s.get("name", ""),
+                )
+                for s in steps
+            )
+
+        back, ahead = side(h["back"]), side(h["ahead"])
+        text, revision = str(h["text"]), int(h["revision"])
+        return Entry(
+            str(content["base"]),
+            History(text, revision, back, ahead, fit(h.get("fitted"))),
+            str(content.get("document", "")),
+            bool(content.get("unsaved", True)),
+            fit(content.get("saved_fitted")),
         )
-        history = History(str(h["text"]), int(h["revision"]), back, ahead)
-        return Entry(str(content["base"]), history, content.get("memo"))
-    except (OSError, ValueError, KeyError, TypeError):
+    except (OSError, ValueError, KeyError, TypeError, IndexError):
         return None

@@ -9,7 +9,7 @@ from threading import Lock
 from typing import Any, Generic, TypeVar
 
 from crossfall.truck.build import Loaded, load_text
-from crossfall.truck.model import WHEELS
+from crossfall.truck.model import WHEELS, Truck
 from crossfall.truck.schema import TruckSpec
 
 T = TypeVar("T")
@@ -72,27 +72,27 @@ class Reader:
         return self._trucks.find((text, path), lambda: load_text(text, path))
 
 
-def rows(loaded: Loaded, own: int) -> list[dict[str, Any]]:
+def rows(truck: Truck, spec: TruckSpec, own: int | None) -> list[dict[str, Any]]:
     """The parts table, in the file's units. own: how many parts stand in the file itself."""
     pieces: dict[int, list[float]] = {}
-    for part in loaded.truck.parts:
+    for part in truck.parts:
         pieces.setdefault(part.row, []).append(part.body.mass * 1000)
     return [
         {
             "row": i,
-            "name": spec.name,
-            "on": spec.on,
-            "count": spec.count,
-            "mirror": spec.mirror,
+            "name": p.name,
+            "on": p.on,
+            "count": p.count,
+            "mirror": p.mirror,
             "mass_g": round(pieces[i][0], 4),
-            "weighed": spec.mass_g is not None,
-            "at_mm": None if spec.at_mm is None else list(spec.at_mm),
-            "price": spec.price,
+            "weighed": p.mass_g is not None,
+            "at_mm": None if p.at_mm is None else list(p.at_mm),
+            "price": p.price,
             "pieces": len(pieces[i]),
-            "here": i < own,
-            "note": spec.note,
+            "here": own is None or i < own,
+            "note": p.note,
         }
-        for i, spec in enumerate(loaded.spec.part)
+        for i, p in enumerate(spec.part)
     ]
 
 

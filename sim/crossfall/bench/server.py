@@ -13,7 +13,7 @@ from starlette.requests import Request
 from starlette.responses import JSONResponse, Response
 from starlette.routing import Route
 
-from crossfall.bench.desk import Conflict
+from crossfall.bench.desk import At, Conflict
 from crossfall.bench.guard import Gate, Guard, TooBig
 from crossfall.bench.work import Bench
 from crossfall.truck.problems import InputError, Problem
@@ -33,35 +33,44 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
         Route("/", _page),
         Route("/static/{name}", _static),
         _get("/api/bench", lambda q: bench.state()),
-        _get("/api/exact", lambda q: bench.exact(_number(q, "revision", int))),
-        _get("/api/ways", lambda q: bench.ways(_number(q, "revision", int))),
-        _get("/api/gains", lambda q: bench.gains(_number(q, "revision", int))),
-        _post("/api/surface", lambda b: bench.surface(_text(b, "surface"))),
-        _get("/api/path", lambda q: bench.path(_number(q, "heading_deg", float))),
-        _get("/api/trial", lambda q: bench.trial_state()),
-        _binary("/api/poses", lambda q: bench.poses(str(q.get("file", "")))),
+        _get("/api/pulse", lambda q: bench.pulse()),
+        _get("/api/exact", lambda q: bench.exact(_asked(q))),
+        _get("/api/ways", lambda q: bench.ways(_asked(q))),
+        _get("/api/gains", lambda q: bench.gains(_asked(q))),
+        _get("/api/reference", lambda q: bench.reference(_asked(q))),
+        _post("/api/pin", lambda b: bench.pin(_at(b), _text(b, "key"))),
+        _get("/api/history", lambda q: bench.history(_asked(q))),
+        _post("/api/go", lambda b: bench.go(_at(b), _whole(b, "to"))),
         _post(
-            "/api/trial", lambda b: bench.trial(_whole(b), _list(b, "headings"), _yes(b, "rail"))
+            "/api/name-step",
+            lambda b: bench.name_step(_at(b), _whole(b, "step"), _text(b, "name")),
         ),
+        _post("/api/surface", lambda b: bench.surface(_at(b), _text(b, "surface"))),
+        _get("/api/path", lambda q: bench.path(_asked(q), _number(q, "heading_deg", float))),
+        _get("/api/trial", lambda q: bench.trial_state()),
+        _binary("/api/poses", lambda q: bench.poses(_asked(q), str(q.get("file", "")))),
+        _post("/api/trial", lambda b: bench.trial(_at(b), _list(b, "headings"), _yes(b, "rail"))),
         _post("/api/trial-stop", lambda b: bench.trials.stop()),
-        _get("/api/changes", lambda q: bench.changes()),
-        _get("/api/bought", lambda q: bench.bought(_number(q, "revision", int))),
-        _post("/api/fit", lambda b: bench.fit(_whole(b), _table(b, "chosen"))),
-        _get("/api/readings", lambda q: bench.readings()),
-        _binary("/api/sheet", lambda q: bench.sheet(), "application/pdf", "set-up-sheet.pdf"),
-        _get("/api/board", lambda q: bench.board()),
+        _get("/api/changes", lambda q: bench.changes(_asked(q))),
+        _get("/api/bought", lambda q: bench.bought(_asked(q))),
+        _post("/api/fit", lambda b: bench.fit(_at(b), _table(b, "chosen"))),
+        _get("/api/readings", lambda q: bench.readings(_asked(q))),
+        _binary(
+            "/api/sheet", lambda q: bench.sheet(_asked(q)), "application/pdf", "set-up-sheet.pdf"
+        ),
+        _get("/api/board", lambda q: bench.board(_asked(q))),
         _get("/api/sweeps", lambda q: bench.sweeps()),
         _get("/api/sweep", lambda q: bench.sweep(str(q.get("name", "")))),
-        _post("/api/plan", lambda b: bench.planned(_whole(b), _table(b, "asked"))),
-        _post("/api/weigh", lambda b: bench.weighed(_text(b, "text"), _yes(b, "keep"))),
-        _post("/api/board", lambda b: bench.board(_table(b, "asked"))),
-        _post("/api/place", lambda b: bench.place(_whole(b), _table(b, "values"))),
-        _post("/api/try", lambda b: bench.attempt(_whole(b), _list(b, "edits"), _yes(b, "full"))),
-        _post("/api/edit", lambda b: bench.edit(_whole(b), _list(b, "edits"), _text(b, "what"))),
-        _post("/api/undo", lambda b: bench.undo(_whole(b))),
-        _post("/api/redo", lambda b: bench.redo(_whole(b))),
-        _post("/api/save", lambda b: bench.save(_whole(b), _name(b), _yes(b, "over"))),
-        _post("/api/discard", lambda b: bench.discard(_whole(b))),
+        _post("/api/plan", lambda b: bench.planned(_at(b), _table(b, "asked"))),
+        _post("/api/weigh", lambda b: bench.weighed(_at(b), _table(b, "form"), _yes(b, "keep"))),
+        _post("/api/board", lambda b: bench.board(_at(b), _table(b, "asked"))),
+        _post("/api/place", lambda b: bench.place(_at(b), _table(b, "values"))),
+        _post("/api/try", lambda b: bench.attempt(_at(b), _list(b, "edits"), _yes(b, "full"))),
+        _post("/api/edit", lambda b: bench.edit(_at(b), _list(b, "edits"), _text(b, "what"))),
+        _post("/api/undo", lambda b: bench.undo(_at(b))),
+        _post("/api/redo", lambda b: bench.redo(_at(b))),
+        _post("/api/save", lambda b: bench.save(_at(b), _name(b), _yes(b, "over"))),
+        _post("/api/discard", lambda b: bench.discard(_at(b))),
         _post("/api/open", lambda b: bench.open(_text(b, "name"))),
     ]
     handlers: dict[Any, Any] = {
@@ -98,6 +107,8 @@ def _post(path: str, answer: Callable[[dict[str, Any]], Any]) -> Route:
     async def endpoint(request: Request) -> Response:
         try:
             body = json.loads(await request.body())
+            # Half of a surrogate pair is a Python string, but no text that could be written.
+            json.dumps(body, ensure_ascii=False).encode()
         except (ValueError, RecursionError):
             body = None
         if not isinstance(body, dict):
@@ -154,11 +165,21 @@ def _number(query: Any, key: str, kind: type) -> Any:
     return value
 
 
-def _whole(body: dict[str, Any]) -> int:
-    value = body.get("revision")
-    if type(value) is not int:
-        raise InputError(Problem("request", "revision is missing"))
+def _whole(body: dict[str, Any], key: str) -> int:
+    value = body.get(key)
+    if type(value) is not int or abs(value) > 1e9:
+        raise InputError(Problem("request", f"{key} is missing"))
     return value
+
+
+def _at(body: dict[str, Any]) -> At:
+    """What the asker has in view."""
+    return At(_text(body, "document"), _whole(body, "revision"))
+
+
+def _asked(query: Any) -> At:
+    """What the asker has in view, of a question."""
+    return At(str(query.get("document", "")), _number(query, "revision", int))
 
 
 def _list(body: dict[str, Any], key: str) -> list[Any]:

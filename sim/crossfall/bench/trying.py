@@ -20,15 +20,16 @@ class Trials:
 
     def __init__(self) -> None:
         self._job: Job | None = None
-        self._revision, self._surface = -1, ""
+        self._truck, self._surface = "", ""
         self._mutex = Lock()
 
     def start(
-        self, text: str, path: Path, revision: int, surface: str, asked: dict[str, Any]
+        self, text: str, path: Path, truck: str, surface: str, asked: dict[str, Any]
     ) -> dict[str, Any]:
         """Begin a round, in place of any before it.
 
-        asked: headings and near (deg, or None), grip: the surface's, and rail.
+        truck: what this very truck is known by. asked: headings and near (deg, or None), grip: the
+        surface's, and rail.
         """
         headings = asked["headings"]
         if not 0 < len(headings) <= MAX_HEADINGS:
@@ -38,7 +39,7 @@ class Trials:
                 self._job.clear()
             task = {"text": text, "path": str(path), **asked}
             self._job = Job("crossfall.bench.trial_job", task, len(headings))
-            self._revision, self._surface = revision, surface
+            self._truck, self._surface = truck, surface
         return self.state()
 
     def state(self) -> dict[str, Any]:
@@ -46,8 +47,8 @@ class Trials:
         job = self._job
         if job is None:
             nothing = {"state": "none", "words": "", "done": 0, "total": 0, "found": []}
-            return {**nothing, "revision": 0, "surface": ""}
-        return {**job.state(), "revision": self._revision, "surface": self._surface}
+            return {**nothing, "truck": "", "surface": ""}
+        return {**job.state(), "truck": self._truck, "surface": self._surface}
 
     def stop(self) -> dict[str, Any]:
         if self._job is not None:

@@ -3,27 +3,30 @@
 from __future__ import annotations
 
 import tomllib
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from pathlib import Path
 from threading import Lock
 from typing import Any
 
 from crossfall.answers.answer import Answers
 from crossfall.answers.conditions import choose_grip
-from crossfall.bench import answers, deciding, fitting, sweeps, trying
+from crossfall.bench import answers, deciding, fitting, scale_form, sweeps, trying
 from crossfall.bench.answers import Curve, Gains, Known
-from crossfall.bench.desk import Conflict, Desk, Sheet
+from crossfall.bench.desk import At, Desk, Sheet
 from crossfall.bench.edits import MEASURES, on_spec, on_text, understood
-from crossfall.bench.fitting import Fitted
 from crossfall.bench.folder import inside, listing
+from crossfall.bench.journal import digest
 from crossfall.bench.reading import CARRIERS, Memory, Reader, measure, rows
 from crossfall.bench.scene import scene
 from crossfall.bench.stances import stances
+from crossfall.bench.steps import gone, walk
 from crossfall.truck import document
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
+from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Grip, Truck
 from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.board_predict import board_grip
 from crossfall.tuning.changes import Catalogue, beside, read_changes
 from crossfall.tuning.whatif import Ranking
@@ -31,6 +34,16 @@ from crossfall.tuning.whatif import Ranking
 MAX_WORDS = 120
 # Files beside a truck's own that are no trucks.
 OTHERS = (".changes.toml", ".limits.toml", ".weighin.toml", ".board.toml")
+
+
+@dataclass(frozen=True)
+class Reference:
+    """A truck to compare with: how it was asked for, what it is in words, its text and file."""
+
+    key: str
+    words: str
+    text: str
+    source: Path
 
 
 class Bench:
@@ -46,33 +59,28 @@ class Bench:
         self._curves: Memory[Curve] = Memory(32)  # by text and grip, as the next two
         self._ways: Memory[Answers] = Memory(8)
         self._gains: Memory[Gains] = Memory(8)
-        self._fits: Memory[Fitted] = Memory(200)
+        self._weakest: Memory[float] = Memory(2000)  # deg, by digest of the text and grip
         self._catalogues: Memory[Catalogue] = Memory(2)
         self._rankings: Memory[Ranking] = Memory(8)
         self._stances: Memory[dict[str, Any]] = Memory(150)
         self._last = Known()
         self._surface: str | None = None
+        self._pinned: Reference | None = None
         self.trials = trying.Trials()
         # Long work is done one at a time, and not at all for a truck that has moved on meanwhile.
         self._heavy = Lock()
+        self._opening = Lock()
         self.desk = self._desk(source)
+        self._opened = self._as_opened()
 
     def _desk(self, source: Path) -> Desk:
         writable = source.resolve().parent == self.folder
-        text = source.read_bytes().decode("utf-8-sig")
-        self.reader.load(text, source)
-        desk = Desk(
-            source, self.reader.load, writable=writable, keeper=self.keeper, memo=self._remembered
-        )
-        if isinstance(desk.recalled, dict):
-            fit = Fitted(desk.recalled["base"], tuple((i, n) for i, n in desk.recalled["chosen"]))
-            self._fits.find(desk.sheet.history.text, lambda: fit)
-        return desk
+        self.reader.load(source.read_bytes().decode("utf-8-sig"), source)
+        return Desk(source, self.reader.load, writable=writable, keeper=self.keeper)
 
-    def _remembered(self, text: str) -> dict[str, Any] | None:
-        """For the journal: which changes are fitted, and on what."""
-        fit = self._fits.get(text)
-        return None if fit is None else {"base": fit.base, "chosen": fit.chosen}
+    def _as_opened(self) -> Reference:
+        sheet = self.desk.sheet
+        return Reference("opened", "as opened", sheet.history.text, sheet.source)
 
     # What the page shows
 
@@ -81,10 +89,11 @@ class Bench:
         sheet = self.desk.sheet
         loaded = self._loaded(sheet)
         text = sheet.history.text
-        own = len(tomllib.loads(text).get("part", []))
         back, ahead = sheet.history.back, sheet.history.ahead
         return {
+            "document": sheet.document,
             "revision": sheet.history.revision,
+            "truck": truck_name(text, sheet.source),
             "file": sheet.source.name,
             "needs_name": sheet.path is None,
             "unsaved": sheet.unsaved,
@@ -94,13 +103,33 @@ class Bench:
             "trucks": self.trucks(),
             "surfaces": [g.surface for g in loaded.truck.grips],
             "scene": scene(loaded.truck),
-            "rows": rows(loaded, own),
-            "measures": [_measure(loaded, key) for key in MEASURES],
+            **self._table(loaded, text),
             "carriers": CARRIERS,
-            "fitted": self._fitted_names(loaded, text),
+            "fitted": {} if sheet.history.fitted is None else dict(sheet.history.fitted.chosen),
             "before": self._before(sheet),
+            "reference": self._reference(sheet).key,
+            "references": self._references(sheet),
             "answers": self._answers(loaded.truck, text),
         }
+
+    def pulse(self) -> dict[str, Any]:
+        """What every tab asks again and again: is what it has in view still what is here?"""
+        disk = self.desk.follow()
+        sheet = self.desk.sheet
+        shown = self._grip(self._loaded(sheet).truck).surface
+        return {
+            "document": sheet.document,
+            "revision": sheet.history.revision,
+            "unsaved": sheet.unsaved,
+            "surface": shown,
+            "reference": self._reference(sheet).key,
+            "disk": disk,
+        }
+
+    def _table(self, loaded: Loaded, text: str) -> dict[str, Any]:
+        own = len(tomllib.loads(text).get("part", []))
+        measures = [_measure(loaded.spec, key) for key in MEASURES]
+        return {"rows": rows(loaded.truck, loaded.spec, own), "measures": measures}
 
     def _grip(self, truck: Truck) -> Grip:
         return answers.shown_grip(truck, self._surface)
@@ -117,27 +146,109 @@ class Bench:
         known = replace(self._last, ways=self._ways.get((text, grip)))
         return answers.quick(truck, grip, known, curve is not None)
 
-    def _fitted_names(self, loaded: Loaded, text: str) -> dict[str, int]:
-        fit = self._fits.get(text)
-        catalogue = self._catalogue(loaded) if fit is not None else None
-        if fit is None or catalogue is None:
-            return {}
-        return {catalogue.changes[i].name: many for i, many in fit.chosen}
+    # What it is compared with
+
+    def _reference(self, sheet: Sheet) -> Reference:
+        """The truck to compare with: the one pinned; else before its changes, else as saved."""
+        if self._pinned is not None:
+            return self._pinned
+        fitted = sheet.history.fitted
+        if fitted is not None:
+            return Reference("auto", "before these changes", fitted.base, sheet.source)
+        return Reference("auto", "as saved", sheet.saved_text, sheet.source)
+
+    def _references(self, sheet: Sheet) -> list[dict[str, str]]:
+        """What may be pinned, by key, in words."""
+        found = [{"key": "auto", "words": "before its changes, or as saved"}]
+        found.append({"key": "saved", "words": "as last saved"})
+        if self._opened.source == sheet.source:
+            found.append({"key": "opened", "words": "as opened"})
+        pinned = self._pinned
+        if pinned is not None and pinned.key not in {f["key"] for f in found}:
+            found.append({"key": pinned.key, "words": pinned.words})
+        others = [n for n in self.trucks() if n != sheet.source.name]
+        return found + [{"key": f"file:{n}", "words": n.removesuffix(".toml")} for n in others]
 
     def _before(self, sheet: Sheet) -> dict[str, Any] | None:
-        """The truck to compare with: before its changes were fitted, else as it is saved."""
-        fit = self._fits.get(sheet.history.text)
-        text = fit.base if fit is not None else sheet.saved_text
-        if text == sheet.history.text:
+        """The reference with all that is known of it; None where it is this very truck."""
+        reference = self._reference(sheet)
+        same = reference.text == sheet.history.text and reference.source == sheet.source
+        if same and reference.key == "auto":
             return None
         try:
-            truck = self.reader.load(text, sheet.source).truck
+            truck = self.reader.load(reference.text, reference.source).truck
         except InputError:
             return None  # the file on disk is no truck any more: there is nothing to compare with
-        what = "before these changes" if fit is not None else "as saved"
         grip = self._grip(truck)
-        curve = self._curves.get((text, grip))
-        return {"what": what, **answers.quick(truck, grip, Known(curve), curve is not None)}
+        curve = self._curves.get((reference.text, grip))
+        known = Known(curve, self._ways.get((reference.text, grip)))
+        said = answers.quick(truck, grip, known, curve is not None)
+        return {"key": reference.key, "what": reference.words, "scene": scene(truck), **said}
+
+    def reference(self, at: At) -> dict[str, Any] | None:
+        """The reference, its tips worked out exactly; a second or two."""
+        with self._heavy:
+            sheet = self.desk.agree(at)
+            reference = self._reference(sheet)
+            truck = self.reader.load(reference.text, reference.source).truck
+            grip = self._grip(truck)
+            key = (reference.text, grip)
+            self._curves.find(key, lambda: answers.exact_curve(truck, grip))
+            self._ways.find(key, lambda: answers.four_ways(truck, grip))
+        return self._before(sheet)
+
+    def pin(self, at: At, key: str) -> dict[str, Any]:
+        """Choose what to compare with: auto, saved, opened, step:N or file:NAME."""
+        sheet = self.desk.agree(at)
+        self._pinned = self._pin(sheet, key)
+        return self.state()
+
+    def _pin(self, sheet: Sheet, key: str) -> Reference | None:
+        if key == "auto":
+            return None
+        if key == "saved":
+            return Reference(key, "as last saved", sheet.saved_text, sheet.source)
+        if key == "opened" and self._opened.source == sheet.source:
+            return self._opened
+        kind, _, rest = key.partition(":")
+        if kind == "step" and rest.isdecimal() and int(rest) <= len(sheet.history.steps):
+            past = gone(sheet.history, int(rest))
+            words = "as at the start" if rest == "0" else f"after step {rest}"
+            named = past.back[-1].name if past.back else ""
+            return Reference(f"{key}@{past.revision}", named or words, past.text, sheet.source)
+        if kind == "file":
+            path = self._found(rest)
+            text = path.read_bytes().decode("utf-8-sig")
+            self.reader.load(text, path)
+            return Reference(key, path.stem, text, path)
+        raise InputError(Problem("compare", f"there is no '{key[:80]}' to compare with"))
+
+    def history(self, at: At) -> dict[str, Any]:
+        """Every step with the weakest angle after it, as far as that was worked out."""
+        sheet = self.desk.agree(at)
+        history = sheet.history
+        grip = self._grip(self._loaded(sheet).truck)
+        found = []
+        texts = walk(history)
+        for i, text in enumerate(texts):
+            step = history.steps[i - 1] if i else None
+            found.append(
+                {
+                    "what": step.what if step else "the start",
+                    "name": step.name if step else "",
+                    "weakest_deg": self._weakest.get((digest(text), grip)),
+                    "saved": text == sheet.saved_text,
+                }
+            )
+        return {"now": history.now, "steps": found}
+
+    def go(self, at: At, to: int) -> dict[str, Any]:
+        self.desk.go(at, to)
+        return self.state()
+
+    def name_step(self, at: At, step: int, name: str) -> dict[str, Any]:
+        self.desk.name(at, step, name.strip()[:60])
+        return self.history(at)
 
     def _catalogue(self, loaded: Loaded) -> Catalogue | None:
         path = beside(loaded.path)
@@ -146,98 +257,109 @@ class Bench:
             return None
         return self._catalogues.find((path, stamp), lambda: read_changes(path))
 
-    def changes(self) -> dict[str, Any]:
+    def changes(self, at: At) -> dict[str, Any]:
         """The change file beside the truck's own, or the reason why there is none."""
-        loaded = self._loaded(self.desk.sheet)
+        loaded, _ = self._at(at)
         catalogue = self._catalogue(loaded)
         if catalogue is None:
             return {"file": beside(loaded.path).name, "currency": "", "changes": [], "limits": []}
         found = fitting.listed(catalogue, loaded.spec.currency, beside(loaded.path))
         return {**found, "limits": list(deciding.limits_files(loaded))}
 
-    def bought(self, revision: int) -> dict[str, Any]:
+    def _choice_of(self, at: At) -> tuple[Sheet, Catalogue, str, Loaded]:
+        """The sheet, the change file, and the text and truck that a choice is made on."""
+        loaded, sheet = self._at(at)
+        catalogue = self._catalogue(loaded)
+        if catalogue is None:
+            raise InputError(Problem("changes", "there is no change file beside this truck"))
+        fitted = sheet.history.fitted
+        base = sheet.history.text if fitted is None else fitted.base
+        return sheet, catalogue, base, self.reader.load(base, sheet.source)
+
+    def bought(self, at: At) -> dict[str, Any]:
         """What each change buys on the truck the choice began from; about a second's work."""
         from crossfall.tuning.whatif import what_if
 
         with self._heavy:
-            loaded, text = self._at(revision)
-            catalogue = self._catalogue(loaded)
-            if catalogue is None:
-                raise InputError(Problem("changes", "there is no change file"))
-            fit = self._fits.get(text)
-            base = text if fit is None else fit.base
-            truck = self.reader.load(base, self.desk.sheet.source)
-            surface = self._known_surface(truck.truck)
+            _, catalogue, base, began = self._choice_of(at)
+            surface = self._known_surface(began.truck)
             key = (base, catalogue.source.file, surface)
-            work = lambda: what_if(truck, catalogue, surface=surface)  # noqa: E731
-            ranking = self._rankings.find(key, work)
-            return fitting.bought(catalogue, ranking)
+            work = lambda: what_if(began, catalogue, surface=surface)  # noqa: E731
+            return fitting.bought(catalogue, self._rankings.find(key, work))
 
-    def fit(self, revision: int, asked: dict[str, Any]) -> dict[str, Any]:
+    def fit(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
         """Fit a choice of changes, in place of any choice fitted before."""
-        loaded, text = self._at(revision)
-        catalogue = self._catalogue(loaded)
-        if catalogue is None:
-            raise InputError(Problem("changes", "there is no change file"))
+        sheet, catalogue, _, _ = self._choice_of(at)
         chosen = fitting.choice(catalogue, asked)
-        fit = self._fits.get(text)
-        base = text if fit is None else fit.base
-        began = self.reader.load(base, self.desk.sheet.source)
-        after = fitting.fitted_text(base, began, catalogue, chosen) if chosen else base
         names = ", ".join(catalogue.changes[i].name for i in chosen) or "no changes"
-        if chosen:  # known before the edit, so that the journal has it
-            self._fits.find(after, lambda: Fitted(base, tuple(chosen.items())))
-        self.desk.edit(revision, lambda _: after, f"fitted {names}"[:MAX_WORDS])
+
+        def load(text: str) -> Loaded:
+            return self.reader.load(text, sheet.source)
+
+        self.desk.fit(
+            at,
+            lambda h: fitting.refitted(h.text, h.fitted, catalogue, chosen, load),
+            f"fitted {names}"[:MAX_WORDS],
+        )
         return self.state()
 
-    def planned(self, revision: int, asked: dict[str, Any]) -> dict[str, Any]:
+    def planned(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
         """The best set of changes for the truck the choice began from; a few seconds."""
         with self._heavy:
-            loaded, text = self._at(revision)
-            catalogue = self._catalogue(loaded)
-            if catalogue is None:
-                raise InputError(Problem("plan", "there is no change file beside this truck"))
-            fit = self._fits.get(text)
-            base = text if fit is None else fit.base
-            began = self.reader.load(base, loaded.path)
+            _, catalogue, _, began = self._choice_of(at)
             surface = self._known_surface(began.truck)
             return deciding.planned(began, catalogue, asked, surface)
 
-    def weighed(self, text: str, keep: bool) -> dict[str, Any]:
+    def weighed(self, at: At, asked: dict[str, Any], keep: bool) -> dict[str, Any]:
         """Mass and CG out of scale readings; keep: also write them beside the truck."""
-        sheet = self.desk.sheet
+        loaded, sheet = self._at(at)
         path = self.folder / f"{sheet.source.stem}.weighin.toml"
-        found = deciding.weighed(text[:200_000], self._loaded(sheet).truck, path)
+        text = scale_form.as_text(asked, loaded.truck.name)
+        found = deciding.weighed(text, loaded.truck, path)
         if keep:
             deciding.keep_readings(text, path)
         return {**found, "file": path.name}
 
-    def readings(self) -> dict[str, Any]:
-        """The readings file beside the truck, if there is one."""
-        path = self.folder / f"{self.desk.sheet.source.stem}.weighin.toml"
-        return {"file": path.name, "text": path.read_text("utf-8") if path.is_file() else ""}
+    def readings(self, at: At) -> dict[str, Any]:
+        """The form of the readings kept beside the truck; form: None where there are none."""
+        _, sheet = self._at(at)
+        path = self.folder / f"{sheet.source.stem}.weighin.toml"
+        there = path.is_file()
+        return {
+            "file": path.name,
+            "there": there,
+            "form": scale_form.as_form(path) if there else None,
+        }
 
-    def board(self, asked: dict[str, Any] | None = None) -> dict[str, Any]:
-        """The tilt-board card; with `asked` a reading is put into the board file first."""
-        sheet = self.desk.sheet
-        truck = self._loaded(sheet).truck
+    def board(self, at: At, asked: dict[str, Any] | None = None) -> dict[str, Any]:
+        """The tilt-board card; with `asked` a reading is put into the board file or taken out."""
+        loaded, sheet = self._at(at)
+        truck = loaded.truck
         path = self.folder / f"{sheet.source.stem}.board.toml"
         if asked is not None:
             deciding.note_reading(truck, path, asked)
         grip = board_grip(truck)
         return deciding.board_card(truck, path, grip)
 
-    def sheet(self) -> bytes:
+    def sheet(self, at: At) -> bytes:
         """The set-up sheet as PDF, against the truck before its changes or as saved."""
-        from crossfall.show.sheet.facts import gather
+        from crossfall.show.sheet.facts import fitted, gather
         from crossfall.show.sheet.write import pdf
 
-        sheet = self.desk.sheet
-        text = sheet.history.text
-        fit = self._fits.get(text)
-        base = fit.base if fit is not None else sheet.saved_text
-        before = None if base == text else self.reader.load(base, sheet.source)
-        return pdf(gather(self._loaded(sheet), before))
+        loaded, sheet = self._at(at)
+        reference = self._reference(sheet)
+        surface = self._known_surface(loaded.truck)
+        if reference.text == sheet.history.text and reference.source == sheet.source:
+            return pdf(gather(loaded, None, surface))
+        before = self.reader.load(reference.text, reference.source)
+        made = sheet.history.fitted
+        if made is None or reference.text != made.base:
+            return pdf(gather(loaded, before, surface))
+        _, catalogue, _, began = self._choice_of(at)
+        chosen = {catalogue.position(name): many for name, many in made.chosen}
+        _, bought = fitted(began, catalogue, chosen)
+        currency = catalogue.currency or began.spec.currency
+        return pdf(gather(loaded, before, surface, bought=bought, currency=currency))
 
     def sweeps(self) -> dict[str, Any]:
         return {"tables": sweeps.found(self.folder)}
@@ -245,7 +367,7 @@ class Bench:
     def sweep(self, name: str) -> dict[str, Any]:
         return sweeps.table(self.folder, name)
 
-    def place(self, revision: int, values: dict[str, Any]) -> dict[str, Any]:
+    def place(self, at: At, values: dict[str, Any]) -> dict[str, Any]:
         """A point of a sweep as the truck on the table: values by dotted key, as one edit."""
 
         def change(text: str) -> str:
@@ -256,7 +378,7 @@ class Bench:
                 text = document.set_value(text, key, int(value) if whole else float(value))
             return text
 
-        self.desk.edit(revision, change, "a point of the sweep")
+        self.desk.edit(at, change, "a point of the sweep")
         return self.state()
 
     def trucks(self) -> list[str]:
@@ -267,41 +389,47 @@ class Bench:
         current = self.desk.sheet.source.name
         return names if current in names else [current, *names]
 
-    def exact(self, revision: int) -> dict[str, Any]:
+    def exact(self, at: At) -> dict[str, Any]:
         """The answers with the compliant curve worked out for the text as it is."""
         with self._heavy:
-            loaded, text = self._at(revision)
+            loaded, sheet = self._at(at)
+            text = sheet.history.text
             grip = self._grip(loaded.truck)
-            self._curves.find((text, grip), lambda: answers.exact_curve(loaded.truck, grip))
+            find = lambda: answers.exact_curve(loaded.truck, grip)  # noqa: E731
+            curve = self._curves.find((text, grip), find)
+            self._weakest.find((digest(text), grip), lambda: answers.weakest(curve))
         return self._answers(loaded.truck, text)
 
-    def ways(self, revision: int) -> dict[str, Any]:
+    def ways(self, at: At) -> dict[str, Any]:
         """The answers with all there is to say on the four ways, ranges and budget with it."""
         with self._heavy:
-            loaded, text = self._at(revision)
+            loaded, sheet = self._at(at)
+            text = sheet.history.text
             grip = self._grip(loaded.truck)
             self._ways.find((text, grip), lambda: answers.four_ways(loaded.truck, grip))
         return self._answers(loaded.truck, text)
 
-    def gains(self, revision: int) -> dict[str, Any]:
+    def gains(self, at: At) -> dict[str, Any]:
         """The answers with what a gram is worth anywhere, springs and tyres at work."""
         with self._heavy:
-            loaded, text = self._at(revision)
+            loaded, sheet = self._at(at)
+            text = sheet.history.text
             grip = self._grip(loaded.truck)
             self._gains.find((text, grip), lambda: answers.exact_gains(loaded, grip))
         return self._answers(loaded.truck, text)
 
-    def surface(self, name: str) -> dict[str, Any]:
+    def surface(self, at: At, name: str) -> dict[str, Any]:
         """Show the answers on another surface of the truck's."""
-        choose_grip(self._loaded(self.desk.sheet).truck, name)
+        loaded, _ = self._at(at)
+        choose_grip(loaded.truck, name)
         self._surface = name
         return self.state()
 
-    def path(self, heading_deg: float) -> dict[str, Any]:
+    def path(self, at: At, heading_deg: float) -> dict[str, Any]:
         """How it stands on one heading (the nearest 5 deg), from level to the tip."""
-        sheet = self.desk.sheet
+        loaded, sheet = self._at(at)
         text, heading = sheet.history.text, round(heading_deg / 5) * 5 % 360
-        truck = self._loaded(sheet).truck
+        truck = loaded.truck
         grip = self._grip(truck)
         known = self._curves.get((text, grip))
         key = (text, grip, heading)
@@ -310,17 +438,19 @@ class Bench:
     def trial_state(self) -> dict[str, Any]:
         return {**self.trials.state(), "records": trying.records(self.folder)}
 
-    def poses(self, file: str) -> bytes:
+    def poses(self, at: At, file: str) -> bytes:
         """A finished trial, or a record kept in the folder, as a file of poses."""
+        loaded, _ = self._at(at)
         if file.endswith(".npz"):
-            return trying.record_poses(self.folder, file, self._loaded(self.desk.sheet).truck)
+            return trying.record_poses(self.folder, file, loaded.truck)
         return self.trials.poses(file)
 
     # What the page does
 
-    def trial(self, revision: int, headings: list[Any], rail: bool) -> dict[str, Any]:
+    def trial(self, at: At, headings: list[Any], rail: bool) -> dict[str, Any]:
         """Begin virtual trials at some headings (deg) on the surface shown."""
-        loaded, text = self._at(revision)
+        loaded, sheet = self._at(at)
+        text = sheet.history.text
         if not all(isinstance(h, int | float) and abs(h) <= 360 for h in headings):
             raise InputError(Problem("trial", "a heading is no angle", "degrees"))
         grip = self._grip(loaded.truck)
@@ -331,77 +461,102 @@ class Bench:
             "grip": grip.likely,
             "rail": rail,
         }
-        return self.trials.start(text, self.desk.sheet.source, revision, grip.surface, asked)
+        whose = truck_name(text, sheet.source)
+        return self.trials.start(text, sheet.source, whose, grip.surface, asked)
 
-    def attempt(self, revision: int, edits: list[Any], full: bool = False) -> dict[str, Any]:
+    def attempt(self, at: At, edits: list[Any], full: bool = False) -> dict[str, Any]:
         """What edits would do, without putting them down; full: the springs' answer as well."""
-        sheet = self.desk.sheet
-        if revision != sheet.history.revision:
-            raise Conflict("tab", "this truck was changed in another tab meanwhile")
-        spec = self._loaded(sheet).spec
-        truck, _ = build(on_spec(spec, understood(spec, edits)), sheet.source.resolve().parent)
+        loaded, sheet = self._at(at)
+        spec = on_spec(loaded.spec, understood(loaded.spec, edits))
+        truck, _ = build(spec, sheet.source.resolve().parent)
         grip, known = self._grip(truck), self._last
         if full:
             with self._heavy:
                 known = replace(known, curve=answers.exact_curve(truck, grip))
-        return {"scene": scene(truck), "answers": answers.quick(truck, grip, known, full)}
+        return {
+            "scene": scene(truck),
+            "rows": rows(truck, spec, None),
+            "measures": [_measure(spec, key) for key in MEASURES],
+            "answers": answers.quick(truck, grip, known, full),
+        }
 
-    def edit(self, revision: int, edits: list[Any], what: str) -> dict[str, Any]:
+    def edit(self, at: At, edits: list[Any], what: str) -> dict[str, Any]:
         """Put edits down and journal them; `what` is what undo will call them."""
 
+        source = self.desk.agree(at).source
+
         def change(text: str) -> str:
-            spec = self.reader.load(text, self.desk.sheet.source).spec
-            return on_text(text, understood(spec, edits))
+            return on_text(text, understood(self.reader.load(text, source).spec, edits))
 
-        self.desk.edit(revision, change, what[:MAX_WORDS])
+        self.desk.edit(at, change, what[:MAX_WORDS])
         return self.state()
 
-    def undo(self, revision: int) -> dict[str, Any]:
-        self.desk.undo(revision)
+    def undo(self, at: At) -> dict[str, Any]:
+        self.desk.undo(at)
         return self.state()
 
-    def redo(self, revision: int) -> dict[str, Any]:
-        self.desk.redo(revision)
+    def redo(self, at: At) -> dict[str, Any]:
+        self.desk.redo(at)
         return self.state()
 
-    def save(self, revision: int, name: str | None, over: bool) -> dict[str, Any]:
+    def save(self, at: At, name: str | None, over: bool) -> dict[str, Any]:
+        """Write the truck to its file, or to a new one, which gets a copy of the change file."""
         path = None if name is None else inside(self.folder, name)
-        self.desk.save(revision, path, over)
+        if path is not None and path.name.endswith(OTHERS):
+            kind = path.name.removesuffix(".toml").rpartition(".")[2]
+            raise InputError(Problem(path.name, f"is the name of a {kind} file, not of a truck"))
+        before = self.desk.agree(at).source
+        after = self.desk.save(at, path, over).source
+        if after != before:
+            mine, its = beside(before), beside(after)
+            if mine.is_file() and not its.exists():
+                write_atomically(its, mine.read_bytes())
+            if self._opened.source == before:
+                self._opened = replace(self._opened, source=after)
         return self.state()
 
-    def discard(self, revision: int) -> dict[str, Any]:
-        self.desk.discard(revision)
+    def discard(self, at: At) -> dict[str, Any]:
+        self.desk.discard(at)
         return self.state()
 
     def open(self, name: str) -> dict[str, Any]:
         """Another truck of the folder, or a demo truck; unsaved work stays in its journal."""
+        path = self._found(name)
+        with self._opening:
+            if path.resolve() != self.desk.sheet.source.resolve():
+                fresh = self._desk(path)
+                self.desk.close()
+                self.desk, self._last = fresh, Known()
+                self._opened = self._as_opened()
+        return self.state()
+
+    def _found(self, name: str) -> Path:
         path = inside(self.folder, name)
         if not path.is_file() and path.stem in demo_names():
             path = demo_folder() / path.name
         if not path.is_file():
             raise InputError(Problem(name[:80], "is not in the opened folder"))
-        if path.resolve() != self.desk.sheet.source.resolve():
-            fresh = self._desk(path)
-            self.desk.close()
-            self.desk, self._last = fresh, Known()
-        return self.state()
+        return path
 
     def close(self) -> None:
         self.trials.close()
         self.desk.close()
 
-    def _at(self, revision: int) -> tuple[Loaded, str]:
-        sheet = self.desk.sheet
-        if revision != sheet.history.revision:
-            raise Conflict("tab", "the truck has changed meanwhile")
-        return self._loaded(sheet), sheet.history.text
+    def _at(self, at: At) -> tuple[Loaded, Sheet]:
+        sheet = self.desk.agree(at)
+        return self._loaded(sheet), sheet
 
     def _loaded(self, sheet: Sheet) -> Loaded:
         return self.reader.load(sheet.history.text, sheet.source)
 
 
-def _measure(loaded: Loaded, key: str) -> dict[str, Any]:
+def truck_name(text: str, source: Path) -> str:
+    """The same for the same truck, whatever was done and undone on the way to it."""
+    return digest(f"{source.resolve().parent}\n{text}")[:16]
+
+
+def _measure(spec: TruckSpec, key: str) -> dict[str, Any]:
     name, unit, low, high, step = MEASURES[key]
-    value = measure(loaded.spec, key)
+    value = measure(spec, key)
     limits = {"low": low, "high": high, "step": step}
     return {"key": key, "name": name, "unit": unit, "value": value, **limits}

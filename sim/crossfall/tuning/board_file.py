@@ -20,6 +20,8 @@ from math import radians
 from pathlib import Path
 from typing import Annotated
 
+import numpy as np
+import tomlkit
 from pydantic import Field, ValidationError, model_validator
 
 from crossfall.truck.files import write_atomically
@@ -157,6 +159,28 @@ def add_reading(
     new = text.rstrip("\n") + "\n\n" + "\n".join(entry) + "\n"
     _check(new, path)
     write_atomically(path, new)
+
+
+def remove_reading(path: str | Path, number: int, angles_deg: Sequence[float]) -> None:
+    """Take the `number`-th reading, from 0, out of a board file; the rest stays as it is.
+
+    angles_deg: its angles, so that no other is taken should the file have changed meanwhile.
+    Raises InputError, and then nothing is written.
+    """
+    path = Path(path)
+    board = read_board(path)
+    there = 0 <= number < len(board.readings)
+    if not there or not np.allclose(
+        np.degrees(board.readings[number].angles), angles_deg[: len(board.readings[number].angles)]
+    ):
+        raise InputError(Problem(str(path), "has no such reading any more"))
+    document = tomlkit.parse(path.read_text(encoding="utf-8"))
+    tips = document["tip"]
+    assert isinstance(tips, list)
+    del tips[number]
+    text = tomlkit.dumps(document)
+    _check(text, path)
+    write_atomically(path, text)
 
 
 def _check(text: str, path: Path) -> None:

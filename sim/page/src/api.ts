@@ -1,6 +1,8 @@
-// Talking to the server: one JSON question, one JSON answer, refusals as sentences.
+// Talking to the server: one JSON question, one JSON answer, refusals as sentences. Every question
+// about the truck names the document and the revision that this page has in view.
 
-import type { Answers, Bench, BoardCard, Bought, Candidates, Edit, Path, Planned, SweepTable, TrialState, Weighed } from "./types";
+import { store } from "./store";
+import type { Answers, Before, Bench, BoardCard, Bought, Candidates, Edit, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepTable, TrialState, Tried, Weighed } from "./types";
 
 export class Refusal extends Error {
   constructor(
@@ -12,68 +14,115 @@ export class Refusal extends Error {
   }
 }
 
+/** The server does not answer at all. */
+export class Gone extends Refusal {
+  constructor() {
+    super(0, ["The bench does not answer."], "gone");
+  }
+}
+
+/** Open questions end when the server is found to be gone. */
+let open = new AbortController();
+const gone = new EventTarget();
+
+export function hangUp(): void {
+  open.abort(new Gone());
+  open = new AbortController();
+  gone.dispatchEvent(new Event("gone"));
+}
+
+export function onGone(listener: () => void): void {
+  gone.addEventListener("gone", listener);
+}
+
 interface Refused {
   refused: number;
   problems: string[];
   where: string | null;
 }
 
-async function answer<T>(response: Response): Promise<T> {
+async function call(path: string, options: RequestInit = {}, signal?: AbortSignal): Promise<Response> {
+  const mine = open;
+  let response: Response;
+  try {
+    response = await fetch(path, { ...options, signal: signal ? AbortSignal.any([signal, mine.signal]) : mine.signal });
+  } catch (e) {
+    if (signal?.aborted && !mine.signal.aborted && !(signal.reason instanceof DOMException && signal.reason.name === "TimeoutError")) throw e;
+    if (!mine.signal.aborted) hangUp();
+    throw new Gone();
+  }
   if (!response.ok) throw new Refusal(response.status, [(await response.text()) || response.statusText], null);
-  const body = (await response.json()) as T | Refused;
+  return response;
+}
+
+async function answer<T>(response: Response): Promise<T> {
+  let body: T | Refused;
+  try {
+    body = (await response.json()) as T | Refused;
+  } catch {
+    throw new Gone(); // cut off in the middle of its answer
+  }
   if (typeof body === "object" && body !== null && "refused" in body) {
     throw new Refusal(body.refused, body.problems, body.where);
   }
   return body as T;
 }
 
-export async function ask<T>(path: string, signal?: AbortSignal): Promise<T> {
-  return answer<T>(await fetch(path, signal ? { signal } : {}));
+async function ask<T>(path: string, query: Record<string, unknown> = {}, signal?: AbortSignal): Promise<T> {
+  const words = new URLSearchParams(Object.entries(query).map(([k, v]) => [k, String(v)])).toString();
+  return answer<T>(await call(words ? `${path}?${words}` : path, {}, signal));
 }
 
-export async function tell<T>(path: string, body: unknown, signal?: AbortSignal): Promise<T> {
-  const response = await fetch(path, {
-    method: "POST",
-    headers: { "Content-Type": "application/json" },
-    body: JSON.stringify(body),
-    ...(signal ? { signal } : {}),
-  });
-  return answer<T>(response);
+async function tell<T>(path: string, body: unknown): Promise<T> {
+  return answer<T>(await call(path, { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body) }));
 }
+
+/** What this page has in view. */
+export const inView = (): { document: string; revision: number } => ({ document: store.bench.document, revision: store.bench.revision });
+const about = <T>(path: string, query: Record<string, unknown> = {}, signal?: AbortSignal): Promise<T> => ask<T>(path, { ...inView(), ...query }, signal);
+const act = <T>(path: string, body: Record<string, unknown> = {}): Promise<T> => tell<T>(path, { ...inView(), ...body });
 
 export const api = {
   bench: () => ask<Bench>("/api/bench"),
-  edit: (revision: number, edits: Edit[], what: string) =>
-    tell<Bench>("/api/edit", { revision, edits, what }),
-  attempt: (revision: number, edits: Edit[], full = false) =>
-    tell<{ answers: Answers; scene: Bench["scene"] }>("/api/try", { revision, edits, full }),
-  undo: (revision: number) => tell<Bench>("/api/undo", { revision }),
-  redo: (revision: number) => tell<Bench>("/api/redo", { revision }),
-  save: (revision: number, name: string | null, over: boolean) =>
-    tell<Bench>("/api/save", { revision, name, over }),
-  discard: (revision: number) => tell<Bench>("/api/discard", { revision }),
+  pulse: () => ask<Pulse>("/api/pulse", {}, AbortSignal.timeout(15_000)),
+  edit: (edits: Edit[], what: string) => act<Bench>("/api/edit", { edits, what }),
+  attempt: (edits: Edit[], full = false) => act<Tried>("/api/try", { edits, full }),
+  undo: () => act<Bench>("/api/undo"),
+  redo: () => act<Bench>("/api/redo"),
+  history: () => about<Steps>("/api/history"),
+  go: (to: number) => act<Bench>("/api/go", { to }),
+  nameStep: (step: number, name: string) => act<Steps>("/api/name-step", { step, name }),
+  pin: (key: string) => act<Bench>("/api/pin", { key }),
+  reference: () => about<Before | null>("/api/reference"),
+  save: (name: string | null, over: boolean) => act<Bench>("/api/save", { name, over }),
+  discard: () => act<Bench>("/api/discard"),
   open: (name: string) => tell<Bench>("/api/open", { name }),
-  path: (heading: number, signal?: AbortSignal) => ask<Path>(`/api/path?heading_deg=${heading}`, signal),
-  changes: () => ask<Candidates>("/api/changes"),
-  bought: (revision: number) => ask<Bought>(`/api/bought?revision=${revision}`),
-  fit: (revision: number, chosen: Record<string, number>) => tell<Bench>("/api/fit", { revision, chosen }),
-  plan: (revision: number, asked: Record<string, unknown>) => tell<Planned>("/api/plan", { revision, asked }),
-  weigh: (text: string, keep: boolean) => tell<Weighed>("/api/weigh", { text, keep }),
-  board: (asked?: Record<string, unknown>) => (asked ? tell<BoardCard>("/api/board", { asked }) : ask<BoardCard>("/api/board")),
+  path: (heading: number, signal?: AbortSignal) => about<Path>("/api/path", { heading_deg: heading }, signal),
+  changes: () => about<Candidates>("/api/changes"),
+  bought: () => about<Bought>("/api/bought"),
+  fit: (chosen: Record<string, number>) => act<Bench>("/api/fit", { chosen }),
+  plan: (asked: Record<string, unknown>) => act<Planned>("/api/plan", { asked }),
+  readings: () => about<Readings>("/api/readings"),
+  weigh: (form: ScaleForm, keep: boolean) => act<Weighed>("/api/weigh", { form, keep }),
+  board: (asked?: Record<string, unknown>) => (asked ? act<BoardCard>("/api/board", { asked }) : about<BoardCard>("/api/board")),
+  sheet: async (): Promise<Blob> => {
+    const response = await call(`/api/sheet?${new URLSearchParams({ document: inView().document, revision: String(inView().revision) })}`);
+    if (!response.headers.get("content-type")?.includes("pdf")) await answer(response);
+    return response.blob();
+  },
   sweeps: () => ask<{ tables: string[] }>("/api/sweeps"),
-  sweep: (name: string) => ask<SweepTable>(`/api/sweep?name=${encodeURIComponent(name)}`),
-  place: (revision: number, values: Record<string, number>) => tell<Bench>("/api/place", { revision, values }),
+  sweep: (name: string) => ask<SweepTable>("/api/sweep", { name }),
+  place: (values: Record<string, number>) => act<Bench>("/api/place", { values }),
   trial: () => ask<TrialState>("/api/trial"),
-  runTrial: (revision: number, headings: number[], rail: boolean) =>
-    tell<TrialState>("/api/trial", { revision, headings, rail }),
+  runTrial: (headings: number[], rail: boolean) => act<TrialState>("/api/trial", { headings, rail }),
   stopTrial: () => tell<TrialState>("/api/trial-stop", {}),
   poses: async (file: string): Promise<ArrayBuffer> => {
-    const response = await fetch(`/api/poses?file=${encodeURIComponent(file)}`);
-    if (!response.ok || response.headers.get("content-type")?.includes("json")) await answer(response);
+    const response = await call(`/api/poses?${new URLSearchParams({ document: inView().document, revision: String(inView().revision), file })}`);
+    if (response.headers.get("content-type")?.includes("json")) await answer(response);
     return response.arrayBuffer();
   },
-  exact: (revision: number) => ask<Answers>(`/api/exact?revision=${revision}`),
-  gains: (revision: number) => ask<Answers>(`/api/gains?revision=${revision}`),
-  ways: (revision: number) => ask<Answers>(`/api/ways?revision=${revision}`),
-  surface: (surface: string) => tell<Bench>("/api/surface", { surface }),
+  exact: () => about<Answers>("/api/exact"),
+  gains: () => about<Answers>("/api/gains"),
+  ways: () => about<Answers>("/api/ways"),
+  surface: (surface: string) => act<Bench>("/api/surface", { surface }),
 };

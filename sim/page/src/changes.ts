@@ -2,7 +2,7 @@
 
 import { api, Refusal } from "./api";
 import { change } from "./edits";
-import { el, fixed, put, say, signed } from "./dom";
+import { el, money, put, say, signed } from "./dom";
 import { around, DIRECTIONS, on, store, tips } from "./store";
 import type { Answers, Bought, Candidate, Candidates } from "./types";
 
@@ -37,11 +37,11 @@ export function changesPage(leaf: HTMLElement): void {
       const key = `${store.bench.file} ${store.bench.answers.surface}`;
       if (bought && key === boughtFor && Object.keys(store.bench.fitted).length) return;
       boughtFor = key;
-      bought = await api.bought(store.bench.revision);
+      bought = await api.bought();
       draw();
     } catch (e) {
       if (!(e instanceof Refusal)) throw e;
-      if (e.status !== 409) say(e.message, "wrong");
+      if (e.status !== 409 && e.status !== 0) say(e.message, "wrong");
     }
   };
   let timer = 0;
@@ -50,6 +50,8 @@ export function changesPage(leaf: HTMLElement): void {
     clearTimeout(timer);
     timer = window.setTimeout(() => { if (!leaf.hidden) void fetchAll(); }, 250);
   });
+  // The tips are worked out after the change is made: the total follows them.
+  on("shown", () => put(total, ...totals(list)));
   draw();
   void fetchAll();
 }
@@ -58,7 +60,7 @@ function totals(list: Candidates | null): HTMLElement[] {
   const { fitted, before, answers } = store.bench;
   const names = Object.keys(fitted);
   const spent = (list?.changes ?? []).reduce((sum, c) => sum + c.price * (fitted[c.name] ?? 0), 0);
-  const parts = [el("span", {}, names.length ? `${names.length} fitted, ` : "Nothing fitted, ", el("b", {}, `${fixed(spent, 0)} ${list?.currency ?? ""}`))];
+  const parts = [el("span", {}, names.length ? `${names.length} fitted, ` : "Nothing fitted, ", el("b", {}, money(spent, list?.currency ?? "")))];
   if (before) {
     parts.push(el("span", {}, `${signed(answers.numbers.mass_g - before.numbers.mass_g, 0)} g`));
     for (const { heading, short } of Object.values(DIRECTIONS)) {
@@ -67,14 +69,16 @@ function totals(list: Candidates | null): HTMLElement[] {
       const gain = now !== null && then !== null ? now - then : (at(answers, answers.rigid_deg) ?? 0) - (at(before, before.rigid_deg) ?? 0);
       parts.push(el("span", { class: "one-gain" }, `${short} `, el("b", { class: gain > 0.05 ? "gain-up" : gain < -0.05 ? "gain-down" : "" }, `${signed(gain, 1)}°`)));
     }
-    parts.push(el("span", { class: "soft" }, before.what === "as saved" ? "against the saved truck" : "against the truck before"));
+    parts.push(el("span", { class: "soft" }, `against ${against(before.what)}`));
   }
   if (names.length) parts.push(el("button", { type: "button", id: "fit-none", "data-key": "fit-none", onclick: () => void fit({}, "took all changes off") }, "Take all off"));
   return parts;
 }
 
+const against = (what: string): string => (what === "before these changes" ? "the truck before" : what.startsWith("as ") ? `the truck ${what}` : what);
+
 function fit(chosen: Record<string, number>, what: string): Promise<boolean> {
-  return change(() => api.fit(store.bench.revision, chosen), what);
+  return change(() => api.fit(chosen), what);
 }
 
 function line(c: Candidate, list: Candidates, bought: Bought | null): HTMLElement {
@@ -106,7 +110,7 @@ function line(c: Candidate, list: Candidates, bought: Bought | null): HTMLElemen
   const why = bought?.impossible[c.name];
   return el("div", { class: `change${many > 0 ? " on" : ""}`, "data-change": c.name },
     box, el("label", { for: id }, c.label),
-    el("span", { class: "price" }, count, count ? ` × ` : "", `${fixed(c.price, 0)} ${list.currency}`),
+    el("span", { class: "price" }, count, count ? ` × ` : "", money(c.price, list.currency)),
     el("div", { class: "buys" }, ...(bought ? gains : [el("span", { class: "soft" }, "working out what it buys…")]),
       ...(buys?.side ?? []).map((s) => el("span", { class: "soft" }, `${s.what} ${signed(s.by, Math.abs(s.by) < 10 ? 1 : 0)} ${s.unit}`))),
     buys?.words || why || c.requires.length ? el("p", { class: "note" }, [why ?? "", buys?.words ? `${buys.words[0]!.toUpperCase()}${buys.words.slice(1)}.` : "", c.requires.length ? `Needs ${c.requires.join(", ")}.` : ""].filter(Boolean).join(" ")) : null);

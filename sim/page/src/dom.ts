@@ -59,6 +59,37 @@ export function say(sentence: string, kind: "note" | "wrong" = "note"): void {
   speaker.dataset["kind"] = kind;
 }
 
+/** Makes one tab stop of what belongs together: arrow keys, Home and End go about in it. */
+export function oneStop(holder: Element, which = "button"): void {
+  const all = (): HTMLElement[] => [...holder.querySelectorAll<HTMLElement>(which)].filter((e) => !(e as HTMLButtonElement).disabled && !e.hidden);
+  let last: HTMLElement | null = null;
+  const settle = (): void => {
+    const list = all();
+    const stop = last && list.includes(last) ? last : (list.find((e) => e.getAttribute("aria-pressed") === "true") ?? list[0]);
+    for (const e of list) {
+      const index = e === stop ? 0 : -1;
+      if (e.tabIndex !== index) e.tabIndex = index;
+    }
+  };
+  holder.addEventListener("focusin", (e) => {
+    last = (e.target as HTMLElement).closest<HTMLElement>(which);
+    settle();
+  });
+  holder.addEventListener("keydown", (e) => {
+    const key = (e as KeyboardEvent).key;
+    const list = all();
+    const here = list.indexOf(document.activeElement as HTMLElement);
+    if (here < 0) return;
+    const steps: Record<string, number> = { ArrowRight: here + 1, ArrowDown: here + 1, ArrowLeft: here - 1, ArrowUp: here - 1, Home: 0, End: list.length - 1 };
+    const to = steps[key];
+    if (to === undefined) return;
+    e.preventDefault();
+    list[(to + list.length) % list.length]!.focus();
+  });
+  new MutationObserver(settle).observe(holder, { childList: true, subtree: true, attributes: true, attributeFilter: ["disabled", "hidden", "aria-pressed"] });
+  settle();
+}
+
 export const calm = (): boolean => matchMedia("(prefers-reduced-motion: reduce)").matches;
 
 export const fixed = (value: number | null | undefined, digits = 1): string =>
@@ -72,11 +103,19 @@ export const signed = (value: number, digits = 1): string => {
 };
 
 let software: boolean | null = null;
+let flat = false;
+
+/** Whether the browser offers nothing to draw in three dimensions with. */
+export function drawnFlat(): boolean {
+  drawnInSoftware();
+  return flat;
+}
 
 /** Whether the page is drawn without a graphics card, and so slowly. */
 export function drawnInSoftware(): boolean {
   if (software === null) {
     const probe = document.createElement("canvas").getContext("webgl2");
+    flat = probe === null;
     const about = probe?.getExtension("WEBGL_debug_renderer_info");
     const name = about ? String(probe?.getParameter(about.UNMASKED_RENDERER_WEBGL)) : "";
     probe?.getExtension("WEBGL_lose_context")?.loseContext();
@@ -84,3 +123,10 @@ export function drawnInSoftware(): boolean {
   }
   return software;
 }
+
+/** As many decimals as a step of that size shows. */
+export const decimals = (step: number): number => Math.max(0, Math.min(3, -Math.floor(Math.log10(step) + 1e-9)));
+
+/** Money to the cent, and whole where it is. */
+export const money = (value: number, currency: string): string =>
+  `${fixed(value, Number.isInteger(Math.round(value * 100) / 100) ? 0 : 2)} ${currency}`.trim();

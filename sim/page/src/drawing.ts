@@ -2,7 +2,7 @@
 
 import { attempt, commit, revert } from "./edits";
 import { drawnInSoftware, el, fixed, svg } from "./dom";
-import { extent, Outlines, PROJECT } from "./outline";
+import { extent, lookOf, outline, Outlines, pathData, PROJECT } from "./outline";
 import { afterTheMap, DIRECTIONS, look, on, store, type Direction } from "./store";
 import type { Edit, Pair, Part, Row, Triple } from "./types";
 
@@ -42,6 +42,7 @@ export class Drawing {
   private readonly parts: Outlines;
   private readonly truck = svg("g");
   private readonly grips = svg("g");
+  private readonly ghost = svg("g", { class: "ghost" });
   private readonly canvas = document.createElement("canvas");
   private box: [number, number, number, number] = [0, 0, 1, 1];
   private held: { part: Part; row: Row; from: Pair; moved: Pair } | null = null;
@@ -49,7 +50,7 @@ export class Drawing {
   constructor(private readonly face: "side" | "rear") {
     const name = face === "side" ? "Side view, nose to the right" : "Rear view";
     this.parts = new Outlines(face, 1, true);
-    this.root = svg("svg", { class: "view", role: "group", "aria-label": name }, this.field, this.ground, this.parts.root, this.truck, this.grips);
+    this.root = svg("svg", { class: "view", role: "group", "aria-label": name }, this.field, this.ground, this.parts.root, this.ghost, this.truck, this.grips);
     this.figure = el("figure", {}, this.root, el("figcaption", {}, name));
     [this.canvas.width, this.canvas.height] = GRID;
     on("bench", () => (this.box = this.frame()));
@@ -86,6 +87,7 @@ export class Drawing {
       }
     }
     this.parts.draw(scene.parts, store.view.row);
+    this.drawGhost();
     this.ground.replaceChildren(...shapes.splice(0));
     for (const line of this.face === "side" ? [scene.wedge_mm[0]!, scene.wedge_mm[2]!] : [scene.wedge_mm[1]!, scene.wedge_mm[3]!]) {
       shapes.push(this.wedge(line));
@@ -97,6 +99,17 @@ export class Drawing {
     // While a weight is dragged the map underneath stays: it moves little, and painting it is slow.
     if (!store.trying) this.paintField();
     this.drawGrips();
+  }
+
+  /** Where the truck compared with has its parts otherwise, and its CG. */
+  private drawGhost(): void {
+    const then = store.bench.before?.scene;
+    if (!then) return this.ghost.replaceChildren();
+    const now = new Set(store.scene.parts.map(lookOf));
+    const [cx, cy] = PROJECT[this.face](then.cg_mm);
+    this.ghost.replaceChildren(
+      ...then.parts.filter((p) => p.shape && !now.has(lookOf(p))).map((p) => svg("path", { d: pathData(outline(p, this.face)) })),
+      svg("path", { d: `M${cx - 9} ${cy}H${cx + 9}M${cx} ${cy - 9}V${cy + 9}` }));
   }
 
   /** From the tip line through the CG to the edge of the sheet: below it a gram helps. */
@@ -170,7 +183,7 @@ export class Drawing {
     const moved: Pair = [Math.round(x - this.held.from[0]), Math.round(y - this.held.from[1])];
     if (moved[0] === this.held.moved[0] && moved[1] === this.held.moved[1]) return;
     this.held.moved = moved;
-    attempt([this.moveEdit(this.held.row, this.held.part, moved)]);
+    attempt(this.moveEdit(this.held.row, this.held.part, moved));
   }
 
   private drop(): void {
@@ -178,7 +191,7 @@ export class Drawing {
     if (!held) return;
     this.held = null;
     if (held.moved[0] === 0 && held.moved[1] === 0) return;
-    void commit([this.moveEdit(held.row, held.part, held.moved)], `moved ${held.row.name}`).then((taken) => { if (!taken) revert(); });
+    void commit(this.moveEdit(held.row, held.part, held.moved), `moved ${held.row.name}`).then((taken) => { if (!taken) revert(); });
   }
 
   private nudge(e: KeyboardEvent): void {
@@ -188,15 +201,19 @@ export class Drawing {
     const found = this.movable();
     if (!move || !found) return;
     e.preventDefault();
-    void commit([this.moveEdit(found.row, found.part, move)], `moved ${found.row.name}`);
+    void commit(this.moveEdit(found.row, found.part, move), `moved ${found.row.name}`);
   }
 
   /** The file's place after a move in this view. A mirrored piece moves the other way across. */
-  private moveEdit(row: Row, part: Part, [dx, dy]: Pair): Edit {
-    const at = [...row.at_mm!] as Triple;
-    if (this.face === "side") at[0] += dx;
-    else at[1] += part.mirrored ? dx : -dx;
-    at[2] -= dy;
-    return { do: "set", row: row.row, key: "at_mm", value: at.map((v) => Number(v.toFixed(3))) };
+  /** The file's place after a move in this view, axis by axis. A mirrored piece moves the other
+   * way across. */
+  private moveEdit(row: Row, part: Part, [dx, dy]: Pair): Edit[] {
+    const at = row.at_mm!;
+    const edit = (axis: "x" | "y" | "z", value: number): Edit => ({ do: "set", part: row.name, key: `at_mm.${axis}`, value: Number(value.toFixed(3)) });
+    const edits: Edit[] = [];
+    if (dx && this.face === "side") edits.push(edit("x", at[0] + dx));
+    if (dx && this.face === "rear") edits.push(edit("y", at[1] + (part.mirrored ? dx : -dx)));
+    if (dy || !dx) edits.push(edit("z", at[2] - dy));
+    return edits;
   }
 }

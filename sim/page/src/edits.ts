@@ -1,6 +1,6 @@
 // Changing the truck: try while dragging, put down on release, and what to do when two tabs meet.
 
-import { api, Refusal } from "./api";
+import { api, Gone, Refusal } from "./api";
 import { byId, el, put, say } from "./dom";
 import { on, showTry, store, takeBench, tellAll } from "./store";
 import type { Bench, Edit } from "./types";
@@ -26,17 +26,23 @@ async function nextTry(): Promise<void> {
     const mine = (trying = new AbortController());
     const start = performance.now();
     try {
-      const found = await api.attempt(store.bench.revision, edits);
+      const found = await api.attempt(edits);
       if (mine.signal.aborted) return;
-      showTry(found.scene, found.answers);
+      showTry(found);
       lags.push(performance.now() - start);
       if (lags.length > 400) lags.shift();
       clearTimeout(restTimer);
       restTimer = window.setTimeout(() => void rested(edits, mine), 250);
     } catch (e) {
       if (mine.signal.aborted) return;
-      if (e instanceof Refusal) say(e.sentences.slice(0, 3).join(" "), "wrong");
-      else throw e;
+      if (!(e instanceof Refusal)) throw e;
+      if (e instanceof Gone) return revert();
+      if (e.status === 409) {
+        trying = null;
+        waiting = null;
+        return void metAnotherTab(e, "what you were trying", null);
+      }
+      say(e.sentences.slice(0, 3).join(" "), "wrong");
     }
   }
   trying = null;
@@ -48,8 +54,8 @@ let restTimer = 0;
 async function rested(edits: Edit[], tried: AbortController): Promise<void> {
   if (!store.trying || trying !== null || tried.signal.aborted || waiting !== null) return;
   try {
-    const found = await api.attempt(store.bench.revision, edits, true);
-    if (store.trying && trying === null && waiting === null && !tried.signal.aborted) showTry(found.scene, found.answers);
+    const found = await api.attempt(edits, true);
+    if (store.trying && trying === null && waiting === null && !tried.signal.aborted) showTry(found);
   } catch (e) {
     if (!(e instanceof Refusal)) throw e;
   }
@@ -65,14 +71,23 @@ function stopTrying(): void {
 /** Puts edits down. Gives whether the server took them. */
 export async function commit(edits: Edit[], what: string): Promise<boolean> {
   stopTrying();
-  return change(() => api.edit(store.bench.revision, edits, what), what, () => api.edit(store.bench.revision, edits, what));
+  return change(() => api.edit(edits, what), what, () => api.edit(edits, what));
 }
 
 let line: Promise<unknown> = Promise.resolve();
+let queued = 0;
+/** Counts the times that the page had to take another state than its own changes lead to. */
+let turns = 0;
 
-/** One change after the other, each asked on the revision the one before it left. */
+/** Whether a change is on its way. */
+export const changing = (): boolean => queued > 0;
+
+/** One change after the other, each asked on the revision the one before it left. A change that
+ * was meant for a state the page had to give up meanwhile is not asked at all. */
 export function change(question: () => Promise<Bench>, what: string, again?: () => Promise<Bench>): Promise<boolean> {
-  const mine = line.then(() => changeNow(question, what, again));
+  const meant = turns;
+  queued += 1;
+  const mine = line.then(() => (turns === meant ? changeNow(question, what, again) : false)).finally(() => { queued -= 1; });
   line = mine;
   return mine;
 }
@@ -84,11 +99,12 @@ async function changeNow(question: () => Promise<Bench>, what: string, again?: (
     byId("notice").hidden = true;
     return true;
   } catch (e) {
-    if (!(e instanceof Refusal)) {
-      notice("The bench does not answer. Your work up to the last change is kept; start it again with crossfall bench.", []);
-      return false;
+    if (!(e instanceof Refusal)) throw e;
+    if (e instanceof Gone) {
+      turns += 1;
+      revert();
     }
-    if (e.status === 409 && e.where === "tab") await metAnotherTab(what, again ?? null);
+    else if (e.status === 409 && e.where !== "disk") await metAnotherTab(e, what, again ?? null);
     else {
       say(e.sentences.slice(0, 3).join(" "), "wrong");
       revert();
@@ -103,12 +119,25 @@ export function revert(): void {
   takeBench(store.bench);
 }
 
-/** Another tab changed this truck: shows its state, and offers to put the change on top. */
-async function metAnotherTab(what: string, again: (() => Promise<Bench>) | null): Promise<void> {
-  takeBench(await api.bench());
-  const choices: [string, () => void][] = [["Leave it as the other tab has it", () => {}]];
-  if (again) choices.unshift([`Do mine on top: ${what}`, () => void change(again, what)]);
-  notice("This truck was changed in another tab. You see that state now; your last change was not put down.", choices);
+/** Another tab was quicker: shows its state, and offers to put the change on top of it. */
+async function metAnotherTab(met: Refusal, what: string, again: (() => Promise<Bench>) | null): Promise<void> {
+  turns += 1;
+  const mine = store.bench;
+  try {
+    takeBench(await api.bench());
+  } catch (e) {
+    if (!(e instanceof Refusal)) throw e;
+    return;
+  }
+  const there = store.bench;
+  const choices: [string, () => void][] = [["Leave it as it is", () => {}]];
+  if (there.file !== mine.file) {
+    choices.unshift([`Put ${mine.file} back on the bench`, () => void change(() => api.open(mine.file), `on the bench: ${mine.file}`)]);
+    notice(`${there.file} is on the bench now, put there from another tab. Your last change was meant for ${mine.file} and was not put down.`, choices);
+    return;
+  }
+  if (again) choices.unshift([`Do mine on top: ${what}`, () => void change(() => (store.bench.file === mine.file ? again() : Promise.reject(met)), what)]);
+  notice("This truck was changed in another tab or on disk. You see that state now; your last change was not put down.", choices);
 }
 
 export function notice(sentence: string, choices: [string, () => void][]): void {
@@ -119,30 +148,44 @@ export function notice(sentence: string, choices: [string, () => void][]): void 
   box.querySelector("button")?.focus();
 }
 
-/** Works the tips out exactly once the hand rests, then all there is to say on the four ways, then
- * what a gram is worth. */
+/** Works the tips out exactly once the hand rests, then all there is to say on the four ways, the
+ * same of what it is compared with, and what a gram is worth. */
 export function settleLater(): void {
   on("bench", () => {
     clearTimeout(settleTimer);
-    const revision = store.bench.revision;
-    settleTimer = window.setTimeout(() => void settle(revision), store.bench.answers.exact ? 400 : 120);
+    const bench = store.bench;
+    settleTimer = window.setTimeout(() => void settle(bench), bench.answers.exact ? 400 : 120);
   });
 }
 
-async function settle(revision: number): Promise<void> {
-  const surface = store.bench.answers.surface;
+async function settle(bench: Bench): Promise<void> {
+  // Meanwhile there may have been another edit, or another surface: their own settling follows.
+  const over = (): boolean => store.bench !== bench;
+  const show = (): void => {
+    if (store.trying) return;
+    store.answers = bench.answers;
+    tellAll("shown");
+  };
   try {
-    for (const ask of [api.exact, api.ways, api.gains]) {
-      if (ask === api.exact && store.bench.answers.exact) continue;
-      const answers = await ask(revision);
-      // Meanwhile there may have been another edit, or another surface: their own settling follows.
-      if (store.bench.revision !== revision || store.bench.answers.surface !== surface) return;
-      store.bench.answers = answers;
-      if (store.trying) return;
-      store.answers = answers;
-      tellAll("shown");
+    for (const ask of [api.exact, api.ways]) {
+      if (over()) return;
+      if (ask === api.exact && bench.answers.exact) continue;
+      const answers = await ask();
+      if (over()) return;
+      bench.answers = answers;
+      show();
     }
+    if (bench.before && !(bench.before.exact && bench.before.ways)) {
+      const before = await api.reference();
+      if (over()) return;
+      bench.before = before;
+      show();
+    }
+    const answers = await api.gains();
+    if (over()) return;
+    bench.answers = answers;
+    show();
   } catch (e) {
-    if (!(e instanceof Refusal) || e.status !== 409) throw e;
+    if (!(e instanceof Refusal) || (e.status !== 409 && e.status !== 0)) throw e;
   }
 }

@@ -2,7 +2,7 @@
 
 import { api, Refusal } from "./api";
 import { change, notice } from "./edits";
-import { byId, el, put, say } from "./dom";
+import { byId, el, oneStop, put, say } from "./dom";
 import { on, store, takeBench } from "./store";
 
 export function makeHeader(repaint: () => void): void {
@@ -15,6 +15,8 @@ export function makeHeader(repaint: () => void): void {
   truck.addEventListener("change", () => void open(truck.value));
   const surface = byId<HTMLSelectElement>("surface");
   surface.addEventListener("change", () => void change(() => api.surface(surface.value), `on ${surface.value}`));
+  const reference = byId<HTMLSelectElement>("reference");
+  reference.addEventListener("change", () => void change(() => api.pin(reference.value), `compared with: ${reference.selectedOptions[0]?.textContent ?? ""}`));
   lights(repaint);
   addEventListener("keydown", (e) => {
     if (!(e.ctrlKey || e.metaKey) || (e.target as Element).matches("input[type=text], input[type=number], textarea")) return;
@@ -23,6 +25,7 @@ export function makeHeader(repaint: () => void): void {
     if (key === "y") { e.preventDefault(); redo(); }
     if (key === "s") { e.preventDefault(); void save(); }
   });
+  oneStop(document.querySelector(".tools")!);
   on("bench", draw);
 }
 
@@ -31,6 +34,7 @@ function draw(): void {
   put(byId("truck"), ...b.trucks.map((t) => el("option", { value: t, selected: t === b.file }, t.replace(/\.toml$/, ""))));
   put(byId("surface"), ...(b.surfaces.length ? b.surfaces : [b.answers.surface]).map((s) => el("option", { value: s, selected: s === b.answers.surface }, s)));
   byId<HTMLSelectElement>("surface").disabled = b.surfaces.length < 2;
+  put(byId("reference"), ...b.references.map((r) => el("option", { value: r.key, selected: r.key === b.reference }, r.words)));
   const state = byId("state");
   state.textContent = b.needs_name ? (b.unsaved ? "demo truck, changed: save it under a name" : "demo truck") : b.unsaved ? "changed, not saved yet" : "saved";
   state.classList.toggle("unsaved", b.unsaved);
@@ -45,20 +49,23 @@ function draw(): void {
 
 async function sheet(): Promise<void> {
   say("Drawing the set-up sheet…");
-  const response = await fetch("/api/sheet");
-  if (!response.headers.get("content-type")?.includes("pdf")) return say("The sheet could not be drawn.", "wrong");
-  const link = el("a", { href: URL.createObjectURL(await response.blob()), download: "set-up-sheet.pdf" });
-  link.click();
-  URL.revokeObjectURL(link.href);
-  say("The set-up sheet is in your downloads.");
+  try {
+    const link = el("a", { href: URL.createObjectURL(await api.sheet()), download: `${store.bench.file.replace(/\.toml$/, "")}-sheet.pdf` });
+    link.click();
+    URL.revokeObjectURL(link.href);
+    say("The set-up sheet is in your downloads.");
+  } catch (e) {
+    if (!(e instanceof Refusal)) throw e;
+    say(`The sheet was not drawn: ${e.message}`, "wrong");
+  }
 }
 
 function undo(): void {
-  void change(() => api.undo(store.bench.revision), `undone: ${store.bench.undo ?? "nothing"}`);
+  void change(() => api.undo(), `undone: ${store.bench.undo ?? "nothing"}`);
 }
 
 function redo(): void {
-  void change(() => api.redo(store.bench.revision), `done again: ${store.bench.redo ?? "nothing"}`);
+  void change(() => api.redo(), `done again: ${store.bench.redo ?? "nothing"}`);
 }
 
 async function save(): Promise<void> {
@@ -68,7 +75,7 @@ async function save(): Promise<void> {
 
 async function put_(name: string | null, over: boolean): Promise<void> {
   try {
-    takeBench(await api.save(store.bench.revision, name, over));
+    takeBench(await api.save(name, over));
     say(`Saved as ${store.bench.file}.`);
   } catch (e) {
     if (!(e instanceof Refusal)) throw e;
@@ -76,12 +83,14 @@ async function put_(name: string | null, over: boolean): Promise<void> {
       notice(`Not saved: ${e.message}.`, [
         ["Save under a new name", saveAs],
         ["Write mine over it", () => void put_(name, true)],
-        ["Take the file as it is on disk", () => void change(() => api.discard(store.bench.revision), "taken from disk")],
+        ["Take the file as it is on disk", () => void change(() => api.discard(), "taken from disk")],
       ]);
     } else if (e.status === 409) {
+      const mine = store.bench.file;
       takeBench(await api.bench());
-      notice("This truck was changed in another tab. You see that state now; nothing was saved.", [["Save this state", () => void put_(name, over)]]);
-    } else say(e.message, "wrong");
+      if (store.bench.file !== mine) notice(`${store.bench.file} is on the bench now, put there from another tab; ${mine} was not saved.`, [[`Put ${mine} back on the bench`, () => void open(mine)]]);
+      else notice("This truck was changed in another tab or on disk. You see that state now; nothing was saved.", [["Save this state", () => void put_(name, over)]]);
+    } else if (e.status !== 0) say(e.message, "wrong");
   }
 }
 

@@ -1,11 +1,13 @@
 // The bench: reads the truck, builds the sheet, and keeps its parts in step.
 
-import { api } from "./api";
+import { api, Refusal } from "./api";
 import { makeBlock } from "./block";
 import { changesPage } from "./changes";
 import { byId, say } from "./dom";
 import { lags, settleLater } from "./edits";
 import { makeHeader } from "./header";
+import { makeHistory } from "./history";
+import { keepInStep } from "./link";
 import { mapsPage } from "./maps";
 import { planPage } from "./plan";
 import { makePolar } from "./polar";
@@ -20,6 +22,8 @@ import { weightsPage } from "./weights";
 async function start(): Promise<void> {
   const bench = await api.bench();
   store.bench = bench;
+  store.rows = bench.rows;
+  store.measures = bench.measures;
   store.scene = bench.scene;
   store.answers = bench.answers;
   const stage = makeStage();
@@ -37,6 +41,8 @@ async function start(): Promise<void> {
     { id: "maps", name: "Maps", make: mapsPage },
   ]);
   settleLater();
+  keepInStep();
+  makeHistory();
   takeBench(bench);
   look({ tilt: 25, heading: 90 });
   if (bench.recovered) say("Unsaved work from last time is back on the bench. Undo steps through it.");
@@ -45,6 +51,13 @@ async function start(): Promise<void> {
   document.documentElement.dataset["ready"] = "";
   Object.assign(window, { benchWatch: { stage, lags, replay } });
 }
+
+// A refusal that nothing waits for is still a sentence, and no fault of the page.
+addEventListener("unhandledrejection", (e) => {
+  if (!(e.reason instanceof Refusal)) return;
+  e.preventDefault();
+  if (e.reason.status !== 0 && e.reason.status !== 409) say(e.reason.message, "wrong");
+});
 
 start().catch((e: unknown) => {
   byId("notice").textContent = e instanceof Error ? e.message : String(e);

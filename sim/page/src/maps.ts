@@ -3,7 +3,6 @@
 import { api, Refusal } from "./api";
 import { change } from "./edits";
 import { el, fixed, put, say, svg } from "./dom";
-import { store } from "./store";
 import type { SweepTable } from "./types";
 
 export function mapsPage(leaf: HTMLElement): void {
@@ -86,7 +85,7 @@ function scatter(table: SweepTable, by: { x: string; y: string; z: string }, hea
     const place = (): void => {
       const values: Record<string, number> = {};
       for (const k of keys) values[k] = of(k, i);
-      void change(() => api.place(store.bench.revision, values), "put a point of the sweep on the table").then((taken) => { if (taken) say(words); });
+      void change(() => api.place(values), "put a point of the sweep on the table").then((taken) => { if (taken) say(words); });
     };
     mark.addEventListener("click", place);
     mark.addEventListener("keydown", (e) => { if (e.key === "Enter" || e.key === " ") { e.preventDefault(); place(); } });

@@ -2,13 +2,15 @@
 
 import { api, Refusal } from "./api";
 import { change } from "./edits";
-import { el, fixed, put, svg } from "./dom";
-import { store } from "./store";
+import { el, fixed, money, put, svg } from "./dom";
+import { on, store } from "./store";
 import type { Planned, PlannedSet } from "./types";
 
 const FIELDS: [string, string, string][] = [
   ["budget", "At most, money", "100"], ["added_g", "At most heavier, g", ""], ["run_min", "Run time at least, min", ""], ["front_least", "On the front axle at least, %", ""], ["front_most", "On the front axle at most, %", ""], ["reach_deg", "Reach this angle, °", ""],
 ];
+
+let currency = "";
 
 export function planPage(leaf: HTMLElement): void {
   const aim = el("select", { id: "plan-aim" }, ...[["worst", "the weakest way"], ["side", "the side slope"], ["climb", "the climb"], ["descent", "the descent"]].map(([k, words]) => el("option", { value: k }, words!)));
@@ -17,7 +19,16 @@ export function planPage(leaf: HTMLElement): void {
     return [key, el("label", { for: `plan-${key}` }, words), input] as const;
   });
   const limits = el("select", { id: "plan-limits" }, el("option", { value: "" }, "no class"));
-  void api.changes().then((found) => limits.append(...found.limits.map((name) => el("option", { value: name }, name.replace(".limits.toml", "")))));
+  let of = "";
+  const fetchLimits = async (): Promise<void> => {
+    if (of === store.bench.document) return;
+    of = store.bench.document;
+    const found = await api.changes();
+    currency = found.currency;
+    const label = form.querySelector("label[for='plan-budget']");
+    if (label) label.textContent = `At most, ${currency || "money"}`;
+    put(limits, el("option", { value: "" }, "no class"), ...found.limits.map((name) => el("option", { value: name }, name.replace(".limits.toml", ""))));
+  };
   const answer = el("div", { id: "plan-answer", "aria-live": "polite" });
   const go = el("button", { type: "submit", class: "main", id: "plan-go" }, "Find the best set");
   const form = el("form", { class: "plan-form" }, el("label", { for: "plan-aim" }, "Raise"), aim, ...inputs.flatMap(([, label, input]) => [label, input]), el("label", { for: "plan-limits" }, "Within the limits of"), limits, go);
@@ -28,18 +39,20 @@ export function planPage(leaf: HTMLElement): void {
     if (limits.value) asked["limits"] = limits.value;
     go.disabled = true;
     put(answer, el("p", { class: "text soft" }, "Looking through every set that may go together…"));
-    api.plan(store.bench.revision, asked).then((found) => show(answer, found), (err: unknown) => {
+    api.plan(asked).then((found) => show(answer, found), (err: unknown) => {
       if (!(err instanceof Refusal)) throw err;
       put(answer, el("p", { class: "text wrong" }, err.message));
     }).finally(() => { go.disabled = false; });
   });
   leaf.append(form, answer);
+  on("bench", () => { if (!leaf.hidden) void fetchLimits(); });
+  void fetchLimits();
 }
 
 function show(holder: HTMLElement, found: Planned): void {
   const best = found.best;
   put(holder,
-    best ? el("div", {}, el("h3", {}, `Best: ${fixed(best.deg, 2)}° for ${fixed(best.price, 0)}`), one(best, "best")) : el("p", { class: "text" }, "No set of these changes does what is asked."),
+    best ? el("div", {}, el("h3", {}, `Best: ${fixed(best.deg, 2)}° for ${money(best.price, currency)}`), one(best, "best")) : el("p", { class: "text" }, "No set of these changes does what is asked."),
     found.front.length > 1 ? front(found) : null,
     el("p", { class: "text soft" }, `${found.scored} sets were scored with springs and tyres${found.proven ? "; this is proven to be the best of them all" : ""}.`),
     found.runners.length ? el("h3", {}, "Next best") : null,
@@ -48,11 +61,11 @@ function show(holder: HTMLElement, found: Planned): void {
 
 function one(set: PlannedSet, id: string): HTMLElement {
   return el("div", { class: "change" }, el("span", {}), el("span", {}, set.labels.join("; ") || "nothing"), el("button", { type: "button", id: `fit-${id}`, onclick: () => void fit(set) }, "Fit"),
-    el("p", { class: "note" }, `${fixed(set.deg, 2)}° ± ${fixed(1.96 * set.sd_deg, 2)}${set.slides ? " against a rail: it slides first" : ""}, ${fixed(set.price, 0)} in money, ${fixed(set.added_g, 0)} g heavier${set.tied ? "; as good as the best, as far as the masses are known" : ""}`));
+    el("p", { class: "note" }, `${fixed(set.deg, 2)}° ± ${fixed(1.96 * set.sd_deg, 2)}${set.slides ? " against a rail: it slides first" : ""}, ${money(set.price, currency)}, ${fixed(set.added_g, 0)} g heavier${set.tied ? "; as good as the best, as far as the masses are known" : ""}`));
 }
 
 function fit(set: PlannedSet): Promise<boolean> {
-  return change(() => api.fit(store.bench.revision, set.chosen), "fitted the set");
+  return change(() => api.fit(set.chosen), "fitted the set");
 }
 
 /** Money across, degrees up: the most degrees for every price. Each point can be fitted. */
@@ -71,7 +84,7 @@ function front(found: Planned): HTMLElement {
   sets.forEach((s, i) => { line += `${i ? `H${x(s.price)}` : ""}L${x(s.price)} ${y(s.deg)}`; });
   marks.push(svg("path", { class: "compliant", d: line }));
   for (const s of sets) {
-    const words = `${fixed(s.price, 0)} in money: ${fixed(s.deg, 2)}°, ${s.labels.join("; ") || "nothing"}`;
+    const words = `${money(s.price, currency)}: ${fixed(s.deg, 2)}°, ${s.labels.join("; ") || "nothing"}`;
     const point = svg("circle", { cx: x(s.price), cy: y(s.deg), r: 5, class: "front-point", tabindex: 0, role: "button", "aria-label": `Fit: ${words}` }, svg("title", {}, words));
     point.addEventListener("click", () => void fit(s));
     point.addEventListener("keydown", (e) => { if (e.key === "Enter" || e.key === " ") { e.preventDefault(); void fit(s); } });

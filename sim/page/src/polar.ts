@@ -5,7 +5,7 @@
 
 import { byId, fixed, say, svg } from "./dom";
 import { Outlines, pathData } from "./outline";
-import { around, DIRECTIONS, goes, look, on, store, tips } from "./store";
+import { around, DIRECTIONS, goes, look, on, spoken, store, tips } from "./store";
 import type { TipAnswer } from "./answers";
 import type { Answers, Pair, TrialFound } from "./types";
 
@@ -38,7 +38,7 @@ export class Polar {
 
   constructor(holder: HTMLElement) {
     this.root = svg("svg", {
-      viewBox: "-212 -206 424 412", class: "polar", role: "slider", tabindex: 0, "data-key": "puck",
+      viewBox: "-226 -206 452 412", class: "polar", role: "slider", tabindex: 0, "data-key": "puck",
       "aria-label": "Slope under the truck: arrows left and right turn it, up and down tilt it",
       "aria-valuemin": 0, "aria-valuemax": 90,
     }, this.back, this.plan, this.curves, this.puck);
@@ -139,7 +139,7 @@ export class Polar {
       svg("path", { class: "railed", d: railed }), svg("path", { class: "compliant", d: tipping }));
     for (const way of a.ways ?? []) layers.push(this.range(way));
     for (const t of store.trying ? [] : store.trials) layers.push(...this.tried(t));
-    for (const { heading } of Object.values(DIRECTIONS)) layers.push(this.reading(heading));
+    for (const { heading } of Object.values(DIRECTIONS)) layers.push(this.reading(heading), this.wayName(heading));
     this.curves.replaceChildren(...layers);
     this.curves.classList.toggle("trying", store.trying);
     this.curves.classList.toggle("inexact", !a.exact);
@@ -215,11 +215,22 @@ export class Polar {
     const angle = first?.deg ?? around(a.heading_deg, a.rigid_deg, heading);
     const [x, y] = this.at(heading, R_OUT + 14);
     const anchor = Math.abs(x) < 20 ? "middle" : x < 0 ? "start" : "end";
-    const side = heading === 90 ? -208 : heading === 270 ? 208 : x;
+    const side = heading === 90 ? -222 : heading === 270 ? 222 : x;
     const at = { x: side, y: y + (Math.abs(y) < 20 ? -6 : y > 0 ? 10 : 0), "text-anchor": anchor };
     const words = svg("tspan", { class: "reading-slides" }, "slides ");
-    return svg("text", { ...at, class: "reading" }, first?.slides && anchor === "middle" ? words : null, `${fixed(angle)}°`,
+    const way = store.trying ? undefined : a.ways?.find((w) => w.heading_deg === heading);
+    const [low, high] = way?.goes_at_range_deg ?? [null, null];
+    return svg("text", { ...at, class: "reading" }, first?.slides && anchor === "middle" ? words : null, `${spoken(angle, low === null || high === null ? null : [low, high])}°`,
       first?.slides && anchor !== "middle" ? svg("tspan", { class: "reading-slides", x: side, dy: 12 }, "slides") : null);
+  }
+
+  /** What a side of the map means, in words: which side of the truck is downhill there. */
+  private wayName(heading: number): SVGElement {
+    const words = { 0: "tail downhill", 90: "left side", 180: "nose downhill", 270: "right side" }[heading]!;
+    const [x, y] = this.at(heading, R_OUT + 14);
+    if (Math.abs(x) < 20) return svg("text", { x: 44, y: y + (y > 0 ? 10 : 0), class: "way-name" }, words);
+    const side = { x: x < 0 ? -222 : 222, "text-anchor": x < 0 ? "start" : "end" };
+    return svg("text", { class: "way-name", y: y + 24 }, svg("tspan", side, words), svg("tspan", { ...side, dy: 12 }, "downhill"));
   }
 
   private drawBack(): void {
@@ -228,7 +239,7 @@ export class Polar {
       const r = this.radius(angle);
       const [x, y] = this.at(134, r);
       rings.push(svg("circle", { r, class: angle % 30 === 0 ? "ring strong" : "ring" }),
-        svg("text", { x, y: y + 3, class: "ring-name", "text-anchor": "middle" }, `${angle}`));
+        svg("text", { x, y: y + 3, class: "ring-name", "text-anchor": "middle" }, `${angle}°`));
     }
     for (let h = 0; h < 360; h += 15) {
       const [x1, y1] = this.at(h, R_OUT);
@@ -236,6 +247,9 @@ export class Polar {
       rings.push(svg("path", { d: `M${x1} ${y1}L${x2} ${y2}`, class: "tick" }));
     }
     rings.push(svg("circle", { r: R_OUT, class: "rim" }));
+    for (const [words, x, y] of [["nose", 0, 8 - R_IN], ["tail", 0, R_IN - 2], ["left", 14 - R_IN, 3], ["right", R_IN - 14, 3]] as const) {
+      rings.push(svg("text", { x, y, class: "side-name", "text-anchor": "middle" }, words));
+    }
     this.back.replaceChildren(...rings);
   }
 

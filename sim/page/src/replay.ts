@@ -3,10 +3,11 @@
 import { api, Refusal } from "./api";
 import { byId, el, fixed, put, say } from "./dom";
 import { DIRECTIONS, look, on, store, tellAll } from "./store";
-import type { Stage } from "./stage";
+import type { Table } from "./stage";
 import type { Tilt } from "./tilt";
 import type { Triple, TrialFound, TrialState } from "./types";
 
+const WHEELS = ["front left", "front right", "rear left", "rear right"];
 const LEAD = 9; // columns before the poses
 
 /** One recording: float32 rows of time, angle, loads, CG and poses. */
@@ -42,6 +43,35 @@ export class Recording {
     return low;
   }
 
+  /** What happens on the way, with its moment in s. */
+  events(): { what: string; time: number }[] {
+    const found: { what: string; time: number }[] = [];
+    for (let wheel = 0; wheel < 4; wheel++) {
+      for (let row = 0; row < this.rows; row++) {
+        if (this.at(row).load_g[wheel]! >= 1) continue;
+        const { theta, time } = { theta: this.at(row).theta, time: this.values[row * this.columns]! };
+        // A tyre that comes down again has not lifted for good.
+        if (Array.from({ length: this.rows - row }, (_, k) => this.at(row + k).load_g[wheel]!).every((g) => g < 1)) {
+          found.push({ what: `${WHEELS[wheel]} lifts at ${fixed(theta)}°`, time });
+          break;
+        }
+      }
+    }
+    const end = this.at(this.rows - 1).theta;
+    if (this.about.trial_outcome === "tips") found.push({ what: `goes over at ${fixed(this.about.trial_deg ?? end)}°`, time: this.seconds });
+    if (this.about.trial_outcome === "slides") found.push({ what: `slides away at ${fixed(this.about.trial_slide_deg ?? end)}°`, time: this.seconds });
+    return found.sort((a, b) => a.time - b.time);
+  }
+
+  /** How it ends: over which tyres it goes, or away. */
+  get end(): string | null {
+    if (this.about.trial_outcome === "slides") return "away";
+    if (this.about.trial_outcome !== "tips") return null;
+    const [fl, fr, rl, rr] = this.at(this.rows - 1).load_g.map((g) => Math.max(0, g)) as [number, number, number, number];
+    const sides: [string, number][] = [["left", fl + rl], ["right", fr + rr], ["front", fl + fr], ["rear", rl + rr]];
+    return sides.sort((a, b) => b[1] - a[1])[0]![0];
+  }
+
   at(row: number): { theta: number; load_g: number[]; cg_mm: Triple; poses: number[][] } {
     const v = this.values.subarray(row * this.columns, (row + 1) * this.columns);
     const poses = Array.from({ length: 7 }, (_, i) => Array.from(v.subarray(LEAD + 7 * i, LEAD + 7 * i + 7)));
@@ -51,6 +81,7 @@ export class Recording {
 
 export class Replay {
   private recording: Recording | null = null;
+  private events: { what: string; time: number }[] = [];
   private time = 0;
   private speed = 1;
   private running = false;
@@ -62,9 +93,9 @@ export class Replay {
   /** What the last second of playing reached, for whoever wants to know. */
   rate = 0;
 
-  constructor(private readonly stage: Stage, private readonly tilt: Tilt) {
+  constructor(private readonly stage: Table, private readonly tilt: Tilt) {
     on("bench", () => {
-      if (this.state && this.state.revision !== store.bench.revision && this.recording) this.leave();
+      if (this.state && this.state.truck !== store.bench.truck && this.recording) this.leave();
       store.trials = this.state && fits(this.state) ? this.state.found : [];
       tellAll("trials");
       if (!this.recording) this.draw();
@@ -98,7 +129,7 @@ export class Replay {
   private async run(headings: number[]): Promise<void> {
     const rail = byId<HTMLInputElement>("trial-rail").checked;
     try {
-      this.take(await api.runTrial(store.bench.revision, headings, rail));
+      this.take(await api.runTrial(headings, rail));
       say("The trial is running.");
       void this.poll();
     } catch (e) {
@@ -113,6 +144,7 @@ export class Replay {
     } catch (e) {
       return say(e instanceof Error ? e.message : String(e), "wrong");
     }
+    this.events = this.recording.events();
     this.playing(true);
     if (this.recording.about.heading_deg !== null) look({ heading: this.recording.about.heading_deg });
     this.time = 0;
@@ -167,17 +199,22 @@ export class Replay {
     requestAnimationFrame((next) => this.step(next));
   }
 
+  /** Table, slider and map at this moment; at its end the truck goes where it went. */
   private show(): void {
     const r = this.recording!;
     const at = r.at(r.rowAt(this.time));
-    this.stage.show({ theta_deg: at.theta, poses: at.poses, load_g: at.load_g, cg_mm: at.cg_mm, heading_deg: store.view.heading });
+    const over = this.time >= r.seconds ? r.end : null;
+    look({ tilt: Math.max(0, Math.min(90, at.theta)) });
+    this.stage.show({ theta_deg: at.theta, poses: at.poses, load_g: at.load_g, cg_mm: at.cg_mm, heading_deg: store.view.heading }, over);
     const off = at.load_g.filter((g) => g < 1).length;
-    byId("standing").textContent = `Replay: table at ${fixed(at.theta)}°, ${off === 0 ? "all four tyres down" : `${off} of 4 tyres off the table`}.`;
-    byId("standing").classList.toggle("over", off >= 2);
+    const tyres = off === 0 ? "all four tyres down" : `${off} of 4 tyres off the table`;
+    const end = over === null ? "" : over === "away" ? "; it slides away" : `; it goes over its ${over} tyres`;
+    byId("standing").textContent = `Replay: table at ${fixed(at.theta)}°, ${tyres}${end}.`;
+    byId("standing").classList.toggle("over", off >= 2 || over !== null);
     const scrub = document.getElementById("scrub") as HTMLInputElement | null;
     if (scrub) {
       scrub.value = this.time.toFixed(2);
-      scrub.setAttribute("aria-valuetext", `${fixed(this.time)} seconds, table at ${fixed(at.theta)} degrees`);
+      scrub.setAttribute("aria-valuetext", `${fixed(this.time)} seconds, table at ${fixed(at.theta)} degrees${end}`);
     }
     const clock = document.getElementById("replay-clock");
     if (clock) clock.textContent = `${fixed(this.time, 1)} s`;
@@ -218,6 +255,8 @@ export class Replay {
       el("button", { type: "button", id: "play", "data-key": "play", onclick: () => (this.running ? this.pause() : this.play()) }, this.running ? "Pause" : "Play"),
       scrub, el("output", { id: "replay-clock" }, `${fixed(this.time)} s`), speeds,
       el("button", { type: "button", id: "replay-leave", onclick: () => this.leave() }, "Back to the sliders"),
+      el("div", { class: "events", role: "group", "aria-label": "Moments of the recording" }, ...this.events.map(({ what, time }) =>
+        el("button", { type: "button", "data-key": `event-${time.toFixed(2)}-${what}`, onclick: () => { this.pause(); this.time = time; this.show(); } }, what))),
       el("p", {}, `Recorded trial${r.about.heading_deg === null ? "" : `, ${name(r.about.heading_deg)}`}: ${outcome(r.about)}.`));
     this.show();
   }
@@ -229,7 +268,7 @@ function name(heading: number): string {
 }
 
 /** Whether trials are of the truck as it is, on the surface shown. */
-const fits = (s: TrialState): boolean => s.revision === store.bench.revision && s.surface === store.bench.answers.surface;
+const fits = (s: TrialState): boolean => s.truck === store.bench.truck && s.surface === store.bench.answers.surface;
 
 function outcome(f: TrialFound): string {
   const held = f.hold === "rail" ? " against a rail" : "";

@@ -3,18 +3,17 @@
 import { api, Refusal } from "./api";
 import { el, fixed, put, say, signed, svg } from "./dom";
 import { on, store } from "./store";
-import type { BoardCard, Weighed } from "./types";
+import type { BoardCard, ScaleForm, Weighed } from "./types";
 
 const PLACES = ["front", "rear", "left", "right", "front left", "front right", "rear left", "rear right", "all"];
 const ENDS = ["", "front", "rear", "left", "right"];
 
-interface Line { at: string; raised: string; block: string; loads: string }
+type Line = ScaleForm["readings"][number];
+const blank = (at: string, raised = "", block_mm = ""): Line => ({ at, raised, block_mm, loads: "" });
 
 export function scalesPage(leaf: HTMLElement): void {
-  const lines: Line[] = [
-    { at: "front", raised: "", block: "", loads: "" }, { at: "rear", raised: "", block: "", loads: "" },
-    { at: "left", raised: "", block: "", loads: "" }, { at: "rear", raised: "front", block: "90", loads: "" },
-  ];
+  let lines: Line[] = [blank("front"), blank("rear"), blank("left"), blank("rear", "front", "90")];
+  let of = "";
   const body = el("tbody", {});
   const answer = el("div", { id: "weigh-answer", "aria-live": "polite" });
   const resolution = el("input", { id: "weigh-step", type: "number", min: 0.01, step: "any", value: 1, required: true });
@@ -28,13 +27,13 @@ export function scalesPage(leaf: HTMLElement): void {
     return el("tr", {}, picture,
       el("td", {}, el("select", { "aria-label": `Reading ${i + 1}: what stands on the scale`, onchange: change("at") }, ...PLACES.map((p) => el("option", { value: p, selected: p === line.at }, p === "all" ? "the whole truck" : p.includes(" ") ? `${p} wheel` : p === "front" || p === "rear" ? `${p} axle` : `${p} side`)))),
       el("td", {}, el("select", { "aria-label": `Reading ${i + 1}: which end is raised`, onchange: change("raised") }, ...ENDS.map((p) => el("option", { value: p, selected: p === line.raised }, p ? `${p} raised` : "level")))),
-      el("td", {}, el("input", { type: "number", min: 1, step: "any", value: line.block, "aria-label": `Reading ${i + 1}: block height in mm`, onchange: change("block") })),
-      el("td", {}, el("input", { type: "text", inputmode: "decimal", value: line.loads, placeholder: "1342, 1345", "aria-label": `Reading ${i + 1}: scale shows, in g, repeats with commas`, onchange: change("loads") })),
+      el("td", {}, el("input", { type: "number", min: 1, step: "any", value: line.block_mm, "aria-label": `Reading ${i + 1}: block height in mm`, onchange: change("block_mm") })),
+      el("td", {}, el("input", { type: "text", inputmode: "decimal", value: line.loads, placeholder: "1342; 1345", "aria-label": `Reading ${i + 1}: scale shows, in g, repeats apart by semicolons or spaces`, onchange: change("loads") })),
       el("td", {}, el("button", { type: "button", "aria-label": `Remove reading ${i + 1}`, onclick: () => { lines.splice(i, 1); draw(); } }, "✕")));
   }));
   const weigh = async (keep: boolean): Promise<void> => {
     try {
-      show(answer, await api.weigh(asText(lines, Number(resolution.value), locked.checked), keep));
+      show(answer, await api.weigh({ step_g: Number(resolution.value), locked: locked.checked, readings: lines }, keep));
       if (keep) say("The readings are kept beside the truck.");
     } catch (e) {
       if (!(e instanceof Refusal)) throw e;
@@ -44,24 +43,31 @@ export function scalesPage(leaf: HTMLElement): void {
   leaf.append(
     el("p", { class: "text" }, "One kitchen scale will do: put it under one axle, the other on a block of the scale's height, and write down what it shows. Then raise one end on a block you have measured, and weigh the other end again: that gives the height."),
     el("div", { class: "parts-holder" }, el("table", { class: "parts", id: "readings" }, el("thead", {}, el("tr", {}, ...["", "On the scale", "Stands", "Block, mm", "Scale shows, g", ""].map((h) => el("th", { scope: "col" }, h)))), body)),
-    el("div", { class: "bar" }, el("button", { type: "button", id: "reading-add", onclick: () => { lines.push({ at: "front", raised: "", block: "", loads: "" }); draw(); } }, "Another reading"),
+    el("div", { class: "bar" }, el("button", { type: "button", id: "reading-add", onclick: () => { lines.push(blank("front")); draw(); } }, "Another reading"),
       el("label", { for: "weigh-step" }, "Scale's step, g"), resolution, el("label", { class: "tick" }, locked, "suspension tied up"),
       el("button", { type: "button", class: "main", id: "weigh-go", onclick: () => void weigh(false) }, "Weigh"), el("button", { type: "button", id: "weigh-keep", onclick: () => void weigh(true) }, "Keep readings")),
     answer);
   draw();
-}
-
-/** The readings file the form stands for. */
-function asText(lines: Line[], step: number, locked: boolean): string {
-  const out = [`title = "weigh-in of ${store.scene.name}"`, "", "[scale]", `resolution_g = ${step}`, "", "[suspension]", `locked = ${locked}`];
-  for (const line of lines) {
-    const loads = line.loads.split(/[;, ]+/).filter(Boolean).map(Number);
-    if (loads.length === 0) continue;
-    out.push("", "[[reading]]", `at = "${line.at}"`);
-    if (line.raised) out.push(`raised = "${line.raised}"`, `block_mm = ${Number(line.block)}`);
-    out.push(`load_g = [${loads.map((v) => (Number.isFinite(v) ? v : 0)).join(", ")}]`);
-  }
-  return out.join("\n") + "\n";
+  /** What was kept beside this truck comes back into the form. */
+  const readBack = async (): Promise<void> => {
+    if (of === store.bench.file) return;
+    of = store.bench.file;
+    try {
+      const kept = await api.readings();
+      if (kept.form) {
+        lines = kept.form.readings;
+        resolution.value = String(kept.form.step_g);
+        locked.checked = kept.form.locked;
+        draw();
+        put(answer, el("p", { class: "text soft" }, `Read back from ${kept.file}.`));
+      } else put(answer, kept.there ? el("p", { class: "text" }, `${kept.file} says more than this form shows, and is left as it is: crossfall weigh-in ${kept.file} reads it. Keeping readings here puts it aside as a copy first.`) : null);
+    } catch (e) {
+      if (!(e instanceof Refusal)) throw e;
+      of = "";
+    }
+  };
+  on("bench", () => { if (!leaf.hidden) void readBack(); });
+  void readBack();
 }
 
 /** The truck on scale and block, from the side or from behind. */
@@ -98,7 +104,7 @@ export function boardPage(leaf: HTMLElement): void {
   const fetchCard = (asked?: Record<string, unknown>): void => {
     api.board(asked).then((card) => draw(card), (e: unknown) => {
       if (!(e instanceof Refusal)) throw e;
-      say(e.message, "wrong");
+      if (e.status !== 409 && e.status !== 0) say(e.message, "wrong");
     });
   };
   const draw = (card: BoardCard): void => put(holder, el("table", {}, el("caption", {}, "Tilt-board card"),
@@ -108,7 +114,8 @@ export function boardPage(leaf: HTMLElement): void {
       const input = el("input", { type: "number", min: 1, max: 89, step: 0.1, id: `board-${c.heading_deg}`, "aria-label": `Measured angle, ${c.name}` });
       return el("tr", {}, el("th", { scope: "row" }, c.name),
         el("td", { class: "n" }, c.high_deg - c.low_deg > 0.15 ? `${fixed(c.low_deg)} to ${fixed(c.high_deg)}°` : `${fixed(c.deg)}°`, el("small", { class: "soft" }, ` ± ${fixed(2 * c.u_deg)}`)),
-        el("td", { class: "n" }, ...(mine.length ? mine.map((r) => el("span", { class: r.agrees ? "" : "wrong" }, `${fixed(r.measured_deg)}° ${r.agrees ? "agrees" : "does not"} `)) : ["–"])),
+        el("td", { class: "n" }, ...(mine.length ? mine.map((r) => el("span", { class: r.agrees ? "" : "wrong" }, `${fixed(r.measured_deg)}° ${r.agrees ? "agrees" : "does not"} `,
+          el("button", { type: "button", class: "small", title: "Take this reading out", "aria-label": `Take out ${fixed(r.measured_deg)}°, ${c.name}`, onclick: () => fetchCard({ remove: r.number, angles_deg: r.angles_deg }) }, "✕"))) : ["–"])),
         el("td", { class: "n" }, input, " ", el("button", { type: "button", "aria-label": `Note ${c.name}`, onclick: () => { if (input.value !== "" && input.reportValidity()) fetchCard({ heading_deg: c.heading_deg, angle_deg: Number(input.value) }); } }, "Note")));
     }))),
     card.agrees === null ? null : el("p", { class: "text" }, el("b", {}, card.agrees ? "Prediction and board agree." : "Prediction and board do not agree.")),

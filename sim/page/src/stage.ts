@@ -17,7 +17,8 @@ import {
   Vector3,
   WebGLRenderer,
 } from "three";
-import { byId, calm, drawnInSoftware, el, fixed, svg } from "./dom";
+import { byId, calm, drawnFlat, drawnInSoftware, el, fixed, svg } from "./dom";
+import { FlatTable } from "./flat";
 import { lookOf } from "./outline";
 import { placed, solid } from "./solids";
 import { afterTheMap, look, on, store } from "./store";
@@ -51,7 +52,17 @@ export interface Moment {
   heading_deg: number;
 }
 
-export class Stage {
+/** What shows the truck on the table. over: the tip line it has gone over, or "away" where it has
+ * slid away. */
+export interface Table {
+  frames: number;
+  moment: Moment;
+  show(moment: Moment, over?: string | null): void;
+  repaint(): void;
+  render(): void;
+}
+
+export class Stage implements Table {
   private readonly world = new World();
   private readonly camera = new OrthographicCamera(-1, 1, 1, -1, -4000, 4000);
   private readonly renderer: WebGLRenderer;
@@ -226,11 +237,15 @@ export class Stage {
     BODIES.forEach((carrier, i) => {
       // A body whose parts look as before is left alone: a drag changes one of seven.
       const parts = store.scene.parts.filter((p) => p.carrier === carrier && p.shape);
-      const look = `${this.paint}|${parts.map((p) => `${lookOf(p)} ${p.row === store.view.row}`).join("|")}`;
+      const before = store.bench.before?.scene.parts ?? [];
+      const same = new Set(parts.map(lookOf));
+      const ghost = before.filter((p) => p.carrier === carrier && p.shape && !same.has(lookOf(p)));
+      const look = `${this.paint}|${parts.map((p) => `${lookOf(p)} ${p.row === store.view.row}`).join("|")}|${ghost.map(lookOf).join("|")}`;
       if (this.built[i] === look) return;
       this.built[i] = look;
       empty(this.bodies[i]!);
       this.buildBody(parts, carrier, this.bodies[i]!);
+      this.buildGhost(ghost, this.bodies[i]!);
     });
     const points = store.scene.tip_points_mm;
     const order = [0, 1, 3, 2];
@@ -263,6 +278,16 @@ export class Stage {
     mesh.userData["owner"] = owner;
     mesh.frustumCulled = false;
     group.add(mesh, this.lines(lines, "ink"));
+  }
+
+  /** Parts of the truck compared with that are otherwise here: their edges alone. */
+  private buildGhost(parts: Part[], group: Group): void {
+    const lines: number[] = [];
+    for (const part of parts) {
+      const made = solid(part.shape!);
+      for (let i = 0; i < made.lines.length; i += 3) lines.push(...placed(made.lines.slice(i, i + 3) as Triple, part.turn, part.centre_mm));
+    }
+    if (lines.length) group.add(this.lines(lines, "load"));
   }
 
   /** A tip line on the table, wide enough to see. */
@@ -312,13 +337,15 @@ export class Stage {
     const start = performance.now() - this.falling * 600;
     const step = (now: number): void => {
       this.falling = Math.min(1, Math.max(0, (now - start) / 600));
-      this.setFall(over, 88 * this.falling ** 2.2);
+      if (over === "away") this.setSlide(this.falling ** 2);
+      else this.setFall(over, 90 * this.falling ** 2.2);
       this.draw();
       if (this.falling < 1) this.fallTimer = requestAnimationFrame(step);
     };
     step(performance.now());
   }
 
+  /** Turned over a tip line, and lifted as far as its body, which then lies on the table, needs. */
   private setFall(over: string, deg: number): void {
     const points = store.scene?.tip_points_mm;
     if (!points) return;
@@ -330,6 +357,30 @@ export class Stage {
     const foot = new Vector3(a[0], a[1], 0);
     this.fall.quaternion.copy(turn);
     this.fall.position.copy(foot.clone().sub(foot.clone().applyQuaternion(turn)));
+    if (deg > 0) this.fall.position.z += Math.max(0, -this.lowest());
+  }
+
+  /** Downhill along the table by a share of the way to its edge and beyond. */
+  private setSlide(share: number): void {
+    const psi = rad(this.moment.heading_deg);
+    this.fall.quaternion.identity();
+    this.fall.position.set(-Math.cos(psi), Math.sin(psi), 0).multiplyScalar(190 * share);
+  }
+
+  /** mm, the height of the lowest point of all bodies over the table, as the truck lies. */
+  private lowest(): number {
+    let low = Infinity;
+    this.fall.updateMatrix();
+    for (const body of this.bodies) {
+      body.updateMatrix();
+      const at = this.fall.matrix.clone().multiply(body.matrix).elements;
+      for (const child of body.children) {
+        if (!(child instanceof Mesh)) continue;
+        const p = (child.geometry as BufferGeometry).getAttribute("position") as BufferAttribute;
+        for (let k = 0; k < p.count; k++) low = Math.min(low, at[2]! * p.getX(k) + at[6]! * p.getY(k) + at[10]! * p.getZ(k) + at[14]!);
+      }
+    }
+    return Number.isFinite(low) ? low : 0;
   }
 
   private resize(): void {
@@ -486,6 +537,7 @@ function empty(group: Group): void {
 
 const rad = (deg: number): number => (deg * Math.PI) / 180;
 
-export function makeStage(): Stage {
-  return new Stage(byId("stage"), byId<HTMLCanvasElement>("stage-canvas"));
+export function makeStage(): Table {
+  const [holder, canvas] = [byId("stage"), byId<HTMLCanvasElement>("stage-canvas")];
+  return drawnFlat() ? new FlatTable(holder, canvas) : new Stage(holder, canvas);
 }

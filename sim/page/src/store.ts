@@ -1,6 +1,8 @@
 // The one place where the page remembers anything. Parts of the page listen for what they draw.
 
-import type { Answers, Bench, Path, Scene, TrialFound } from "./types";
+import type { TipAnswer } from "./answers";
+import { fixed } from "./dom";
+import type { Answers, Bench, Measure, Path, Row, Scene, TrialFound, Tried } from "./types";
 
 export interface View {
   tilt: number;
@@ -25,6 +27,8 @@ export const store = {
   /** What is drawn now: the truck itself, or the one being tried while a weight is dragged. */
   scene: null as unknown as Scene,
   answers: null as unknown as Answers,
+  rows: [] as Row[],
+  measures: [] as Measure[],
   path: null as Path | null,
   /** Finished trials of the truck as it is now, on the surface shown. */
   trials: [] as TrialFound[],
@@ -67,17 +71,24 @@ export function afterTheMap(draw: () => void, pause: () => number): () => void {
 }
 
 export function takeBench(bench: Bench): void {
+  // The picked part stays picked, wherever it stands in the list now; in another truck none is.
+  const picked = store.bench?.file === bench.file ? store.bench.rows.find((r) => r.row === store.view.row)?.name : undefined;
+  if (picked !== undefined || store.bench?.file !== bench.file) store.view.row = bench.rows.find((r) => r.name === picked)?.row ?? null;
+  if (store.path && store.bench?.truck !== bench.truck) store.path = null;
   store.bench = bench;
   store.scene = bench.scene;
   store.answers = bench.answers;
+  store.rows = bench.rows;
+  store.measures = bench.measures;
   store.trying = false;
-  if (store.view.row !== null && !bench.rows.some((r) => r.row === store.view.row)) store.view.row = null;
   tellAll("bench", "shown", "pick");
 }
 
-export function showTry(scene: Scene, answers: Answers): void {
-  store.scene = scene;
-  store.answers = answers;
+export function showTry(tried: Tried): void {
+  store.scene = tried.scene;
+  store.answers = tried.answers;
+  store.rows = tried.rows;
+  store.measures = tried.measures;
   store.trying = true;
   tellAll("shown");
 }
@@ -113,3 +124,19 @@ export function goes(a: Answers, heading: number): { slides: boolean; deg: numbe
   const slides = a.rail_deg[Math.round((heading * count) / 360) % count] !== null;
   return { slides, deg: slides ? a.slide_deg.likely : tip };
 }
+
+type Range = [number, number];
+
+/** The 95 % range of the tip of one of the four ways, as far as it is known. */
+export function rangeOf(way: TipAnswer | null | undefined): Range | null {
+  const [low, high] = way?.compliant_range_deg ?? way?.rail_range_deg ?? [null, null];
+  return low === null || high === null ? null : [low, high];
+}
+
+/** Over this many degrees one number would promise too much. */
+const WIDE = 2;
+export const isWide = (range: Range | null): range is Range => range !== null && range[1] - range[0] > WIDE;
+
+/** An angle in figures: one number where it is known well, else its range. */
+export const spoken = (deg: number | null, range: Range | null): string =>
+  isWide(range) ? `${fixed(range[0], 0)}–${fixed(range[1], 0)}` : fixed(deg);

@@ -1,9 +1,10 @@
 // The two sliders under the table, and the pose they ask for.
 
-import { api } from "./api";
-import { byId, el, fixed, say } from "./dom";
-import { between, type Stage } from "./stage";
+import { api, Refusal } from "./api";
+import { byId, el, fixed, oneStop, say } from "./dom";
+import { between, type Table } from "./stage";
 import { DIRECTIONS, look, on, store } from "./store";
+import type { TipAnswer } from "./answers";
 import type { Path } from "./types";
 
 const OVER: Record<string, string> = { rear: "its rear tyres", left: "its left tyres", front: "its front tyres", right: "its right tyres" };
@@ -15,13 +16,14 @@ export class Tilt {
   /** While a recording plays the sliders follow it and do not lead. */
   playing = false;
 
-  constructor(private readonly stage: Stage) {
+  constructor(private readonly stage: Table) {
     const [tilt, turn] = [byId<HTMLInputElement>("tilt"), byId<HTMLInputElement>("turn")];
     tilt.addEventListener("input", () => look({ tilt: Number(tilt.value) }));
     turn.addEventListener("input", () => look({ heading: Number(turn.value) % 360 }));
     byId("ways").append(
       ...Object.values(DIRECTIONS).map(({ heading, name }) =>
         el("button", { type: "button", "data-heading": heading, onclick: () => look({ heading }) }, name)));
+    oneStop(byId("ways"));
     on("view", () => this.follow());
     on("shown", () => this.fetchPath());
     on("path", () => this.pose());
@@ -58,6 +60,7 @@ export class Tilt {
         store.path = path;
         this.pose();
       }, (e: unknown) => {
+        if (e instanceof Refusal && (e.status === 409 || e.status === 0)) return; // a newer state is on its way
         if (!(e instanceof DOMException)) say(String(e instanceof Error ? e.message : e), "wrong");
       });
     }, 15);
@@ -89,16 +92,31 @@ export class Tilt {
   }
 }
 
-/** How it stands at a tilt, what is in hand, or what has happened. */
+/** How it stands at a tilt, what is in hand until it tips or slides, or what has happened. */
 function standing(path: Path, tilt: number): string {
   const over = OVER[path.over] ?? path.over;
-  const { compliant_deg: tip, rail_deg: rail, slide_deg: slide } = path;
-  const gone = tilt > (path.goes_at_deg ?? 90);
-  if (rail === null || slide === null) {
-    if (tip === null) return "No tip was found on this heading.";
-    return gone ? `Gone over ${over}. It tips at ${fixed(tip)}°.` : `Stands, with ${fixed(tip - tilt)}° in hand before it tips over ${over}.`;
+  const { compliant_deg: tip, rail_deg: rail, slide_deg: slide, goes_at_deg: goes } = path;
+  if (goes === null || (tip === null && rail === null)) return "No tip was found on this heading.";
+  const slides = rail !== null && slide !== null;
+  if (tilt <= goes) {
+    const rest = slides ? `its tyres slide; against a rail it tips over ${over} at ${fixed(rail)}°` : `it tips over ${over}`;
+    return `Stands, with ${inHand(path, tilt, goes)} in hand before ${close(path) ? `it slides or tips over ${over}, which is too close to call` : rest}.`;
   }
-  if (!gone) return `Stands, with ${fixed(slide - tilt)}° in hand before its tyres slide; against a rail it tips over ${over} at ${fixed(rail)}°.`;
+  if (!slides) return `Gone over ${over}. It tips at ${fixed(tip)}°.`;
   if (tilt <= rail) return `Slides away at ${fixed(slide)}°. Held by a rail as here, it has ${fixed(rail - tilt)}° in hand before it tips over ${over}.`;
   return `Gone. It slides away at ${fixed(slide)}°, and tips over ${over} at ${fixed(rail)}° where a rail holds it.`;
+}
+
+/** All that is known of the heading, where it is one of the four ways. */
+const wayOf = (path: Path): TipAnswer | undefined =>
+  store.trying ? undefined : store.answers?.ways?.find((w) => w.heading_deg === path.heading_deg);
+
+const close = (path: Path): boolean => wayOf(path)?.outcome === "too close to call";
+
+/** Degrees until it goes; with its range, so that nobody takes the middle of it for a promise. */
+function inHand(path: Path, tilt: number, goes: number): string {
+  const [low, high] = wayOf(path)?.goes_at_range_deg ?? [null, null];
+  const middle = `${fixed(goes - tilt)}°`;
+  if (low === null || high === null) return middle;
+  return low < tilt ? `${middle} (perhaps nothing, at most ${fixed(high - tilt)}°)` : `${middle} (${fixed(low - tilt)} to ${fixed(high - tilt)})`;
 }

@@ -110,7 +110,11 @@ export interface Measure {
 }
 
 export interface Bench {
+  /** The file being worked on, by a name that is never given twice; and which state of it. */
+  document: string;
   revision: number;
+  /** This very truck, whatever was done and undone on the way to it. */
+  truck: string;
   file: string;
   needs_name: boolean;
   unsaved: boolean;
@@ -126,9 +130,42 @@ export interface Bench {
   carriers: string[];
   /** Changes fitted, by name, with how many of each. */
   fitted: Record<string, number>;
-  /** What the truck is compared with: before its changes, or as saved. */
-  before: (Answers & { what: string }) | null;
+  /** What the truck is compared with: the state pinned, else before its changes, or as saved. */
+  before: Before | null;
+  /** By which key that was chosen, and what could be chosen. */
+  reference: string;
+  references: { key: string; words: string }[];
   answers: Answers;
+}
+
+export interface Before extends Answers {
+  key: string;
+  what: string;
+  scene: Scene;
+}
+
+/** What edits would do. */
+export interface Tried {
+  scene: Scene;
+  rows: Row[];
+  measures: Measure[];
+  answers: Answers;
+}
+
+export interface Pulse {
+  document: string;
+  revision: number;
+  unsaved: boolean;
+  surface: string;
+  reference: string;
+  /** What is the matter with the file on disk, or nothing. */
+  disk: string;
+}
+
+/** The history, from the start; `now` steps lie behind. */
+export interface Steps {
+  now: number;
+  steps: { what: string; name: string; weakest_deg: number | null; saved: boolean }[];
 }
 
 export interface PathPoint {
@@ -152,9 +189,9 @@ export interface Path {
 }
 
 export type Edit =
-  | { do: "set"; row: number; key: string; value: unknown }
+  | { do: "set"; part: string; key: string; value: unknown }
   | { do: "measure"; key: string; value: number }
-  | { do: "remove"; row: number }
+  | { do: "remove"; part: string }
   | { do: "add"; part: { name: string; on: string; mass_g: number; at_mm: Triple; price?: number } };
 
 export interface TrialFound extends TrialAnswer {
@@ -169,7 +206,8 @@ export interface TrialState {
   done: number;
   total: number;
   found: TrialFound[];
-  revision: number;
+  /** Which truck they are of. */
+  truck: string;
   surface: string;
   records?: string[];
 }
@@ -239,10 +277,24 @@ export interface Weighed {
   next: string[];
 }
 
+/** Scale readings as they are typed. */
+export interface ScaleForm {
+  step_g: number;
+  locked: boolean;
+  readings: { at: string; raised: string; block_mm: string; loads: string }[];
+}
+
+export interface Readings {
+  file: string;
+  there: boolean;
+  /** Null where there is no such file, or it says more than the form can show. */
+  form: ScaleForm | null;
+}
+
 export interface BoardCard {
   file: string;
   card: { heading_deg: number; name: string; low_deg: number; high_deg: number; deg: number; u_deg: number }[];
-  readings: { heading_deg: number; measured_deg: number; predicted_deg: number | null; agrees: boolean }[];
+  readings: { number: number; angles_deg: number[]; heading_deg: number; measured_deg: number; predicted_deg: number | null; agrees: boolean }[];
   causes: string[];
   agrees: boolean | null;
 }

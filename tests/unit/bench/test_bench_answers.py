@@ -53,9 +53,9 @@ def bench(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Bench]:
 @pytest.fixture(scope="module", params=["rock", "wet rock"])
 def shown(request: pytest.FixtureRequest, bench: Bench) -> dict[str, Any]:
     """What the page is sent once all is worked out; on wet rock it slides nearly all round."""
-    bench.surface(request.param)
-    bench.exact(0)
-    found: dict[str, Any] = json.loads(json.dumps(bench.ways(0), allow_nan=False))
+    bench.surface(bench.desk.sheet.at, request.param)
+    bench.exact(bench.desk.sheet.at)
+    found: dict[str, Any] = json.loads(json.dumps(bench.ways(bench.desk.sheet.at), allow_nan=False))
     return found
 
 
@@ -100,10 +100,10 @@ def test_map_and_table_of_the_page_say_the_same(shown: dict[str, Any]) -> None:
 
 
 def test_how_it_stands_ends_where_the_answer_does(bramble: Loaded, bench: Bench) -> None:
-    bench.surface("rock")
-    said = bench.exact(0)
+    bench.surface(bench.desk.sheet.at, "rock")
+    said = bench.exact(bench.desk.sheet.at)
     for heading, at in ((0.0, 0), (90.0, 18)):
-        path = bench.path(heading)
+        path = bench.path(bench.desk.sheet.at, heading)
         for key in ("compliant_deg", "rail_deg"):
             assert flat([path[key]]) == pytest.approx(flat([said[key][at]]), abs=SAME, nan_ok=True)
         angles = [p["theta_deg"] for p in path["points"]]
@@ -115,8 +115,8 @@ def test_how_it_stands_ends_where_the_answer_does(bramble: Loaded, bench: Bench)
 
 
 def test_grams_are_worth_what_gains_says(bramble: Loaded, bench: Bench) -> None:
-    bench.surface("rock")
-    said = bench.gains(0)
+    bench.surface(bench.desk.sheet.at, "rock")
+    said = bench.gains(bench.desk.sheet.at)
     assert said["gain_of"] == "compliant"
     slopes = gradients(bramble, surface="rock", everywhere=False).slopes
     place = np.array([0.07, -0.03, 0.12])
@@ -162,7 +162,7 @@ def test_a_curve_on_another_ground_is_not_carried() -> None:
 
 def test_a_surface_the_truck_has_not_is_refused_or_left(bench: Bench) -> None:
     with pytest.raises(InputError, match="moon"):
-        bench.surface("moon")
+        bench.surface(bench.desk.sheet.at, "moon")
     truck = make_truck()
     assert shown_grip(truck, "moon").surface == "rock"
     assert shown_grip(replace(truck, grips=()), "moon") == ASSUMED

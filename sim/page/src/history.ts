@@ -1,0 +1,81 @@
+// The history as a strip: every step with its weakest angle; a click goes there.
+
+import { api, Refusal } from "./api";
+import { byId, el, fixed, oneStop, put, say, signed } from "./dom";
+import { change } from "./edits";
+import { on, store } from "./store";
+import type { Steps } from "./types";
+
+export function makeHistory(): void {
+  const strip = byId("history");
+  const list = el("div", { class: "steps", role: "toolbar", "aria-label": "Steps of this truck, with the weakest angle after each" });
+  const name = el("button", { type: "button", id: "step-name", onclick: () => ask() }, "Name this step…");
+  const pin = el("button", { type: "button", id: "step-pin", title: "Compare everything with the truck as it is now", onclick: () => { if (told) void change(() => api.pin(`step:${told!.now}`), "compared with this step from now on"); } }, "Compare with this");
+  const tools = el("div", { class: "step-tools", role: "toolbar", "aria-label": "This step" }, name, pin);
+  strip.append(list, tools);
+  oneStop(list);
+  oneStop(tools);
+  let told: Steps | null = null;
+  let timer = 0;
+
+  const draw = (): void => {
+    const steps = told?.steps ?? [];
+    strip.hidden = steps.length < 2;
+    if (!told || strip.hidden) return;
+    const known = steps.map((s) => s.weakest_deg).filter((v): v is number => v !== null);
+    const [low, high] = [Math.min(...known) - 0.5, Math.max(...known) + 0.5];
+    put(list, ...steps.map((s, i) => {
+      const v = s.weakest_deg;
+      const before = i ? steps[i - 1]!.weakest_deg : null;
+      const gain = v !== null && before !== null ? `, ${signed(v - before, 1)}°` : "";
+      const words = `${s.name || s.what}${v === null ? "" : `: weakest ${fixed(v)}°${gain}`}${s.saved ? ", as saved" : ""}`;
+      const bar = el("i", { class: "step-bar", "aria-hidden": "true" });
+      bar.style.height = `${v === null ? 2 : Math.round(3 + (15 * (v - low)) / (high - low))}px`;
+      return el("button", { type: "button", class: `step${s.saved ? " saved" : ""}${i > told!.now ? " undone" : ""}`, "data-key": `step-${i}`, "aria-pressed": String(i === told!.now), title: words, "aria-label": `Step ${i}: ${words}`,
+        onclick: () => void change(() => api.go(i), i === 0 ? "back at the start" : `at the step: ${s.name || s.what}`) },
+        bar, el("span", {}, s.name ? s.name : v === null ? "…" : `${fixed(v)}°`));
+    }));
+    name.disabled = told.now === 0;
+    list.querySelector<HTMLElement>("[aria-pressed='true']")?.scrollIntoView({ block: "nearest", inline: "nearest" });
+  };
+  const fetchSteps = async (): Promise<void> => {
+    try {
+      told = await api.history();
+      draw();
+    } catch (e) {
+      if (!(e instanceof Refusal)) throw e; // a newer state is on its way, with its own steps
+    }
+  };
+  const later = (): void => {
+    clearTimeout(timer);
+    timer = window.setTimeout(() => void fetchSteps(), 150);
+  };
+  on("bench", later);
+  // The weakest angle of this step is known once its tips are.
+  let exact = "";
+  on("shown", () => {
+    if (store.trying || !store.answers.exact || exact === store.bench.truck + store.answers.surface) return;
+    exact = store.bench.truck + store.answers.surface;
+    later();
+  });
+
+  const ask = (): void => {
+    if (!told || told.now === 0) return;
+    const step = told.now;
+    const dialog = byId<HTMLDialogElement>("ask");
+    const field = el("input", { id: "new-step", maxlength: 60, value: told.steps[step]!.name });
+    put(dialog, el("form", { method: "dialog" }, el("h2", {}, "Name this step"),
+      el("label", { for: "new-step" }, `What to call the truck after “${told.steps[step]!.what}”`), field,
+      el("div", { class: "bar" }, el("button", { value: "no", formnovalidate: true }, "Leave it"), el("button", { value: "yes", class: "main" }, "Name it"))));
+    dialog.onclose = () => {
+      if (dialog.returnValue !== "yes") return;
+      api.nameStep(step, field.value).then((found) => { told = found; draw(); }, (e: unknown) => {
+        if (!(e instanceof Refusal)) throw e;
+        say(e.message, "wrong");
+      });
+    };
+    dialog.returnValue = "no";
+    dialog.showModal();
+    field.select();
+  };
+}
