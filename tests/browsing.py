@@ -16,9 +16,9 @@ from urllib.parse import urlsplit
 
 from playwright.sync_api import Browser, Page, expect, sync_playwright
 
+from browsers import browser_path
 from crossfall.truck.demos import demo_folder
 
-CHROMIUM = "/usr/bin/chromium"
 FLAGS = [
     "--no-sandbox",
     "--enable-unsafe-swiftshader",
@@ -112,7 +112,7 @@ def afresh(bench: Bench, name: str) -> None:
 @contextmanager
 def browser() -> Iterator[Browser]:
     with sync_playwright() as playwright:
-        launched = playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
+        launched = playwright.chromium.launch(executable_path=browser_path(), args=FLAGS)
         yield launched
         launched.close()
 

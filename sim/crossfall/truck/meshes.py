@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import io
 import logging
+import re
 import struct
+import warnings
 from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
@@ -15,8 +17,12 @@ import numpy as np
 from crossfall.truck.model import Array, Shape, frozen
 from crossfall.truck.solids import ALONG, Solid, box_gyration
 
-MAX_BYTES = 20_000_000
-MAX_FACES = 200_000
+MAX_BYTES = 10_000_000
+MAX_FACES = 100_000
+MAX_CORNERS = 300_000  # what so many faces can have
+MAX_HEAD = 65_536  # bytes of a PLY file's header
+_LONG_LINE = re.compile(rb"[^\n]{4096}")  # a face of hundreds of corners
+_ASCII = bytes(b if b < 128 else ord("?") for b in range(256))
 FORMATS = ("stl", "obj", "ply")
 UNITS = {"mm": 1e-3, "cm": 1e-2, "m": 1.0, "inch": 0.0254}
 MAX_EXTENT = 10.0  # m from the origin; more than that is a wrong unit
@@ -66,7 +72,9 @@ def _load(path: Path, unit: str, _mtime: int, _size: int) -> MeshSolid:
     level = log.level
     log.setLevel(logging.CRITICAL + 1)
     try:
-        return _solid(_parse(kind, data, UNITS[unit]))
+        # A number out of range warns on its way to being refused.
+        with np.errstate(all="ignore"), warnings.catch_warnings(action="ignore"):
+            return _solid(_parse(kind, _plain(kind, data), UNITS[unit]))
     except MeshError:
         raise
     except MemoryError:
@@ -79,19 +87,52 @@ def _load(path: Path, unit: str, _mtime: int, _size: int) -> MeshSolid:
 
 
 def _check_count(kind: str, data: bytes) -> None:
-    """Refuse a file whose header promises more than the bounds before anything is allocated."""
-    count = 0
+    """Refuse a file that promises more than the bounds before anything is made of it."""
+    faces = corners = 0
     if kind == "ply":
-        for line in data[:4096].splitlines():
+        for line in _ply_head(data).splitlines():
             words = line.split()
             if words[:1] == [b"element"] and len(words) == 3 and words[2].isdigit():
-                count = max(count, int(words[2][:12]))
-    elif kind == "stl" and not data[:5].lower().startswith(b"solid") and len(data) >= 84:
-        (count,) = struct.unpack("<I", data[80:84])
+                count = int(words[2][:12])
+                faces, corners = max(faces, count), max(corners, count)
     elif kind == "obj":
-        count = sum(1 for line in data.splitlines() if line.startswith(b"f "))
-    if count > MAX_FACES:
-        raise MeshError(f"names a mesh of {count} faces", f"at most {MAX_FACES}")
+        if _LONG_LINE.search(data):
+            raise MeshError("names a mesh with lines of thousands of characters", "triangles")
+        faces, corners = (data.count(b"\n" + word) for word in (b"f", b"v"))
+    elif _binary_stl(data):
+        (faces,) = struct.unpack("<I", data[80:84])
+    else:
+        faces = data.lower().count(b"facet") // 2
+    if faces > MAX_FACES:
+        raise MeshError(f"names a mesh of {faces} faces", f"at most {MAX_FACES}")
+    if corners > MAX_CORNERS:
+        raise MeshError(f"names a mesh of {corners} corners", f"at most {MAX_CORNERS}")
+
+
+def _ply_head(data: bytes) -> bytes:
+    """What stands before the numbers."""
+    end = data.find(b"end_header", 0, MAX_HEAD)
+    if end < 0:
+        raise MeshError("names a broken PLY file", "a header that ends")
+    return data[:end]
+
+
+def _binary_stl(data: bytes) -> bool:
+    """By its length, since the header of many begins with `solid` too."""
+    if len(data) < 84:
+        return False
+    (count,) = struct.unpack("<I", data[80:84])
+    told = len(data) == 84 + 50 * count
+    return bool(told) or not data[:5].lower().startswith(b"solid")
+
+
+def _plain(kind: str, data: bytes) -> bytes:
+    """With all text in ASCII: names and comments, in whatever letters, say nothing of the shape."""
+    if kind == "stl" and _binary_stl(data):
+        return b" " * 80 + data[80:]
+    if kind == "ply" and b"format ascii" not in (head := _ply_head(data)):
+        return head.translate(_ASCII) + data[len(head) :]
+    return data.translate(_ASCII)
 
 
 def _parse(kind: str, data: bytes, scale: float) -> Any:

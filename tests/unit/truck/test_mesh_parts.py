@@ -11,7 +11,7 @@ import pytest
 import trimesh
 from spec_text import SAMPLE, load, mistakes
 
-from crossfall.truck.meshes import MAX_BYTES, MAX_FACES, MeshError, load_mesh
+from crossfall.truck.meshes import MAX_BYTES, MAX_CORNERS, MAX_FACES, MeshError, load_mesh
 
 PART = """
 [[part]]
@@ -115,6 +115,10 @@ def binary_stl(faces: int) -> bytes:
     return b"\0" * 80 + struct.pack("<I", faces)
 
 
+LATE_COUNT = b"ply\nformat binary_little_endian 1.0\n" + b"comment\n" * 5000
+LATE_COUNT += b"element vertex 99999999999\nproperty float x\nend_header\n"
+
+
 @pytest.mark.parametrize(
     ("name", "content", "words"),
     [
@@ -124,6 +128,9 @@ def binary_stl(faces: int) -> bytes:
         ("a.stl", b"solid nothing\nendsolid nothing\n", "mesh"),
         ("a.ply", b"ply\nformat ascii 1.0\nelement vertex 999999999\nend_header\n", "faces"),
         ("a.ply", b"ply\n", "broken"),
+        ("a.ply", LATE_COUNT, "faces"),
+        ("a.obj", b"v 0 0 0\nv 1 0 0\nv 0 1 0\nf" + b" 1 2 3" * 100_000, "lines"),
+        ("a.obj", b"v 0 0 0" + b"\nv 1 2 3" * (MAX_CORNERS + 1), "corners"),
         ("a.obj", b"v 0 0 0\nf 1 2 3\n", "broken"),
         ("a.obj", b"mtllib ../../etc/passwd\nv nan 0 0\nv 1 0 0\nv 0 1 0\nf 1 2 3\n", "NaN"),
         ("a.gltf", b"{}", "kind"),
@@ -135,6 +142,30 @@ def test_files_that_are_no_usable_mesh(tmp_path, name, content, words):
     (problem,) = mistakes(tmp_path, with_mesh(name))
     assert words in f"{problem.what} {problem.allowed}"
     assert problem.key == "part.thing.shape.file"
+
+
+@pytest.mark.parametrize("kind", ["stl", "binary stl", "binary stl called solid", "obj", "ply"])
+def test_names_and_comments_may_be_in_any_letters(tmp_path, kind):
+    """Latin-1, as older programs on Windows write them."""
+    suffix = kind.split()[1] if " " in kind else kind
+    path = tmp_path / f"thing.{suffix}"
+    word = "Größe".encode("latin-1")
+    if kind == "stl":
+        path.write_bytes(trimesh.exchange.stl.export_stl_ascii(wedge()).encode())
+        path.write_bytes(path.read_bytes().replace(b"solid", b"solid " + word))
+    else:
+        wedge().export(path)
+        data = path.read_bytes()
+        begin = b"solid " if "called" in kind else b""
+        data = {
+            "obj": b"# " + word + b"\n" + data,
+            "ply": data.replace(b"comment ", b"comment " + word, 1),
+        }.get(suffix, (begin + word).ljust(80) + data[80:])
+        path.write_bytes(data)
+    assert word in path.read_bytes()
+    found = load_mesh(path, "mm")
+    assert found.warning == ""
+    assert found.solid.volume == pytest.approx(wedge().volume * 1e-9, rel=1e-6)
 
 
 def test_a_gigantic_file_is_not_even_opened(tmp_path):
