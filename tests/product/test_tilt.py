@@ -14,8 +14,8 @@ from click.testing import CliRunner
 
 from crossfall.answers.keys import KEYS, SCHEMA
 from crossfall.cli import crossfall, main
+from crossfall.trials.outcome import LEFT
 from crossfall.trials.record import load_record
-from crossfall.trials.tilt import LEFT
 from crossfall.truck.build import load_truck
 from crossfall.truck.massprops import whole
 

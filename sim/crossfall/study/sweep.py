@@ -80,6 +80,7 @@ def batch_of(scenario: Scenario) -> Batch:
         "surface": spec.surface,
         "hold": spec.hold,
         "engine": engine,
+        "trial": spec.trial or "careful",
         "ranges": spec.ranges,
         "tolerances": spec.tolerances,
     }
