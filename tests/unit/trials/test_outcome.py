@@ -9,7 +9,6 @@ from dataclasses import fields, replace
 import numpy as np
 import pytest
 
-from crossfall.engines.held import ENGINES
 from crossfall.trials.fits import Fit
 from crossfall.trials.outcome import Bracket, Terms, TiltTrial, together, widened
 from crossfall.trials.pace import QUICK, Pace
@@ -18,7 +17,7 @@ from crossfall.trials.saved import UNITS, load_trial, save_trial
 from crossfall.trials.tilt import tilt_trial
 from crossfall.truck.digest import digest
 from crossfall.truck.problems import InputError
-from support import make_truck
+from support import INSTALLED, make_truck
 
 SIDE = math.pi / 2
 
@@ -37,7 +36,7 @@ def same(one: TiltTrial, two: TiltTrial) -> bool:
     return True
 
 
-@pytest.mark.parametrize("engine", ENGINES)
+@pytest.mark.parametrize("engine", INSTALLED)
 @pytest.mark.parametrize(
     ("heading", "grip", "pace"), [(90.0, 1.2, Pace()), (40.0, 1.3, QUICK), (0.0, 0.4, QUICK)]
 )
