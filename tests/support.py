@@ -6,7 +6,10 @@ from dataclasses import replace
 
 import numpy as np
 
+from crossfall.engines.held import ENGINES, installed
 from crossfall.truck.model import Axle, Body, Grip, Suspension, Truck, Tyre, frozen
+
+INSTALLED = tuple(engine for engine in ENGINES if installed(engine))
 
 
 def block(mass: float, cg: tuple[float, float, float], size: tuple[float, float, float]) -> Body:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from crossfall.trials.tilt import TiltTrial, tilt_trial
+from crossfall.trials.outcome import TiltTrial
+from crossfall.trials.tilt import tilt_trial
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.model import Grip
 from crossfall.tuning.apply import apply

@@ -26,6 +26,7 @@ VERBS = {
     "check": "Is a truck file right, and how complete is it?",
     "weigh": "Where is the weight: mass, CG, loads, clearance angles.",
     "tilt": "When does it tip, which way, and does it slide first?",
+    "refit": "What a kept trial says, concluded from its record anew.",
     "slope": "Drive across, up, down or onto a slope: does it get through?",
     "urdf": "Write the truck as a standard multibody model.",
     "guide": "How to measure a truck in ten minutes, as a page with pictures.",

@@ -15,7 +15,7 @@ import json
 import math
 import sys
 from collections.abc import Iterator
-from dataclasses import asdict, dataclass, replace
+from dataclasses import asdict, dataclass, fields, replace
 from pathlib import Path
 
 import numpy as np
@@ -28,7 +28,7 @@ from trial_trucks import VARIED  # noqa: E402
 from crossfall.answers.tips import tip_angles  # noqa: E402
 from crossfall.engines.held import EngineName  # noqa: E402
 from crossfall.engines.settings import Settings  # noqa: E402
-from crossfall.trials.pace import Pace  # noqa: E402
+from crossfall.trials.pace import QUICK, Pace  # noqa: E402
 from crossfall.trials.tilt import TiltTrial, tilt_trial  # noqa: E402
 from crossfall.truck.build import load_truck  # noqa: E402
 from crossfall.truck.demos import demo_names  # noqa: E402
@@ -117,10 +117,56 @@ def main() -> None:
     parser.add_argument("engine", choices=["bullet", "mujoco"])
     parser.add_argument("file", type=Path)
     parser.add_argument("--reference", action="store_true")
+    parser.add_argument("--quick", action="store_true")
     given = parser.parse_args()
     made = trucks()
     asked = list(cases(made))
-    references(given.engine, given.file, asked, made)
+    known = references(given.engine, given.file, asked, made)
+    if not given.reference:
+        compare(given.engine, known, asked, made, QUICK if given.quick else Pace())
+
+
+def compare(
+    engine: EngineName,
+    known: dict[str, tuple[str, float]],
+    asked: list[tuple[Case, float]],
+    made: dict[str, Truck],
+    pace: Pace,
+) -> None:
+    """Print each case that misses, and the share of those that hold."""
+    held, halves, apart, spent = [], [], [], []
+    for case, near in asked:
+        if case.key not in known:
+            continue
+        outcome, at = known[case.key]
+        trial = tilt_trial(
+            made[case.truck],
+            math.radians(case.heading),
+            grip=case.grip,
+            near=near,
+            engine=engine,
+            pace=pace,
+        )
+        angle, (low, high) = went(trial)
+        held.append(outcome == trial.outcome and low <= at <= high)
+        halves.append((high - low) / 2)
+        apart.append(abs(angle - at))
+        spent.append(trial.seconds)
+        terms = " ".join(
+            f"{f.name} {math.degrees(getattr(trial.terms, f.name)):.3f}"
+            for f in fields(trial.terms)
+            if getattr(trial.terms, f.name)
+        )
+        said = "held" if held[-1] else "MISS"
+        print(
+            f"{said} {case.key:28} {outcome} {at:.3f}, trial {trial.outcome} {angle:.3f}"
+            f" [{low:.3f} {high:.3f}] {terms} {trial.seconds:.2f} s",
+            flush=True,
+        )
+    print(f"{sum(held)} of {len(held)} held, {100 * np.mean(held):.1f} %")
+    print(f"half-width: median {np.median(halves):.3f}, most {max(halves):.3f} deg")
+    print(f"off: median {np.median(apart):.4f}, rms {np.sqrt(np.mean(np.square(apart))):.4f}")
+    print(f"CPU: {np.mean(spent):.3f} s a trial")
 
 
 if __name__ == "__main__":

@@ -64,7 +64,7 @@ def main() -> None:
         run = Tilting(table, math.pi / 2)
         run.move(math.radians(10.0), math.radians(200.0), keep=math.radians(3.0))
         run.back(run.kept[0])
-        run.samples.record()
+        run.end("")
         run.forget()
 
     if asked.worlds:

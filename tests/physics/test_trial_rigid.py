@@ -8,7 +8,8 @@ import numpy as np
 import pytest
 from scipy.optimize import brentq
 
-from crossfall.trials.tilt import LEFT, tilt_trial, tilt_trials
+from crossfall.trials.outcome import LEFT
+from crossfall.trials.tilt import tilt_trial, tilt_trials
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY
 from support import make_truck, with_suspension, with_tyres

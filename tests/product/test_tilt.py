@@ -12,12 +12,13 @@ import numpy as np
 import pytest
 from click.testing import CliRunner
 
-from crossfall.answers.keys import KEYS, SCHEMA
+from crossfall.answers.keys import KEYS, SCHEMA, TRIAL_KEYS
 from crossfall.cli import crossfall, main
+from crossfall.trials.outcome import LEFT
 from crossfall.trials.record import load_record
-from crossfall.trials.tilt import LEFT
 from crossfall.truck.build import load_truck
 from crossfall.truck.massprops import whole
+from crossfall.truck.problems import InputError
 
 
 def run(*arguments: str) -> str:
@@ -142,23 +143,32 @@ def test_without_a_trial_the_answer_is_the_same_and_the_engine_is_left_alone(
     )
 
 
-def test_two_engines_are_shown_side_by_side_and_the_verdict_says_how_far_they_agree() -> None:
-    asked = ("tilt", "thistle", "--heading", "90", "--engine")
-    (both,) = json.loads(run(*asked, "both", "--json"))["headings"]
-    assert both["trial_engine"].startswith("pybullet ")
-    assert both["other_trial_engine"].startswith("mujoco ")
-    apart = abs(both["trial_deg"] - both["other_trial_deg"])
-    assert both["engines_apart_deg"] == pytest.approx(apart)
-    ends = [both["trial_ci_deg"], both["other_trial_ci_deg"]]
-    assert max(low for low, _ in ends) < min(high for _, high in ends)
-    assert "two engines agree within" in both["verdict"]
-    (alone,) = json.loads(run(*asked, "mujoco", "--json"))["headings"]
-    assert alone["trial_engine"] == both["other_trial_engine"]
-    assert alone["trial_deg"] == both["other_trial_deg"]
-    assert alone["engines_apart_deg"] is None
-    text = run(*asked, "both")
-    assert f"tips {both['trial_deg']:.2f}" in text
-    assert f"tips {both['other_trial_deg']:.2f}" in text
+def test_refit_says_the_kept_trial_s_numbers_again(tilted: tuple[dict, Path]) -> None:
+    found, folder = tilted
+    weakest = min(found["headings"], key=lambda h: h["compliant_deg"] or 99.0)
+    again = json.loads(run("refit", str(folder / "weakest.npz"), "--json"))
+    for key in TRIAL_KEYS:
+        assert again[key.name] == weakest[key.name], key.name
+    assert again["heading_deg"] == weakest["heading_deg"]
+    assert again["digest"] == found["digest"]
+    text = run("refit", str(folder / "weakest.npz"))
+    low, high = weakest["trial_ci_deg"]
+    assert f"{weakest['trial_deg']:.3f}° ({low:.3f} to {high:.3f}, 95 %)" in text
+    result = CliRunner().invoke(crossfall, ["refit", str(folder / "none.npz")])
+    assert isinstance(result.exception, InputError)
+
+
+def test_a_quick_trial_says_so_and_its_interval_meets_the_careful_one(
+    tilted: tuple[dict, Path],
+) -> None:
+    careful = by_heading(tilted[0], 90)
+    text = run("tilt", "bramble", "--heading", "90", "--quick", "--json")
+    (quick,) = json.loads(text)["headings"]
+    assert (careful["trial_care"], quick["trial_care"]) == ("careful", "quick")
+    assert quick["trial_ci_deg"][0] < careful["trial_deg"] < quick["trial_ci_deg"][1]
+    widths = [h["trial_ci_deg"][1] - h["trial_ci_deg"][0] for h in (careful, quick)]
+    assert widths[0] < widths[1]
+    assert careful["trial_terms_deg"]["rest"] < quick["trial_terms_deg"]["rest"]
 
 
 def test_without_bullet_the_other_engine_tries_it_out_and_that_is_said_once() -> None:

@@ -24,7 +24,8 @@ from crossfall.truck.model import Array, Truck, frozen
 
 if TYPE_CHECKING:
     from crossfall.engines.held import EngineName
-    from crossfall.trials.tilt import TiltTrial
+    from crossfall.trials.outcome import TiltTrial
+    from crossfall.trials.pace import Care
 
 Progress = Callable[[int, int], None]
 
@@ -135,12 +136,13 @@ def answer(
     *,
     trial: bool = True,
     engines: Sequence[EngineName] | None = None,
+    care: Care = "careful",
     progress: Progress = lambda done, of: None,
 ) -> Answers:
     """All methods in every one of the conditions, which share grip and hold.
 
     trial: False leaves the virtual trial out. engines: it is made in, one or two; None for the
-    usual one. progress: called with trials done and to do.
+    usual one. care: how it is made. progress: called with trials done and to do.
     """
     psi = np.array([c.heading for c in asked])
     grip = asked[0].grip
@@ -148,7 +150,7 @@ def answer(
     stages = budget(truck, psi, grip.likely)
     edges, stiff = rigid.tip_edge(truck, psi), rigid.tip_angle(truck, psi)
     slides = sliding.slide_range(truck, psi, grip)
-    tries = _trials(truck, asked, found.free, engines, progress) if trial else [()] * len(psi)
+    tries = _trials(truck, asked, found.free, engines, care, progress) if trial else [()] * len(psi)
     out = []
     for i, one in enumerate(asked):
         tried, other = (*tries[i], None, None)[:2]
@@ -198,11 +200,13 @@ def _trials(
     asked: Sequence[Conditions],
     near: Array,
     engines: Sequence[EngineName] | None,
+    care: Care,
     progress: Progress,
 ) -> list[tuple[TiltTrial, ...]]:
     """A trial per heading and engine, after the predictions, which only choose where each one
     starts."""
     from crossfall.engines.held import usual_engine
+    from crossfall.trials.pace import PACES
     from crossfall.trials.tilt import tilt_trial
 
     out: list[tuple[TiltTrial, ...]] = []
@@ -217,6 +221,7 @@ def _trials(
                     near=start,
                     grip=one.grip.likely,
                     rail=one.rail,
+                    pace=PACES[care],
                     engine=engine,
                 )
                 for engine in engines or (usual_engine(),)

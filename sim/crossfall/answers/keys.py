@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING, Any, Literal
 from crossfall.answers.answer import Answers, TipAnswer
 
 if TYPE_CHECKING:
-    from crossfall.trials.tilt import TiltTrial
+    from crossfall.trials.outcome import TiltTrial
 
 SCHEMA = 3  # raised when a key of any JSON answer changes its meaning or goes away
 WHEELS = ("front_left", "front_right", "rear_left", "rear_right")
@@ -53,6 +53,8 @@ def _unless(absent: bool, value: Any) -> Any:
     return None if absent else value
 
 
+TERMS = ("event", "step", "solver", "contact", "rate", "repeat", "rest")
+
 TRIAL_KEYS = (
     Key(
         "trial_outcome", "text", "tips, slides or stands, of the virtual trial", lambda t: t.outcome
@@ -86,6 +88,21 @@ TRIAL_KEYS = (
         True,
     ),
     Key("trial_engine", "text", "engine and version", lambda t: t.engine),
+    Key(
+        "trial_care",
+        "text",
+        "careful: the trial measured its own error; quick: it did not, and its interval is wider",
+        lambda t: "careful" if t.pace.checks else "quick",
+    ),
+    Key(
+        "trial_terms_deg",
+        "named numbers",
+        "parts of the interval, plus or minus, 95 %: event (bracket and fit), step, solver, contact"
+        " and rate as measured by doing it finer, repeat (between two searches), rest",
+        lambda t: {n: degrees(getattr(t.terms, n)) for n in TERMS},
+        False,
+        TERMS,
+    ),
     Key(
         "trial_first_lift_deg",
         "number",

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from crossfall.answers.answer import TipAnswer
 
 if TYPE_CHECKING:
-    from crossfall.trials.tilt import TiltTrial
+    from crossfall.trials.outcome import TiltTrial
 
 AGREED = radians(0.3)  # a trial this near the statics agrees with it
 SNAPPED = radians(1.0)  # a trial this near a snap fell there

@@ -80,7 +80,9 @@ class MujocoTruck:
         ]
         self._radii = [truck.axles[w // 2].tyre.radius for w in range(4)]
         self._axles = [model.body(end).id for end in ENDS]
-        self._drag(truck, settings.drag)
+        body = whole(truck)  # drag on the whole: its joints have dampers of their own
+        inert = np.concatenate([np.full(3, body.mass), np.diag(body.inertia)])
+        self._model.dof_damping[:6] = settings.drag * inert
         self.refine()
         mujoco.mj_forward(model, self._data)
         self._start = self._unrolled()
@@ -168,12 +170,6 @@ class MujocoTruck:
         warned = self._data.warning
         if any(warned[kind].number for kind in BAD):
             raise EngineError("the engine lost the truck: its step is too long for this one")
-
-    def _drag(self, truck: Truck, rate: float) -> None:
-        """Slow the truck as a whole down by `rate` (1/s) of its speed."""
-        body = whole(truck)
-        self._model.dof_damping[:3] = rate * body.mass
-        self._model.dof_damping[3:6] = rate * np.diag(body.inertia)
 
     def _unrolled(self) -> list[tuple[float, float]]:
         """(4, 2) m, where each wheel's lowest point is, less how far it has rolled, about."""

@@ -24,6 +24,7 @@ class Settings:
     no spring damps, and swinging tyres slip that would have held.
     stop_time: s, in which a bump or droop stop takes up what its stiffness leaves; a stop as
     stiff as metal would need a step fifty times shorter.
+    budget: steps a trial may take; the usual one takes some ten thousand.
     solver: times the usual rounds of a contact solver, in an engine that has one on the table.
     """
 
@@ -35,6 +36,7 @@ class Settings:
     drag: float = 5.0
     stop_time: float = 0.3
     solver: int = 1
+    budget: int = 1_000_000
 
 
 @dataclass(frozen=True)

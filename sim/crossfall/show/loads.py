@@ -25,7 +25,7 @@ from crossfall.show.style import (
     title,
 )
 from crossfall.trials.fits import tangent_at
-from crossfall.trials.tilt import LEFT, TiltTrial
+from crossfall.trials.outcome import LEFT, TiltTrial
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, WHEELS, Array, Truck
 

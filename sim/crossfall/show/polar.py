@@ -23,7 +23,7 @@ from crossfall.show.paper import Z_LINE, Z_MARK, Z_TEXT, Placement, centre_mark,
 from crossfall.show.silhouette import PLAN_NOSE_UP, Solid, area, outline, solids
 from crossfall.show.style import BODY, LIGHT, SMALL, page, styled, text_size, title
 from crossfall.statics.rigid import downhill, tip_points
-from crossfall.trials.tilt import TiltTrial
+from crossfall.trials.outcome import TiltTrial
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
 

@@ -1,9 +1,9 @@
 """The methods a scenario can ask for, as trials of a batch (see `task`).
 
 common: {"method": its name, "spec": JSON text of the truck file's values, "fixed": overrides and
-conditions, "surface": name or None, "hold": what holds the wheels, "engine": of tilt trials,
-"ranges": bool, "tolerances": bool, "folder": where its meshes lie}; payload: the point of the
-design, heading_deg and the seed.
+conditions, "surface": name or None, "hold": what holds the wheels, "engine" and "trial": how a
+tilt trial is made, "ranges": bool, "tolerances": bool, "folder": where its meshes lie}; payload:
+the point of the design, heading_deg and the seed.
 Every row says what the build weighs besides the answer, so that a map can be drawn over CG height
 or front share as well as over what was varied.
 """
@@ -62,6 +62,7 @@ def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
 
     tip_deg is the trial's; trial_less_compliant_deg: how far it lies above the statics' tip.
     """
+    from crossfall.trials.pace import PACES
     from crossfall.trials.tilt import tilt_trial as run_trial
 
     truck, static = truck_of(common, payload), _statics(common, payload)
@@ -73,6 +74,7 @@ def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
         near=near,
         grip=one.grip.likely,
         rail=one.rail,
+        pace=PACES[common.get("trial", "careful")],
         engine=common.get("engine"),
     )
     if trial.outcome == "tips" and not math.isfinite(trial.tip):

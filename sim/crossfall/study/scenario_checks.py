@@ -193,9 +193,10 @@ def _ground_mistakes(spec: ScenarioSpec, truck: Truck, where: Where) -> Iterator
     drives = spec.method in ("slope trial", "critical slope")
     if spec.hold == "rail" and drives:
         yield where.problem(("hold",), "is 'rail', but the truck drives", "leave it out")
-    if spec.engine is not None and spec.method != "tilt trial":
-        yield where.problem(("engine",), f"has no use in {spec.method}", "it goes with tilt trial")
-    elif spec.engine is not None and not installed(spec.engine):
+    for key in ("engine", "trial"):
+        if getattr(spec, key) is not None and spec.method != "tilt trial":
+            yield where.problem((key,), f"has no use in {spec.method}", "it goes with tilt trial")
+    if spec.engine is not None and not installed(spec.engine):
         what = f"is '{spec.engine}', which is not installed here"
         yield where.problem(("engine",), what, f"choose {usual_engine()}, or leave it out")
     if spec.ranges and (drives or spec.method == "closed form"):

@@ -14,6 +14,7 @@
                                        # tip over cannot slide
     engine = "bullet"                  # bullet or mujoco, for tilt trials; bullet if not said,
                                        # where it is installed
+    trial = "careful"                  # careful, or quick: half the time, intervals twice as wide
     ranges = false                     # true: 95 % ranges too, at sixty times the cost; for
                                        # compliant and tilt trial
 
@@ -59,6 +60,7 @@ from pydantic_core import PydanticKnownError
 from crossfall.answers.conditions import Hold
 from crossfall.engines.held import EngineName
 from crossfall.study.design import Kind
+from crossfall.trials.pace import Care
 from crossfall.truck.schema import Angle, Line, Name, Strict, Text, mistake
 
 MOST = 10_000_000  # trials of one scenario
@@ -185,6 +187,7 @@ class ScenarioSpec(Strict):
     surface: Name | None = None
     hold: Hold = "brakes"
     engine: EngineName | None = None
+    trial: Care | None = None
     ranges: bool = False
     repeats: Annotated[int, Field(ge=1, le=1_000_000)] = 1
     seed: Annotated[int, Field(ge=0, lt=2**53)] = 0

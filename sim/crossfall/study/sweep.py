@@ -81,6 +81,7 @@ def common_of(scenario: Scenario) -> dict[str, Any]:
         "surface": spec.surface,
         "hold": spec.hold,
         "engine": (spec.engine or usual_engine()) if spec.method == "tilt trial" else None,
+        "trial": spec.trial or "careful",
         "ranges": spec.ranges,
         "tolerances": spec.tolerances,
         "folder": str(loaded.folder),

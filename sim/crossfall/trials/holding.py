@@ -5,73 +5,117 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
+from crossfall.trials.log import Fate
+from crossfall.trials.outcome import FINER, Bracket
 from crossfall.trials.pace import Pace
-from crossfall.trials.table import Fate, Moment, Tilting
+from crossfall.trials.table import Moment, Tilting
 
 MOST_JUMPS = 4  # after which it begins afresh; one that jumps more often only rocks
 OTHER = 0.7  # of the strides, in the repeat
 
 
 @dataclass(frozen=True)
-class Bracket:
-    """The last moment at rest, an angle at which it goes (rad, infinite: none), how it goes, and
-    over what (an index of PAIRS)."""
+class Search:
+    """What one search found, and the moments at which it rested, upwards."""
 
-    rest: Moment
-    high: float
-    goes: Fate
-    fell: int
-
-    @property
-    def low(self) -> float:
-        return self.rest.theta
+    bracket: Bracket
+    rests: tuple[Moment, ...]
+    jumped: bool
 
 
-def bracket(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
+def search(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
     """From `rest`, first to a little `below` where it goes, if that is known, then in strides.
 
-    Done again in other strides: where what happens hangs on how a swing dies away, as where a
-    light tyre that slips lets the truck jump, the two differ, and the bracket holds both.
+    Then how much of that hangs on how it was done: the truck's last strides are done again, one
+    thing finer at a time. Where it jumped, or slid, the whole search is done again, everything
+    finer and in other strides: what happens there may hang on how a swing dies away.
     """
     if below > rest.theta:
-        rest = _hold(run, rest, below, pace)[1] or rest
-    one = _narrowed(run, rest, pace.stride, pace.bracket, pace)
-    other = _narrowed(run, rest, OTHER * pace.stride, 2 * pace.bracket, pace)
-    if one.low < other.high and other.low < one.high:
-        return one
-    first, last = sorted((one, other), key=lambda found: found.low)
-    return replace(first, high=last.high)
+        rest = _hold(run, rest, below, pace, 1) or rest
+    one = _narrowed(run, rest, pace, 1)
+    if one.bracket.goes == "rests" or not pace.checks:
+        return one.bracket
+    if one.bracket.goes == "tips" and not one.jumped and check(run, one, pace):
+        return one.bracket
+    finer = replace(
+        pace,
+        steady=pace.steady / FINER["all"],
+        gently=pace.gently * FINER["all"],
+        still=pace.still / FINER["all"],
+        stride=OTHER * pace.stride,
+        bracket=2 * pace.bracket,
+    )
+    run.table.rig.refine(step=FINER["all"], solver=FINER["all"], contact=FINER["all"])
+    try:
+        _narrowed(run, rest, finer, 2)
+    finally:
+        run.table.rig.refine()
+    return one.bracket
 
 
-def _narrowed(run: Tilting, rest: Moment, stride: float, width: float, pace: Pace) -> Bracket:
-    """In strides from `rest`, and by halves to `width`.
+def check(run: Tilting, found: Search, pace: Pace) -> bool:
+    """Go from the first rest to one below the tip, as usual and with one thing finer at a time:
+    all that tyres slip on the way tells. False where there are too few rests for that, or it does
+    not come to rest."""
+    rests, rig = found.rests, run.table.rig
+    apart = [r for r in rests[1:] if r.theta < found.bracket.low - pace.bracket]
+    if not apart:
+        return False
+    for vary in ("base", *rig.varies, "rate"):
+        own = pace
+        if vary == "rate":
+            times = FINER["rate"]
+            own = replace(
+                pace,
+                steady=pace.steady / times,
+                gently=pace.gently * times,
+                still=pace.still / times,
+            )
+        elif vary != "base":
+            rig.refine(**{vary: FINER[vary]})
+        try:
+            if _hold(run, rests[0], apart[-1].theta, own, 0, vary) is None:
+                return False
+        finally:
+            rig.refine()
+    return True
+
+
+def _narrowed(run: Tilting, rest: Moment, pace: Pace, number: int) -> Search:
+    """In strides from `rest`, and by halves.
 
     Where it went from before a jump says nothing of where it goes from after it.
     """
-    high, fresh = math.inf, 0
+    high, fresh, rests, jumps = math.inf, 0, [rest], False
     goes: Fate = "rests"
-    while high - rest.theta > 1.001 * width and rest.theta < pace.limit:
-        test = min((rest.theta + high) / 2, rest.theta + stride)
-        jumps = len(run.jumped)
-        fate, moment = _hold(run, rest, test, pace)
+    while high - rest.theta > 1.001 * pace.bracket and rest.theta < pace.limit:
+        test = min((rest.theta + high) / 2, rest.theta + pace.stride)
+        moment = _hold(run, rest, test, pace, number)
         if moment is None:
-            high, goes = test, fate
-        else:
-            rest = moment
-            if len(run.jumped) > jumps and high - test > width and fresh < MOST_JUMPS:
-                high, goes, fresh = math.inf, "rests", fresh + 1
-    return Bracket(rest, high, goes, run.fell)
+            high, goes = test, run.ended.fate
+            continue
+        rest = moment
+        rests.append(rest)
+        if not run.ended.jumped:
+            continue
+        jumps = True
+        if high - test > pace.bracket and math.isfinite(high) and fresh < MOST_JUMPS:
+            high, goes, fresh = math.inf, "rests", fresh + 1
+            run.log.afresh()
+    return Search(Bracket(rest.theta, high, goes, run.fell), tuple(rests), jumps)
 
 
-def _hold(run: Tilting, rest: Moment, theta: float, pace: Pace) -> tuple[Fate, Moment | None]:
-    """What becomes of it at theta, and if it rests, that moment, kept.
+def _hold(
+    run: Tilting, rest: Moment, theta: float, pace: Pace, number: int, vary: str = ""
+) -> Moment | None:
+    """The moment of rest at theta, kept; None where it does not come to rest there.
 
     Always from a truck at rest: one that comes off the moving table may go over early.
     """
     run.back(rest)
+    run.begin("hold", number, vary)
     run.move(theta, pace.steady, least=pace.gently)
-    fate = run.fate(pace)
-    if fate != "rests":
-        return fate, None
+    if run.fate(pace) != "rests":
+        return None
     run.keep()
-    return fate, run.kept[-1]
+    return run.kept[-1]

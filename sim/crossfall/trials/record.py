@@ -5,16 +5,13 @@ from __future__ import annotations
 import io
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
 
 import numpy as np
 
-from crossfall.engines.held import HeldTruck
-from crossfall.engines.tyre_force import Vector
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Array, frozen
 
-DETAIL = 2  # looks between samples of poses: 30 a second, enough for a replay
+FIELDS = ("time", "theta", "loads", "chassis", "joints", "give", "slip")
 
 
 @dataclass(frozen=True)
@@ -40,89 +37,31 @@ class Record:
     def __len__(self) -> int:
         return len(self.time)
 
+    def only(self, which: Array) -> Record:
+        """Some of the samples: (n,) whether each is wanted."""
+        wanted = np.asarray(which, dtype=bool)
+        values = {name: frozen(getattr(self, name)[wanted]) for name in FIELDS}
+        return Record(joint_names=self.joint_names, **values)
+
     def save(self, path: str | Path) -> None:
         """Write as .npz in one step, with the field names above as keys."""
         buffer = io.BytesIO()
         np.savez_compressed(
             buffer,
-            time=self.time,
-            theta=self.theta,
-            loads=self.loads,
-            chassis=self.chassis,
-            joints=self.joints,
             joint_names=np.array(self.joint_names, dtype=np.str_),
-            give=self.give,
-            slip=self.slip,
+            **{name: getattr(self, name) for name in FIELDS},
         )
         write_atomically(path, buffer.getvalue())
 
 
 def load_record(path: str | Path) -> Record:
-    """Read what `Record.save` wrote. Raises OSError, KeyError or ValueError for anything else."""
+    """Read what `Record.save` wrote, or of a whole trial (`saved.save_trial`) the way from the
+    level to the end of the tilting. Raises OSError, KeyError or ValueError for anything else."""
     with np.load(path, allow_pickle=False) as data:
-        fields = ("time", "theta", "loads", "chassis", "joints", "give", "slip")
-        values = {name: frozen(data[name]) for name in fields}
+        values = {name: frozen(data[name]) for name in FIELDS}
         names = tuple(str(n) for n in data["joint_names"])
-    return Record(joint_names=names, **values)
-
-
-@dataclass(frozen=True)
-class Stretch:
-    """Samples of one steady tilting: time (n,) s, theta and lean (n,) rad, loads (n, 4) N."""
-
-    time: Array
-    theta: Array
-    lean: Array
-    loads: Array
-
-
-class Recorder:
-    """Gathers raw samples cheaply while a trial runs; `record` makes sense of them."""
-
-    def __init__(self, rig: HeldTruck) -> None:
-        self._rig = rig
-        self._rows: list[tuple[float, float, float, list[float]]] = []
-        self._chassis: list[Any] = []
-        self._states: list[list[float]] = []
-        self._gives: list[list[Vector]] = []
-        self._slips: list[list[float]] = []
-
-    def __len__(self) -> int:
-        return len(self._rows)
-
-    def cut(self, mark: int) -> None:
-        """Forget the looks from number `mark` on."""
-        del self._rows[mark:]
-        for rows in (self._chassis, self._states, self._gives, self._slips):
-            del rows[-(-mark // DETAIL) :]
-
-    def stretch(self, start: int) -> Stretch:
-        """What a fit needs of the looks from number `start` on."""
-        rows = self._rows[start:]
-        return Stretch(*(frozen([row[k] for row in rows]) for k in range(4)))
-
-    def look(self, time: float, theta: float, lean: float, loads: list[float]) -> None:
-        """Note a look; every DETAIL-th also takes all poses."""
-        if len(self._rows) % DETAIL == 0:
-            self._chassis.append(self._rig.pose())
-            self._states.append(self._rig.joint_positions())
-            self._gives.append(self._rig.gives())
-            self._slips.append(self._rig.slips())
-        self._rows.append((time, theta, lean, loads))
-
-    def record(self) -> Record:
-        """Everything sampled so far."""
-        rows = self._rows[::DETAIL]
-        return Record(
-            frozen([r[0] for r in rows]),
-            frozen([r[1] for r in rows]),
-            frozen([r[3] for r in rows]),
-            frozen(self._rig.poses(self._chassis)),
-            frozen(np.reshape(self._states, (len(rows), len(self._rig.joint_names)))),
-            self._rig.joint_names,
-            frozen(self._gives),
-            frozen(self._slips),
-        )
+        record = Record(joint_names=names, **values)
+        return record.only(data["passed"]) if "passed" in data else record
 
 
 def contact_slip(wheels: Array, radii: Array) -> Array:

@@ -10,18 +10,18 @@ import math
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
-from typing import Any, Literal
+from typing import Any
 
 from crossfall.engines.held import EngineName, HeldTruck, gravity_on_table, held_truck
 from crossfall.engines.settings import Settings
+from crossfall.trials.log import Fate, Kind, Recorder
 from crossfall.trials.pace import Pace
-from crossfall.trials.record import Recorder
+from crossfall.truck.digest import digest
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
+from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.support import PAIRS, downhill_pair
 
-Fate = Literal["rests", "tips", "slides"]
-OPPOSITE = (1, 0, 3, 2)
 LOOK = 4  # steps between looks at loads and lean
 HOVER = math.radians(0.2)  # rad a truck on two wheels leans on before it is watched again
 WATCH = 0.1  # s between looks at whether it rests
@@ -40,6 +40,7 @@ class Table:
     level: Any
     level_loads: tuple[float, ...]
     weight: float
+    digest: str
 
     def steps(self, seconds: float) -> int:
         return max(1, round(seconds / self.rig.dt))
@@ -51,7 +52,7 @@ def standing(truck: Truck, settings: Settings, engine: EngineName) -> Iterator[T
     with held_truck(truck, settings, engine) as rig:
         rig.step((0.0, 0.0, -GRAVITY))
         weight = whole(truck).mass * GRAVITY
-        yield Table(truck, rig, rig.save(), tuple(rig.loads()), weight)
+        yield Table(truck, rig, rig.save(), tuple(rig.loads()), weight, digest(truck))
 
 
 def set_grip(table: Table, heading: float, grip: float, rail: bool) -> None:
@@ -66,7 +67,7 @@ def set_grip(table: Table, heading: float, grip: float, rail: bool) -> None:
 
 @dataclass(frozen=True, eq=False)
 class Moment:
-    """A kept moment of a tilting; mark: samples recorded until then."""
+    """A kept moment of a tilting; way: the samples that led there."""
 
     snapshot: Any
     theta: float
@@ -75,7 +76,7 @@ class Moment:
     off: tuple[int, ...]
     left: tuple[float, ...]
     touched: tuple[float, ...]
-    mark: int
+    way: tuple[tuple[int, int], ...]
 
 
 class Tilting:
@@ -84,7 +85,8 @@ class Tilting:
     theta: the table's angle. loads: (4,) N and lean: of the chassis, at the last look.
     left: angle when each of PAIRS last touched the table, touched: each wheel. rests: angles at
     which it came to rest, with its loads. jumped: those at which it had jumped. fell: which of
-    PAIRS was off when it last went over.
+    PAIRS was off when it last went over. log: what is recorded. ended: the stretch of it that
+    ended last. steps: taken so far; InputError past the settings' budget.
     """
 
     def __init__(self, table: Table, heading: float) -> None:
@@ -95,14 +97,25 @@ class Tilting:
         self.off = [0] * len(PAIRS)
         self.left = [0.0] * len(PAIRS)
         self.touched = [0.0] * 4
-        self.recorder: Recorder | None = Recorder(table.rig)
+        self.log = Recorder(table.rig)
+        self.steps = 0
         self._tick = 0
         self._hovering = -math.inf
         self._off_looks = max(2, round(table.steps(OFF) / LOOK))
         self.kept: list[Moment] = []
-        self.rests: list[tuple[float, tuple[float, ...]]] = []
-        self.jumped: list[float] = []
         self.fell = 0
+        self.begin("approach")
+
+    def begin(self, kind: Kind, search: int = 0, vary: str = "") -> None:
+        """A new stretch of the log; see `Stretch`."""
+        self.log.begin(kind, search, vary)
+
+    def end(self, fate: Fate, *, jumped: bool = False) -> Fate:
+        """The end of the stretch."""
+        now = self.time, self.theta, self.lean, self.loads
+        ends = {"left": self.left, "touched": self.touched}
+        self.ended = self.log.end(now, fate, jumped=jumped, fell=self.fell, **ends)
+        return fate
 
     # --- moving ---------------------------------------------------------------------------
 
@@ -112,6 +125,16 @@ class Tilting:
         self._rig.step(gravity_on_table(self.heading, theta))
         self.time += self._rig.dt
         self._tick += 1
+        self.steps += 1
+        if self.steps > self._rig.settings.budget:
+            raise InputError(
+                Problem(
+                    self.table.truck.name,
+                    f"its trial came to no end in {self.steps - 1} steps of"
+                    f" {1e3 * self._rig.dt:.2g} ms",
+                    "heavier wheels and axles, or softer tyres and springs, allow longer steps",
+                )
+            )
         if self._tick % LOOK:
             return False
         self._look()
@@ -141,8 +164,8 @@ class Tilting:
         """Hold the table until the truck rests, has tipped over, or slides away.
 
         It rests once it moves little twice in turn: once may be where a swing turns back. One that
-        goes over on slipping tyres leans on faster than it slides. Notes in `jumped` where a truck
-        that comes to rest first moved faster and faster.
+        goes over on slipping tyres leans on faster than it slides. Ends the stretch, and notes in
+        it where a truck that comes to rest first moved faster and faster.
         """
         base, radius = self.table.truck.wheelbase, self.table.truck.front.tyre.radius
         began = slid = self.slid
@@ -152,7 +175,7 @@ class Tilting:
             for _ in range(self.table.steps(WATCH)):
                 looked = self.step(self.theta)
                 if looked and self.airborne is not None and self.falls(pace.fallen, 1.0):
-                    return "tips"
+                    return self.end("tips")
             was, place, before = place, self._rig.place(), moved
             moved = max(abs(a - b) for a, b in zip(place, was, strict=True))
             jumps = jumps or moved > max(before, JUMP)
@@ -163,14 +186,11 @@ class Tilting:
             if calm == 2:
                 break
             if sliding * WATCH >= AWAY or slid - began > pace.slid * radius:
-                return "slides"
+                return self.end("slides")
         else:
             if slid - began > CREPT * radius:
-                return "slides"
-        self.rests.append((self.theta, tuple(self.loads)))
-        if jumps:
-            self.jumped.append(self.theta)
-        return "rests"
+                return self.end("slides")
+        return self.end("rests", jumped=jumps)
 
     def falls(self, fallen: float, longest: float, rate: float = 0.0) -> bool:
         """Watch while a pair is off the table: True once the chassis has leaned on by `fallen`.
@@ -204,8 +224,7 @@ class Tilting:
                 self.off[i], self.left[i] = 0, self.theta
             else:
                 self.off[i] += 1
-        if self.recorder is not None:
-            self.recorder.look(self.time, self.theta, self.lean, loads)
+        self.log.look(self.time, self.theta, self.lean, loads)
 
     @property
     def airborne(self) -> int | None:
@@ -218,13 +237,6 @@ class Tilting:
             self._hovering = -math.inf
             return None
         return most if self.lean > self._hovering + HOVER else None
-
-    @property
-    def samples(self) -> Recorder:
-        """What is being recorded. Raises ValueError when nothing is."""
-        if self.recorder is None:
-            raise ValueError("this tilting is not recorded")
-        return self.recorder
 
     @property
     def slid(self) -> float:
@@ -252,19 +264,19 @@ class Tilting:
             tuple(self.off),
             tuple(self.left),
             tuple(self.touched),
-            0 if self.recorder is None else len(self.recorder),
+            self.log.way(),
         )
 
-    def back(self, moment: Moment) -> None:
-        """Go back to a kept moment, forgetting what was recorded and kept since."""
+    def back(self, moment: Moment, *, forget: bool = False) -> None:
+        """Go back to a kept moment; on the way to the tip those kept later are forgotten."""
         self._rig.restore(moment.snapshot)
         self.theta, self.time, self.lean = moment.theta, moment.time, moment.lean
         self.off, self.left = list(moment.off), list(moment.left)
         self.touched = list(moment.touched)
         self._tick = 0
         self._hovering = -math.inf
-        if self.recorder is not None:
-            self.recorder.cut(moment.mark)
+        self.log.back(moment.way)
+        if forget:
             for later in [m for m in self.kept if m.theta > moment.theta]:
                 self._rig.forget(later.snapshot)
                 self.kept.remove(later)

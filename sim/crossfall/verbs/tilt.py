@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from crossfall.answers.answer import Answers, TipAnswer
     from crossfall.engines.held import EngineName
     from crossfall.statics.traction import Traction
-    from crossfall.trials.tilt import TiltTrial
+    from crossfall.trials.outcome import TiltTrial
     from crossfall.truck.model import Truck
 
 FOUR = (0.0, 90.0, 180.0, 270.0)
@@ -47,6 +47,7 @@ def finite(_: click.Context, __: click.Parameter, values: tuple[float, ...]) -> 
 @click.option("--rail", is_flag=True, help="Hold the downhill tyres with a trip rail.")
 @click.option("--surface", metavar="NAME", help="Which [grip] of the file; its first if not given.")
 @click.option("--no-trial", is_flag=True, help="Statics only: quick, and without the engine.")
+@click.option("--quick", is_flag=True, help="Half the time, and intervals twice as wide.")
 @click.option(
     "--engine",
     type=click.Choice(["bullet", "mujoco", "both"]),
@@ -57,7 +58,7 @@ def finite(_: click.Context, __: click.Parameter, values: tuple[float, ...]) -> 
     "--record",
     type=click.Path(path_type=Path, dir_okay=False),
     metavar="FILE",
-    help="Keep the trial of the weakest heading, sample by sample (.npz).",
+    help="Keep the trial of the weakest heading, sample by sample (.npz); see refit.",
 )
 @json_option
 def command(
@@ -69,6 +70,7 @@ def command(
     rail: bool,
     surface: str | None,
     no_trial: bool,
+    quick: bool,
     engine: str | None,
     plots: Path | None,
     record: Path | None,
@@ -97,12 +99,15 @@ def command(
             asked,
             trial=not no_trial,
             engines=None if no_trial else engines(engine),
+            care="quick" if quick else "careful",
             progress=progress,
         )
     written = draw(found, loaded.truck, plots) if plots is not None else []
     tried = found.weakest.trial
     if record is not None and tried is not None:
-        tried.record.save(record)
+        from crossfall.trials.saved import save_trial
+
+        save_trial(tried, record, dict(found.versions))
         written.append(record)
     if as_json:
         from crossfall.verbs.weigh import traction_answer

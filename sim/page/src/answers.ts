@@ -53,6 +53,10 @@ export interface TipAnswer {
   trial_slide_ci_deg: [number | null, number | null] | null;
   /** engine and version */
   trial_engine: string | null;
+  /** careful: the trial measured its own error; quick: it did not, and its interval is wider */
+  trial_care: string | null;
+  /** parts of the interval, plus or minus, 95 %: event (bracket and fit), step, solver, contact and rate as measured by doing it finer, repeat (between two searches), rest */
+  trial_terms_deg: { event: number | null; step: number | null; solver: number | null; contact: number | null; rate: number | null; repeat: number | null; rest: number | null } | null;
   /** the trial's first tyre leaves the table */
   trial_first_lift_deg: number | null;
   /** of the weight, on the lifting tyres at the last angle it stood */
@@ -97,6 +101,10 @@ export interface TrialAnswer {
   trial_slide_ci_deg: [number | null, number | null] | null;
   /** engine and version */
   trial_engine: string;
+  /** careful: the trial measured its own error; quick: it did not, and its interval is wider */
+  trial_care: string;
+  /** parts of the interval, plus or minus, 95 %: event (bracket and fit), step, solver, contact and rate as measured by doing it finer, repeat (between two searches), rest */
+  trial_terms_deg: { event: number | null; step: number | null; solver: number | null; contact: number | null; rate: number | null; repeat: number | null; rest: number | null };
   /** the trial's first tyre leaves the table */
   trial_first_lift_deg: number | null;
   /** of the weight, on the lifting tyres at the last angle it stood */

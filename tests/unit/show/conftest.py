@@ -11,7 +11,8 @@ from crossfall.answers.answer import AngleBudget, Answers, TipAnswer
 from crossfall.answers.conditions import case_name, conditions
 from crossfall.answers.ranges import Range
 from crossfall.statics.rigid import tip_angle
-from crossfall.trials.tilt import TiltTrial, tilt_trial
+from crossfall.trials.outcome import TiltTrial
+from crossfall.trials.tilt import tilt_trial
 from crossfall.truck.model import Clearance, Part, Shape, Truck, frozen
 from support import block, make_truck
 

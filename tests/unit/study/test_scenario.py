@@ -228,6 +228,8 @@ shows = "slope"
         (('"compliant"', '"closed form"\nranges = true'), "ranges: has no use in closed form"),
         (('"compliant"', '"critical slope"\nhold = "rail"'), "but the truck drives"),
         (("seed = 4", 'engine = "bullet"'), "engine: has no use in compliant"),
+        (("seed = 4", 'trial = "quick"'), "trial: has no use in compliant"),
+        (('"compliant"', '"tilt trial"\ntrial = "hasty"'), "trial"),
         (('"compliant"', '"tilt trial"\nengine = "ode"'), "engine"),
         (('"bramble"', '"brambel"'), "F:2: truck: 'brambel': there is no such file"),
         (("steps = 3", "steps = 300000\n[[axis]]\nkey='slope_deg'\nvalues=[1]"), "at most 200000"),

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, field
+from types import SimpleNamespace
 
 import pytest
 
-from crossfall.trials.holding import bracket
+from crossfall.trials.holding import check, search
+from crossfall.trials.outcome import FINER, joined
 from crossfall.trials.pace import Pace
 
 PACE = Pace(bracket=0.01, stride=0.1, limit=1.5)
@@ -16,6 +18,15 @@ PACE = Pace(bracket=0.01, stride=0.1, limit=1.5)
 @dataclass
 class Rest:
     theta: float
+
+
+@dataclass
+class Rig:
+    varies: tuple[str, ...] = ("step",)
+    finer: dict[str, int] = field(default_factory=dict)
+
+    def refine(self, **times):
+        self.finer = times
 
 
 @dataclass
@@ -28,12 +39,19 @@ class Rules:
     theta: float = 0.0
     fell: int = 2
     kept: list[Rest] = field(default_factory=list)
-    jumped: list[float] = field(default_factory=list)
-    holds: int = 0
+    holds: list[tuple] = field(default_factory=list)  # search, vary, finer, theta, fate, afresh
     came_from: float = 0.0
+
+    def __post_init__(self):
+        self.table = SimpleNamespace(rig=Rig())
+        self.log = self
 
     def back(self, rest):
         self.theta = rest.theta
+
+    def begin(self, kind, number, vary):
+        assert kind == "hold"
+        self.now = number, vary
 
     def move(self, theta, rate, *, least):
         assert theta > self.theta  # upwards, from rest
@@ -42,63 +60,109 @@ class Rules:
     def keep(self):
         self.kept.append(Rest(self.theta))
 
+    def afresh(self):
+        self.holds[-1] = (*self.holds[-1][:-1], True)
+
     def fate(self, pace):
-        self.holds += 1
+        fate, jumped = self.decide()
+        self.ended = SimpleNamespace(fate=fate, jumped=jumped)
+        self.holds.append((*self.now, self.table.rig.finer, self.theta, fate, False))
+        return fate
+
+    def decide(self):
         if self.theta > self.tip:
-            return "tips"
+            return "tips", False
         if self.came_from <= self.snap < self.theta:
             if self.theta - self.snap > self.carried:
-                return "tips"
-            self.jumped.append(self.theta)
-        return "rests"
+                return "tips", False
+            return "rests", True
+        return "rests", False
+
+    def of(self, number):
+        return [hold for hold in self.holds if hold[0] == number]
 
 
 @pytest.mark.parametrize("below", [0.0, 0.4, 0.62, 0.7])
 def test_it_is_found_wherever_it_is_looked_for(below):
-    found = bracket(Rules(tip=0.637), Rest(0.1), below, PACE)
+    found = search(Rules(tip=0.637), Rest(0.1), below, PACE)
     assert found.low <= 0.637 < found.high
     assert found.high - found.low <= 0.01001
     assert (found.goes, found.fell) == ("tips", 2)
 
 
 def test_one_that_rests_up_to_the_limit_is_told():
-    found = bracket(Rules(tip=9.0), Rest(0.1), 0.5, PACE)
+    found = search(Rules(tip=9.0), Rest(0.1), 0.5, PACE)
     assert found.goes == "rests"
     assert math.isinf(found.high)
 
 
 def test_what_it_did_before_a_jump_says_nothing_of_after():
     """From far it is carried over by its jump, from near it stands again, until its tip."""
-    found = bracket(Rules(tip=0.83, snap=0.52, carried=0.03), Rest(0.1), 0.4, PACE)
+    rules = Rules(tip=0.83, snap=0.52, carried=0.03)
+    found = search(rules, Rest(0.1), 0.4, PACE)
     assert found.low <= 0.83 < found.high
+    assert any(afresh for *_, afresh in rules.of(1))
 
 
-def test_where_the_strides_decide_both_ends_are_told():
-    """One that goes at its snap when it comes in the longer strides, and at its tip in others."""
+def test_its_own_error_is_measured_one_thing_at_a_time_below_the_tip():
+    rules = Rules(tip=0.637)
+    found = search(rules, Rest(0.1), 0.4, PACE)
+    checks = rules.of(0)
+    assert [(vary, finer) for _, vary, finer, *_ in checks] == [
+        ("base", {}),
+        ("step", {"step": FINER["step"]}),
+        ("rate", {}),
+    ]
+    for *_, theta, fate, _ in checks:
+        assert fate == "rests"
+        assert theta < found.low
+    assert not rules.of(2)
+    assert rules.table.rig.finer == {}
 
-    class Strides(Rules):
-        def fate(self, pace):
-            if self.came_from <= 0.5 < self.theta and round(self.came_from, 9) in (0.4, 0.5):
-                return "tips"
-            return super().fate(pace)
 
-    found = bracket(Strides(tip=0.9), Rest(0.1), 0.0, PACE)
-    assert found.low < 0.52
-    assert found.high > 0.9
+def test_after_a_jump_everything_is_done_again_finer():
+    rules = Rules(tip=0.83, snap=0.52)
+    search(rules, Rest(0.1), 0.4, PACE)
+    assert not rules.of(0)
+    assert {tuple(finer) for _, _, finer, *_ in rules.of(2)} == {("step", "solver", "contact")}
+    assert rules.table.rig.finer == {}
+
+
+def test_a_quick_trial_measures_no_error():
+    from dataclasses import replace
+
+    rules = Rules(tip=0.83, snap=0.52)
+    search(rules, Rest(0.1), 0.4, replace(PACE, checks=False))
+    assert {number for number, *_ in rules.holds} == {1}
+
+
+def test_too_few_rests_are_no_check():
+    rules = Rules(tip=0.637)
+    found = SimpleNamespace(rests=(Rest(0.63), Rest(0.635)), bracket=SimpleNamespace(low=0.63))
+    assert not check(rules, found, PACE)
+
+
+def test_where_two_searches_lie_apart_the_bracket_holds_both():
+    from crossfall.trials.outcome import Bracket
+
+    one, other = Bracket(0.5, 0.51, "tips", 1), Bracket(0.8, 0.82, "tips", 1)
+    assert joined(one, other)[0] == Bracket(0.5, 0.82, "tips", 1)
+    assert joined(other, one)[0] == Bracket(0.5, 0.82, "tips", 1)
+    near = Bracket(0.505, 0.525, "tips", 1)
+    assert joined(one, near) == (one, pytest.approx(0.01))
+    assert joined(one, None) == (one, 0.0)
 
 
 def test_a_truck_that_jumps_at_every_look_does_not_take_for_ever():
     """It stands wherever it comes to in small enough strides, and never otherwise."""
 
     class Rocks(Rules):
-        def fate(self, pace):
-            self.holds += 1
+        def decide(self):
             if self.theta - self.came_from > 0.012:
-                return "tips"
-            self.jumped.append(self.theta)
-            return "rests"
+                return "tips", False
+            return "rests", True
 
     rules = Rocks(tip=9.0)
-    found = bracket(rules, Rest(0.1), 0.0, PACE)
+    found = search(rules, Rest(0.1), 0.0, PACE)
     assert found.goes == "tips"
-    assert rules.holds < 200
+    assert len(rules.holds) < 400

@@ -1,0 +1,31 @@
+"""Trucks on held wheels on a slope, for tests of engines."""
+
+from __future__ import annotations
+
+import math
+
+from crossfall.engines.held import gravity_on_table, held_truck
+from crossfall.engines.settings import Settings
+from support import make_truck
+
+LOPSIDED = make_truck(chassis_cg=(-0.02, 0.008, 0.11), anti_roll=1.0, contact_half_width=0.01)
+ASKEW = math.radians(60.0)
+STEEP = math.radians(25.0)
+SECONDS = 6.0
+
+
+def hold(rig, heading, theta, seconds=SECONDS):
+    """Tilt in half the time, then stand."""
+    steps = round(seconds / rig.dt)
+    for i in range(steps):
+        rig.step(gravity_on_table(heading, theta * min(1.0, 2 * i / steps)))
+
+
+def stood(engine, truck, friction=5.0, refine=1):
+    """Loads, gives, joints, pose and slips of the truck at rest on the slope."""
+    with held_truck(truck, Settings(), engine) as rig:
+        rig.grip([friction] * 4)
+        rig.refine(step=refine, solver=refine, contact=refine)
+        hold(rig, ASKEW, STEEP)
+        pose = rig.poses([rig.pose()])[0]
+        return rig.loads(), rig.gives(), rig.joint_positions(), pose, rig.slips()
