@@ -27,7 +27,7 @@ from crossfall.truck.model import Array, Axle, Links, Shocks, frozen
 DEGREE = 5
 MARGIN = 1.25  # of the travel: what stops that give a little, and a step too far, still find
 LEAST_TRAVEL = 1e-4  # m, about which links are fitted that need not move
-NODES = 9  # of the corner travel each way, at which links are fitted
+NODES = 7  # of the corner travel each way, at which links are fitted
 X, Y, Z, YAW, PITCH, LEFT, RIGHT = range(7)
 VALUE, BY_Q, BY_R, BY_QQ, BY_QR, BY_RR = range(6)
 
