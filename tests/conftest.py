@@ -7,10 +7,11 @@ not there to run: driving, its own traps, and one engine against the other.
 
 from __future__ import annotations
 
-
 import os
 from importlib.util import find_spec
 from pathlib import Path
+
+import pytest
 
 HERE = Path(__file__).parent
 ONLY_BULLET = (
@@ -34,8 +35,6 @@ def pytest_report_header() -> str:
 
 
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
-
-import pytest
 
 BROWSER = "chromium"  # the fixture of every test that needs one
 

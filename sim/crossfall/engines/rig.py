@@ -7,8 +7,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from crossfall.engines.bullet import World
+from crossfall.engines.curve import Curve
 from crossfall.engines.held import engine_version
-from crossfall.engines.multibody import ENDS, multibody
+from crossfall.engines.multibody import ENDS, SHARE, multibody
 from crossfall.engines.scale import Scale, similar
 from crossfall.engines.settings import GroundSettings, Settings
 from crossfall.engines.springs import (
@@ -105,6 +106,13 @@ class HeldRig:
         self.joint_names = tuple(self.world.moving)
         self._moving = [self.world.joints[name] for name in self.joint_names]
         self._stops = Stops(len(self._laws))
+        # Axles on links, by their place among those with joints, with what their curve adds there.
+        self._curves: dict[int, tuple[int, Curve]] = {}
+        loose = [i for i, axle in enumerate(truck.axles) if not axle.suspension.locked]
+        for at, i in enumerate(loose):
+            if truck.axles[i].suspension.links is not None:
+                self._curves[i] = at, Curve(truck, i, SHARE)
+        self._more = [(0.0, 0.0)] * len(loose)
 
     def __enter__(self) -> HeldRig:
         return self
@@ -126,15 +134,27 @@ class HeldRig:
     def step(self, gravity: Vector) -> None:
         world = self.world
         frames = world.frames(self._links)
-        for axle, link, (cg, origin, turn) in zip(self.axles, self._links, frames, strict=True):
-            force, moment = axle.press(origin, turn, cg, gravity)
+        states = world.joint_states(self._joints) if self._curves else []
+        for i, (axle, link, frame) in enumerate(zip(self.axles, self._links, frames, strict=True)):
+            cg, origin, turn = frame
+            if i in self._curves:
+                at, curve = self._curves[i]
+                curve.follow(cg, origin, turn, states[2 * at][0], states[2 * at + 1][0])
+                force, moment = axle.press(curve.origin, curve.turn, cg, gravity)
+                moment, self._more[at] = curve.make_up(force, moment, gravity)
+            else:
+                force, moment = axle.press(origin, turn, cg, gravity)
             world.press(link, cg, force, moment)
         world.advance(gravity, self._joints, self._push)
 
     def _push(self, states: Sequence[tuple[float, ...]]) -> list[float]:
         forces: list[float] = []
         for i, law in enumerate(self._laws):
-            forces += axle_forces(i, law, states[2 * i], states[2 * i + 1], self._stops, self.dt)
+            heave, roll = axle_forces(
+                i, law, states[2 * i], states[2 * i + 1], self._stops, self.dt
+            )
+            more = self._more[i]
+            forces += (heave + more[0], roll + more[1])
         return forces
 
     def loads(self) -> list[float]:

@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
-from crossfall.truck.model import Axle, Body, Clearance, Truck, frozen
+from crossfall.truck.model import Axle, Body, Clearance, Links, Shocks, Truck, frozen
 
 
 @dataclass(frozen=True)
@@ -88,7 +88,16 @@ def _axle(axle: Axle, scale: Scale) -> Axle:
             bump=own.bump * s,
             droop=own.droop * s,
             anti_roll=own.anti_roll * s**4,
+            links=None if own.links is None else _links(own.links, s),
+            shocks=None
+            if own.shocks is None
+            else Shocks(frozen(own.shocks.chassis * s), frozen(own.shocks.axle * s)),
         ),
         _body(axle.body, s),
         (_body(left, s), _body(right, s)),
     )
+
+
+def _links(own: Links, s: float) -> Links:
+    ends = (frozen(own.chassis * s), frozen(own.axle * s))
+    return Links(*ends, own.names, own.bump * s, own.droop * s, own.spacing * s)

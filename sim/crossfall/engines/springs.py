@@ -1,13 +1,15 @@
 """What holds a truck up in a trial: corner springs, stops, anti-roll bars and tyres.
 
 The laws are in joint coordinates, heave q and roll r per axle: a corner's compression is
-c = q + (s/2) r on the left and q - (s/2) r on the right, and a corner force F does work on c.
+c = q + (s/2) r on the left and q - (s/2) r on the right, or what `truck.axle_law` says of its
+shocks, and a corner force F does work on c.
 All values are those of the truck that runs in the world (a similar one, where scaled).
 """
 
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -16,6 +18,7 @@ from numpy.typing import ArrayLike
 
 from crossfall.engines.multibody import ENDS, disc_names
 from crossfall.engines.settings import Settings
+from crossfall.truck.axle_law import LEFT, law_of, plain
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import GRAVITY, Array, Truck
 from crossfall.truck.ride import spring_preloads, sprung_loads, tyre_loads
@@ -23,7 +26,11 @@ from crossfall.truck.ride import spring_preloads, sprung_loads, tyre_loads
 
 @dataclass(frozen=True)
 class CornerSprings:
-    """One axle's pair of corners. N, m, s, kg; stop_rate N/m, stop_damping N s/m, stop_time s."""
+    """One axle's pair of corners. N, m, s, kg; stop_rate N/m, stop_damping N s/m, stop_time s.
+
+    shocks: compression of left and right shock and its slopes, as of `axle_law.plain`; None for
+    corners that stand upright.
+    """
 
     heave: str
     roll: str
@@ -37,6 +44,7 @@ class CornerSprings:
     stop_rate: float
     stop_damping: float
     stop_time: float
+    shocks: Callable[[float, float], list[list[float]]] | None = None
 
     @cached_property
     def numbers(self) -> tuple[float, float, float, float, float]:
@@ -91,6 +99,7 @@ def corner_springs(
                 (settings.stop_turn / step) ** 2 * mass,
                 settings.stop_turn / step * mass,
                 settings.stop_time * time,
+                None if s.shocks is None else plain(law_of(axle).coefficients[LEFT:]),
             )
         )
     return tuple(out)
@@ -229,6 +238,8 @@ def axle_forces(
     q, qv = heave[:2]
     r, rv = roll[:2]
     half, rate, damping, bump, droop = law.numbers
+    if law.shocks is not None:
+        return _shock_forces(index, law, law.shocks(q, r), (qv, r, rv), stops, dt)
     left, right = q + half * r, q - half * r
     left_v, right_v = qv + half * rv, qv - half * rv
     a, b = law.preload[0] + rate * left, law.preload[1] + rate * right
@@ -240,3 +251,26 @@ def axle_forces(
     if held[1] != 0.0 or right > bump or right < droop:
         b += stops.force(index, 1, law, right, right_v, dt)
     return -a - b, -half * (a - b) - law.anti_roll * r
+
+
+def _shock_forces(
+    index: int,
+    law: CornerSprings,
+    corners: list[list[float]],
+    moves: tuple[float, float, float],
+    stops: Stops,
+    dt: float,
+) -> tuple[float, float]:
+    """The same for shocks, whose ratios change along the travel. moves: heave's velocity, roll and
+    its velocity."""
+    _, rate, damping, bump, droop = law.numbers
+    qv, r, rv = moves
+    on_heave, on_roll = 0.0, -law.anti_roll * r
+    for side, (c, by_q, by_r) in enumerate(corners):
+        v = by_q * qv + by_r * rv
+        force = max(0.0, law.preload[side] + rate * c) + damping * v
+        if stops.held[index][side] != 0.0 or c > bump or c < droop:
+            force += stops.force(index, side, law, c, v, dt)
+        on_heave -= force * by_q
+        on_roll -= force * by_r
+    return on_heave, on_roll

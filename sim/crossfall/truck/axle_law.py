@@ -8,13 +8,13 @@ it fitted over their travel, MARGIN wider, to their exact poses (`truck.linkage`
 and 0.002 deg. Force and stiffness follow from the same polynomials, so that whoever uses them has
 a mechanism without friction or gain of energy.
 
-A rigid-body engine whose joints are straight (`tangent`) follows the curve by `difference`: the
-force that the same wrench would put on the freedoms of the curved path, less what its own joints
-take from it. At rest that is exact.
+An engine of rigid bodies steps an axle on straight joints, the tangent of its path at ride height;
+`engines.curve` says what force makes up for the rest, for whichever engine has the two joints.
 """
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
@@ -27,7 +27,7 @@ from crossfall.truck.model import Array, Axle, Links, Shocks, frozen
 DEGREE = 5
 MARGIN = 1.25  # of the travel: what stops that give a little, and a step too far, still find
 LEAST_TRAVEL = 1e-4  # m, about which links are fitted that need not move
-NODES = 9  # of the corner travel each way, at which links are fitted
+NODES = 7  # of the corner travel each way, at which links are fitted
 X, Y, Z, YAW, PITCH, LEFT, RIGHT = range(7)
 VALUE, BY_Q, BY_R, BY_QQ, BY_QR, BY_RR = range(6)
 
@@ -110,6 +110,31 @@ class AxleLaw:
         i = np.array([i for i, _ in powers(degree_of(self.coefficients.shape[1]))])
         unit = np.where(np.isin(np.arange(7), (YAW, PITCH)), 1.0, length)
         return np.asarray(self.coefficients * length**i / unit[:, None])
+
+
+def plain(coefficients: Array) -> Callable[[float, float], list[list[float]]]:
+    """For who asks at one place after another: (f, terms) coefficients as a function of heave and
+    roll that gives, for each of the f, its value and derivatives by heave and by roll."""
+    degree = degree_of(coefficients.shape[1])
+    exponents = powers(degree)
+
+    def at(heave: float, roll: float) -> list[list[float]]:
+        p, s = [1.0], [1.0]
+        for _ in range(degree):
+            p.append(p[-1] * heave)
+            s.append(s[-1] * roll)
+        terms = [
+            (
+                p[i] * s[j],
+                i * p[i - 1] * s[j] if i else 0.0,
+                j * p[i] * s[j - 1] if j else 0.0,
+            )
+            for i, j in exponents
+        ]
+        found: list[list[float]] = (coefficients @ np.array(terms)).tolist()
+        return found
+
+    return at
 
 
 def evaluate(coefficients: Array, heave: Array, roll: Array) -> Array:

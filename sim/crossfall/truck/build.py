@@ -10,6 +10,7 @@ import numpy as np
 
 from crossfall.truck import checks, meshes, schema, shapes
 from crossfall.truck.assemble import reassemble
+from crossfall.truck.guides import suspended
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import (
     Axle,
@@ -94,7 +95,9 @@ def build(
         raise InputError(found)
     if spec.remainder is not None:
         parts = [p if p.row == spec.remainder else taken_up(p) for p in parts]
-    truck = _lean(reassemble(_bare(spec), parts), spec)
+    truck, found = suspended(_lean(reassemble(_bare(spec), parts), spec), spec, where)
+    if found:
+        raise InputError(found)
     if found := checks.truck_mistakes(truck, spec, where):
         raise InputError(found)
     truck = replace(truck, uncertain=uncertain_inputs(truck, spec))
@@ -151,10 +154,10 @@ def _axle(end: schema.AxleSpec, x: float) -> Axle:
         longitudinal=t.along_ground(t.longitudinal_n_per_mm) / MM,
     )
     suspension = Suspension(
-        spring_rate=s.spring_n_per_mm / MM,
-        spring_spacing=s.spring_spacing_mm * MM,
+        spring_rate=s.rate / MM,
+        spring_spacing=(s.spring_spacing_mm or 0.0) * MM,
         damping=s.damping_n_s_per_m,
-        roll_centre_height=s.roll_centre_mm * MM,
+        roll_centre_height=(s.roll_centre_mm or 0.0) * MM,
         bump=s.bump_mm * MM,
         droop=s.droop_mm * MM,
         anti_roll=s.anti_roll_n_mm_per_deg * MM * degrees(1),

@@ -113,12 +113,12 @@ def _geometry(spec: TruckSpec, where: Where) -> list[Problem]:
             what = f"is {end.track_mm:g}, so left and right tyre would touch"
             allowed = f"more than the tyre's width, {end.tyre.width_mm:g}"
             found.append(where.problem((name, "track_mm"), what, allowed))
-        elif s.spring_spacing_mm >= end.track_mm:
+        elif s.spring_spacing_mm is not None and s.spring_spacing_mm >= end.track_mm:
             what = f"is {s.spring_spacing_mm:g}, so the springs would stand in the wheels"
             allowed = f"less than the track, {end.track_mm:g}"
             found.append(where.problem((name, "suspension", "spring_spacing_mm"), what, allowed))
         highest = _HIGHEST_ROLL_CENTRE * end.tyre.radius_mm
-        if s.roll_centre_mm > highest:
+        if s.roll_centre_mm is not None and s.roll_centre_mm > highest:
             what = f"is {s.roll_centre_mm:g}"
             allowed = f"a roll centre lies at most four tyre radii up, {highest:g}"
             found.append(where.problem((name, "suspension", "roll_centre_mm"), what, allowed))
@@ -130,11 +130,12 @@ def _general_tolerances(spec: TruckSpec, where: Where) -> list[Problem]:
     if spec.tolerance is None:
         return []
     ends = (spec.front, spec.rear)
+    spacings = [e.suspension.spring_spacing_mm for e in ends]
     least = {
         "wheelbase_mm": spec.chassis.wheelbase_mm,
         "track_mm": min(e.track_mm for e in ends),
         "radius_mm": min(e.tyre.radius_mm for e in ends),
-        "spring_spacing_mm": min(e.suspension.spring_spacing_mm for e in ends),
+        "spring_spacing_mm": min((s for s in spacings if s is not None), default=inf),
     }
     found = []
     for key, value in least.items():

@@ -59,17 +59,26 @@ def rotations(yaw: Array, pitch: Array, roll: Array) -> Array:
 def place(chassis: Array, axle: Array, heave: Array, roll: Array) -> Placed:
     """Poses of K axles, each on its own four links (K, 4, 3), at heave (K,) m and roll (K,) rad.
 
-    Newton's method from ride height in two strides, so that links which could be put together in
-    two ways stay as they are.
+    Newton's method from where the movement at ride height leads to.
     """
     heave, roll = np.broadcast_arrays(np.asarray(heave, float), np.asarray(roll, float))
     length = ((axle - chassis) ** 2).sum(axis=-1)
-    free = np.zeros((len(heave), FREE))
-    closed = np.zeros(len(heave), dtype=bool)
-    for part in (0.5, 1.0):
-        free, closed = _close(chassis, axle, length, part * heave, part * roll, free)
+    by_q, by_r = np.moveaxis(_rates(chassis, axle), -1, 0)
+    free, closed = _close(
+        chassis, axle, length, heave, roll, by_q * heave[:, None] + by_r * roll[:, None]
+    )
     at = np.stack([free[:, 0], free[:, 1], heave], axis=1)
     return Placed(at, free[:, 2], free[:, 3], closed)
+
+
+def _rates(chassis: Array, axle: Array) -> Array:
+    """(K or 1, 4, 2) of x, y, yaw, pitch by heave and roll, at ride height."""
+    if chassis.strides[0] == 0:  # one axle at many places
+        chassis, axle = chassis[:1], axle[:1]
+    still = np.zeros(len(chassis))
+    rod, slopes = _slopes(chassis, axle, still, still, np.zeros((len(chassis), FREE)))
+    own = np.stack([rod[..., 2], np.cross(axle, rod)[..., 0]], axis=-1)
+    return np.asarray(-np.linalg.solve(slopes + _hair(slopes), own))
 
 
 def _close(

@@ -83,6 +83,17 @@ class Links:
         """(n,) m."""
         return np.asarray(np.linalg.norm(self.axle - self.chassis, axis=1))
 
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Links) and self._content == other._content
+
+    def __hash__(self) -> int:
+        return hash(self._content)
+
+    @property
+    def _content(self) -> tuple[object, ...]:
+        ends = self.chassis.tobytes(), self.axle.tobytes()
+        return (*ends, self.names, self.bump, self.droop, self.spacing)
+
 
 @dataclass(frozen=True, eq=False)
 class Shocks:
@@ -90,6 +101,16 @@ class Shocks:
 
     chassis: Array
     axle: Array
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Shocks) and self._content == other._content
+
+    def __hash__(self) -> int:
+        return hash(self._content)
+
+    @property
+    def _content(self) -> tuple[bytes, bytes]:
+        return self.chassis.tobytes(), self.axle.tobytes()
 
 
 @dataclass(frozen=True)

@@ -81,6 +81,7 @@ On = Literal[
 ]
 
 
+LinkKind = Literal["lower", "upper", "track bar", "wishbone", "shock"]
 Inertia = Annotated[float, Field(ge=-1e12, le=1e12)]  # kg mm2: HEAVY at FAR
 Inertias = Annotated[tuple[Inertia, ...], Field(strict=False, min_length=3, max_length=6)]
 
@@ -96,8 +97,10 @@ class PartSpec(Strict):
     x, then y, then z axis. cg_mm is the mass centre's offset from at_mm and inertia_kg_mm2 (ixx,
     iyy, izz, and if need be ixy, ixz, iyz) its own inertia, both in the part's own axes. A link
     has chassis_end_mm in truck axes and axle_end_mm from the axle's centre instead of at_mm, and
-    `unsprung` is the fraction of it that moves with the axle. Mass, price and tolerances are for
-    one piece; tolerances are plus or minus, place_tol_xyz_mm along x, y and z apart.
+    `unsprung` is the fraction of it that moves with the axle. `link` says what it is: a lower or
+    upper link, a track bar, a wishbone (mirrored, its one ball at y = 0) or a shock; without it a
+    link is only a mass. Mass, price and tolerances are for one piece; tolerances are plus or minus,
+    place_tol_xyz_mm along x, y and z apart.
 
     `remainder` is for one part of the chassis: what the scale leaves of the whole truck after all
     other parts. The sums of mass and mass times place are then as sure as its tolerances say, for
@@ -116,6 +119,7 @@ class PartSpec(Strict):
     turn_deg: Angles = (0.0, 0.0, 0.0)
     chassis_end_mm: Places | None = None
     axle_end_mm: Places | None = None
+    link: LinkKind | None = None
     unsprung: Annotated[float, Field(gt=0, lt=1)] | None = None
     cg_mm: Places = (0.0, 0.0, 0.0)
     inertia_kg_mm2: Inertias | None = None
@@ -165,6 +169,21 @@ class PartSpec(Strict):
             raise mistake("shape.length_mm", "is missing", "only a link may leave it out")
         if self.is_link and shape is not None and not isinstance(shape, Rod | Tube):
             raise mistake("shape.kind", f"is '{shape.kind}'", "a link is a rod or a tube")
+        return self
+
+    @model_validator(mode="after")
+    def _link_is_one(self) -> PartSpec:
+        if self.link is None:
+            return self
+        if not self.is_link:
+            raise mistake("link", "is for links only", "use it with on = 'front link' or so")
+        if self.count > 1:
+            raise mistake("count", f"is {self.count}", f"a {self.link} is one, or a mirrored pair")
+        if self.link in ("wishbone", "shock") and not self.mirror:
+            raise mistake("link", f"is '{self.link}'", "it needs mirror = true")
+        ends = (self.chassis_end_mm or (0.0,) * 3, self.axle_end_mm or (0.0,) * 3)
+        if self.link == "wishbone" and all(end[1] for end in ends):
+            raise mistake("link", "is 'wishbone'", "one of its ends must lie in the middle, y = 0")
         return self
 
     @model_validator(mode="after")
@@ -252,18 +271,26 @@ class SuspensionSpec(Toleranced):
     +p/100 h/L at the front, with h the CG height and L the wheelbase. That takes the whole drive
     (or brake) force at that axle, acting where the tyre meets the ground. Travel and roll centre
     are given as at ride height, whatever chassis.raise_mm says.
+
+    Where parts say that they are links (PartSpec.link), roll centre and lean follow from them and
+    need not stand here; if they do, guided_by says which counts. spring_n_per_mm, damping, bump and
+    droop are at the wheel's corner, spring_spacing_mm apart; with shock_n_per_mm instead they are
+    along the shaft of the shocks in the parts list, and the spacing follows from these.
     """
 
-    spring_n_per_mm: SpringRate
-    spring_spacing_mm: Dimension
+    spring_n_per_mm: SpringRate | None = None
+    shock_n_per_mm: SpringRate | None = None
+    spring_spacing_mm: Dimension | None = None
     damping_n_s_per_m: Damping
-    roll_centre_mm: Annotated[float, Field(ge=0, le=FAR)]
+    roll_centre_mm: Annotated[float, Field(ge=0, le=FAR)] | None = None
+    guided_by: Literal["links", "numbers"] | None = None
     bump_mm: Annotated[float, Field(ge=0, le=FAR)]
     droop_mm: Place
     anti_roll_n_mm_per_deg: RollRate = 0.0
     heave_lean_deg: Annotated[float, Field(ge=-45, le=45)] | None = None
     locked: bool = False
     spring_tol_n_per_mm: RateTolerance | None = None
+    shock_tol_n_per_mm: RateTolerance | None = None
     spring_spacing_tol_mm: NotNegative | None = None
     roll_centre_tol_mm: NotNegative | None = None
     bump_tol_mm: NotNegative | None = None
@@ -282,6 +309,25 @@ class SuspensionSpec(Toleranced):
     def percent_tol(self) -> float | None:
         """Percentage points by which `percent` may be out, where the file says so."""
         return getattr(self, self.PERCENT.replace("_percent", "_tol_percent"), None)
+
+    @model_validator(mode="after")
+    def _sprung_once(self) -> SuspensionSpec:
+        if self.spring_n_per_mm is None and self.shock_n_per_mm is None:
+            raise mistake("spring_n_per_mm", "is missing", "give it, or shock_n_per_mm")
+        if self.spring_n_per_mm is not None and self.shock_n_per_mm is not None:
+            raise mistake("shock_n_per_mm", "is given and so is spring_n_per_mm", "keep one")
+        if self.spring_n_per_mm is not None and self.spring_spacing_mm is None:
+            raise mistake("spring_spacing_mm", "is missing", "give a length in mm")
+        if self.shock_n_per_mm is not None and self.spring_spacing_mm is not None:
+            what = "is given, and with shock_n_per_mm it follows from the shocks' ends"
+            raise mistake("spring_spacing_mm", what, "take it away")
+        return self
+
+    @property
+    def rate(self) -> float:
+        """N/mm at the corner, or along the shock."""
+        given = self.spring_n_per_mm if self.shock_n_per_mm is None else self.shock_n_per_mm
+        return given or 0.0
 
     @model_validator(mode="after")
     def _lean_once(self) -> SuspensionSpec:

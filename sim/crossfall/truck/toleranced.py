@@ -44,9 +44,9 @@ class ToleranceSpec(Strict):
     """Plus or minus, as limits, for whatever gives none of its own; `tolerances.DEFAULTS` beyond.
 
     mass_percent, mass_g (together), place_mm: of every part. tyre_percent: of the vertical
-    stiffness; tyre_along_percent: of a measured lateral or longitudinal one. travel_mm: of bump
-    and droop. lean_percent: percentage points of anti-dive and anti-squat, and what they make of
-    the lean where the file gives that.
+    stiffness; tyre_along_percent: of a measured lateral or longitudinal one. link_end_mm: of a
+    link's chassis end, up and down. travel_mm: of bump and droop. lean_percent: percentage points
+    of anti-dive and anti-squat, and what they make of the lean where the file gives that.
     """
 
     mass_percent: Annotated[float, Field(ge=0, le=100)] | None = None
@@ -61,6 +61,7 @@ class ToleranceSpec(Strict):
     spring_percent: Share | None = None
     spring_spacing_mm: NotNegative | None = None
     roll_centre_mm: NotNegative | None = None
+    link_end_mm: NotNegative | None = None
     travel_mm: NotNegative | None = None
     anti_roll_percent: Share | None = None
     lean_percent: NotNegative | None = None

@@ -8,7 +8,7 @@ from types import MappingProxyType
 from typing import Literal
 
 from crossfall.truck.massprops import unsprung, whole
-from crossfall.truck.model import TANGENTIAL_RATIO, Suspension, Truck, UncertainInput
+from crossfall.truck.model import TANGENTIAL_RATIO, Links, Suspension, Truck, UncertainInput
 from crossfall.truck.schema import AxleSpec, SuspensionSpec, TruckSpec
 from crossfall.truck.toleranced import ToleranceSpec
 
@@ -49,6 +49,7 @@ DEFAULTS: MappingProxyType[str, Default] = MappingProxyType(
         ),
         "spring_spacing_mm": Default(2.0, "common practice, no source: a ruler past the axle"),
         "roll_centre_mm": Default(6.0, "an assumption: constructed from links, seldom measured"),
+        "link_end_mm": Default(1.0, "common practice, no source: a ruler held to a ball"),
         "travel_mm": Default(1.5, "common practice, no source: a ruler along a damper's shaft"),
         "anti_roll_percent": Default(20.0, "an assumption: seldom measured"),
         "lean_percent": Default(
@@ -115,7 +116,8 @@ NOT_MEASURED = "an assumption: no published number was found for small foam-fill
 def reason(one: UncertainInput) -> str:
     """Why an input may be out by so much, or nothing where the file itself says so."""
     if one.basis == "default":
-        return DEFAULTS[_KEYS[one.fields[0].rpartition(".")[2]]].why
+        table, _, field = one.fields[0].rpartition(".")
+        return DEFAULTS["link_end_mm" if table.endswith("links") else _KEYS[field]].why
     return NOT_MEASURED if one.basis == "assumed" else ""
 
 
@@ -146,23 +148,62 @@ def uncertain_inputs(truck: Truck, spec: TruckSpec) -> tuple[UncertainInput, ...
         for kind in _KINDS:
             if kind.field in guessed or (kind.table == "suspension" and axle.suspension.locked):
                 continue
+            if kind.field in _follows(axle.suspension):
+                continue
             table, given = (getattr(v, kind.table) if kind.table else v for v in (axle, end))
             moved = [kind.field, *(guessed if kind.field == "stiffness" else ())]
             found.append(
                 _even(
                     f"{name} {kind.words}",
                     getattr(table, kind.field),
-                    getattr(given, kind.tol),
+                    _own(given, kind),
                     kind.key,
                     spec,
                     kind.unit,
                     tuple(".".join(filter(None, (name, kind.table, f))) for f in moved),
                 )
             )
-        if not axle.suspension.locked:
+        if axle.suspension.links is not None and not axle.suspension.locked:
+            found += _link_ends(name, axle.suspension.links, spec)
+        elif not axle.suspension.locked:
             found.append(_lean(name, truck, axle.suspension, end.suspension, spec))
     found += [*_ratio(spec), *_unsprung(truck, spec)]
     return tuple(one for one in found if one.high > one.low)
+
+
+def _follows(suspension: Suspension) -> tuple[str, ...]:
+    """Fields that are no numbers of the file but follow from its links and shocks."""
+    links = ("roll_centre_height",) if suspension.links is not None else ()
+    return links if suspension.shocks is None else (*links, "spring_spacing")
+
+
+def _own(given: object, kind: _Kind) -> float | None:
+    """The table's own tolerance of a kind; a spring may stand along its shock."""
+    if kind.field == "spring_rate" and getattr(given, "shock_n_per_mm", None) is not None:
+        return getattr(given, "shock_tol_n_per_mm", None)
+    return getattr(given, kind.tol)  # type: ignore[no-any-return]
+
+
+def _link_ends(name: str, links: Links, spec: TruckSpec) -> list[UncertainInput]:
+    """How high each link's chassis end is: what roll centre and instant centre hang on most."""
+    amount, basis = general(spec.tolerance, "link_end_mm")
+    half, found = amount * 1e-3, []
+    for first, part in enumerate(links.names):
+        if part in links.names[:first]:
+            continue
+        found.append(
+            UncertainInput(
+                f"{part}, height of its chassis end",
+                "m",
+                -half,
+                0.0,
+                half,
+                "rectangular",
+                basis,
+                (f"{name}.links.{first}",),
+            )
+        )
+    return found
 
 
 def _guessed(end: AxleSpec, field: str) -> bool:

@@ -16,7 +16,8 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from crossfall.truck.assemble import with_carriers_moved, with_weight_shifted
-from crossfall.truck.model import Array, Axle, Truck, UncertainInput
+from crossfall.truck.guides import guided
+from crossfall.truck.model import Array, Axle, Truck, UncertainInput, frozen
 
 _ENDS = ("front", "rear")
 # Stiffnesses and their ratio change by a factor, lengths and angles by a difference.
@@ -102,12 +103,16 @@ def varied(truck: Truck, changes: Mapping[int, float]) -> Truck:
 def _axle(name: str, axle: Axle, factors: Mapping[str, float], shifts: Mapping[str, float]) -> Axle:
     """One axle with its numbers changed, its bodies still where they were."""
     values: dict[str, dict[str, Any]] = {}
+    raised: dict[int, float] = {}
     for change, among in ((float.__mul__, factors), (float.__add__, shifts)):
         for key, by in among.items():
             end, _, rest = key.partition(".")
             if end != name:
                 continue
             table, _, field = rest.rpartition(".")
+            if table == "links":
+                raised[int(field)] = by
+                continue
             old = float(getattr(getattr(axle, table) if table else axle, field))
             values.setdefault(table, {})[field] = change(old, by)
     new = axle
@@ -115,7 +120,14 @@ def _axle(name: str, axle: Axle, factors: Mapping[str, float], shifts: Mapping[s
         new = replace(new, tyre=replace(axle.tyre, **values["tyre"]))
     if "suspension" in values:
         new = replace(new, suspension=replace(axle.suspension, **values["suspension"]))
-    return replace(new, track=values[""]["track"]) if "" in values else new
+    new = replace(new, track=values[""]["track"]) if "" in values else new
+    links = new.suspension.links
+    if raised and links is not None:
+        chassis = links.chassis.copy()
+        for first, by in raised.items():
+            chassis[[n == links.names[first] for n in links.names], 2] += by
+        new = guided(new, replace(links, chassis=frozen(chassis)))
+    return new
 
 
 def _moved(shifts: Mapping[str, float]) -> dict[str, Array]:

@@ -1,0 +1,190 @@
+"""From link and shock parts of the file to an axle's guidance: `Links` and `Shocks`."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from functools import lru_cache
+from math import degrees, tan
+
+import numpy as np
+
+from crossfall.truck import schema
+from crossfall.truck.axle_law import law_of
+from crossfall.truck.linkage import Geometry, LinkageError, geometry, refuse
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import Array, Axle, Links, Shocks, Suspension, Truck, frozen
+from crossfall.truck.problems import Problem
+from crossfall.truck.read import Where
+from crossfall.truck.solids import MM
+
+ENDS = ("front", "rear")
+RODS = ("lower", "upper", "track bar", "wishbone")
+_LAST = 1e-12  # m and rad: further digits of what follows from links differ between processors
+AT_REST = np.zeros(1)
+
+
+def suspended(truck: Truck, spec: schema.TruckSpec, where: Where) -> tuple[Truck, list[Problem]]:
+    """The truck with its axles on their links and shocks, where the file has any and they count;
+    and what is wrong with them."""
+    found: list[Problem] = []
+    axles = []
+    for end, axle, given in zip(ENDS, truck.axles, (spec.front, spec.rear), strict=True):
+        try:
+            axle, problem = _axle(end, axle, given.suspension, truck, spec)
+        except LinkageError as error:
+            row = rods(spec, end)[0][0] if rods(spec, end) else 0
+            found.append(where.problem(("part", row, "chassis_end_mm"), str(error)))
+            continue
+        if problem is not None:
+            key, what, allowed = problem
+            found.append(where.problem((end, "suspension", key), what, allowed))
+        axles.append(axle)
+    if found:
+        return truck, found
+    return replace(truck, front=axles[0], rear=axles[1]), []
+
+
+def rods(spec: schema.TruckSpec, end: str) -> list[tuple[int, schema.PartSpec]]:
+    """Rows and parts that guide an axle; none where the file says that numbers count."""
+    given = (spec.front if end == "front" else spec.rear).suspension
+    if given.guided_by == "numbers":
+        return []
+    return _links(spec, end, RODS)
+
+
+def _links(
+    spec: schema.TruckSpec, end: str, kinds: Sequence[str]
+) -> list[tuple[int, schema.PartSpec]]:
+    on = f"{end} link"
+    return [(i, p) for i, p in enumerate(spec.part) if p.on == on and p.link in kinds]
+
+
+def _ends(part: schema.PartSpec, axle: Axle, lift: float) -> tuple[Array, Array]:
+    """(n, 3) m chassis and axle ends of one row, from the axle's centre: see Links."""
+    sides = np.array([[1.0, 1.0, 1.0], [1.0, -1.0, 1.0]][: 1 + part.mirror])
+    upper = np.multiply(part.chassis_end_mm or (0.0,) * 3, MM) * sides
+    lower = np.multiply(part.axle_end_mm or (0.0,) * 3, MM) * sides
+    return upper - [axle.x, 0.0, axle.tyre.radius - lift], lower
+
+
+Wrong = tuple[str, str, str]  # key of the suspension, what, what is allowed
+
+
+def _axle(
+    end: str, axle: Axle, given: schema.SuspensionSpec, truck: Truck, spec: schema.TruckSpec
+) -> tuple[Axle, Wrong | None]:
+    """Raises LinkageError."""
+    lift, own = spec.chassis.raise_mm * MM, axle.suspension
+    if given.shock_n_per_mm is not None:
+        parts = _links(spec, end, ("shock",))
+        if len(parts) != 1:
+            what = "is given, and " + ("no" if not parts else "more than one") + " part is a shock"
+            allowed = f"one mirrored part on the {end} link with link = 'shock'"
+            return axle, ("shock_n_per_mm", what, allowed)
+        upper, lower = _ends(parts[0][1], axle, lift)
+        if not np.linalg.norm(upper - lower, axis=1).all():
+            raise LinkageError(f"{parts[0][1].name} has both ends at the same place")
+        own = replace(own, shocks=Shocks(frozen(upper), frozen(lower)))
+        own = replace(own, spring_spacing=_apart(own.shocks))
+    chosen = rods(spec, end)
+    if not chosen:
+        if given.roll_centre_mm is None:
+            allowed = "give it, or say what the links are: link = 'lower', 'upper', 'track bar'"
+            return axle, ("roll_centre_mm", "is missing", allowed)
+        return _with_spacing(replace(axle, suspension=own)), None
+    ends = [_ends(part, axle, lift) for _, part in chosen]
+    links = Links(
+        frozen(np.vstack([e[0] for e in ends])),
+        frozen(np.vstack([e[1] for e in ends])),
+        tuple(part.name for (_, part), e in zip(chosen, ends, strict=True) for _ in e[0]),
+        own.bump,
+        own.droop,
+        own.spring_spacing,
+    )
+    refuse(links, end)
+    axle = guided(replace(axle, suspension=own), links)
+    law_of(axle)  # refuses links that bind
+    axle = _with_spacing(axle)
+    if given.guided_by is None and (told := _contradiction(end, axle, given, truck)):
+        key, what = told
+        return axle, (key, what, 'say which counts: guided_by = "links" or "numbers"')
+    return axle, None
+
+
+def guided(axle: Axle, links: Links) -> Axle:
+    """The axle on these links; roll centre and lean become what they amount to at ride height."""
+    height, lean = _amounts(links, axle.tyre.radius)
+    return replace(
+        axle,
+        suspension=replace(
+            axle.suspension, links=links, roll_centre_height=height, heave_lean=lean
+        ),
+    )
+
+
+@lru_cache(maxsize=1024)
+def _amounts(links: Links, radius: float) -> tuple[float, float]:
+    """Roll centre's height, m, and lean, rad, at ride height."""
+    at = geometry(links, 0.0, radius, AT_REST, AT_REST)
+    return _round(at.roll_centre[0]), _round(at.lean[0])
+
+
+def _round(value: float) -> float:
+    return float(round(value / _LAST) * _LAST)
+
+
+def _apart(shocks: Shocks | None) -> float:
+    """m between the shocks' middles, about where they push; exact spacing comes with the law."""
+    if shocks is None:
+        return 0.0
+    middle = (shocks.chassis + shocks.axle) / 2
+    return float(abs(middle[0, 1] - middle[1, 1]))
+
+
+def _with_spacing(axle: Axle) -> Axle:
+    """The axle with the spacing of two upright springs that would roll it as its shocks do."""
+    if axle.suspension.shocks is None:
+        return axle
+    (by_q, by_r), (_, other) = law_of(axle).ratios()
+    spacing = _round((by_r - other) / by_q)
+    return replace(axle, suspension=replace(axle.suspension, spring_spacing=spacing))
+
+
+def anti(end: str, suspension: Suspension, truck: Truck) -> float:
+    """Anti-dive (front) or anti-squat (rear), percent, that a lean amounts to: SuspensionSpec."""
+    sign = 1.0 if end == "front" else -1.0
+    return float(sign * 100 * tan(suspension.heave_lean) * truck.wheelbase / whole(truck).cg[2])
+
+
+def at_ride_height(axle: Axle) -> Geometry | None:
+    """What the links of an axle amount to; None where it has none."""
+    links = axle.suspension.links
+    if links is None:
+        return None
+    return geometry(links, axle.x, axle.tyre.radius, AT_REST, AT_REST)
+
+
+def _contradiction(
+    end: str, axle: Axle, given: schema.SuspensionSpec, truck: Truck
+) -> tuple[str, str] | None:
+    """The first key that the links answer as well, and both values."""
+    s, told = axle.suspension, []
+    key = ""
+    if given.roll_centre_mm is not None:
+        key = "roll_centre_mm"
+        told.append(
+            f"a roll centre of {given.roll_centre_mm:g} mm and the links give "
+            f"{s.roll_centre_height / MM:.1f} mm"
+        )
+    if given.percent is not None:
+        key = key or given.PERCENT
+        name = given.PERCENT.removesuffix("_percent").replace("_", "-")
+        told.append(f"{name} of {given.percent:g} % and the links give {anti(end, s, truck):.0f} %")
+    if given.heave_lean_deg is not None:
+        key = key or "heave_lean_deg"
+        told.append(
+            f"a lean of {given.heave_lean_deg:g} deg and the links give "
+            f"{degrees(s.heave_lean):.1f} deg"
+        )
+    return (key, f"the file says {', '.join(told)}") if told else None

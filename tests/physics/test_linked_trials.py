@@ -1,0 +1,24 @@
+"""Trials of trucks on links, whose joints are straight and whose axles are not, against the
+statics, which follows the path itself."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from crossfall.statics.compliant import tips
+from crossfall.trials.tilt import tilt_trials
+from linked_files import linked
+
+CASES = {"bramble": (0.0, 45.0, 180.0), "thistle": (90.0,), "burdock": (135.0,)}
+NEAR = np.radians(0.1)  # what the two agree to on the demo trucks without links, too
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_a_trial_on_links_tips_where_the_statics_does(name: str) -> None:
+    truck, headings = linked(name).truck, np.radians(CASES[name])
+    wanted = tips(truck, headings, 5.0).tip
+    seen = tilt_trials(truck, headings.tolist(), grip=5.0)
+    for trial, tip in zip(seen, wanted, strict=True):
+        low, high = trial.tip_ci
+        assert low - NEAR < tip < high + NEAR
