@@ -168,7 +168,7 @@ def _measures(spec: TruckSpec, where: Where) -> Iterator[Problem]:
 def _outer(spec: TruckSpec, end: str) -> float | None:
     """mm, the largest ring or cylinder across on the wheels of that end."""
     found: list[float] = [
-        getattr(p.shape, "outer_mm", None) or getattr(p.shape, "diameter_mm", 0.0)
+        getattr(p.shape, "outer_mm", None) or getattr(p.shape, "diameter_mm", None) or 0.0
         for p in spec.part
         if p.on in ("every wheel", f"each {end} wheel", f"{end} left")
         and isinstance(p.shape, shapes.Ring | shapes.Cylinder | shapes.Tube)
