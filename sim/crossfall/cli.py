@@ -24,6 +24,7 @@ VERBS = {
     "demo": "See it work: three trucks, a small table, pictures.",
     "begin": "A first truck file from a dozen readings of scale and ruler.",
     "check": "Is a truck file right, and how complete is it?",
+    "keys": "Every key of a truck file and every material, with meaning and unit.",
     "weigh": "Where is the weight: mass, CG, loads, clearance angles.",
     "tilt": "When does it tip, which way, and does it slide first?",
     "refit": "What a kept trial says, concluded from its record anew.",

@@ -15,7 +15,9 @@ from crossfall.verbs.common import console, emit, json_option, problem_keys, tru
 def command(truck: str, as_json: bool) -> int:
     """Is a truck file right, and how complete is it?
 
-    Every mistake is told at once, a line each, with file, line and key; exit status 2 then.
+    Every mistake is told at once, a line each, with file, line and key; exit status 2 then. A value
+    that is likely a slip (kilograms for grams, a height from the ground on an axle) is doubted,
+    with what was probably meant. `crossfall keys` lists every key and material.
     """
     from crossfall.truck.build import load_truck
     from crossfall.truck.complete import completeness
@@ -24,9 +26,14 @@ def command(truck: str, as_json: bool) -> int:
     try:
         loaded = load_truck(truck)
     except InputError as error:
+        doubted = _doubts(truck)
         if not as_json:
-            raise
-        emit("check", {"valid": False, "problems": [problem_keys(p) for p in error.problems]})
+            raise InputError((*error.problems, *doubted)) from None
+        problems, slips = (
+            [problem_keys(p) for p in error.problems],
+            [problem_keys(p) for p in doubted],
+        )
+        emit("check", {"valid": False, "problems": problems, "doubts": slips})
         return 2
     found = completeness(loaded.truck, loaded.spec)
     if as_json:
@@ -36,8 +43,26 @@ def command(truck: str, as_json: bool) -> int:
     return 0
 
 
+def _doubts(truck: str) -> list[Any]:
+    """Likely slips of a file that cannot be built; none where it cannot even be read."""
+    from crossfall.truck.doubts import doubts, doubts_of_source
+    from crossfall.truck.problems import InputError
+    from crossfall.truck.read import locate, read_source, read_spec
+
+    try:
+        source = read_source(locate(truck), truck)
+    except InputError:
+        return []
+    try:
+        reading = read_spec(truck)
+    except InputError:
+        return doubts_of_source(source)
+    return doubts(reading.spec, reading.where)
+
+
 def _answer(loaded: Any, c: Any) -> dict[str, Any]:
     from crossfall.truck.digest import digest
+    from crossfall.truck.doubts import doubts
 
     return {
         "valid": True,
@@ -59,6 +84,7 @@ def _answer(loaded: Any, c: Any) -> dict[str, Any]:
         "uncertain": [_uncertain(one) for one in loaded.truck.uncertain],
         "notes": c.notes,
         "problems": [],
+        "doubts": [problem_keys(p) for p in doubts(loaded.spec, loaded.where)],
         "warnings": [problem_keys(p) for p in loaded.warnings],
     }
 
@@ -84,8 +110,14 @@ def _uncertain(one: Any) -> dict[str, Any]:
 def _show(loaded: Any, c: Any) -> None:
     from rich.markup import escape
 
+    from crossfall.truck.doubts import doubts
+
     out = console()
-    out.print(f"[bold]{escape(str(loaded.path))}[/bold]: no mistakes")
+    doubted = doubts(loaded.spec, loaded.where)
+    but = f", but {len(doubted)} doubted" if doubted else ""
+    out.print(f"[bold]{escape(str(loaded.path))}[/bold]: no mistakes{but}")
+    for doubt in doubted:
+        out.print(f"  doubt: {escape(str(doubt))}")
     out.print(f"{escape(loaded.truck.name)}: {c.rows} parts listed, {c.pieces} pieces")
     out.print(f"  mass weighed        {c.weighed * 100:3.0f} %, computed {c.computed * 100:.0f} %")
     out.print(
