@@ -19,6 +19,7 @@ import threading
 import time
 from collections import deque
 from collections.abc import Generator, Iterator
+from concurrent.futures import CancelledError
 from contextlib import suppress
 from itertools import islice
 from typing import Any
@@ -29,6 +30,10 @@ from crossfall.study.versions import disagreement
 
 CHUNK = 10  # trials sent at once: the cluster's own cost per message is shared between them
 AHEAD = 2  # chunks per thread of the cluster
+
+AWAY = "the cluster's scheduler went away; what was delivered is kept"
+
+_GONE = (OSError, TimeoutError, RuntimeError, CancelledError)
 
 Company = tuple[Payload, ...]
 _crews: dict[int, tuple[str, Crew]] = {}  # one per thread of a cluster worker
@@ -43,28 +48,38 @@ def cluster_outcomes(
     PoolError where no scheduler or worker answers, or a worker has other versions.
     """
     client = _connect(address)
+    try:
+        yield from _through(client, batch, tasks, limits)
+    except _GONE as error:
+        # What a client says of a scheduler that was killed hangs on what it was doing just then.
+        raise PoolError(f"{AWAY}: {error}" if str(error) else AWAY) from error
+    finally:
+        with suppress(*_GONE):
+            client.close(timeout=5)
+
+
+def _through(
+    client: Any, batch: Batch, tasks: Iterator[Task], limits: Limits
+) -> Generator[list[Outcome], None, None]:
     waiting: deque[list[Task]] = deque()  # chunks to send again
     sent: dict[Any, list[Task]] = {}
     strikes: dict[int, int] = {}
     common = {**batch.common, **batch.local}
     size = batch.together * -(-CHUNK // batch.together)
-    try:
-        _check_versions(client, batch, limits)
-        while True:
-            room = AHEAD * max(1, sum(client.nthreads().values())) - len(sent)
-            for _ in range(room):
-                chunk = waiting.popleft() if waiting else list(islice(tasks, size))
-                if not chunk:
-                    break
-                work = [(t.place, t.payload, t.company) for t in chunk]
-                future = client.submit(do_chunk, batch.method, common, work, limits, pure=False)
-                sent[future] = chunk
-            if not sent:
-                client.run(end_crews)
-                return
-            yield _collect(client, sent, waiting, strikes, limits)
-    finally:
-        client.close(timeout=5)
+    _check_versions(client, batch, limits)
+    while True:
+        room = AHEAD * max(1, sum(client.nthreads().values())) - len(sent)
+        for _ in range(room):
+            chunk = waiting.popleft() if waiting else list(islice(tasks, size))
+            if not chunk:
+                break
+            work = [(t.place, t.payload, t.company) for t in chunk]
+            future = client.submit(do_chunk, batch.method, common, work, limits, pure=False)
+            sent[future] = chunk
+        if not sent:
+            client.run(end_crews)
+            return
+        yield _collect(client, sent, waiting, strikes, limits)
 
 
 def do_chunk(
@@ -146,7 +161,7 @@ def _collect(
     with suppress(TimeoutError), client.as_current():
         distributed.wait(list(sent), timeout=TICK, return_when="FIRST_COMPLETED")
     if client.status != "running" and time.monotonic() - began > TICK / 2:
-        raise PoolError("the cluster's scheduler went away; what was delivered is kept")
+        raise PoolError(AWAY)
     for future in [f for f in sent if f.done()]:
         chunk = sent.pop(future)
         if future.status == "finished":

@@ -19,13 +19,14 @@ import numpy as np
 
 from crossfall.study.dictionary import citation, describe
 from crossfall.study.responses import with_responses
-from crossfall.study.store import latest_batch, reading, records
+from crossfall.study.store import damaged, latest_batch, reading, records
 from crossfall.study.versions import versions_of
 from crossfall.truck.files import in_one_step
 
 LINES = 5_000  # written at once
 LEADING = ("place", "scenario", "spec", "method", "seed", "versions", "trial")
 FAILURE = "cause"
+_WORKED_OUT = tuple("=+-@\t\r")
 
 Row = dict[str, Any]
 NONE: Mapping[str, str] = {}
@@ -44,9 +45,9 @@ def export(store: Path, target: Path, responses: Mapping[str, str] = NONE) -> in
     with reading(store) as db:
         db.execute("BEGIN")  # both passes see the same trials, whatever a run adds meanwhile
         batch, scenario, _, _ = latest_batch(db, store)
-        columns = _columns(_rows(db, batch, scenario, responses))
+        columns = _columns(_rows(db, store, batch, scenario, responses))
         with in_one_step(target) as part:
-            lines = _rows(db, batch, scenario, responses)
+            lines = _rows(db, store, batch, scenario, responses)
             if target.suffix == ".csv":
                 return _write_csv(part, columns, lines)
             return _write_parquet(part, columns, lines, responses)
@@ -70,6 +71,7 @@ def export_columns(
     with ExitStack() as open_files:
         parts = [open_files.enter_context(in_one_step(t)) for t in targets]
         writers: list[Any] = []
+        sheets: list[Any] = []
         for chunk in chunks:
             lines = len(chunk["tip_deg"])
             failed += 0 if chunk["cause"] is None else sum(c is not None for c in chunk["cause"])
@@ -89,10 +91,31 @@ def export_columns(
                     csv_ = target.suffix == ".csv"
                     kind = pyarrow.csv.CSVWriter if csv_ else pyarrow.parquet.ParquetWriter
                     how = {} if csv_ else {"compression": "zstd"}
-                    writers.append(open_files.enter_context(kind(part, table.schema, **how)))
+                    made = _for_csv(table).schema if csv_ else table.schema
+                    writers.append(open_files.enter_context(kind(part, made, **how)))
+                    sheets += writers[-1:] if csv_ else []
             for writer in writers:
-                writer.write_table(table)
+                writer.write_table(_for_csv(table) if writer in sheets else table)
     return place, failed
+
+
+def _for_csv(table: Any) -> Any:
+    """The same with every text as `cell` has it."""
+    import pyarrow as pa
+
+    for i, column in enumerate(table.schema):
+        if pa.types.is_dictionary(column.type):
+            text = table.column(i).cast(pa.string())
+        elif pa.types.is_string(column.type):
+            text = table.column(i)
+        else:
+            continue
+        safe = [None if t is None else cell(t) for t in text.unique().to_pylist()]
+        if safe != text.unique().to_pylist():
+            known = dict(zip(text.unique().to_pylist(), safe, strict=True))
+            mended = pa.array([known[t] for t in text.to_pylist()], pa.string())
+            table = table.set_column(i, column.name, mended)
+    return table
 
 
 def rows(store: Path) -> list[Row]:
@@ -100,11 +123,11 @@ def rows(store: Path) -> list[Row]:
     with reading(store) as db:
         db.execute("BEGIN")
         batch, scenario, _, _ = latest_batch(db, store)
-        return list(_rows(db, batch, scenario, NONE))
+        return list(_rows(db, store, batch, scenario, NONE))
 
 
 def _rows(
-    db: sqlite3.Connection, batch: str, scenario: str, responses: Mapping[str, str]
+    db: sqlite3.Connection, store: Path, batch: str, scenario: str, responses: Mapping[str, str]
 ) -> Iterator[Row]:
     for record in records(db, batch):
         head = (
@@ -116,10 +139,14 @@ def _rows(
             record.versions,
             record.key,
         )
-        inputs = {k: v for k, v in json.loads(record.payload).items() if k != "seed"}
         cause = record.cause or None
-        for row in json.loads(record.rows) if record.rows else [{}]:
-            line = {**dict(zip(LEADING, head, strict=True)), **inputs, **row}
+        try:
+            payload, found = (json.loads(t) if t else [{}] for t in (record.payload, record.rows))
+            inputs = {k: v for k, v in payload.items() if k != "seed"}
+            plain = [{**dict(zip(LEADING, head, strict=True)), **inputs, **r} for r in found]
+        except (ValueError, TypeError, AttributeError) as error:
+            raise damaged(store, f"trial {record.place} is not what was written") from error
+        for line, row in zip(plain, found, strict=True):
             yield {**(with_responses(line, responses) if row else line), FAILURE: cause}
 
 
@@ -167,7 +194,12 @@ def _text(value: Any) -> str:
         return ""
     if isinstance(value, bool):
         return "true" if value else "false"
-    return repr(value) if isinstance(value, float) else str(value)
+    return repr(value) if isinstance(value, float) else cell(str(value))
+
+
+def cell(text: str) -> str:
+    """Text that a spreadsheet shows and does not work out: =1+1 gets a quote before it."""
+    return f"'{text}" if text[:1] in _WORKED_OUT else text
 
 
 def described(schema: Any, responses: Mapping[str, str], scenario: str, digest: str) -> Any:

@@ -85,6 +85,7 @@ class Store:
 
     def __init__(self, path: Path) -> None:
         self.path = path
+        _no_folder(path)
         self._lock = _take_lock(path)
         try:
             with _clear_errors(path):
@@ -153,7 +154,8 @@ class Store:
     def _undone(self, tasks: Sequence[Task], on_known: Callable[[int, int], None]) -> list[Task]:
         marks = ",".join("?" * len(tasks))
         query = f"SELECT key, cause != '' FROM trial WHERE key IN ({marks})"
-        known = dict(self._db.execute(query, [t.key for t in tasks]).fetchall())
+        with _clear_errors(self.path):
+            known = dict(self._db.execute(query, [t.key for t in tasks]).fetchall())
         left = [t for t in tasks if t.key not in known]
         failed = sum(known[t.key] for t in tasks if t.key in known)
         if len(left) < len(tasks):
@@ -205,6 +207,7 @@ def reading(path: Path) -> Iterator[sqlite3.Connection]:
     """A connection that only reads, also while a run writes. InputError where it is no store."""
     if not path.exists():
         raise InputError(Problem(str(path), "no results here yet", "run the sweep first"))
+    _no_folder(path)
     with closing(sqlite3.connect(f"{path.resolve().as_uri()}?mode=ro", uri=True, timeout=30)) as db:
         try:
             if not db.execute("SELECT 1 FROM sqlite_master").fetchone():
@@ -212,7 +215,23 @@ def reading(path: Path) -> Iterator[sqlite3.Connection]:
             _check_format(db, path)
             yield db
         except sqlite3.DatabaseError as error:
-            raise InputError(Problem(str(path), f"cannot be read as results: {error}")) from error
+            raise damaged(path, error) from error
+
+
+def damaged(path: Path, error: sqlite3.Error | str) -> InputError:
+    """What to say of a store that cannot be made out, and the way out of it."""
+    allowed = (
+        "tables written before are whole; put back a copy of this file if there is one, or move it "
+        "away together with its -wal and -shm, and the sweep begins anew"
+    )
+    return InputError(Problem(str(path), f"cannot be read as results: {error}", allowed))
+
+
+def _no_folder(path: Path) -> None:
+    if path.is_dir():
+        raise InputError(
+            Problem(str(path), "is a folder", "results are kept in a file of this name")
+        )
 
 
 def latest_batch(db: sqlite3.Connection, path: Path) -> tuple[str, str, str, int]:
@@ -334,7 +353,7 @@ def _clear_errors(path: Path) -> Iterator[None]:
             raise full_disk(path) from error
         raise StoreError(f"{path}: cannot be written: {error}") from error
     except sqlite3.DatabaseError as error:
-        raise InputError(Problem(str(path), f"cannot be read as results: {error}")) from error
+        raise damaged(path, error) from error
 
 
 def full_disk(path: Path) -> StoreError:

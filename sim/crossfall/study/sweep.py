@@ -17,7 +17,7 @@ from crossfall.study.methods import STACK
 from crossfall.study.pool import Limits
 from crossfall.study.responses import columns_with
 from crossfall.study.runner import Progress, run
-from crossfall.study.scenario import Scenario
+from crossfall.study.scenario import Scenario, scenario_folder
 from crossfall.study.store import full_disk, is_full
 from crossfall.study.task import Batch, canonical, digest, make_batch
 from crossfall.study.versions import versions_of
@@ -53,16 +53,25 @@ class SweepResult:
 
 def default_folder(scenario: Scenario) -> Path:
     """Where the results of a scenario go if nothing else is said."""
-    return Path("crossfall-out") / (_plain(scenario.path.stem))
+    return folder_of(str(scenario.path))
 
 
 def folder_of(scenario_or_folder: str) -> Path:
     """The results folder of a scenario by its file or name, or a folder given as such.
 
-    The scenario itself is not read: a running one may be under the editor.
+    Scenarios of like name have folders of their own: what tells them apart, letters that do not go
+    into a folder's name or another place, comes in as a few digits. The scenario itself is not
+    read: a running one may be under the editor.
     """
     given = Path(scenario_or_folder)
-    return given if given.is_dir() else Path("crossfall-out") / _plain(given.stem)
+    if given.is_dir():
+        return given
+    name, place = _plain(given.stem), given.resolve().parent
+    if name != given.stem:
+        name += f"-{digest(given.stem)[:6]}"
+    if given.parent != Path() and place not in (Path.cwd(), scenario_folder().resolve()):
+        name += f"-{digest(str(place))[:6]}"
+    return Path("crossfall-out") / name
 
 
 def _plain(name: str) -> str:
@@ -141,7 +150,7 @@ def sweep(
         lines = max(export(store, file, scenario.spec.responses) for file in files)
     except OSError as error:
         if is_full(error):
-            raise full_disk(folder) from error
+            raise full_disk(Path(error.filename or folder)) from error
         raise
     p = result.progress
     return SweepResult(

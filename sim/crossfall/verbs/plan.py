@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, truck_argument
+from crossfall.verbs.common import Number, console, emit, json_option, truck_argument
 from crossfall.verbs.whatif import (
     changes_option,
     effect_keys,
@@ -38,13 +38,30 @@ if TYPE_CHECKING:
     show_default=True,
     help="Which angle to raise: the weaker side, climb, descent, or the weakest heading of all.",
 )
-@click.option("--heading", "headings", type=float, multiple=True, metavar="DEG", help="Or these.")
-@click.option("--reach", type=float, metavar="DEG", help="Reach this angle for the least money.")
-@click.option("--budget", type=click.FloatRange(min=0), metavar="MONEY", help="At most this much.")
-@click.option("--added-mass", type=float, metavar="G", help="At most this much heavier.")
-@click.option("--run-time", type=click.FloatRange(min=0), metavar="MIN", help="At least this long.")
 @click.option(
-    "--front-share", type=(float, float), metavar="LOW HIGH", help="Percent on the front axle."
+    "--heading",
+    "headings",
+    type=Number(-360, 360, "no heading from -360 to 360 degrees"),
+    multiple=True,
+    metavar="DEG",
+    help="Or these.",
+)
+@click.option(
+    "--reach",
+    type=Number(0, 89, "no angle between 0 and 89 degrees", open_ends=True),
+    metavar="DEG",
+    help="Reach this angle for the least money.",
+)
+@click.option("--budget", type=Number(0, 1e9), metavar="MONEY", help="At most this much.")
+@click.option(
+    "--added-mass", type=Number(-1e5, 1e5), metavar="G", help="At most this much heavier."
+)
+@click.option("--run-time", type=Number(0, 1e4), metavar="MIN", help="At least this long.")
+@click.option(
+    "--front-share",
+    type=(Number(0, 100), Number(0, 100)),
+    metavar="LOW HIGH",
+    help="Percent on the front axle.",
 )
 @surface_option
 @rail_option
@@ -108,10 +125,6 @@ def _shares(percent: tuple[float, float]) -> tuple[float, float]:
 def _aim(name: Any, headings: tuple[float, ...], reach: float | None) -> Aim:
     from crossfall.tuning.plan import Aim, aim_at
 
-    if any(not isfinite(h) for h in headings):
-        raise click.UsageError("--heading: a number of degrees, as 90")
-    if reach is not None and not 0 < reach < 89:
-        raise click.UsageError("--reach: an angle between 0 and 89 degrees")
     target = None if reach is None else radians(reach)
     if not headings:
         return aim_at(name, target)

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 @click.argument("scenario", metavar="SCENARIO")
 @click.option("-o", "--out", type=click.Path(path_type=Path), help="Folder for the results.")
 @click.option("--workers", type=click.IntRange(1, 1024), help="Processes; one per core if unsaid.")
-@click.option("--cluster", default="", metavar="ADDRESS", help="Use this dask scheduler instead.")
+@click.option("--cluster", metavar="ADDRESS", help="Use this dask scheduler instead.")
 @click.option("--retry-failed", is_flag=True, help="Do failed trials once more.")
 @click.option("--no-page", is_flag=True, help="Leave out the summary page.")
 @json_option
@@ -29,7 +29,7 @@ def command(
     scenario: str,
     out: Path | None,
     workers: int | None,
-    cluster: str,
+    cluster: str | None,
     retry_failed: bool,
     no_page: bool,
     as_json: bool,
@@ -47,6 +47,8 @@ def command(
     from crossfall.study.scenario import load_scenario
     from crossfall.study.sweep import default_folder, sweep
 
+    if cluster is not None and not cluster.strip():
+        raise click.UsageError("--cluster is empty: say the scheduler's address, or leave it out")
     loaded = load_scenario(scenario)
     folder = out or default_folder(loaded)
     stopped: list[int] = []
@@ -61,7 +63,7 @@ def command(
         loaded,
         folder,
         workers=workers,
-        cluster=cluster,
+        cluster=cluster or "",
         retry_failed=retry_failed,
         watch=Meter(),
         stop=lambda: bool(stopped),
