@@ -1,11 +1,11 @@
 """How often a trial's 95 % interval holds what a far finer trial says, and how engines differ.
 
-    python tests/benchmarks/bench_interval.py ENGINE FILE [--reference] [--quick]
+    python tests/benchmarks/bench_interval.py ENGINE FILE [--reference | --quick | --engines]
 
 The finer trial has a quarter of the step, of the rates and of the stillness, and four times the
 solver's rounds. Its answers are kept in FILE, a JSON line a case, and made only once; --reference
-makes them and stops. With both files of both engines there, `--against OTHER` holds engine against
-engine on the same cases.
+makes them and stops. --engines holds the careful trials of both engines against each other on the
+same cases, and makes no reference.
 """
 
 from __future__ import annotations
@@ -26,7 +26,7 @@ sys.path[:0] = [str(ROOT / "sim"), str(ROOT / "tests"), str(ROOT / "tests" / "ph
 from trial_trucks import VARIED  # noqa: E402
 
 from crossfall.answers.tips import tip_angles  # noqa: E402
-from crossfall.engines.held import EngineName  # noqa: E402
+from crossfall.engines.held import ENGINES, EngineName  # noqa: E402
 from crossfall.engines.settings import Settings  # noqa: E402
 from crossfall.trials.pace import QUICK, Pace  # noqa: E402
 from crossfall.trials.tilt import TiltTrial, tilt_trial  # noqa: E402
@@ -118,12 +118,39 @@ def main() -> None:
     parser.add_argument("file", type=Path)
     parser.add_argument("--reference", action="store_true")
     parser.add_argument("--quick", action="store_true")
+    parser.add_argument("--engines", action="store_true")
     given = parser.parse_args()
     made = trucks()
     asked = list(cases(made))
+    if given.engines:
+        engine_by_engine(asked, made)
+        return
     known = references(given.engine, given.file, asked, made)
     if not given.reference:
         compare(given.engine, known, asked, made, QUICK if given.quick else Pace())
+
+
+def engine_by_engine(asked: list[tuple[Case, float]], made: dict[str, Truck]) -> None:
+    """Print both engines' careful trials of each case, and by how much they differ."""
+    apart, meet = [], []
+    for case, near in asked:
+        one, two = (
+            tilt_trial(
+                made[case.truck],
+                math.radians(case.heading),
+                grip=case.grip,
+                near=near,
+                engine=engine,
+            )
+            for engine in ENGINES
+        )
+        (a, ends), (b, others) = went(one), went(two)
+        apart.append(abs(a - b))
+        meet.append(ends[0] <= others[1] and others[0] <= ends[1])
+        said = f"{one.outcome} {a:.3f}, {two.outcome} {b:.3f}"
+        print(f"{case.key:28} {said}, apart {apart[-1]:.3f}, meet {meet[-1]}", flush=True)
+    print(f"apart: median {np.median(apart):.4f}, worst {max(apart):.3f} deg, of {len(apart)}")
+    print(f"{sum(meet)} of {len(meet)} intervals meet")
 
 
 def compare(

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass, replace
 
 from crossfall.trials.log import Fate
-from crossfall.trials.outcome import FINER, Bracket
+from crossfall.trials.outcome import FINER, SHORT, Bracket
 from crossfall.trials.pace import Pace
 from crossfall.trials.table import Moment, Tilting
 
@@ -55,12 +55,14 @@ def search(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
 
 def check(run: Tilting, found: Search, pace: Pace) -> bool:
     """Go from the first rest to one below the tip, as usual and with one thing finer at a time:
-    all that tyres slip on the way tells. False where there are too few rests for that, or it does
-    not come to rest."""
+    all that tyres slip on the way tells. Solver and contacts slip no tyre: for them it goes from
+    the rest before, as it has already done. False where there are too few rests for that, or it
+    does not come to rest."""
     rests, rig = found.rests, run.table.rig
-    apart = [r for r in rests[1:] if r.theta < found.bracket.low - pace.bracket]
+    apart = [i for i in range(1, len(rests)) if rests[i].theta < found.bracket.low - pace.bracket]
     if not apart:
         return False
+    end = rests[apart[-1]].theta
     for vary in ("base", *rig.varies, "rate"):
         own = pace
         if vary == "rate":
@@ -74,7 +76,8 @@ def check(run: Tilting, found: Search, pace: Pace) -> bool:
         elif vary != "base":
             rig.refine(**{vary: FINER[vary]})
         try:
-            if _hold(run, rests[0], apart[-1].theta, own, 0, vary) is None:
+            start = rests[apart[-1] - 1 if vary in SHORT else 0]
+            if _hold(run, start, end, own, 0, vary) is None:
                 return False
         finally:
             rig.refine()

@@ -34,6 +34,7 @@ NEAR = math.radians(2.0)  # below a tip, in which a snap is told
 SAME = 1e-9  # rad between two table angles that are one
 LEFT = 0.001  # of the weight; a truck that tips as its load runs out has less at the last hold
 FINER = {"step": 2, "solver": 4, "contact": 4, "rate": 2, "all": 2}  # times, in a check
+SHORT = ("solver", "contact")  # checks that go over the last stride only
 LIMIT = {name: times / (times - 1) for name, times in FINER.items()}  # an error as 1 / times
 
 
@@ -233,11 +234,12 @@ def checked(
     at, rests = log.end(base)[0], [log.end(s) for s in holds if s.search == 1 and s.fate == "rests"]
     below, last = max((r for r in rests if r[0] < at - SAME), key=lambda r: r[0]), rests[-1]
     slope = (_borne(below, pair) - _borne(last, pair)) / (last[0] - below[0])
+    again = next((r for r in rests if abs(r[0] - at) < SAME), log.end(base))
     terms: dict[str, float] = {}
     for check in others:
-        moved = found.high - at
+        moved, usual = found.high - at, again if check.vary in SHORT else log.end(base)
         if check.fate == "rests" and slope > 0.0:
-            moved = abs(_borne(log.end(check), pair) - _borne(log.end(base), pair)) / slope
+            moved = abs(_borne(log.end(check), pair) - _borne(usual, pair)) / slope
         terms[check.vary] = LIMIT[check.vary] * moved
     return terms
 
