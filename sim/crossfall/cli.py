@@ -22,6 +22,7 @@ VERBS = {
     "demo": "See it work: three trucks, a small table, pictures.",
     "check": "Is a truck file right, and how complete is it?",
     "weigh": "Where is the weight: mass, CG, loads, clearance angles.",
+    "suspension": "Where links and shocks put roll and instant centres, and how they wander.",
     "tilt": "When does it tip, which way, and does it slide first?",
     "slope": "Drive across, up, down or onto a slope: does it get through?",
     "urdf": "Write the truck as a standard multibody model.",
