@@ -26,6 +26,7 @@ VERBS = {
     "check": "Is a truck file right, and how complete is it?",
     "keys": "Every key of a truck file and every material, with meaning and unit.",
     "weigh": "Where is the weight: mass, CG, loads, clearance angles.",
+    "suspension": "Where links and shocks put roll and instant centres, and how they wander.",
     "tilt": "When does it tip, which way, and does it slide first?",
     "refit": "What a kept trial says, concluded from its record anew.",
     "slope": "Drive across, up, down or onto a slope: does it get through?",

@@ -1,6 +1,8 @@
 """The same truck in another engine, with that engine's own springs, for comparison.
 
-Built from the Truck alone, not from the URDF. Corner springs are fixed tendons of length
+Built from the Truck alone, not from the URDF. An axle on links hangs on six joints in a row and is
+held by rods, bodies with a ball at either end, of next to no mass and without weight; its shocks
+are tendons between their ends. Else corner springs are fixed tendons of length
 -c = -(q +- (s/2) r): a tendon's spring with a dead band above its free length only pushes, and
 its limits are the stops. A wheel is one thin disc, or one at either end of its contact width,
 each with its share of the wheel's mass and on slides with springs along its axle's x, y and z: the
@@ -17,7 +19,7 @@ from typing import Literal
 import mujoco
 import numpy as np
 
-from crossfall.truck.model import GRAVITY, Array, Body, Truck
+from crossfall.truck.model import GRAVITY, Array, Axle, Body, Links, Suspension, Truck
 from crossfall.truck.ride import spring_preloads, tyre_loads
 
 Hold = Literal["brakes", "rail"]
@@ -48,17 +50,26 @@ class Method:
 def mjcf(truck: Truck, method: Method = Method()) -> str:
     """MJCF of the truck at ride height on a plane, without friction."""
     preloads, loads = spring_preloads(truck), tyre_loads(truck)
-    bodies, tendons = [], []
+    bodies, tendons, loops = [], [], []
     for i, axle in enumerate(truck.axles):
         s, end = axle.suspension, ENDS[i]
         centre = np.array([axle.x, 0.0, s.roll_centre_height])
-        joints = ""
-        if not s.locked:
+        joints = rods = ""
+        heads = _heads(axle, end) if s.shocks is not None else ""
+        if not s.locked and s.links is not None:
+            centre = np.array([axle.x, 0.0, axle.tyre.radius])
+            joints = _six_joints(end, s.anti_roll)
+            rods, own = _rods(end, s.links, centre)
+            loops += own
+        elif not s.locked:
             lean = _numbers([math.sin(s.heave_lean), 0.0, math.cos(s.heave_lean)])
             joints = (
                 f'<joint name="{end}_q" type="slide" axis="{lean}"/>'
                 f'<joint name="{end}_r" type="hinge" axis="1 0 0" stiffness="{s.anti_roll!r}"/>'
             )
+        if not s.locked and s.shocks is not None:
+            tendons += _shocks(end, s, preloads[2 * i : 2 * i + 2], method)
+        elif not s.locked:
             for side, sign in ((0, 1.0), (1, -1.0)):
                 free = float(preloads[2 * i + side]) / s.spring_rate
                 tendons.append(
@@ -74,7 +85,7 @@ def mjcf(truck: Truck, method: Method = Method()) -> str:
         )
         bodies.append(
             f'<body name="{end}" pos="{_numbers(centre)}">{joints}'
-            f"{_inertial(axle.body, centre)}{wheels}</body>"
+            f"{_inertial(axle.body, centre)}{wheels}{rods}{_feet(axle, end, centre)}</body>{heads}"
         )
     return f"""<mujoco><compiler angle="radian" autolimits="false"/>
 <option timestep="{method.step!r}" cone="elliptic" impratio="{method.impratio!r}"
@@ -83,7 +94,75 @@ def mjcf(truck: Truck, method: Method = Method()) -> str:
 <default><geom friction="0 0 0" condim="3" solref="0.004 1" solimp="0.99 0.999 1e-4"/></default>
 <worldbody><geom name="table" type="plane" size="5 5 1"/>
 <body name="chassis"><freejoint/>{_inertial(truck.chassis, np.zeros(3))}{"".join(bodies)}</body>
-</worldbody><tendon>{"".join(tendons)}</tendon></mujoco>"""
+</worldbody><tendon>{"".join(tendons)}</tendon><equality>{"".join(loops)}</equality></mujoco>"""
+
+
+def _six_joints(end: str, anti_roll: float) -> str:
+    """Place, yaw, pitch and roll one after the other, so that heave and roll are two of them."""
+    return "".join(
+        f'<joint name="{end}_{name}" type="{kind}" axis="{axis}" stiffness="{rate!r}"/>'
+        for name, kind, axis, rate in (
+            ("x", "slide", "1 0 0", 0.0),
+            ("y", "slide", "0 1 0", 0.0),
+            ("q", "slide", "0 0 1", 0.0),
+            ("yaw", "hinge", "0 0 1", 0.0),
+            ("pitch", "hinge", "0 1 0", 0.0),
+            ("r", "hinge", "1 0 0", anti_roll),
+        )
+    )
+
+
+def _rods(end: str, links: Links, centre: Array) -> tuple[str, list[str]]:
+    """The rods on the axle, and the loops that close on the chassis."""
+    rods, loops = "", []
+    for n, (upper, lower) in enumerate(zip(links.chassis, links.axle, strict=True)):
+        along = upper - lower
+        rods += (
+            f'<body name="{end}_rod{n}" pos="{_numbers(lower)}" gravcomp="1">'
+            f'<joint type="ball" damping="1e-6"/><inertial pos="{_numbers(along / 2)}" '
+            f'mass="0.001" diaginertia="1e-6 1e-6 1e-6"/></body>'
+        )
+        loops.append(
+            f'<connect body1="{end}_rod{n}" body2="chassis" anchor="{_numbers(along)}" '
+            f'solref="0.002 1" solimp="0.9999 0.9999 0.001"/>'
+        )
+    return rods, loops
+
+
+def _heads(axle: Axle, end: str) -> str:
+    """Where the shocks hang on the chassis."""
+    shocks = axle.suspension.shocks
+    assert shocks is not None
+    heads = shocks.chassis + np.array([axle.x, 0.0, axle.tyre.radius])
+    return "".join(
+        f'<site name="{end}_head{side}" pos="{_numbers(head)}"/>' for side, head in enumerate(heads)
+    )
+
+
+def _feet(axle: Axle, end: str, centre: Array) -> str:
+    shocks = axle.suspension.shocks
+    if shocks is None:
+        return ""
+    feet = shocks.axle + np.array([axle.x, 0.0, axle.tyre.radius]) - centre
+    return "".join(
+        f'<site name="{end}_foot{side}" pos="{_numbers(foot)}"/>' for side, foot in enumerate(feet)
+    )
+
+
+def _shocks(end: str, s: Suspension, preloads: Array, method: Method) -> list[str]:
+    assert s.shocks is not None
+    lengths = np.linalg.norm(s.shocks.chassis - s.shocks.axle, axis=1).tolist()
+    out = []
+    for side, (length, preload) in enumerate(zip(lengths, preloads, strict=True)):
+        free = float(length + preload / s.spring_rate)
+        out.append(
+            f'<spatial name="{end}{side}" limited="true" '
+            f'range="{length - s.bump!r} {length + s.droop!r}" solreflimit="0.004 1" '
+            f'stiffness="{s.spring_rate!r}" springlength="{free!r} 1000" '
+            f'damping="{method.corner_damping!r}">'
+            f'<site site="{end}_head{side}"/><site site="{end}_foot{side}"/></spatial>'
+        )
+    return out
 
 
 def _numbers(values: object) -> str:

@@ -104,7 +104,11 @@ def _axle(
     )
     refuse(links, end)
     axle = guided(replace(axle, suspension=own), links)
-    law_of(axle)  # refuses links that bind
+    ratio = float(law_of(axle).ratios()[0, 0])  # and refuses links that bind
+    if own.shocks is not None and ratio < 1.0:  # the wheel moves further than the shaft
+        far = replace(links, bump=_round(own.bump / ratio), droop=_round(own.droop / ratio))
+        axle = guided(axle, far)
+        law_of(axle)
     axle = _with_spacing(axle)
     if given.guided_by is None and (told := _contradiction(end, axle, given, truck)):
         key, what = told

@@ -1,0 +1,187 @@
+"""What a suspension amounts to: at ride height, over its travel, and with its link ends moved."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from crossfall.answers.conditions import Conditions
+from crossfall.answers.tips import tip_pairs
+from crossfall.truck import edits
+from crossfall.truck.axle_law import BY_Q, BY_QQ, LEFT, RIGHT, VALUE, law_of
+from crossfall.truck.build import Loaded, build
+from crossfall.truck.guides import ENDS
+from crossfall.truck.linkage import geometry
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import Array, Axle, Truck, frozen
+from crossfall.truck.problems import InputError
+from crossfall.truck.ride import spring_preloads
+
+STEPS = 41  # places along the travel
+BY = 5e-3  # m that each link end is moved by
+AXES = ("forwards", "outwards", "up")
+
+
+@dataclass(frozen=True)
+class Travel:
+    """Along n heaves (n,) m, no roll: instant_centre (n, 2) m x and z, truck axes on the chassis,
+    nan where there is none; anti: percent; castor: rad gained; wheelbase: m the axle has gone
+    forwards; wheel_rate: N/m of one wheel's load by its travel."""
+
+    heave: Array
+    roll_centre: Array
+    instant_centre: Array
+    anti: Array
+    castor: Array
+    wheelbase: Array
+    wheel_rate: Array
+
+
+@dataclass(frozen=True)
+class AxleLook:
+    """One axle. end: front or rear. kinds: of the links that guide it, none where numbers do.
+
+    roll_centre: m above ground. roll_axis: slope, which is the roll steer too, rad/rad.
+    instant_centre: (2,) m, nan where there is none. anti: percent, anti-dive in front and
+    anti-squat behind. castor, heave_steer: rad/m, wheelbase: m/m, by heave. wheel_rate: N/m.
+    spacing: m of upright springs that roll alike. bump, droop: m of heave to the stops. squeeze:
+    m that the springs are pressed at ride height. travel, and roll (n,) rad with steer (n,) rad.
+    """
+
+    end: str
+    kinds: tuple[str, ...]
+    roll_centre: float
+    roll_axis: float
+    instant_centre: Array
+    anti: float
+    castor: float
+    heave_steer: float
+    wheelbase: float
+    wheel_rate: float
+    spacing: float
+    bump: float
+    droop: float
+    squeeze: tuple[float, float]
+    travel: Travel
+    roll: Array
+    steer: Array
+
+
+@dataclass(frozen=True)
+class Moved:
+    """One link end moved by BY along one of AXES: rad by which tips on H headings change.
+
+    end: chassis or axle. why: why it cannot be, else empty; then change is nan.
+    """
+
+    part: str
+    end: str
+    axis: str
+    change: Array
+    why: str = ""
+
+
+def look(truck: Truck) -> tuple[AxleLook, AxleLook]:
+    """Both axles, front first."""
+    preloads = spring_preloads(truck).reshape(2, 2)
+    front, rear = (
+        _axle(truck, end, axle, preload)
+        for end, axle, preload in zip(ENDS, truck.axles, preloads, strict=True)
+    )
+    return front, rear
+
+
+def _axle(truck: Truck, end: str, axle: Axle, preload: Array) -> AxleLook:
+    s, law = axle.suspension, law_of(axle)
+    wide = np.linspace(-2.0 * s.droop - 1e-4, 2.0 * s.bump + 1e-4, 400)
+    pressed = law.at(wide, np.zeros_like(wide))[[LEFT, RIGHT], VALUE].max(axis=0)
+    bump = float(np.interp(s.bump, pressed, wide))
+    droop = float(-np.interp(-s.droop, pressed, wide))
+    heave = np.sort(np.append(np.linspace(-droop, bump, STEPS), 0.0))
+    at = int(np.argmin(np.abs(heave)))
+    corner = law.at(heave, np.zeros_like(heave))[LEFT]
+    force = preload[0] + s.spring_rate * corner[VALUE]
+    rate = np.where(force > 0, s.spring_rate * corner[BY_Q] ** 2 + force * corner[BY_QQ], 0.0)
+    sign = 100.0 if end == "front" else -100.0
+    full = whole(truck).cg[2] / truck.wheelbase
+    if s.links is not None:
+        now = geometry(s.links, axle.x, axle.tyre.radius, heave, np.zeros_like(heave))
+        lean, centre, instant = now.lean, now.roll_centre, now.instant_centre
+        castor, forwards = -now.pitch, now.centre[:, 0]
+        rates = (now.castor[at], now.heave_steer[at], now.wheelbase[at], now.roll_axis[at])
+    else:
+        lean = np.full(len(heave), s.heave_lean)
+        centre = s.roll_centre_height + heave * math.cos(s.heave_lean)
+        instant = np.full((len(heave), 2), np.nan)
+        castor, forwards = np.zeros(len(heave)), heave * math.sin(s.heave_lean)
+        rates = (0.0, 0.0, math.sin(s.heave_lean), 0.0)
+    instant = np.where(np.abs(instant) < 1e3, instant, np.nan)
+    anti = sign * np.tan(lean) / full
+    most = (s.bump + s.droop) / s.spring_spacing
+    roll = np.linspace(-most, most, STEPS)
+    yaw = law.at(np.zeros_like(roll), roll)[3, VALUE]
+    ratios = law.ratios()
+    return AxleLook(
+        end=end,
+        kinds=tuple(dict.fromkeys(s.links.names)) if s.links is not None else (),
+        roll_centre=float(centre[at]),
+        roll_axis=float(rates[3]),
+        instant_centre=frozen(instant[at]),
+        anti=float(anti[at]),
+        castor=float(rates[0]),
+        heave_steer=float(rates[1]),
+        wheelbase=float(rates[2]),
+        wheel_rate=float(rate[at]),
+        spacing=float((ratios[0, 1] - ratios[1, 1]) / ratios[0, 0]),
+        bump=bump,
+        droop=droop,
+        squeeze=(float(preload[0] / s.spring_rate), float(preload[1] / s.spring_rate)),
+        travel=Travel(heave, centre, instant, anti, castor, forwards, rate),
+        roll=roll,
+        steer=yaw,
+    )
+
+
+def moved_ends(loaded: Loaded, asked: Sequence[Conditions]) -> tuple[Moved, ...]:
+    """Every end of every link that guides an axle, and of shocks that count, moved by BY.
+
+    Mirrored links move on both sides. Tips against a rail where the truck as it is slides first.
+    """
+    tried: list[tuple[str, str, str, Truck | str]] = []
+    for part in loaded.spec.part:
+        axle = loaded.truck.front if part.on == "front link" else loaded.truck.rear
+        s = axle.suspension
+        counts = s.shocks is not None if part.link == "shock" else s.links is not None
+        if part.link is None or not counts:
+            continue
+        for end in ("chassis", "axle"):
+            for i, axis in enumerate(AXES):
+                tried.append((part.name, end, axis, _with_end(loaded, part.name, end, i)))
+    trucks = [loaded.truck, *(t for *_, t in tried if isinstance(t, Truck))]
+    psi = np.tile([c.heading for c in asked], len(trucks))
+    mu = np.tile([c.grip.likely for c in asked], len(trucks))
+    each = [truck for truck in trucks for _ in asked]
+    tips = tip_pairs(each, psi, mu, asked[0].hold, originals=len(asked)).free
+    base, *others = tips.reshape(-1, len(asked))
+    answers = iter(others)
+    return tuple(
+        Moved(name, end, axis, np.full(len(asked), np.nan), truck)
+        if isinstance(truck, str)
+        else Moved(name, end, axis, next(answers) - base)
+        for name, end, axis, truck in tried
+    )
+
+
+def _with_end(loaded: Loaded, name: str, end: str, axis: int) -> Truck | str:
+    """The truck with one end moved, or why it cannot be."""
+    key = f"part.{name}.{end}_end_mm"
+    try:
+        place = list(edits.get_value(loaded.spec, key))
+        outwards = math.copysign(1.0, place[1]) if axis == 1 else 1.0
+        place[axis] += outwards * BY * 1e3
+        return build(edits.set_value(loaded.spec, key, place), loaded.folder)[0]
+    except InputError as error:
+        return error.problems[0].what

@@ -1,0 +1,200 @@
+"""`crossfall suspension TRUCK`: what its links and shocks amount to."""
+
+from __future__ import annotations
+
+from math import degrees, isfinite, radians
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
+
+if TYPE_CHECKING:
+    from rich.table import Table
+
+    from crossfall.tuning.suspension import AxleLook, Moved
+
+HEADINGS = (90.0, 270.0, 0.0, 180.0)
+MM = 1e3
+
+
+@click.command()
+@truck_argument
+@click.option("--surface", metavar="NAME", help="Which [grip] of the file; its first if not given.")
+@click.option("--no-moves", is_flag=True, help="Do not try what moving link ends would do.")
+@click.option("--plots", type=click.Path(path_type=Path), metavar="DIR", help="Write the picture.")
+@json_option
+def command(
+    truck: str, surface: str | None, no_moves: bool, plots: Path | None, as_json: bool
+) -> None:
+    """Where do the links put roll centre and instant centre, and what would moving them do?
+
+    For each axle the numbers at ride height, how they wander over the travel, and what each end of
+    each link, moved by 5 mm, does to side slope, climb and descent. The picture shows side and rear
+    view to scale, with instant centres and roll axis, and the curves.
+    """
+    from crossfall.answers.conditions import conditions
+    from crossfall.tuning.suspension import look, moved_ends
+
+    loaded = load_and_warn(truck)
+    seen = look(loaded.truck)
+    asked = conditions(loaded.truck, [radians(h) for h in HEADINGS], surface)
+    moves = () if no_moves else moved_ends(loaded, asked)
+    written = []
+    if plots is not None:
+        from crossfall.show.style import save
+        from crossfall.show.suspension import draw_suspension
+
+        plots.mkdir(parents=True, exist_ok=True)
+        written.append(plots / f"{loaded.truck.name}-suspension.svg")
+        save(draw_suspension(loaded.truck, seen), written[0])
+    if as_json:
+        told: dict[str, Any] = {
+            "truck": loaded.truck.name,
+            "surface": asked[0].grip.surface,
+            "axles": [_axle(one) for one in seen],
+            "moved_by_mm": 5.0,
+            "moves": [_move(one) for one in moves],
+            "files": [str(p) for p in written],
+        }
+        emit("suspension", told)
+        return
+    out = console()
+    out.print(_table(loaded.truck.name, seen))
+    out.print(_curves(seen))
+    if moves:
+        out.print(_moves(moves, asked[0].grip.surface))
+    elif not no_moves:
+        out.print(
+            "No link part says what it is (link = 'lower', 'upper', 'track bar', 'wishbone'), so "
+            "roll centre and lean are the file's own numbers.",
+            style="dim",
+            markup=False,
+        )
+    for path in written:
+        click.echo(f"wrote {path}")
+
+
+def _axle(one: AxleLook) -> dict[str, Any]:
+    t = one.travel
+    return {
+        "axle": one.end,
+        "links": list(one.kinds),
+        "roll_centre_mm": one.roll_centre * MM,
+        "roll_axis_slope": one.roll_axis,
+        "roll_steer_deg_per_deg": one.roll_axis,
+        "instant_centre_mm": [v * MM for v in one.instant_centre.tolist()],
+        "anti_dive_percent" if one.end == "front" else "anti_squat_percent": one.anti,
+        "castor_deg_per_mm": degrees(one.castor) / MM,
+        "heave_steer_deg_per_mm": degrees(one.heave_steer) / MM,
+        "wheelbase_mm_per_mm": one.wheelbase,
+        "wheel_rate_n_per_mm": one.wheel_rate / MM,
+        "spring_spacing_mm": one.spacing * MM,
+        "bump_mm": one.bump * MM,
+        "droop_mm": one.droop * MM,
+        "spring_squeeze_mm": [v * MM for v in one.squeeze],
+        "travel": {
+            "heave_mm": (t.heave * MM).tolist(),
+            "roll_centre_mm": (t.roll_centre * MM).tolist(),
+            "instant_centre_mm": (t.instant_centre * MM).tolist(),
+            "anti_percent": t.anti.tolist(),
+            "castor_deg": [degrees(v) for v in t.castor],
+            "wheelbase_mm": (t.wheelbase * MM).tolist(),
+            "wheel_rate_n_per_mm": (t.wheel_rate / MM).tolist(),
+        },
+        "rolling": {
+            "roll_deg": [degrees(v) for v in one.roll],
+            "steer_deg": [degrees(v) for v in one.steer],
+        },
+    }
+
+
+def _gains(one: Moved) -> tuple[float, float, float]:
+    """Degrees on the side slope (the side that loses more), climb and descent."""
+    left, right, climb, descent = (degrees(v) for v in one.change)
+    return min(left, right), climb, descent
+
+
+def _move(one: Moved) -> dict[str, Any]:
+    side, climb, descent = _gains(one)
+    return {
+        "part": one.part,
+        "end": one.end,
+        "axis": one.axis,
+        "side_deg": side,
+        "climb_deg": climb,
+        "descent_deg": descent,
+        "why_not": one.why,
+    }
+
+
+def _plain_table(title: str, names: tuple[str, ...], left: int = 1) -> Table:
+    from rich.box import SIMPLE_HEAD
+    from rich.table import Table
+
+    table = Table(title=title, title_justify="left", box=SIMPLE_HEAD, show_edge=False)
+    for i, name in enumerate(names):
+        table.add_column(name, justify="left" if i < left else "right")
+    return table
+
+
+def _number(value: float, digits: int = 1, unit: str = "") -> str:
+    return f"{value:.{digits}f}{unit}" if isfinite(value) else "-"
+
+
+def _table(name: str, seen: tuple[AxleLook, AxleLook]) -> Table:
+    table = _plain_table(f"{name}, suspension at ride height", ("", "front", "rear"))
+    rows = {
+        "guided by": [", ".join(a.kinds) or "the file's numbers" for a in seen],
+        "roll centre, mm above ground": [_number(a.roll_centre * MM) for a in seen],
+        "anti-dive, anti-squat, %": [_number(a.anti, 0) for a in seen],
+        "instant centre, mm ahead of the middle": [
+            _number(a.instant_centre[0] * MM, 0) for a in seen
+        ],
+        "instant centre, mm above ground": [_number(a.instant_centre[1] * MM, 0) for a in seen],
+        "roll steer, deg per deg": [_number(a.roll_axis, 3) for a in seen],
+        "castor gained, deg per mm of bump": [_number(degrees(a.castor) / MM, 3) for a in seen],
+        "axle forwards, mm per mm of bump": [_number(a.wheelbase, 3) for a in seen],
+        "wheel rate, N/mm": [_number(a.wheel_rate / MM, 3) for a in seen],
+        "springs apart, as if upright, mm": [_number(a.spacing * MM) for a in seen],
+        "bump and droop at the wheel, mm": [f"{a.bump * MM:.1f}, {a.droop * MM:.1f}" for a in seen],
+        "springs pressed at ride height, mm": [
+            f"{a.squeeze[0] * MM:.1f}, {a.squeeze[1] * MM:.1f}" for a in seen
+        ],
+    }
+    for label, values in rows.items():
+        table.add_row(label, *values)
+    return table
+
+
+def _curves(seen: tuple[AxleLook, AxleLook]) -> Table:
+    """Both axles at droop, ride height and bump."""
+    names = ("", "heave", "roll centre", "anti %", "castor", "forwards", "wheel rate")
+    table = _plain_table("over the travel: mm, %, deg, mm, N/mm", names)
+    for one in seen:
+        t = one.travel
+        middle = int(abs(t.heave).argmin())
+        for place in (0, middle, len(t.heave) - 1):
+            table.add_row(
+                one.end if place == 0 else "",
+                _number(t.heave[place] * MM),
+                _number(t.roll_centre[place] * MM),
+                _number(t.anti[place], 0),
+                _number(degrees(t.castor[place]), 2),
+                _number(t.wheelbase[place] * MM, 2),
+                _number(t.wheel_rate[place] / MM, 3),
+            )
+    return table
+
+
+def _moves(moves: tuple[Moved, ...], surface: str) -> Table:
+    names = ("link end, moved 5 mm", "side", "climb", "descent")
+    table = _plain_table(f"what it would do on {surface}, degrees", names)
+    for one in moves:
+        label = f"{one.part}, {one.end} end {one.axis}"
+        if one.why:
+            table.add_row(f"{label}: {one.why}", "-", "-", "-")
+        else:
+            table.add_row(label, *(f"{v:+.2f}" if isfinite(v) else "-" for v in _gains(one)))
+    return table

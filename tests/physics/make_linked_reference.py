@@ -1,0 +1,62 @@
+"""Make the table of tip angles of trucks on links, test_linked_tips.py's measure.
+
+python make_linked_reference.py TABLE: every truck on every heading in the other engine, its links
+as bodies with a ball at either end. Goes on from what the table holds already.
+"""
+
+from __future__ import annotations
+
+import json
+import math
+import sys
+from collections.abc import Callable
+from pathlib import Path
+
+import mujoco
+from mujoco_tips import tip
+
+from crossfall.truck.model import Truck
+from linkages import leaning_shocks, linked
+from linked_files import linked as linked_demo
+from support import make_truck
+
+HEADINGS = (0, 45, 90, 150, 180, 270)
+GRIP = 5.0
+TRUCKS: dict[str, Callable[[], Truck]] = {
+    "bramble on its links": lambda: linked_demo("bramble").truck,
+    "thistle on its links": lambda: linked_demo("thistle").truck,
+    "burdock on its links": lambda: linked_demo("burdock").truck,
+    "bramble on links and shocks": lambda: linked_demo("bramble", shocks=True).truck,
+    "track bar and wishbone": lambda: linked(
+        make_truck(chassis_cg=(-0.01, 0.006, 0.115)), "three links and a track bar", "wishbone"
+    ),
+    "bent, on shocks": lambda: linked(
+        make_truck(spring_rate=400.0, droop=0.012),
+        "a bent truck",
+        "lower links converge",
+        leaning_shocks(),
+    ),
+}
+
+
+def main(table: Path) -> None:
+    rows = json.loads(table.read_text())["rows"] if table.exists() else []
+    done = {(name, heading) for name, heading, *_ in rows}
+    for name, made in TRUCKS.items():
+        for heading in HEADINGS:
+            if (name, heading) in done:
+                continue
+            found = tip(made(), math.radians(heading), GRIP)
+            degrees = [round(math.degrees(a), 4) for a in (found.angle, found.first_lift)]
+            rows.append([name, heading, found.outcome, *degrees, found.snap.counts])
+            head = {
+                "note": "Made by make_linked_reference.py, a run each, held to 0.015 deg.",
+                "mujoco": mujoco.__version__,
+                "columns": ["truck", "heading_deg", "outcome", "tip_deg", "first_lift_deg", "snap"],
+            }
+            lines = ",\n".join(json.dumps(row) for row in rows)
+            table.write_text(f'{json.dumps(head, indent=1)[:-2]},\n "rows": [\n{lines}\n ]\n}}\n')
+
+
+if __name__ == "__main__":
+    main(Path(sys.argv[1]))
