@@ -8,6 +8,7 @@ import tomllib
 from collections.abc import Iterator
 from math import sqrt
 from pathlib import Path
+from typing import Any
 from urllib.parse import quote
 
 import pytest
@@ -75,6 +76,14 @@ def test_switches_fit_changes_and_the_file_keeps_its_comments(page: Page, bench:
     pack.get_by_role("switch").check()
     expect(page.locator("#change-total")).to_contain_text("2 fitted, 93 EUR")
     expect(page.locator("#change-total")).to_contain_text("against the truck before")
+    gain = page.locator("#change-total .one-gain", has_text="Left down").locator("b")
+    expect(page.locator(".polar g.inexact")).to_have_count(0, timeout=LONG)
+    state: Any = ask(bench, "/api/bench")
+    while not state["before"]["exact"]:  # the page asks for it by itself
+        page.wait_for_timeout(500)
+        state = ask(bench, "/api/bench")
+    now, then = (a["compliant_deg"][18] for a in (state["answers"], state["before"]))
+    expect(gain).to_have_text(f"{now - then:+.1f}°", timeout=LONG)
     expect(page.locator(".polar .before")).to_have_count(1)
     loaded = load_truck(path)
     catalogue = read_changes(bench.folder / "bramble.changes.toml")
@@ -198,12 +207,19 @@ def test_scale_readings_find_mass_and_height(page: Page, bench: Bench) -> None:
     page.locator("#weigh-keep").click()
     expect(page.locator("#say")).to_contain_text("kept beside the truck", timeout=LONG)
     assert (bench.folder / "bramble.weighin.toml").is_file()
+    page.reload()
+    page.get_by_role("tab", name="Scales").click()
+    expect(page.get_by_label("Reading 1: scale shows")).to_have_value(
+        f"{front:.0f}; {front:.0f}", timeout=LONG
+    )
     page.get_by_label("Reading 1: scale shows").fill("")
     page.get_by_label("Reading 1: scale shows").press("Tab")
     page.get_by_label("Reading 2: scale shows").fill("abc")
     page.get_by_label("Reading 2: scale shows").press("Tab")
     page.locator("#weigh-go").click()
-    expect(page.locator("#weigh-answer .wrong")).to_contain_text("load_g", timeout=LONG)
+    expect(page.locator("#weigh-answer .wrong")).to_contain_text(
+        "reading 2: 'abc' is no weight", timeout=LONG
+    )
 
 
 def raised_rear(truck: Truck, block: float) -> float:
@@ -227,6 +243,11 @@ def test_a_board_reading_is_noted_and_judged(page: Page, bench: Bench) -> None:
     page.get_by_role("button", name="Note climb").click()
     expect(page.locator("#board")).to_contain_text("20.0° does not", timeout=LONG)
     expect(page.locator("#board")).to_contain_text("do not agree")
+    page.get_by_role("button", name="Take out 20.0°").click()
+    expect(page.locator("#board")).not_to_contain_text("20.0°", timeout=LONG)
+    field.fill("20")
+    page.get_by_role("button", name="Note climb").click()
+    expect(page.locator("#board")).to_contain_text("20.0° does not", timeout=LONG)
     assert "heading_deg = 0" in (bench.folder / "bramble.board.toml").read_text()
 
 
@@ -263,5 +284,5 @@ def test_no_table_outside_the_folder_is_read(bench: Bench) -> None:
 def test_the_set_up_sheet_is_downloaded(page: Page) -> None:
     with page.expect_download(timeout=LONG) as download:
         page.locator("#sheet").click()
-    assert download.value.suggested_filename == "set-up-sheet.pdf"
+    assert download.value.suggested_filename == "bramble-sheet.pdf"
     assert Path(download.value.path()).read_bytes().startswith(b"%PDF-")

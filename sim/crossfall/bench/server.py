@@ -58,6 +58,7 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
         _binary(
             "/api/sheet", lambda q: bench.sheet(_asked(q)), "application/pdf", "set-up-sheet.pdf"
         ),
+        _binary("/api/share", lambda q: bench.share(_asked(q)), "text/html", "bench.html"),
         _get("/api/board", lambda q: bench.board(_asked(q))),
         _get("/api/sweeps", lambda q: bench.sweeps()),
         _get("/api/sweep", lambda q: bench.sweep(str(q.get("name", "")))),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime
 import tomllib
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -10,7 +11,7 @@ from typing import Any
 
 from crossfall.answers.answer import Answers
 from crossfall.answers.conditions import choose_grip
-from crossfall.bench import answers, deciding, fitting, scale_form, sweeps, trying
+from crossfall.bench import answers, deciding, fitting, scale_form, share, sweeps, trying
 from crossfall.bench.answers import Curve, Gains, Known
 from crossfall.bench.desk import At, Desk, Sheet
 from crossfall.bench.edits import MEASURES, on_spec, on_text, understood
@@ -193,7 +194,8 @@ class Bench:
             truck = self.reader.load(reference.text, reference.source).truck
             grip = self._grip(truck)
             key = (reference.text, grip)
-            self._curves.find(key, lambda: answers.exact_curve(truck, grip))
+            curve = self._curves.find(key, lambda: answers.exact_curve(truck, grip))
+            self._weakest.find((digest(reference.text), grip), lambda: answers.weakest(curve))
             self._ways.find(key, lambda: answers.four_ways(truck, grip))
         return self._before(sheet)
 
@@ -360,6 +362,16 @@ class Bench:
         _, bought = fitted(began, catalogue, chosen)
         currency = catalogue.currency or began.spec.currency
         return pdf(gather(loaded, before, surface, bought=bought, currency=currency))
+
+    def share(self, at: At) -> bytes:
+        """The page with all its answers as one file that needs no bench; some seconds."""
+        self.exact(at)
+        self.ways(at)
+        self.reference(at)
+        paths = {h: self.path(at, h) for h in range(0, 360, share.TURN)}
+        state = self.state()
+        self.desk.agree(at)  # the state is the one that was asked for
+        return share.copy(state, paths, f"{datetime.date.today():%Y-%m-%d}")
 
     def sweeps(self) -> dict[str, Any]:
         return {"tables": sweeps.found(self.folder)}

@@ -2,7 +2,7 @@
 // about the truck names the document and the revision that this page has in view.
 
 import { store } from "./store";
-import type { Answers, Before, Bench, BoardCard, Bought, Candidates, Edit, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepTable, TrialState, Tried, Weighed } from "./types";
+import type { Frozen, Answers, Before, Bench, BoardCard, Bought, Candidates, Edit, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepTable, TrialState, Tried, Weighed } from "./types";
 
 export class Refusal extends Error {
   constructor(
@@ -19,6 +19,23 @@ export class Gone extends Refusal {
   constructor() {
     super(0, ["The bench does not answer."], "gone");
   }
+}
+
+/** The answers that a copy to look at carries with it; null on a bench. */
+export const frozen: Frozen | null = ((): Frozen | null => {
+  const told = document.getElementById("frozen");
+  return told?.textContent ? (JSON.parse(told.textContent) as Frozen) : null;
+})();
+/** How finely the table turns, deg. */
+export const turnStep = frozen ? frozen.turn_deg : 5;
+
+function known(path: string, query: Record<string, unknown>): unknown {
+  const { bench, paths } = frozen!;
+  if (path === "/api/bench") return bench;
+  if (path === "/api/path") return paths[(Math.round(Number(query["heading_deg"]) / turnStep) * turnStep) % 360];
+  if (path === "/api/reference") return bench.before;
+  if (/exact|ways|gains/.test(path)) return bench.answers;
+  return null;
 }
 
 /** Open questions end when the server is found to be gone. */
@@ -42,6 +59,7 @@ interface Refused {
 }
 
 async function call(path: string, options: RequestInit = {}, signal?: AbortSignal): Promise<Response> {
+  if (frozen) throw new Refusal(403, ["This is a copy to look at, without a bench behind it."], "copy");
   const mine = open;
   let response: Response;
   try {
@@ -69,6 +87,11 @@ async function answer<T>(response: Response): Promise<T> {
 }
 
 async function ask<T>(path: string, query: Record<string, unknown> = {}, signal?: AbortSignal): Promise<T> {
+  if (frozen) {
+    const found = known(path, query);
+    if (found === null || found === undefined) throw new Refusal(409, ["This is a copy to look at, without a bench behind it."], "copy");
+    return found as T;
+  }
   const words = new URLSearchParams(Object.entries(query).map(([k, v]) => [k, String(v)])).toString();
   return answer<T>(await call(words ? `${path}?${words}` : path, {}, signal));
 }
@@ -108,6 +131,11 @@ export const api = {
   sheet: async (): Promise<Blob> => {
     const response = await call(`/api/sheet?${new URLSearchParams({ document: inView().document, revision: String(inView().revision) })}`);
     if (!response.headers.get("content-type")?.includes("pdf")) await answer(response);
+    return response.blob();
+  },
+  share: async (): Promise<Blob> => {
+    const response = await call(`/api/share?${new URLSearchParams({ document: inView().document, revision: String(inView().revision) })}`);
+    if (response.headers.get("content-type")?.includes("json")) await answer(response);
     return response.blob();
   },
   sweeps: () => ask<{ tables: string[] }>("/api/sweeps"),

@@ -18,7 +18,7 @@ function numbers(): HTMLElement {
   const leftPercent = (n: Numbers): number => (100 * (n.corner_g[0] + n.corner_g[2])) / n.mass_g;
   const cell = (name: string, of: (n: Numbers) => number, digits: number, unit: string): HTMLElement => {
     const [now, then] = [of(store.answers.numbers), against() ? of(against()!.numbers) : undefined];
-    return el("div", {}, el("dt", {}, name), el("dd", {}, fixed(now, digits), " ", el("small", {}, unit), change(now, then, digits)));
+    return el("div", {}, el("dt", {}, `${name}, ${unit}`), el("dd", {}, fixed(now, digits), " ", change(now, then, digits)));
   };
   return el("dl", { class: "cells", id: "numbers" },
     cell("All up", (n) => n.mass_g, 0, "g"),
@@ -81,7 +81,7 @@ function rangeCell(c: Line): HTMLElement {
 /** One number where it is known well, else the range itself. */
 function tipCell(c: Line, then: Line | null): HTMLElement {
   const words = spoken(c.tip, rangeOf(c.way));
-  return el("td", { class: "n" }, el("b", {}, c.slides ? `[${words}]` : words), change(c.tip, then?.tip, 1));
+  return el("td", { class: "n" }, el("b", {}, c.slides ? `[${words}]` : words), " ", change(c.tip, then?.tip, 1));
 }
 
 function budget(): HTMLElement {

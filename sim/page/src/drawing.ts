@@ -56,7 +56,11 @@ export class Drawing {
     on("bench", () => (this.box = this.frame()));
     on("shown", afterTheMap(() => this.draw(), () => (this.held ? 0 : drawnInSoftware() ? 2000 : 50)));
     on("pick", () => this.draw());
-    on("view", () => this.paintField());
+    let direction = store.view.direction;
+    on("view", () => {
+      if (store.view.direction !== direction) this.paintField();
+      direction = store.view.direction;
+    });
     this.box = this.frame();
     this.draw();
     this.root.addEventListener("pointermove", (e) => this.drag(e));

@@ -8,13 +8,11 @@ import type { Steps } from "./types";
 
 export function makeHistory(): void {
   const strip = byId("history");
-  const list = el("div", { class: "steps", role: "toolbar", "aria-label": "Steps of this truck, with the weakest angle after each" });
+  const list = el("div", { class: "steps" });
   const name = el("button", { type: "button", id: "step-name", onclick: () => ask() }, "Name this step…");
   const pin = el("button", { type: "button", id: "step-pin", title: "Compare everything with the truck as it is now", onclick: () => { if (told) void change(() => api.pin(`step:${told!.now}`), "compared with this step from now on"); } }, "Compare with this");
-  const tools = el("div", { class: "step-tools", role: "toolbar", "aria-label": "This step" }, name, pin);
-  strip.append(list, tools);
-  oneStop(list);
-  oneStop(tools);
+  strip.append(list, el("div", { class: "step-tools" }, name, pin));
+  oneStop(strip);
   let told: Steps | null = null;
   let timer = 0;
 

@@ -1,6 +1,6 @@
 // The bench: reads the truck, builds the sheet, and keeps its parts in step.
 
-import { api, Refusal } from "./api";
+import { api, frozen, Refusal } from "./api";
 import { makeBlock } from "./block";
 import { changesPage } from "./changes";
 import { byId, say } from "./dom";
@@ -12,6 +12,7 @@ import { mapsPage } from "./maps";
 import { planPage } from "./plan";
 import { makePolar } from "./polar";
 import { boardPage, scalesPage } from "./scales";
+import { makeShare } from "./share";
 import { makeStage } from "./stage";
 import { Replay } from "./replay";
 import { look, store, takeBench } from "./store";
@@ -32,7 +33,11 @@ async function start(): Promise<void> {
   makeBlock();
   const tilt = new Tilt(stage);
   makePlaces();
-  makeTabs([
+  makeShare(stage);
+  if (frozen) {
+    document.documentElement.dataset["frozen"] = "";
+    byId<HTMLInputElement>("turn").step = String(frozen.turn_deg);
+  } else makeTabs([
     { id: "weights", name: "Weights", make: weightsPage },
     { id: "changes", name: "Changes", make: changesPage },
     { id: "plan", name: "Plan", make: planPage },
@@ -40,9 +45,11 @@ async function start(): Promise<void> {
     { id: "board", name: "Board", make: boardPage },
     { id: "maps", name: "Maps", make: mapsPage },
   ]);
-  settleLater();
-  keepInStep();
-  makeHistory();
+  if (!frozen) {
+    settleLater();
+    keepInStep();
+    makeHistory();
+  }
   takeBench(bench);
   look({ tilt: 25, heading: 90 });
   if (bench.recovered) say("Unsaved work from last time is back on the bench. Undo steps through it.");

@@ -3,6 +3,7 @@
 // The truck's nose points up. A direction on the map is the way the ground falls away, so the
 // rear tyres, over which a climb tips, are at the bottom.
 
+import { turnStep } from "./api";
 import { byId, fixed, say, svg } from "./dom";
 import { Outlines, pathData } from "./outline";
 import { around, DIRECTIONS, goes, look, on, spoken, store, tips } from "./store";
@@ -38,7 +39,7 @@ export class Polar {
 
   constructor(holder: HTMLElement) {
     this.root = svg("svg", {
-      viewBox: "-226 -206 452 412", class: "polar", role: "slider", tabindex: 0, "data-key": "puck",
+      viewBox: "-234 -206 468 412", class: "polar", role: "slider", tabindex: 0, "data-key": "puck",
       "aria-label": "Slope under the truck: arrows left and right turn it, up and down tilt it",
       "aria-valuemin": 0, "aria-valuemax": 90,
     }, this.back, this.plan, this.curves, this.puck);
@@ -65,7 +66,7 @@ export class Polar {
       const r = Math.hypot(point.x, point.y);
       // Downhill d = (-cos psi, sin psi) in (forward, left); forward is up, left is left.
       const heading = (deg(Math.atan2(-point.x, point.y)) + 360) % 360;
-      look({ heading: (Math.round(heading / 5) * 5) % 360, tilt: Math.max(0, Math.min(90, round(this.angleAt(r), 1))) });
+      look({ heading: (Math.round(heading / turnStep) * turnStep) % 360, tilt: Math.max(0, Math.min(90, round(this.angleAt(r), 1))) });
     };
     this.root.addEventListener("pointerdown", (e) => {
       held = true;
@@ -79,7 +80,7 @@ export class Polar {
       const { tilt, heading } = store.view;
       const to: Record<string, Partial<{ tilt: number; heading: number }>> = {
         ArrowUp: { tilt: Math.min(90, tilt + step) }, ArrowDown: { tilt: Math.max(0, tilt - step) },
-        ArrowLeft: { heading: (heading + 360 - 5 * step) % 360 }, ArrowRight: { heading: (heading + 5 * step) % 360 },
+        ArrowLeft: { heading: (heading + 360 - turnStep * step) % 360 }, ArrowRight: { heading: (heading + turnStep * step) % 360 },
         Home: { tilt: 0 },
       };
       const change = to[e.key];
@@ -140,6 +141,9 @@ export class Polar {
     for (const way of a.ways ?? []) layers.push(this.range(way));
     for (const t of store.trying ? [] : store.trials) layers.push(...this.tried(t));
     for (const { heading } of Object.values(DIRECTIONS)) layers.push(this.reading(heading), this.wayName(heading));
+    for (const [words, x, y] of [["nose", 0, -R_IN - 1], ["tail", 0, R_IN + 7], ["left", 14 - R_IN, -5], ["right", R_IN - 14, -5]] as const) {
+      layers.push(svg("text", { x, y, class: "side-name", "text-anchor": "middle" }, words));
+    }
     this.curves.replaceChildren(...layers);
     this.curves.classList.toggle("trying", store.trying);
     this.curves.classList.toggle("inexact", !a.exact);
@@ -215,7 +219,7 @@ export class Polar {
     const angle = first?.deg ?? around(a.heading_deg, a.rigid_deg, heading);
     const [x, y] = this.at(heading, R_OUT + 14);
     const anchor = Math.abs(x) < 20 ? "middle" : x < 0 ? "start" : "end";
-    const side = heading === 90 ? -222 : heading === 270 ? 222 : x;
+    const side = heading === 90 ? -231 : heading === 270 ? 231 : x;
     const at = { x: side, y: y + (Math.abs(y) < 20 ? -6 : y > 0 ? 10 : 0), "text-anchor": anchor };
     const words = svg("tspan", { class: "reading-slides" }, "slides ");
     const way = store.trying ? undefined : a.ways?.find((w) => w.heading_deg === heading);
@@ -229,7 +233,7 @@ export class Polar {
     const words = { 0: "tail downhill", 90: "left side", 180: "nose downhill", 270: "right side" }[heading]!;
     const [x, y] = this.at(heading, R_OUT + 14);
     if (Math.abs(x) < 20) return svg("text", { x: 44, y: y + (y > 0 ? 10 : 0), class: "way-name" }, words);
-    const side = { x: x < 0 ? -222 : 222, "text-anchor": x < 0 ? "start" : "end" };
+    const side = { x: x < 0 ? -231 : 231, "text-anchor": x < 0 ? "start" : "end" };
     return svg("text", { class: "way-name", y: y + 24 }, svg("tspan", side, words), svg("tspan", { ...side, dy: 12 }, "downhill"));
   }
 
@@ -247,9 +251,6 @@ export class Polar {
       rings.push(svg("path", { d: `M${x1} ${y1}L${x2} ${y2}`, class: "tick" }));
     }
     rings.push(svg("circle", { r: R_OUT, class: "rim" }));
-    for (const [words, x, y] of [["nose", 0, 8 - R_IN], ["tail", 0, R_IN - 2], ["left", 14 - R_IN, 3], ["right", R_IN - 14, 3]] as const) {
-      rings.push(svg("text", { x, y, class: "side-name", "text-anchor": "middle" }, words));
-    }
     this.back.replaceChildren(...rings);
   }
 

@@ -1,7 +1,7 @@
 // Virtual trials: run them, watch them come in, and play what was recorded in real time.
 
 import { api, Refusal } from "./api";
-import { byId, el, fixed, put, say } from "./dom";
+import { byId, el, fixed, oneStop, put, say } from "./dom";
 import { DIRECTIONS, look, on, store, tellAll } from "./store";
 import type { Table } from "./stage";
 import type { Tilt } from "./tilt";
@@ -228,14 +228,17 @@ export class Replay {
     const replays = found.map((f) => el("option", { value: f.file }, `${name(f.heading_deg)}: ${outcome(f)}`));
     const kept = (s?.records ?? []).map((file) => el("option", { value: file }, `kept record ${file}`));
     const choice = el("select", { id: "replay-choice", "aria-label": "Recorded trial", class: "grow" }, ...replays, ...kept);
+    const tries = el("div", { class: "tries", role: "toolbar", "aria-label": "Virtual trials" },
+      el("button", { type: "button", id: "trial-one", "data-key": "trial-one", onclick: () => void this.run([store.view.heading]) }, "Try it this way"),
+      el("button", { type: "button", id: "trial-four", "data-key": "trial-four", onclick: () => void this.run(Object.values(DIRECTIONS).map((d) => d.heading)) }, "Try all four"));
+    oneStop(tries);
     put(byId("trial"),
       busy
         ? el("progress", { class: "grow", max: s.total, value: s.done, "aria-label": "Trials done" })
         : null,
       busy ? el("span", {}, `${s.done} of ${s.total}`) : null,
       busy ? el("button", { type: "button", id: "trial-stop", onclick: () => void api.stopTrial().then((t) => this.take(t)) }, "Stop") : null,
-      busy ? null : el("button", { type: "button", id: "trial-one", "data-key": "trial-one", onclick: () => void this.run([store.view.heading]) }, "Try it this way"),
-      busy ? null : el("button", { type: "button", id: "trial-four", "data-key": "trial-four", onclick: () => void this.run(Object.values(DIRECTIONS).map((d) => d.heading)) }, "Try all four"),
+      busy ? null : tries,
       el("label", { class: "tick", hidden: busy }, el("input", { type: "checkbox", id: "trial-rail", "data-key": "rail" }), "against a rail"),
       replays.length + kept.length ? choice : null,
       replays.length + kept.length ? el("button", { type: "button", id: "replay-open", onclick: () => void this.open(choice.value) }, "Replay") : null);

@@ -42,7 +42,7 @@ export function scalesPage(leaf: HTMLElement): void {
   };
   leaf.append(
     el("p", { class: "text" }, "One kitchen scale will do: put it under one axle, the other on a block of the scale's height, and write down what it shows. Then raise one end on a block you have measured, and weigh the other end again: that gives the height."),
-    el("div", { class: "parts-holder" }, el("table", { class: "parts", id: "readings" }, el("thead", {}, el("tr", {}, ...["", "On the scale", "Stands", "Block, mm", "Scale shows, g", ""].map((h) => el("th", { scope: "col" }, h)))), body)),
+    el("div", { class: "parts-holder" }, el("table", { class: "parts", id: "readings" }, el("thead", {}, el("tr", {}, ...["", "On the scale", "Stands", "Block, mm", "Scale shows, g", ""].map((h) => el(h ? "th" : "td", h ? { scope: "col" } : {}, h)))), body)),
     el("div", { class: "bar" }, el("button", { type: "button", id: "reading-add", onclick: () => { lines.push(blank("front")); draw(); } }, "Another reading"),
       el("label", { for: "weigh-step" }, "Scale's step, g"), resolution, el("label", { class: "tick" }, locked, "suspension tied up"),
       el("button", { type: "button", class: "main", id: "weigh-go", onclick: () => void weigh(false) }, "Weigh"), el("button", { type: "button", id: "weigh-keep", onclick: () => void weigh(true) }, "Keep readings")),
@@ -89,7 +89,7 @@ function show(holder: HTMLElement, found: Weighed): void {
   const n = store.answers.numbers;
   const file = [n.mass_g, n.cg_mm[0], n.cg_mm[1], n.cg_mm[2]];
   put(holder, el("table", { id: "weighed" }, el("caption", {}, "What the scale says"),
-    el("thead", {}, el("tr", {}, ...["", "found", "95 % between", "in the file", "difference"].map((h, i) => el("th", { scope: "col", class: i ? "n" : "" }, h)))),
+    el("thead", {}, el("tr", {}, ...["", "found", "95 % between", "in the file", "difference"].map((h) => el(h ? "th" : "td", h ? { scope: "col", class: "n" } : {}, h)))),
     el("tbody", {}, ...found.found.map((f, i) => el("tr", {}, el("th", { scope: "row" }, `${f.what}, ${f.unit}`),
       el("td", { class: "n" }, el("b", {}, f.value === null ? "not measured" : fixed(f.value))), el("td", { class: "n" }, f.value === null ? "–" : `${fixed(f.low)} to ${fixed(f.high)}`),
       el("td", { class: "n" }, fixed(file[i])), el("td", { class: "n" }, f.value === null ? "–" : signed(f.value - file[i]!)))))),
@@ -108,7 +108,7 @@ export function boardPage(leaf: HTMLElement): void {
     });
   };
   const draw = (card: BoardCard): void => put(holder, el("table", {}, el("caption", {}, "Tilt-board card"),
-    el("thead", {}, el("tr", {}, ...["", "predicted", "measured before", "measured now"].map((h, i) => el("th", { scope: "col", class: i ? "n" : "" }, h)))),
+    el("thead", {}, el("tr", {}, ...["", "predicted", "measured before", "measured now"].map((h) => el(h ? "th" : "td", h ? { scope: "col", class: "n" } : {}, h)))),
     el("tbody", {}, ...card.card.map((c) => {
       const mine = card.readings.filter((r) => r.heading_deg === c.heading_deg);
       const input = el("input", { type: "number", min: 1, max: 89, step: 0.1, id: `board-${c.heading_deg}`, "aria-label": `Measured angle, ${c.name}` });

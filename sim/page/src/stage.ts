@@ -357,7 +357,12 @@ export class Stage implements Table {
     const foot = new Vector3(a[0], a[1], 0);
     this.fall.quaternion.copy(turn);
     this.fall.position.copy(foot.clone().sub(foot.clone().applyQuaternion(turn)));
-    if (deg > 0) this.fall.position.z += Math.max(0, -this.lowest());
+    if (deg === 0) return;
+    // It comes to lie on the table, not in it, and not beyond its lower end.
+    const { low, far } = this.reach();
+    const psi = rad(this.moment.heading_deg);
+    const back = Math.max(0, far - HINGE + 6);
+    this.fall.position.add(new Vector3(Math.cos(psi) * back, -Math.sin(psi) * back, Math.max(0, -low)));
   }
 
   /** Downhill along the table by a share of the way to its edge and beyond. */
@@ -367,9 +372,11 @@ export class Stage implements Table {
     this.fall.position.set(-Math.cos(psi), Math.sin(psi), 0).multiplyScalar(190 * share);
   }
 
-  /** mm, the height of the lowest point of all bodies over the table, as the truck lies. */
-  private lowest(): number {
-    let low = Infinity;
+  /** mm, how low over the table and how far downhill from its middle the bodies reach. */
+  private reach(): { low: number; far: number } {
+    let [low, far] = [Infinity, -Infinity];
+    const psi = rad(this.moment.heading_deg);
+    const [c, s] = [-Math.cos(psi), Math.sin(psi)];
     this.fall.updateMatrix();
     for (const body of this.bodies) {
       body.updateMatrix();
@@ -377,10 +384,15 @@ export class Stage implements Table {
       for (const child of body.children) {
         if (!(child instanceof Mesh)) continue;
         const p = (child.geometry as BufferGeometry).getAttribute("position") as BufferAttribute;
-        for (let k = 0; k < p.count; k++) low = Math.min(low, at[2]! * p.getX(k) + at[6]! * p.getY(k) + at[10]! * p.getZ(k) + at[14]!);
+        for (let k = 0; k < p.count; k++) {
+          const [x, y, z] = [p.getX(k), p.getY(k), p.getZ(k)];
+          const along = (i: number): number => at[i]! * x + at[4 + i]! * y + at[8 + i]! * z + at[12 + i]!;
+          low = Math.min(low, along(2));
+          far = Math.max(far, c * along(0) + s * along(1));
+        }
       }
     }
-    return Number.isFinite(low) ? low : 0;
+    return { low: Number.isFinite(low) ? low : 0, far };
   }
 
   private resize(): void {

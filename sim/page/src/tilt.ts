@@ -53,6 +53,7 @@ export class Tilt {
   private fetchPath(): void {
     clearTimeout(this.timer);
     if (store.trying || !store.bench) return this.pose();
+    if (!store.path) this.pose(); // says that it is being worked out
     this.timer = window.setTimeout(() => {
       this.asked?.abort();
       this.asked = new AbortController();

@@ -305,3 +305,11 @@ export interface SweepTable {
   rows: number;
   cut: boolean;
 }
+
+/** What a copy to look at carries: the state, and how it stands by heading. */
+export interface Frozen {
+  date: string;
+  turn_deg: number;
+  bench: Bench;
+  paths: Record<number, Path>;
+}

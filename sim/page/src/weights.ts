@@ -33,7 +33,7 @@ export function weightsPage(leaf: HTMLElement): void {
   };
   on(["bench", "pick"], drawOneIfOther);
   on("bench", drawList);
-  on(["shown", "view"], () => refreshWords());
+  on("shown", () => refreshWords());
   on("shown", afterTheMap(followTry, () => 100));
   on("bench", () => put(measures, truckMeasures()));
   drawOne();
@@ -112,8 +112,8 @@ function directions(): HTMLElement {
     el("button", { type: "button", "data-direction": direction, "aria-pressed": String(direction === store.view.direction), onclick: pick(direction) }, words);
   const of = el("span", {}, store.answers.gain_of === "compliant" ? "springs and tyres at work" : "if nothing gives");
   const holder = el("div", { class: "bar", role: "toolbar", "aria-label": "Where a gram helps, for which way to stand" },
-    button("all", "All ways"), ...Object.entries(DIRECTIONS).map(([d, { name }]) => button(d as Direction, name)),
-    el("span", { class: "gain-key" }, el("i", { class: "helps" }), "a gram helps", el("i", { class: "hurts" }), "hurts, in steps of 0.05° per 10 g,", of));
+    button("all", "All ways"), ...Object.entries(DIRECTIONS).map(([d, { short }]) => button(d as Direction, short)),
+    el("span", { class: "gain-key" }, el("i", { class: "helps" }), "helps", el("i", { class: "hurts" }), "hurts, a step is 0.05° per 10 g,", of));
   oneStop(holder);
   on("shown", () => { of.textContent = store.answers.gain_of === "compliant" ? "springs and tyres at work" : "if nothing gives"; });
   return holder;
@@ -174,8 +174,8 @@ function refreshWords(): void {
   const pieces = store.scene.parts.filter((p) => p.row === store.view.row);
   if (!words || pieces.length === 0) return;
   const mean = [0, 1, 2].map((i) => pieces.reduce((sum, p) => sum + p.cg_mm[i]!, 0) / pieces.length) as Triple;
-  put(words, "10 g more here:", ...Object.entries(DIRECTIONS).map(([d, { name }]) =>
-    el("span", {}, `${name} `, el("b", {}, `${signed(gainAt(d as Direction, mean, pieces[0]!.carrier), 2)}°`))));
+  put(words, "10 g more here:", ...Object.entries(DIRECTIONS).map(([d, { short }]) =>
+    el("span", {}, `${short} `, el("b", {}, `${signed(gainAt(d as Direction, mean, pieces[0]!.carrier), 2)}°`))));
 }
 
 /** The list is one tab stop: up and down go through its rows, left and right through a row, as

@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 
 from asking import Server, seen
-from crossfall.bench import scale_form
+from crossfall.bench import scale_form, share
 from crossfall.truck.build import load_truck
 from crossfall.truck.demos import demo_folder
 from crossfall.truck.massprops import whole
@@ -387,3 +387,13 @@ def test_every_answer_is_plain_json(server: Server, bramble: dict[str, Any]) -> 
     for name in ("bench", "pulse", "changes", "history", "readings"):
         answer = server.ask(f"/api/{name}", **seen(bramble))
         json.dumps(answer, allow_nan=False)
+
+
+def test_a_copy_keeps_to_itself(server: Server) -> None:
+    state = server.ask("/api/bench")
+    state["scene"]["name"] = "</script><script>alert(1)</script>"
+    page = share.copy(state, {}, "2030-01-01").decode()
+    assert "<script>alert" not in page
+    assert page.count("<script") == page.count("</script>") == 2
+    assert "burdock" not in page
+    assert "/static/" not in page.split("<script")[0]
