@@ -35,7 +35,9 @@ def search(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
     one = _narrowed(run, rest, pace, 1)
     if one.bracket.goes == "rests" or not pace.checks:
         return one.bracket
-    if one.bracket.goes == "tips" and not one.jumped and check(run, one, pace):
+    if one.bracket.goes == "slides":  # all in the last strides: what held before holds again
+        rest = one.rests[-min(3, len(one.rests))]
+    elif not one.jumped and check(run, one, pace):
         return one.bracket
     finer = replace(
         pace,

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 import click
 
 from crossfall.verbs.common import console, emit, json_option
-from crossfall.verbs.tilt import FOUR, Progress, angle, draw, sentence_case, tips_table
+from crossfall.verbs.tilt import FOUR, Progress, angle, draw, engines, sentence_case, tips_table
 
 if TYPE_CHECKING:
     from crossfall.answers.answer import Answers
@@ -40,7 +40,8 @@ def command(plots: Path, as_json: bool) -> None:
     for i, truck in enumerate(trucks):  # only the first is also tried out, which takes seconds
         with Progress(as_json) as progress:
             four = conditions(truck, [radians(h) for h in FOUR])
-            found.append(answer(truck, four, trial=i == first, progress=progress))
+            tried = engines(None) if i == first else None
+            found.append(answer(truck, four, trial=i == first, engines=tried, progress=progress))
     written = draw(found[first], trucks[first], plots) + pose(found[first], trucks[first], plots)
     if as_json:
         emit("demo", {"trucks": [report(f) for f in found], "files": [str(p) for p in written]})
