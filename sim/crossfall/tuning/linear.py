@@ -369,7 +369,7 @@ def _with_counters(
     if core.count_least is not None:
         rows.append(np.concatenate([np.zeros(n), np.ones(helpers)]))
         least.append(core.count_least)
-    return np.array(rows).reshape(-1, n + helpers), np.array(least)
+    return np.array(rows).reshape(len(rows), n + helpers), np.array(least)
 
 
 def _detail_rows(

@@ -1,11 +1,12 @@
 """What can be put together: set-ups, and sets of parts that go on top of them.
 
 A change that alters the support polygon, where other parts stand, or how the truck gives (track,
-wheelbase, tyres, ride height, springs, stops) is part of the set-up, and set-ups are listed one by
-one. All other changes only add to the sums of mass and of mass times place, so that for a given
-set-up everything asked is linear in them. Changes that touch the same part add up only together:
-they form a cluster whose combinations are listed; each combination is a column, to be chosen or
-not. Quantities are columns too: one for each number of units.
+wheelbase, tyres, ride height, springs, stops, ends of links that guide an axle) is part of the
+set-up, and set-ups are listed one by one. All other changes only add to the sums of mass and of
+mass times place, so that for a given set-up everything asked is linear in them. Changes that touch
+the same part add up only together: they form a cluster whose combinations are listed; each
+combination is a column, to be chosen or not. Quantities are columns too: one for each number of
+units.
 """
 
 from __future__ import annotations
@@ -18,6 +19,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.apply import Touches, clash, touches
 from crossfall.tuning.changes import Catalogue, Change, flat
 
@@ -30,6 +32,9 @@ _PLAIN = (
 _ENDS = ("front.", "rear.", "both.")
 _GIVES = ("suspension.", "tyre.stiffness_n_per_mm")
 
+_PLACES = ("on", "mirror", "link", "chassis_end_mm", "axle_end_mm")
+
+Names = frozenset[str]
 Picks = tuple[tuple[int, int], ...]  # (position of a change, how many), in file order
 
 
@@ -55,13 +60,14 @@ class Menu:
         return np.repeat(np.arange(len(self.starts)), sizes)
 
 
-def menu(catalogue: Catalogue) -> Menu:
-    """Raises InputError where there are too many combinations to list."""
+def menu(catalogue: Catalogue, guides: Names = frozenset()) -> Menu:
+    """guides: names of the parts that guide an axle, see `guiding`. Raises InputError where there
+    are too many combinations to list."""
     changes = catalogue.changes
     hands = tuple(touches(c) for c in changes)
     barred = _barred(changes, hands)
-    fixed = [i for i, c in enumerate(changes) if is_setup(c)]
-    free = [i for i, c in enumerate(changes) if not is_setup(c)]
+    fixed = [i for i, c in enumerate(changes) if is_setup(c, guides)]
+    free = [i for i, c in enumerate(changes) if not is_setup(c, guides)]
     setups = tuple(_setups(catalogue, fixed, barred))
     columns: list[Picks] = []
     starts: list[int] = []
@@ -76,11 +82,22 @@ def menu(catalogue: Catalogue) -> Menu:
     return Menu(catalogue, setups, tuple(columns), np.array(starts, dtype=np.intp), barred, hands)
 
 
-def is_setup(change: Change) -> bool:
+def guiding(spec: TruckSpec) -> Names:
+    """The parts whose ends say how an axle moves, in small letters."""
+    return frozenset(part.name.casefold() for part in spec.part if part.link is not None)
+
+
+def is_setup(change: Change, guides: Names = frozenset()) -> bool:
     """Whether a change belongs to the set-up: it does more than add to sums of mass and place."""
     keys = [*flat(change.set), *flat(change.by)]
     plain = all(k.casefold().startswith(_PLAIN) for k in keys)
-    return change.widen is not None or change.lengthen is not None or not plain
+    if change.widen is not None or change.lengthen is not None or not plain:
+        return True
+    placed = {n.casefold() for n in change.remove} | {m.part.casefold() for m in change.move}
+    placed |= {s.part.casefold() for s in change.swap if any(k in _PLACES for k in s.new)}
+    named = [k.casefold().split(".") for k in keys if k.casefold().startswith("part.")]
+    placed |= {steps[1] for steps in named if any(step in _PLACES for step in steps[2:])}
+    return bool(placed & guides) or any(a.link is not None for a in change.add)
 
 
 def only_softens(change: Change) -> bool:

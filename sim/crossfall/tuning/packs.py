@@ -14,7 +14,7 @@ from crossfall.tuning.apply import apply, built
 from crossfall.tuning.battery import RunTime, run_time
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.directions import angles, difference_sd, doubt
-from crossfall.tuning.menu import Picks, menu, touched_names
+from crossfall.tuning.menu import Picks, guiding, menu, touched_names
 
 
 @dataclass(frozen=True)
@@ -79,7 +79,7 @@ def _beaten(minutes: Array, stood: Array, k: int) -> Array:
 def _about_the_pack(loaded: Loaded, catalogue: Catalogue) -> list[Picks]:
     battery = loaded.spec.battery
     assert battery is not None
-    made = menu(catalogue)
+    made = menu(catalogue, guiding(loaded.spec))
     wanted = {"battery.", battery.part.casefold()}
     chosen: list[Picks] = [()]
     for picks in made.columns:

@@ -41,7 +41,7 @@ from crossfall.tuning.directions import (
 from crossfall.tuning.effects import Effects, effects
 from crossfall.tuning.limits import Breach, breaches
 from crossfall.tuning.linear import Bounds, Model, Modeller
-from crossfall.tuning.menu import Menu, Picks, menu
+from crossfall.tuning.menu import Menu, Picks, guiding, menu
 from crossfall.tuning.scores import Scored, Scores
 from crossfall.tuning.solver import Found, Search, best_angle, least_money, near_best
 
@@ -170,7 +170,7 @@ class _Planner:
         self.scores = Scores(loaded, catalogue, aim.headings, surface, hold)
         self.headings = self.scores.headings
         self.short = 0.0  # rad, by how much more than the target is aimed at
-        self.menu: Menu = menu(catalogue)
+        self.menu: Menu = menu(catalogue, guiding(loaded.spec))
         modeller = Modeller(loaded, self.menu, bounds)
         made = [modeller.model(s) for s in self.menu.setups]
         self.models: list[Model] = [m for m in made if m is not None]
