@@ -80,6 +80,7 @@ On = Literal[
 Inertias = Annotated[tuple[float, ...], Field(strict=False, min_length=3, max_length=6)]
 
 
+TYPICAL_DAMPING = 9.0  # N s/m at a corner where the file says nothing; at rest it does nothing
 Limits3 = Annotated[tuple[NotNegative, NotNegative, NotNegative], Field(strict=False)]
 
 
@@ -251,7 +252,7 @@ class SuspensionSpec(Toleranced):
 
     spring_n_per_mm: Positive
     spring_spacing_mm: Dimension
-    damping_n_s_per_m: NotNegative
+    damping_n_s_per_m: NotNegative = TYPICAL_DAMPING
     roll_centre_mm: Annotated[float, Field(ge=0, le=FAR)]
     bump_mm: Annotated[float, Field(ge=0, le=FAR)]
     droop_mm: Place
