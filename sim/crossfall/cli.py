@@ -36,6 +36,7 @@ VERBS = {
     "board": "Measured tip angles against predicted ones; if they differ, why.",
     "reconcile": "A new chassis file that agrees with scale and board.",
     "whatif": "What would each change buy, and what does it cost elsewhere?",
+    "fit": "Write the truck with chosen changes to a new file.",
     "gains": "Where does a gram help, and where does it hurt?",
     "runtime": "How long does the pack last, and what do minutes cost in degrees?",
     "limits": "Does the truck keep to the limits of a class?",

@@ -304,7 +304,7 @@ def truck_data(r: Readings, made: Setup, parts: Sequence[Mapping[str, Any]]) -> 
         table: dict[str, Any] = {}
         for key, value, tol, _ in end_lines(end.tyre, TYRE_UNITS):
             table |= {key: value} | ({tol[0]: tol[1]} if tol else {})
-        springs: dict[str, Any] = {"damping_n_s_per_m": typical.DAMPING}
+        springs: dict[str, Any] = {}
         for key, value, tol, _ in end_lines(end.suspension, SUSPENSION_UNITS):
             springs |= {key: value} | ({tol[0]: tol[1]} if tol else {})
         data[name] = {

@@ -7,7 +7,6 @@ from typing import Any
 
 import tomlkit
 
-from crossfall.measurement import typical
 from crossfall.measurement.begin import (
     SUSPENSION_UNITS,
     TYRE_UNITS,
@@ -52,8 +51,7 @@ def _end(name: str, end: End) -> list[str]:
     lines += ["", f"[{name}.suspension]"]
     for key, value, tol, how in end_lines(end.suspension, SUSPENSION_UNITS):
         lines += _valued(key, value, tol, how)
-    how = "typical, not measured; a slow tilt does not ask for it"
-    return [*lines, *_valued("damping_n_s_per_m", typical.DAMPING, None, how)]
+    return lines
 
 
 def _valued(key: str, value: float, tol: tuple[str, float] | None, how: str) -> list[str]:

@@ -8,7 +8,7 @@ from crossfall.truck.checks import truck_mistakes
 from crossfall.truck.model import Truck
 from crossfall.truck.read import in_memory
 from crossfall.truck.ride import spring_preloads
-from crossfall.truck.schema import ToleranceSpec, TruckSpec
+from crossfall.truck.schema import TYPICAL_DAMPING, ToleranceSpec, TruckSpec
 from crossfall.truck.tolerances import DEFAULTS, ENDS, Basis
 from crossfall.truck.uncertain import shown, varied
 
@@ -77,7 +77,7 @@ def completeness(truck: Truck, spec: TruckSpec) -> Completeness:
         no_tolerance=names(bare),
         no_shape=names(everything - shaped),
         no_price=names({i for i, p in enumerate(spec.part) if p.price == 0}),
-        assumptions=assumptions(truck),
+        assumptions=(*assumptions(truck), *_damping(spec)),
         default_tolerances=default_tolerances(truck, spec),
         notes=(*notes(truck), *falls_in_tolerance(truck, spec)),
     )
@@ -98,6 +98,14 @@ def assumptions(truck: Truck) -> tuple[str, ...]:
         for one in truck.uncertain
         if one.basis == "assumed"
     )
+
+
+def _damping(spec: TruckSpec) -> tuple[str, ...]:
+    given = [e.suspension.model_fields_set for e in (spec.front, spec.rear)]
+    if all("damping_n_s_per_m" in keys for keys in given):
+        return ()
+    what = f"{TYPICAL_DAMPING:g} N s/m is taken; a slow tilt does not ask for it"
+    return (f"damping was not measured: {what}",)
 
 
 def default_tolerances(truck: Truck, spec: TruckSpec) -> tuple[str, ...]:

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from math import degrees
+from pathlib import Path as FilePath
 from typing import Any
 
 import numpy as np
@@ -19,7 +20,7 @@ from crossfall.truck import shapes
 from crossfall.truck.lines import Path
 from crossfall.truck.model import Array, Part, Shape
 from crossfall.truck.problems import InputError, Problem
-from crossfall.truck.read import Source, Where
+from crossfall.truck.read import Source, Where, locate, read_source, read_spec
 from crossfall.truck.schema import AxleSpec, PartSpec, TruckSpec
 
 MM = G = 1e-3
@@ -89,6 +90,19 @@ def doubts(spec: TruckSpec, where: Where) -> list[Problem]:
         ends = list(_clearance(spec, where))
         found += [*ends, *_parts(spec if not ends else _without_clearance(spec), where)]
     return sorted(found, key=lambda p: (p.line or 0, p.key))
+
+
+def doubts_of_file(path_or_demo_name: str | FilePath) -> list[Problem]:
+    """Those of a file that may be refused; none where it cannot even be read."""
+    try:
+        source = read_source(locate(path_or_demo_name), str(path_or_demo_name))
+    except InputError:
+        return []
+    try:
+        reading = read_spec(path_or_demo_name)
+    except InputError:
+        return doubts_of_source(source)
+    return doubts(reading.spec, reading.where)
 
 
 def _without_clearance(spec: TruckSpec) -> TruckSpec:

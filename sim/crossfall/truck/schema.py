@@ -86,6 +86,7 @@ Inertia = Annotated[float, Field(ge=-1e12, le=1e12)]  # kg mm2: HEAVY at FAR
 Inertias = Annotated[tuple[Inertia, ...], Field(strict=False, min_length=3, max_length=6)]
 
 
+TYPICAL_DAMPING = 9.0  # N s/m at a corner where the file says nothing; at rest it does nothing
 Limits3 = Annotated[tuple[NotNegative, NotNegative, NotNegative], Field(strict=False)]
 
 
@@ -281,7 +282,7 @@ class SuspensionSpec(Toleranced):
     spring_n_per_mm: SpringRate | None = None
     shock_n_per_mm: SpringRate | None = None
     spring_spacing_mm: Dimension | None = None
-    damping_n_s_per_m: Damping
+    damping_n_s_per_m: Damping = TYPICAL_DAMPING
     roll_centre_mm: Annotated[float, Field(ge=0, le=FAR)] | None = None
     guided_by: Literal["links", "numbers"] | None = None
     bump_mm: Annotated[float, Field(ge=0, le=FAR)]

@@ -1,10 +1,10 @@
 """Changes put to a spec: one, or several together.
 
-All removals first, then all swaps, additions, set values, values changed by an amount, moves,
-widenings and lengthenings; within a kind in the order of the change file. So the outcome does not
-depend on the order in which changes were chosen. Two changes clash where that order would hide
-what one of them does: both swap the same part or set the same value, or one removes a part that
-the other touches.
+All removals first, then all swaps, additions, set values, values changed by an amount, moves and
+slides, widenings and lengthenings; within a kind in the order of the change file. So the outcome
+does not depend on the order in which changes were chosen. Two changes clash where that order would
+hide what one of them does: both swap the same part or set the same value, or one removes a part
+that the other touches.
 """
 
 from __future__ import annotations
@@ -20,7 +20,7 @@ from crossfall.truck.build import Loaded, build
 from crossfall.truck.model import Truck
 from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.schema import PartSpec, TruckSpec
-from crossfall.tuning.changes import Added, Catalogue, Change, Swap, flat, requirements
+from crossfall.tuning.changes import SLOT, Added, Catalogue, Change, Swap, flat, requirements
 
 Chosen = Mapping[int, int]  # position in the catalogue -> how many, 1 or more
 
@@ -44,6 +44,7 @@ def touches(change: Change) -> Touches:
     """What a change lays hands on; "both." keys count for front and rear."""
     keys = {k.casefold() for k in flat(change.set)}
     edited = {m.part.casefold() for m in change.move}
+    edited |= {s.part.casefold() for s in change.slide}
     if change.lengthen is not None:
         named = (*change.lengthen.with_front, *change.lengthen.with_rear)
         edited |= {name.casefold() for name in named}
@@ -130,6 +131,9 @@ def apply(spec: TruckSpec, catalogue: Catalogue, chosen: Chosen) -> TruckSpec:
     for change, many in picked:
         for move in change.move:
             spec = edits.move_part(spec, move.part, [many * b for b in move.by_mm])
+        for slide in change.slide:
+            by = [round(many * b / SLOT, 4) for b in slide.along_mm]
+            spec = edits.move_part(spec, slide.part, by)
     for change, many in picked:
         spec = _widened(spec, change, many)
     return _lengthened(spec, catalogue, chosen)
@@ -288,6 +292,8 @@ def misfits(catalogue: Catalogue, i: int, spec: TruckSpec) -> list[Problem]:
             attempt((field, key), key, {field: {key: value}})
     for j, move in enumerate(change.move):
         attempt(("move", j, "part"), f"part.{move.part}", {"move": (move,)})
+    for j, slide in enumerate(change.slide):
+        attempt(("slide", j, "part"), f"part.{slide.part}", {"slide": (slide,)})
     if change.widen:
         attempt(("widen",), "", {"widen": change.widen})
     if change.lengthen:

@@ -1,9 +1,11 @@
 """The change file: candidate changes to a truck, what each costs and what it does to the spec.
 
 A change has a price per unit, may be done up to `most` times, may stand in a group of which only
-one can be chosen, and may require or exclude others. What it does, in this order: remove parts,
-swap parts, add parts, set values, change values by an amount, move parts, widen, lengthen. All
-refers to the truck's own file; see `apply` for how several changes go together.
+one can be chosen, and may require or exclude others. A slot (`slide`) is a change of which the best
+place is found: a part that may stand anywhere between here and there. What a change does, in this
+order: remove parts, swap parts, add parts, set values, change values by an amount, move and slide
+parts, widen, lengthen. All refers to the truck's own file; see `apply` for how several changes go
+together.
 """
 
 from __future__ import annotations
@@ -24,6 +26,7 @@ from crossfall.truck.schema import PartSpec
 from crossfall.truck.shapes import Line, Name, Places, Price, Strict, Text, mistake
 
 MOST_CHANGES = 200
+SLOT = 10  # steps a slot is tried at: it counts as done so many times
 _ONCE = ("remove", "swap", "set")  # what cannot be done a second time
 
 Shift = Annotated[float, Field(ge=-200, le=200)]
@@ -45,6 +48,14 @@ class Move(Strict):
 
     part: Name
     by_mm: Places
+
+
+class Slide(Strict):
+    """A part that slides in its carrier's axes, at most by along_mm; a link with both ends. All
+    slides of a change go the same share of their way."""
+
+    part: Name
+    along_mm: Places
 
 
 class Added(PartSpec):
@@ -77,7 +88,7 @@ class Change(Strict):
     """One candidate change; see the module."""
 
     name: Name
-    label: Line
+    label: Line = "-"
     price: Price = 0.0
     most: Annotated[int, Field(ge=1, le=50)] = 1
     group: Name | None = None
@@ -90,12 +101,46 @@ class Change(Strict):
     set: dict[str, Any] = Field(default_factory=dict)
     by: dict[str, Any] = Field(default_factory=dict)
     move: Annotated[tuple[Move, ...], Field(strict=False)] = ()
+    slide: Annotated[tuple[Slide, ...], Field(strict=False)] = ()
     widen: Widen | None = None
     lengthen: Lengthen | None = None
 
+    @model_validator(mode="before")
+    @classmethod
+    def _filled_in(cls, data: Any) -> Any:
+        """The label is the name where none is given; a slot is done in steps."""
+        if not isinstance(data, dict):
+            return data
+        if isinstance(data.get("name"), str):
+            data = {"label": data["name"], **data}
+        if data.get("slide") and "most" in data:
+            raise mistake("most", "is given for a slot", "leave it out: its best place is found")
+        return {**data, "most": SLOT} if data.get("slide") else data
+
+    @model_validator(mode="after")
+    def _slides_alone(self) -> Change:
+        others = [a for a in ("add", "by", "move", "widen", "lengthen") if getattr(self, a)]
+        if self.slide and others:
+            what = f"goes with '{others[0]}'"
+            raise mistake("slide", what, "make that a change of its own, and require it")
+        return self
+
+    def cost(self, many: int) -> float:
+        """Money for so many; a slot costs the same wherever the part stands in it."""
+        return self.price if self.slide else self.price * many
+
+    def counted(self, many: int, what: str = "") -> str:
+        """Its name (or `what`) with how many, or where in its slot."""
+        what = what or self.name
+        if self.slide:
+            first = self.slide[0]
+            by = ", ".join(f"{v * many / SLOT + 0.0:g}" for v in first.along_mm)
+            return f"{what} ({first.part} slid by [{by}] mm)"
+        return f"{many} × {what}" if many > 1 else what
+
     @model_validator(mode="after")
     def _does_something(self) -> Change:
-        actions = (*_ONCE, "add", "by", "move", "widen", "lengthen")
+        actions = (*_ONCE, "add", "by", "move", "slide", "widen", "lengthen")
         if not any(getattr(self, a) for a in actions):
             raise mistake("name", "changes nothing", f"give one of {', '.join(actions)}")
         once = [a for a in _ONCE if getattr(self, a)]

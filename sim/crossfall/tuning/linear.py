@@ -148,7 +148,7 @@ class Modeller:
         self._specs = [apply(self.base, menu.catalogue, dict(c)) for c in menu.columns]
         self._names = [_names(menu, c) for c in menu.columns]
         changes = menu.catalogue.changes
-        self._prices = np.array([sum(changes[i].price * n for i, n in c) for c in menu.columns])
+        self._prices = np.array([sum(changes[i].cost(n) for i, n in c) for c in menu.columns])
         self._rules = Rules(menu)
         self.mass_now = float(self._tally(self.base.part, self.base, 0.0).sums[0])
 
@@ -161,7 +161,7 @@ class Modeller:
         core = self._cores[stiff]
         if core is None:
             return None
-        price = float(sum(changes[i].price * n for i, n in setup))
+        price = float(sum(changes[i].cost(n) for i, n in setup))
         found = [*core.rows, *self._rules.rows(setup)]
         if self.bounds.budget is not None:
             found.insert(0, (-self._prices, self.bounds.budget - price))

@@ -102,7 +102,8 @@ def is_setup(change: Change, guides: Names = frozenset()) -> bool:
 
 def only_softens(change: Change) -> bool:
     """Whether a change alters nothing but how the truck gives: springs, stops, bars, tyre rate."""
-    parts = (change.remove, change.swap, change.add, change.move, change.widen, change.lengthen)
+    moved = (*change.move, *change.slide)
+    parts = (change.remove, change.swap, change.add, moved, change.widen, change.lengthen)
     keys = [k.casefold() for k in (*flat(change.set), *flat(change.by))]
     return not any(parts) and all(
         k.startswith(_ENDS) and k.split(".", 1)[1].startswith(_GIVES) for k in keys

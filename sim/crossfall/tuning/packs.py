@@ -61,7 +61,7 @@ def packs(
         own = stood.angle[k]
         sd = [difference_sd(doubt(truck, float(h)), {}) for h in stood.heading[k]]
         beaten = _beaten(minutes, stood.angle, k)
-        price = sum(catalogue.changes[i].price * n for i, n in picks)
+        price = sum(catalogue.changes[i].cost(n) for i, n in picks)
         made.append(
             Pack(picks, float(price), runs, own, np.array(sd), tuple(not b for b in beaten))
         )

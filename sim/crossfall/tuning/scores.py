@@ -187,7 +187,7 @@ class Scores:
         return where, out
 
     def price(self, s: Scored) -> float:
-        return float(sum(self.catalogue.changes[i].price * n for i, n in s.picks))
+        return float(sum(self.catalogue.changes[i].cost(n) for i, n in s.picks))
 
     def doubt(self, s: Scored) -> Doubt:
         fresh = fresh_parts([self.catalogue.changes[i] for i, _ in s.picks])

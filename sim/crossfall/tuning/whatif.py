@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -14,7 +14,7 @@ from crossfall.truck.model import Array, Grip, Truck
 from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.apply import apply, built
-from crossfall.tuning.changes import Catalogue, Change, requirements
+from crossfall.tuning.changes import SLOT, Catalogue, Change, requirements
 from crossfall.tuning.corners import WORTH_SAYING, Corner, at_corners, corners, turns
 from crossfall.tuning.directions import (
     DIRECTIONS,
@@ -117,8 +117,8 @@ def what_if(
 ) -> Ranking:
     """Every change of the catalogue at its full quantity, ranked by what it does for the aim.
 
-    limits: a class's, checked on every truck that comes out. surface: by name, the truck's first
-    if not given, as it is on each build.
+    A slot is looked at in the place that is best for the aim. limits: a class's, checked on every
+    truck that comes out. surface: by name, the truck's first if not given, as it is on each build.
 
     All builds are answered in a few large batches. The catalogue must fit the truck
     (`apply.check_fit`). Raises InputError where the truck as it is cannot be built, or has no such
@@ -129,18 +129,21 @@ def what_if(
     nothing = _add(builds, loaded, catalogue, {}, grip)
     pairs: list[tuple[int, Key, Key]] = []
     impossible = []
+    counts: dict[int, int] = {}
     for i, change in enumerate(catalogue.changes):
         first = dict.fromkeys(requirements(catalogue, change.name), 1)
         try:
             before = _add(builds, loaded, catalogue, first, grip)
-            after = _add(builds, loaded, catalogue, first | {i: change.most}, grip)
+            many = _best_place(loaded, catalogue, first, i, aim, grip, hold)
+            after = _add(builds, loaded, catalogue, first | {i: many}, grip)
         except InputError as error:
             impossible.append((i, error.problems[0].what))
         else:
             pairs.append((i, before, after))
+            counts[i] = many
     weighed = _Weighed(builds, loaded, grip, hold, aim)
     weighed.hold_alike([(before, after) for _, before, after in pairs])
-    outcomes = [_outcome(catalogue, weighed, *pair, limits) for pair in pairs]
+    outcomes = [_outcome(catalogue, weighed, *pair, counts[pair[0]], limits) for pair in pairs]
     now, names = weighed.keys[nothing], [c.name for c in catalogue.changes]
     toward = DIRECTIONS.index(aim)
     ranked = _ranked(outcomes, pairs, weighed, toward)
@@ -255,6 +258,58 @@ def _add(
     return key
 
 
+def _best_place(
+    loaded: Loaded,
+    catalogue: Catalogue,
+    first: dict[int, int],
+    i: int,
+    aim: Direction,
+    grip: Grip,
+    hold: Hold,
+) -> int:
+    """How many of a change to look at: all, or of a slot the step that is best for the aim."""
+    change = catalogue.changes[i]
+    if not change.slide:
+        return change.most
+    trucks, steps = [], []
+    for step in range(1, change.most + 1):
+        try:
+            trucks.append(built(loaded, apply(loaded.spec, catalogue, first | {i: step})))
+        except InputError:
+            continue  # the truck cannot stand with the part there
+        steps.append(step)
+    if not steps:
+        return change.most
+    found = angles(trucks, grip.likely, hold).angle[:, DIRECTIONS.index(aim)]
+    return steps[int(np.nanargmax(found))]
+
+
+def best_slots(
+    loaded: Loaded,
+    catalogue: Catalogue,
+    chosen: Mapping[int, int],
+    slots: Collection[int],
+    surface: str | None = None,
+    hold: Hold = "brakes",
+    aim: Direction = "worst",
+) -> dict[int, int]:
+    """The choice with its slots in the best place for an aim, given everything else in it.
+
+    Slots are put right one after the other until none moves. Raises InputError where the truck
+    cannot be built in any place.
+    """
+    grip = choose_grip(loaded.truck, surface)
+    found = dict(chosen)
+    for _ in range(SLOT):
+        before = dict(found)
+        for i in sorted(slots):
+            rest = {j: n for j, n in found.items() if j != i}
+            found[i] = _best_place(loaded, catalogue, rest, i, aim, grip, hold)
+        if found == before:
+            break
+    return found
+
+
 def fresh_parts(changes: list[Change]) -> frozenset[str]:
     """Names of parts that are other things than before: swapped in, or of another material."""
     names = {s.new.get("name", s.part).casefold() for c in changes for s in c.swap}
@@ -272,6 +327,7 @@ def _outcome(
     i: int,
     before: Key,
     after: Key,
+    many: int,
     limits: Limits | None,
 ) -> Outcome:
     change, build = catalogue.changes[i], weighed.builds[after]
@@ -280,11 +336,11 @@ def _outcome(
         [difference_sd(weighed.doubt(after, d), weighed.doubt(before, d)) for d in range(4)]
     )
     side = weighed.effects(after).minus(weighed.effects(before))
-    price = change.price * change.most
+    price = change.cost(many)
     grams = abs(side.mass) / 0.1 if abs(side.mass) > LEAST_MASS else np.nan
     return Outcome(
         change=i,
-        many=change.most,
+        many=many,
         on_top_of=tuple(sorted(j for j, _ in before)),
         price=price,
         heading=weighed.found.heading[weighed.keys[after]],

@@ -21,12 +21,13 @@ def command(truck: str, as_json: bool) -> int:
     """
     from crossfall.truck.build import load_truck
     from crossfall.truck.complete import completeness
+    from crossfall.truck.doubts import doubts_of_file
     from crossfall.truck.problems import InputError
 
     try:
         loaded = load_truck(truck)
     except InputError as error:
-        doubted = _doubts(truck)
+        doubted = doubts_of_file(truck)
         if not as_json:
             raise InputError((*error.problems, *doubted)) from None
         problems, slips = (
@@ -41,23 +42,6 @@ def command(truck: str, as_json: bool) -> int:
     else:
         _show(loaded, found)
     return 0
-
-
-def _doubts(truck: str) -> list[Any]:
-    """Likely slips of a file that cannot be built; none where it cannot even be read."""
-    from crossfall.truck.doubts import doubts, doubts_of_source
-    from crossfall.truck.problems import InputError
-    from crossfall.truck.read import locate, read_source, read_spec
-
-    try:
-        source = read_source(locate(truck), truck)
-    except InputError:
-        return []
-    try:
-        reading = read_spec(truck)
-    except InputError:
-        return doubts_of_source(source)
-    return doubts(reading.spec, reading.where)
 
 
 def _answer(loaded: Any, c: Any) -> dict[str, Any]:

@@ -87,13 +87,15 @@ def command(
     """What is the best set of changes for my money?
 
     The closed form's best set is proven; the set proposed is the best with springs and tyres at the
-    surface's own grip, as `tilt` has them. Where a set slides first, it is compared by what it
-    would do against a rail. Money is the prices of the changes in the change file. Exit status 1
-    where no set keeps to what is asked.
+    surface's own grip, as `tilt` has them. A slot is put in its best place. Where a set slides
+    first, it is compared by what it would do against a rail. Money is the prices of the changes in
+    the change file. Exit status 1 where no set keeps to what is asked; which of it cannot be met is
+    then named.
     """
     from crossfall.tuning.limits import read_limits
     from crossfall.tuning.linear import Bounds
     from crossfall.tuning.plan import plan
+    from crossfall.tuning.unmet import unmet
 
     loaded, catalogue = load(truck, changes)
     bounds = Bounds(
@@ -109,10 +111,11 @@ def command(
     found = plan(loaded, catalogue, aimed, bounds, surface=surface, hold=hold_of(rail))
     if plots is not None:
         _draw(loaded, catalogue, found, plots)
+    why = unmet(loaded, catalogue, aimed, bounds) if found.best is None else ()
     if as_json:
-        emit("plan", answer(loaded, catalogue, found))
+        emit("plan", answer(loaded, catalogue, found) | {"unmet": list(why)})
     else:
-        _show(loaded, catalogue, found)
+        _show(loaded, catalogue, found, why)
     return 0 if found.best is not None else 1
 
 
@@ -174,7 +177,7 @@ def picks(catalogue: Catalogue, chosen: tuple[tuple[int, int], ...]) -> list[dic
             "change": catalogue.changes[i].name,
             "label": catalogue.changes[i].label,
             "quantity": n,
-            "price": catalogue.changes[i].price * n,
+            "price": catalogue.changes[i].cost(n),
         }
         for i, n in chosen
     ]
@@ -224,10 +227,7 @@ def proof(found: Plan) -> str:
 
 
 def _words(catalogue: Catalogue, c: Choice) -> str:
-    names = [
-        f"{n} × {catalogue.changes[i].name}" if n > 1 else catalogue.changes[i].name
-        for i, n in c.picks
-    ]
+    names = [catalogue.changes[i].counted(n) for i, n in c.picks]
     return ", ".join(names) if names else "nothing"
 
 
@@ -244,7 +244,7 @@ def _stands(found: Plan, c: Choice) -> str:
     return said
 
 
-def _show(loaded: Loaded, catalogue: Catalogue, found: Plan) -> None:
+def _show(loaded: Loaded, catalogue: Catalogue, found: Plan, why: tuple[str, ...]) -> None:
     from rich.markup import escape
     from rich.table import Table
 
@@ -257,7 +257,9 @@ def _show(loaded: Loaded, catalogue: Catalogue, found: Plan) -> None:
         f"{found.grip.likely:g}, {how}; {goal}: now {_stands(found, found.now)}"
     )
     if found.best is None:
-        out.print("No set of these changes does what is asked.")
+        out.print("No set of these changes does what is asked:")
+        for sentence in why:
+            out.print(f"  {escape(sentence)}")
     else:
         _best(loaded, catalogue, found.best, found)
         table = Table(title="Runners-up (= as good, by the tolerances)", box=None)
@@ -319,10 +321,7 @@ def _columns(table: Any, money: str) -> None:
 
 def _less(catalogue: Catalogue, c: Choice, best: Choice) -> str:
     """A runner-up by what it does otherwise than the best."""
-    names = {
-        p: f"{p[1]} × {catalogue.changes[p[0]].name}" if p[1] > 1 else catalogue.changes[p[0]].name
-        for p in (*c.picks, *best.picks)
-    }
+    names = {p: catalogue.changes[p[0]].counted(p[1]) for p in (*c.picks, *best.picks)}
     plus = [names[p] for p in c.picks if p not in best.picks]
     minus = [names[p] for p in best.picks if p not in c.picks]
     words = [*(f"+ {n}" for n in plus), *(f"− {n}" for n in minus)]
@@ -339,9 +338,9 @@ def _best(loaded: Loaded, catalogue: Catalogue, best: Choice, found: Plan) -> No
         f"best set: [bold]{_stands(found, best)}[/bold], "
         f"{gain:+.1f}°, for {best.price:g} {money}".rstrip()
     )
-    for entry in picks(catalogue, best.picks):
-        many = f"{entry['quantity']} × " if entry["quantity"] > 1 else ""
-        out.print(f"  {escape(many + entry['label'])}, {entry['price']:g}")
+    for i, n in best.picks:
+        change = catalogue.changes[i]
+        out.print(f"  {escape(change.counted(n, change.label))}, {change.cost(n):g}")
     if not best.picks:
         out.print("  nothing: leave it as it is")
     out.print(f"  {escape(side_words(best.side, most=15))}")

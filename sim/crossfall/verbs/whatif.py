@@ -275,7 +275,9 @@ def _show(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> None:
         broken = [f"outside the class: {b.sentence}" for b in o.breaches]
         words = "".join(f"{w}; " for w in (o.words, *broken) if w)
         change = catalogue.changes[o.change]
-        head = f"[bold]{escape(change.name)}[/bold] ({escape(change.label)})"
+        head = f"[bold]{escape(change.name)}[/bold]"
+        if change.label != change.name:
+            head += f" ({escape(change.label)})"
         out.print(f"{head}: {escape(words + side_words(o.side))}")
     out.print()
     out.print(_legend(found), style="dim")
@@ -303,12 +305,11 @@ def _table(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> Any:
     last = 0
     for o in found.outcomes:
         change = catalogue.changes[o.change]
-        many = f"{o.many} × " if o.many > 1 else ""
         extra = ", on " + ", ".join(catalogue.changes[i].name for i in o.on_top_of)
         place = "=" if o.place == last else str(o.place)
         table.add_row(
             place + ("~" if o.overtaken else ""),
-            escape(many + change.name + (extra if o.on_top_of else "")),
+            escape(change.counted(o.many) + (extra if o.on_top_of else "")),
             *(_number(degrees(o.gain[i])) + ("?" if o.turns[i] else "") for i in shown),
             f"{degrees(SURE * o.gain_sd[aim]):.2f}",
             _number(degrees(o.per_100g[aim])),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import tomllib
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -13,7 +14,7 @@ from crossfall.measurement.truck_text import truck_text
 from crossfall.truck import document
 from crossfall.truck.build import load_truck
 from crossfall.truck.demos import demo_names, find_demo
-from crossfall.truck.doubts import doubts, doubts_of_source
+from crossfall.truck.doubts import doubts, doubts_of_file, doubts_of_source
 from crossfall.truck.lines import line_index
 from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.read import Source, in_memory, read_spec, read_text
@@ -121,3 +122,15 @@ def scaled(value: Any, by: float, key: str = "") -> Any:
         return value
     power = 1 if key.endswith("_mm") and "n_per" not in key else 3 if key.endswith("_g") else 0
     return type(value)(value) if power == 0 else float(value) * by**power
+
+
+def test_a_file_that_is_refused_is_doubted_all_the_same(tmp_path: Path) -> None:
+    demo = find_demo("bramble")
+    assert demo is not None
+    text = demo.read_text(encoding="utf-8")
+    path = tmp_path / "slip.toml"
+    path.write_text(text.replace("wheelbase_mm = 313", "wheelbase_mm = 31.3"), encoding="utf-8")
+    assert "313 meant" in str(doubts_of_file(path)[0])
+    path.write_text(text.replace("track_mm = 176", "track_mm = 17.6\nspeed = 3"), encoding="utf-8")
+    assert any("176 meant" in str(p) for p in doubts_of_file(path))
+    assert doubts_of_file(tmp_path / "missing.toml") == []

@@ -76,7 +76,7 @@ def test_every_mistake_is_told_with_line_and_key(tmp_path: Path) -> None:
         "leave it out, or use add, by, move, widen or lengthen",
         "19: change.three.price: is -1; it must be 0 or more",
         "23: change.four.name: changes nothing; "
-        "give one of remove, swap, set, add, by, move, widen, lengthen",
+        "give one of remove, swap, set, add, by, move, slide, widen, lengthen",
     ]
 
 

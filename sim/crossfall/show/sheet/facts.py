@@ -124,7 +124,9 @@ def fitted(
         spec = apply(loaded.spec, catalogue, done)
         truck = built(loaded, spec)
         change, then = catalogue.changes[i], whole(truck).mass
-        bought.append(Bought(change.label, many, then - mass, change.price * many))
+        label = change.counted(many, change.label) if change.slide else change.label
+        count = 1 if change.slide else many
+        bought.append(Bought(label, count, then - mass, change.cost(many)))
         mass = then
     return replace(loaded, truck=truck, spec=spec), tuple(bought)
 
