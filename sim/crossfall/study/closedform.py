@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -52,12 +52,26 @@ def closed_form_table(scenario: Scenario) -> Iterator[Table]:
     known = known_sizes(scenario)
     for start in range(0, scenario.points, CHUNK):
         some = slice(start, min(start + CHUNK, scenario.points))
-        if known is None:
-            yield from _by_builds(scenario, some)
-        else:
-            values = columns(scenario.axes, scenario.design, scenario.spec.seed, some)
-            keys = [a.key for a in scenario.axes]
-            yield _table(scenario, some, dict(zip(keys, values, strict=True)), known.at(values))
+        table = block_table(scenario, known, some)
+        assert table is not None  # nobody stops it
+        yield table
+
+
+def block_table(
+    scenario: Scenario,
+    known: KnownSizes | None,
+    some: slice,
+    stop: Callable[[], bool] = lambda: False,
+) -> Table | None:
+    """The lines of some points; None where `stop` said so on the way.
+
+    known: as `known_sizes` has them, so that they are found once.
+    """
+    if known is None:
+        return _by_builds(scenario, some, stop)
+    values = columns(scenario.axes, scenario.design, scenario.spec.seed, some)
+    keys = [a.key for a in scenario.axes]
+    return _table(scenario, some, dict(zip(keys, values, strict=True)), known.at(values))
 
 
 @dataclass(frozen=True)
@@ -154,7 +168,7 @@ def _numbers(values: tuple[Any, ...]) -> bool:
     return all(isinstance(v, (int, float)) and not isinstance(v, bool) for v in values)
 
 
-def _by_builds(scenario: Scenario, some: slice) -> Iterator[Table]:
+def _by_builds(scenario: Scenario, some: slice, stop: Callable[[], bool]) -> Table | None:
     """The slow way round: a truck for every point. One that is no truck has its cause noted."""
     chosen = itertools.islice(
         points(scenario.axes, scenario.design, scenario.spec.seed), some.start, some.stop
@@ -169,12 +183,14 @@ def _by_builds(scenario: Scenario, some: slice) -> Iterator[Table]:
         try:
             truck = _built(scenario, point)
             for r in range(repeats):
+                if stop():
+                    return None
                 seed = scenario.seed_of(r)
                 build_ = drawn(truck, seed) if scenario.spec.tolerances else truck
                 size[:, i * repeats + r] = sizes(build_)
         except InputError as error:
             causes[i * repeats : (i + 1) * repeats] = f"InputError: {error.problems[0]}"
-    yield _table(scenario, some, dict(values), size, causes)
+    return _table(scenario, some, dict(values), size, causes)
 
 
 def _table(

@@ -18,7 +18,7 @@ from typing import Any
 import numpy as np
 
 from crossfall.study.dictionary import citation, describe
-from crossfall.study.responses import with_responses
+from crossfall.study.responses import columns_of, with_responses
 from crossfall.study.store import damaged, latest_batch, reading, records
 from crossfall.study.versions import versions_of
 from crossfall.truck.files import in_one_step
@@ -56,47 +56,43 @@ def export(store: Path, target: Path, responses: Mapping[str, str] = NONE) -> in
 def export_columns(
     targets: Sequence[Path],
     head: dict[str, str],
-    chunks: Iterator[dict[str, Any]],
+    tables: Iterator[Any],
     responses: Mapping[str, str] = NONE,
-) -> tuple[int, int]:
-    """Write a table given as chunks of columns (each with "cause") to .parquet and .csv files.
+) -> int:
+    """Write a table given as arrow tables, place first, to .parquet and .csv files.
 
-    head: columns that are the same on every line. Returns (lines, lines that failed).
+    head: columns that are the same on every line, put in after place. Returns its lines.
     """
     import pyarrow as pa
     import pyarrow.csv
     import pyarrow.parquet
 
-    place = failed = 0
+    lines = 0
     with ExitStack() as open_files:
         parts = [open_files.enter_context(in_one_step(t)) for t in targets]
-        writers: list[Any] = []
-        sheets: list[Any] = []
-        for chunk in chunks:
-            lines = len(chunk["tip_deg"])
-            failed += 0 if chunk["cause"] is None else sum(c is not None for c in chunk["cause"])
-            columns: dict[str, Any] = {"place": np.arange(place, place + lines)}
-            place += lines
-            same = pa.array(np.zeros(lines, np.int8))
-            columns |= {
-                n: pa.DictionaryArray.from_arrays(same, pa.array([v])) for n, v in head.items()
-            }
-            columns |= {n: v for n, v in chunk.items() if n != FAILURE}
-            cause = chunk["cause"]
-            columns[FAILURE] = pa.array([None] * lines if cause is None else cause, pa.string())
-            table = pa.table(columns)
+        writers: list[tuple[Any, bool]] = []
+        for table in tables:
+            lines += len(table)
+            same = pa.array(np.zeros(len(table), np.int8))
+            for i, (name, value) in enumerate(head.items(), start=1):
+                column = pa.DictionaryArray.from_arrays(same, pa.array([value]))
+                table = table.add_column(i, name, column)
+            for name, values in columns_of(table, responses).items():
+                table = table.append_column(name, pa.array(values))
+            if responses and FAILURE in table.column_names:
+                last = [n for n in table.column_names if n != FAILURE]
+                table = table.select([*last, FAILURE])
             table = table.cast(described(table.schema, responses, head["scenario"], head["spec"]))
             if not writers:
                 for target, part in zip(targets, parts, strict=True):
-                    csv_ = target.suffix == ".csv"
-                    kind = pyarrow.csv.CSVWriter if csv_ else pyarrow.parquet.ParquetWriter
-                    how = {} if csv_ else {"compression": "zstd"}
-                    made = _for_csv(table).schema if csv_ else table.schema
-                    writers.append(open_files.enter_context(kind(part, made, **how)))
-                    sheets += writers[-1:] if csv_ else []
-            for writer in writers:
-                writer.write_table(_for_csv(table) if writer in sheets else table)
-    return place, failed
+                    sheet = target.suffix == ".csv"
+                    kind = pyarrow.csv.CSVWriter if sheet else pyarrow.parquet.ParquetWriter
+                    how = {} if sheet else {"compression": "zstd"}
+                    schema = (_for_csv(table) if sheet else table).schema
+                    writers.append((open_files.enter_context(kind(part, schema, **how)), sheet))
+            for writer, sheet in writers:
+                writer.write_table(_for_csv(table) if sheet else table)
+    return lines
 
 
 def _for_csv(table: Any) -> Any:

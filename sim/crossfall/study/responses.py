@@ -122,13 +122,16 @@ def evaluate(expression: str, row: Mapping[str, Any]) -> Any:
     return np.asarray(found, dtype=np.float64)
 
 
-def columns_with(columns: Mapping[str, Any], responses: Mapping[str, str]) -> dict[str, Any]:
-    """Columns (n,) with their responses after them; nan where one is no finite number."""
-    out = dict(columns)
+def columns_of(table: Any, responses: Mapping[str, str]) -> dict[str, Any]:
+    """Name -> (n,) of each response for an arrow table; nan where one is no finite number."""
+    if not responses:
+        return {}
+    numbers = [f.name for f in table.schema if str(f.type) in ("double", "int64", "bool")]
+    columns = {name: table[name].to_numpy() for name in numbers}
+    out: dict[str, Any] = {}
     for name, expression in responses.items():
-        value = evaluate(expression, columns)
-        lines = len(columns["tip_deg"])
-        out[name] = np.where(np.isfinite(value), value, np.nan) * np.ones(lines)
+        value = np.broadcast_to(evaluate(expression, columns | out), (len(table),))
+        out[name] = np.where(np.isfinite(value), value, np.nan)
     return out
 
 

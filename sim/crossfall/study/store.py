@@ -20,7 +20,7 @@ import sqlite3
 import time
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import closing, contextmanager, suppress
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 
 from crossfall.study.task import Batch, Outcome, Task, canonical, digest
@@ -28,6 +28,7 @@ from crossfall.truck.locks import is_locked, lock
 from crossfall.truck.problems import InputError, Problem, StoppedError
 
 FORMAT = 1  # of the tables below; a store of another format is refused
+BLOCKS = "closed form"  # method of batches whose tasks are blocks of trials (see `blocks`)
 KNOWN = 200  # trials looked up at once
 _FULL = ("full", "disk i/o")  # what sqlite says when the disk takes no more
 
@@ -50,7 +51,8 @@ class BatchStatus:
     """How far a batch has got. rate: trials/s over the last minute; seconds_left: or nan.
 
     causes: (cause, how often), commonest first. running: whether a run is writing now.
-    last: unix time of the newest trial, or 0.
+    last: unix time of the newest trial, or 0. changed: the store was last filled for something
+    else, as before the truck or the scenario was edited.
     """
 
     name: str
@@ -63,6 +65,7 @@ class BatchStatus:
     causes: tuple[tuple[str, int], ...]
     running: bool
     last: float
+    changed: bool = False
 
 
 @dataclass(frozen=True)
@@ -110,7 +113,7 @@ class Store:
     def open_batch(self, batch: Batch) -> str:
         """Write the batch's plan, unless it is there; returns the batch's id."""
         keys = [task.key for task in batch.tasks()]
-        name = digest([batch.name, keys])
+        name = _id_of(batch, keys)
         with _clear_errors(self.path), self._db:
             found = self._db.execute("SELECT 1 FROM batch WHERE id = ?", (name,)).fetchone()
             # Asked for last is shown first, so an old batch taken up again moves to the end.
@@ -123,7 +126,7 @@ class Store:
                     batch.method,
                     batch.spec,
                     canonical(batch.versions),
-                    len(keys),
+                    batch.total,
                     time.time(),
                 ),
             )
@@ -140,6 +143,11 @@ class Store:
                 "(SELECT key FROM plan WHERE batch = ?)",
                 (batch_id,),
             ).rowcount
+
+    def forget(self, keys: Sequence[str]) -> None:
+        """Make the trials of these addresses undone."""
+        with _clear_errors(self.path), self._db:
+            self._db.executemany("DELETE FROM trial WHERE key = ?", [(key,) for key in keys])
 
     def undone(self, tasks: Iterable[Task], on_known: Callable[[int, int], None]) -> Iterator[Task]:
         """The tasks not in the store, in order. on_known: told (done, failed) passed over."""
@@ -243,38 +251,89 @@ def latest_batch(db: sqlite3.Connection, path: Path) -> tuple[str, str, str, int
     return found
 
 
-def status(path: Path) -> BatchStatus:
-    """How far the latest batch in a store has got; safe to ask while it is being written."""
+def status(path: Path, asked: Batch | None = None) -> BatchStatus:
+    """How far a batch in a store has got; safe to ask while it is being written.
+
+    asked: as it would be run now, whatever of it the store has; the latest in the store if not
+    given.
+    """
     with reading(path) as db:
-        batch, name, method, total = latest_batch(db, path)
-        joined = "FROM plan JOIN trial USING (key) WHERE batch = ?"
-        count, failed, last = db.execute(
-            f"SELECT count(*), total(cause != ''), max(finished) {joined}", (batch,)
-        ).fetchone()
-        causes = db.execute(
-            f"SELECT cause, count(*) {joined} AND cause != '' "
-            "GROUP BY cause ORDER BY count(*) DESC, cause",
-            (batch,),
-        ).fetchall()
-        opened = db.execute("SELECT opened FROM batch WHERE id = ?", (batch,)).fetchone()[0]
+        if asked is None:
+            batch, name, method, total = latest_batch(db, path)
+            changed, plan = False, "SELECT key FROM plan WHERE batch = ?"
+            found = _tally(db.execute(f"{_TALLIED} WHERE key IN ({plan})", (batch,)))
+        else:
+            keys = [task.key for task in asked.tasks()]
+            changed = _id_of(asked, keys) != latest_batch(db, path)[0]
+            name, method, total = asked.name, asked.method, asked.total
+            found = _tally(_by_keys(db, keys))
+        opened = db.execute("SELECT max(opened) FROM batch").fetchone()[0]
         now = time.time()
         since = max(now - 60.0, opened)
-        recent = db.execute("SELECT count(*) FROM trial WHERE finished > ?", (since,)).fetchone()[0]
+        recent = _tally(db.execute(f"{_TALLIED} WHERE finished > ?", (since,)))
     running = is_running(path)
-    rate = recent / max(now - since, 1e-3) if running else 0.0
+    rate = (recent.done + recent.failed) / max(now - since, 1e-3) if running else 0.0
+    count = found.done + found.failed
     left = (total - count) / rate if rate > 0 else float("nan")
     return BatchStatus(
         name,
         method,
         total,
-        count - int(failed),
-        int(failed),
+        found.done,
+        found.failed,
         rate,
         left if count < total else 0.0,
-        tuple(causes),
+        tuple(sorted(found.causes.items(), key=lambda c: (-c[1], c[0]))),
         running,
-        last or 0.0,
+        found.last,
+        changed,
     )
+
+
+_TALLIED = "SELECT method, rows, cause, finished FROM trial"
+
+
+@dataclass
+class _Tally:
+    """Trials counted, those of blocks too."""
+
+    done: int = 0
+    failed: int = 0
+    last: float = 0.0
+    causes: dict[str, int] = field(default_factory=dict)
+
+
+def _tally(lines: Iterable[tuple[str, str, str, float]]) -> _Tally:
+    found = _Tally()
+    for method, rows, cause, finished in lines:
+        found.last = max(found.last, finished or 0.0)
+        if method == BLOCKS:
+            with suppress(ValueError, TypeError, KeyError):
+                (block,) = json.loads(rows)
+                found.done += block["lines"] - block["failed"]
+                found.failed += block["failed"]
+        elif cause:
+            found.failed += 1
+            found.causes[cause] = found.causes.get(cause, 0) + 1
+        else:
+            found.done += 1
+    return found
+
+
+def _by_keys(db: sqlite3.Connection, keys: Sequence[str]) -> Iterator[tuple[str, str, str, float]]:
+    for start in range(0, len(keys), KNOWN):
+        some = keys[start : start + KNOWN]
+        marks = ",".join("?" * len(some))
+        yield from db.execute(f"{_TALLIED} WHERE key IN ({marks})", some)
+
+
+def batch_id(batch: Batch) -> str:
+    """What a store calls a batch: by its name and the addresses of its tasks."""
+    return _id_of(batch, [task.key for task in batch.tasks()])
+
+
+def _id_of(batch: Batch, keys: Sequence[str]) -> str:
+    return digest([batch.name, list(keys)])
 
 
 def records(db: sqlite3.Connection, batch_id: str) -> Iterator[TrialRecord]:
@@ -285,6 +344,12 @@ def records(db: sqlite3.Connection, batch_id: str) -> Iterator[TrialRecord]:
     )
     for line in db.execute(query, (batch_id,)):
         yield TrialRecord(*line)
+
+
+def records_of(path: Path, batch_id: str) -> Iterator[TrialRecord]:
+    """As `records`, of a batch in the store at `path`."""
+    with reading(path) as db:
+        yield from records(db, batch_id)
 
 
 def is_running(path: Path) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import json
 import re
 import time
@@ -11,11 +12,10 @@ from pathlib import Path
 from typing import Any
 
 from crossfall.engines.held import usual_engine
-from crossfall.study.closedform import closed_form_table
+from crossfall.study.blocks import batch_of_blocks, do_blocks, done_blocks
 from crossfall.study.export import export, export_columns
 from crossfall.study.methods import STACK
 from crossfall.study.pool import Limits
-from crossfall.study.responses import columns_with
 from crossfall.study.runner import Progress, run
 from crossfall.study.scenario import Scenario, scenario_folder
 from crossfall.study.store import full_disk, is_full
@@ -98,7 +98,9 @@ def common_of(scenario: Scenario) -> dict[str, Any]:
 
 
 def batch_of(scenario: Scenario) -> Batch:
-    """The scenario as a batch of trials."""
+    """The scenario as a batch of trials, or by the closed form of blocks of them."""
+    if scenario.spec.method == "closed form":
+        return batch_of_blocks(scenario)
     spec, common = scenario.spec, common_of(scenario)
     folder = common.pop("folder")
     headings = 1 if scenario.heading_varies else len(scenario.headings)
@@ -134,7 +136,7 @@ def sweep(
     folder.mkdir(parents=True, exist_ok=True)
     try:
         if scenario.spec.method == "closed form":
-            return _closed_form(scenario, folder)
+            return _closed_form(scenario, folder, retry_failed, watch, stop)
         batch, store = batch_of(scenario), folder / STORE
         result = run(
             batch,
@@ -146,8 +148,7 @@ def sweep(
             watch=watch,
             stop=stop,
         )
-        files = [folder / PARQUET] + ([folder / CSV] if batch.total <= MOST_CSV else [])
-        lines = max(export(store, file, scenario.spec.responses) for file in files)
+        files, lines = write_tables(scenario, folder)
     except OSError as error:
         if is_full(error):
             raise full_disk(Path(error.filename or folder)) from error
@@ -155,7 +156,7 @@ def sweep(
     p = result.progress
     return SweepResult(
         folder,
-        tuple(files),
+        files,
         lines,
         batch.total,
         p.finished,
@@ -166,17 +167,43 @@ def sweep(
     )
 
 
-def _closed_form(scenario: Scenario, folder: Path) -> SweepResult:
-    began = time.monotonic()
+def _closed_form(
+    scenario: Scenario,
+    folder: Path,
+    retry_failed: bool,
+    watch: Callable[[Progress], None] | None,
+    stop: Callable[[], bool],
+) -> SweepResult:
+    began, store = time.monotonic(), folder / STORE
+    p, complete = do_blocks(scenario, store, retry_failed, watch, stop)
+    files, lines = write_tables(scenario, folder)
+    seconds = time.monotonic() - began
+    failed = p.failed + p.known_failed
+    return SweepResult(
+        folder, files, lines, p.total, p.finished, failed, p.known, complete, seconds
+    )
+
+
+def write_tables(scenario: Scenario, folder: Path) -> tuple[tuple[Path, ...], int]:
+    """The table of what is done so far, as Parquet and, unless it is very long, as CSV; its lines.
+
+    No files where no block of a closed-form sweep is done yet.
+    """
+    store = folder / STORE
+    files = (folder / PARQUET, folder / CSV)[: 2 if scenario.total <= MOST_CSV else 1]
+    if scenario.spec.method != "closed form":
+        return files, max(export(store, file, scenario.spec.responses) for file in files)
+    batch = batch_of_blocks(scenario)
     head = {
         "scenario": scenario.spec.name,
-        "spec": truck_digest(scenario.loaded.truck),
+        "spec": batch.spec,
         "method": "closed form",
-        "versions": canonical(versions_of("closed form")),
+        "versions": canonical(batch.versions),
         "batch": digest(json.loads(scenario.spec.model_dump_json())),
     }
-    files = [folder / PARQUET] + ([folder / CSV] if scenario.total <= MOST_CSV else [])
-    chunks = (columns_with(c, scenario.spec.responses) for c in closed_form_table(scenario))
-    lines, failed = export_columns(files, head, chunks, scenario.spec.responses)
-    seconds = time.monotonic() - began
-    return SweepResult(folder, tuple(files), lines, scenario.total, lines, failed, 0, True, seconds)
+    tables = done_blocks(store, batch)
+    first = next(tables, None)
+    if first is None:
+        return (), 0
+    every = itertools.chain([first], tables)
+    return files, export_columns(files, head, every, scenario.spec.responses)

@@ -18,6 +18,7 @@ _TRIALS = (
     *_STATICS,
     *("code of engines", "code of trials", "code of slopes", "code of search"),
 )
+_CLOSED = (*_STATICS, "code of closed form", "code of design")
 _CODE = {
     "code of truck": "truck",
     "code of statics": "statics",
@@ -26,6 +27,8 @@ _CODE = {
     "code of trials": "trials",
     "code of methods": "study/methods.py",
     "code of draws": "study/draws.py",
+    "code of closed form": "study/closedform.py",
+    "code of design": "study/design.py",
     "code of slopes": "study/slopes.py",
     "code of search": "study/critical.py",
 }
@@ -37,7 +40,7 @@ def versions_of(method: str, engine: EngineName | None = None) -> dict[str, str]
     engine: of its trials, Bullet if not said.
     """
     tried = (*_TRIALS, PACKAGES[engine or "bullet"])
-    names = _STATICS if method in ("closed form", "compliant") else tried
+    names = {"closed form": _CLOSED, "compliant": _STATICS}.get(method, tried)
     return {"crossfall": _installed("crossfall"), **{name: _installed(name) for name in names}}
 
 

@@ -16,17 +16,12 @@ from crossfall.verbs.common import emit, json_option
 def command(scenario: str, out: Path | None, as_json: bool) -> None:
     """Write the table and the summary page of a sweep, also of one still running."""
     from crossfall.show.morning import write_page
-    from crossfall.study.export import export
     from crossfall.study.scenario import load_scenario
-    from crossfall.study.sweep import CSV, PARQUET, STORE, default_folder
+    from crossfall.study.sweep import STORE, default_folder, write_tables
 
     loaded = load_scenario(scenario)
     folder = out or default_folder(loaded)
-    files = []
-    if (folder / STORE).exists():
-        for name in (PARQUET, CSV):
-            export(folder / STORE, folder / name, loaded.spec.responses)
-            files.append(folder / name)
+    files = [*write_tables(loaded, folder)[0]] if (folder / STORE).exists() else []
     files.append(write_page(loaded, folder))
     if as_json:
         emit("report", {"scenario": loaded.spec.name, "files": [str(f) for f in files]})

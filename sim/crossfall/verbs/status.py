@@ -4,10 +4,14 @@ from __future__ import annotations
 
 import time
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
 from crossfall.verbs.common import emit, json_option
+
+if TYPE_CHECKING:
+    from crossfall.study.task import Batch
 
 
 @click.command()
@@ -24,7 +28,7 @@ def command(scenario: str, out: Path | None, as_json: bool) -> None:
     from crossfall.verbs.sweep import duration
 
     store = (out or folder_of(scenario)) / STORE
-    found = status(store)
+    found = status(store, _asked(scenario))
     since = time.time() - found.last if found.last else None
     if as_json:
         emit(
@@ -38,6 +42,7 @@ def command(scenario: str, out: Path | None, as_json: bool) -> None:
                 "rate_per_s": found.rate,
                 "left_s": found.seconds_left,
                 "since_last_s": since,
+                "changed": found.changed,
                 "causes": [{"cause": c, "trials": n} for c, n in found.causes],
                 "store": str(store),
             },
@@ -47,9 +52,26 @@ def command(scenario: str, out: Path | None, as_json: bool) -> None:
     click.echo(f"{found.name}: {state}")
     share = 100 * (found.done + found.failed) / max(found.total, 1)
     click.echo(f"  {found.done:,} done, {found.failed:,} failed of {found.total:,} ({share:.1f} %)")
+    if found.changed:
+        click.echo("  the truck or the scenario is not what it was: sweep does the rest anew")
     if found.running and found.rate > 0:
         click.echo(f"  {found.rate:.1f} trials/s, {duration(found.seconds_left)} left")
     if since is not None:
         click.echo(f"  last trial {duration(since)} ago")
     for cause, count in found.causes[:10]:
         click.echo(f"  {count:,} x {cause}")
+
+
+def _asked(scenario: str) -> Batch | None:
+    """What a sweep would do now; None for a folder of results, or a scenario in the making."""
+    from crossfall.study.scenario import load_scenario
+    from crossfall.study.sweep import batch_of
+    from crossfall.truck.problems import InputError
+
+    if Path(scenario).is_dir():
+        return None
+    known = scenario if Path(scenario).is_file() or not Path(f"{scenario}.toml").is_file() else ""
+    try:
+        return batch_of(load_scenario(known or f"{scenario}.toml"))
+    except InputError:
+        return None
