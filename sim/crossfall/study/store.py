@@ -260,8 +260,8 @@ def status(path: Path, asked: Batch | None = None) -> BatchStatus:
     with reading(path) as db:
         if asked is None:
             batch, name, method, total = latest_batch(db, path)
-            changed, plan = False, "SELECT key FROM plan WHERE batch = ?"
-            found = _tally(db.execute(f"{_TALLIED} WHERE key IN ({plan})", (batch,)))
+            changed, planned = False, "FROM plan JOIN trial USING (key) WHERE batch = ?"
+            found = _tally(db.execute(f"{_TALLIED} {planned}", (batch,)))
         else:
             keys = [task.key for task in asked.tasks()]
             changed = _id_of(asked, keys) != latest_batch(db, path)[0]
@@ -270,7 +270,7 @@ def status(path: Path, asked: Batch | None = None) -> BatchStatus:
         opened = db.execute("SELECT max(opened) FROM batch").fetchone()[0]
         now = time.time()
         since = max(now - 60.0, opened)
-        recent = _tally(db.execute(f"{_TALLIED} WHERE finished > ?", (since,)))
+        recent = _tally(db.execute(f"{_TALLIED} FROM trial WHERE finished > ?", (since,)))
     running = is_running(path)
     rate = (recent.done + recent.failed) / max(now - since, 1e-3) if running else 0.0
     count = found.done + found.failed
@@ -290,7 +290,7 @@ def status(path: Path, asked: Batch | None = None) -> BatchStatus:
     )
 
 
-_TALLIED = "SELECT method, rows, cause, finished FROM trial"
+_TALLIED = "SELECT method, rows, cause, finished"
 
 
 @dataclass
@@ -321,10 +321,12 @@ def _tally(lines: Iterable[tuple[str, str, str, float]]) -> _Tally:
 
 
 def _by_keys(db: sqlite3.Connection, keys: Sequence[str]) -> Iterator[tuple[str, str, str, float]]:
+    """What is known of these addresses, as often as each of them is asked for."""
     for start in range(0, len(keys), KNOWN):
         some = keys[start : start + KNOWN]
-        marks = ",".join("?" * len(some))
-        yield from db.execute(f"{_TALLIED} WHERE key IN ({marks})", some)
+        query = f"{_TALLIED}, key FROM trial WHERE key IN ({','.join('?' * len(some))})"
+        known = {line[-1]: line[:-1] for line in db.execute(query, some)}
+        yield from (known[key] for key in some if key in known)
 
 
 def batch_id(batch: Batch) -> str:
