@@ -29,6 +29,7 @@ STANDING = float(np.radians(89.0))  # nothing stands further
 REASONS = {FOLD: "fold", CORNER: "corner", STANDS: "stands", UNRESOLVED: "unresolved"}
 STEP_ASIDE = 0.005  # a movement (rad, or of the wheelbase) less than this is no snap
 BEYOND = 1e-5, 1e-3  # rad past a loss at which the truck is let go: at first, and at most
+ASIDE = 0.01, 0.03  # rad; tips between are midway to some hundredths of a degree
 MOST_LOSSES = 60  # a limit that stick and slip come near, snaps never
 MOST = 4096  # cases advanced together; more would only take memory
 
@@ -119,9 +120,37 @@ def tips_of_builds(
 ) -> CompliantTips:
     """Tips of builds[who[i]] (each once if not given) on headings[i], with grip[i]; in blocks.
 
-    railed: (2, 2, B) axle and side of the tyres that cannot slip.
+    railed: (2, 2, B) axle and side of the tyres that cannot slip. What cannot be followed on a
+    heading, as where tyres slip and stick without end, is taken midway between those aside of it.
     """
     who = np.arange(len(headings)) if who is None else who
+    found = _followed(builds, headings, grip, railed, who)
+    for aside in ASIDE:
+        lost = np.isnan(found.tip)
+        if not lost.any():
+            break
+        stood = None if railed is None else railed[..., lost]
+        one, other = (
+            _followed(builds, headings[lost] + way, grip[lost], stood, who[lost])
+            for way in (-aside, aside)
+        )
+        found = replaced(found, lost, _midway(one, other))
+    return found
+
+
+def _midway(one: CompliantTips, other: CompliantTips) -> CompliantTips:
+    """Angles in the middle of two that are much alike; nan where either has none."""
+    values = {n: getattr(other, n) for n in CompliantTips.__dataclass_fields__}
+    middle = {
+        n: (getattr(one, n) + v) / 2 for n, v in values.items() if n not in ("reason", "snaps")
+    }
+    reason = np.where(np.isnan(middle["tip"]), UNRESOLVED, other.reason)
+    return CompliantTips(**{**values, **middle, "reason": reason})
+
+
+def _followed(
+    builds: Builds, headings: Array, grip: Array, railed: Flags | None, who: Ints
+) -> CompliantTips:
     parts = []
     for block in _blocks(len(headings)):
         stood = None if railed is None else railed[..., block]

@@ -25,7 +25,8 @@ class Settling:
     fallen: how far the weight has passed outside all four wheels when the truck is over; some
     10 deg of body roll, from which none comes back. past: how far a cut step passes a meeting.
     still: movement left when it has settled. swing: a truck that turns further than this on the
-    way has not stood its ground. steps: a limit never met in practice.
+    way has not stood its ground. stiffest: the drag beyond which nothing moves. steps: a limit
+    never met in practice.
     """
 
     nudge: float = 0.005
@@ -34,6 +35,7 @@ class Settling:
     past: float = 1e-5
     still: float = 1e-8
     swing: float = 0.1
+    stiffest: float = 1e12
     steps: int = 600
 
 
@@ -95,7 +97,7 @@ def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple
         load, gaps = np.where(good, new_load, load), np.where(good, new_gaps, gaps)
         stiffness = np.where(good, new_stiffness, stiffness)
         easier = np.where(reach < 1, 3.0 * drag, _drag(drag, move, stiffness))
-        drag = np.where(good, easier, np.where(cut, drag, drag * 4.0))
+        drag = np.where(good, easier, np.where(cut, drag, np.minimum(drag * 4.0, how.stiffest)))
         reach = np.where(cut, np.minimum(met + how.past / length, 1 - 1e-9), 1.0)
         if not keep.any():
             break
