@@ -8,6 +8,8 @@ from pathlib import Path
 from threading import Lock
 from typing import Any, Generic, TypeVar
 
+from crossfall.bench.edits import MEASURES
+from crossfall.bench.journal import digest
 from crossfall.truck.build import Loaded, load_text
 from crossfall.truck.model import WHEELS, Truck
 from crossfall.truck.schema import TruckSpec
@@ -102,3 +104,17 @@ def measure(spec: TruckSpec, key: str) -> float:
     for name in key.split("."):
         value = getattr(value, name)
     return float(value)
+
+
+def measures(spec: TruckSpec) -> list[dict[str, Any]]:
+    """The numbers of the truck that have a slider, and how far and finely it slides."""
+    return [
+        {"key": key, "name": name, "unit": unit, "value": measure(spec, key)}
+        | {"low": low, "high": high, "step": step}
+        for key, (name, unit, low, high, step) in MEASURES.items()
+    ]
+
+
+def truck_name(text: str, source: Path) -> str:
+    """The same for the same truck, whatever was done and undone on the way to it."""
+    return digest(f"{source.resolve().parent}\n{text}")[:16]

@@ -4,30 +4,29 @@ from __future__ import annotations
 
 import datetime
 import tomllib
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 from threading import Lock
 from typing import Any
 
 from crossfall.answers.answer import Answers
 from crossfall.answers.conditions import choose_grip
-from crossfall.bench import answers, deciding, fitting, scale_form, share, sweeps, trying
+from crossfall.bench import answers, comparing, deciding, fitting, scale_form, share, sweeps, trying
 from crossfall.bench.answers import Curve, Gains, Known
+from crossfall.bench.comparing import Reference
 from crossfall.bench.desk import At, Desk, Sheet
-from crossfall.bench.edits import MEASURES, on_spec, on_text, understood
+from crossfall.bench.edits import on_spec, on_text, understood
 from crossfall.bench.folder import inside, listing
 from crossfall.bench.journal import digest
-from crossfall.bench.reading import CARRIERS, Memory, Reader, measure, rows
+from crossfall.bench.reading import CARRIERS, Memory, Reader, measures, rows, truck_name
 from crossfall.bench.scene import scene
 from crossfall.bench.stances import stances
-from crossfall.bench.steps import gone, walk
 from crossfall.truck import document
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Grip, Truck
 from crossfall.truck.problems import InputError, Problem
-from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.board_predict import board_grip
 from crossfall.tuning.changes import Catalogue, beside, read_changes
 from crossfall.tuning.whatif import Ranking
@@ -35,16 +34,6 @@ from crossfall.tuning.whatif import Ranking
 MAX_WORDS = 120
 # Files beside a truck's own that are no trucks.
 OTHERS = (".changes.toml", ".limits.toml", ".weighin.toml", ".board.toml")
-
-
-@dataclass(frozen=True)
-class Reference:
-    """A truck to compare with: how it was asked for, what it is in words, its text and file."""
-
-    key: str
-    words: str
-    text: str
-    source: Path
 
 
 class Bench:
@@ -72,16 +61,12 @@ class Bench:
         self._heavy = Lock()
         self._opening = Lock()
         self.desk = self._desk(source)
-        self._opened = self._as_opened()
+        self._opened = comparing.as_opened(self.desk.sheet)
 
     def _desk(self, source: Path) -> Desk:
         writable = source.resolve().parent == self.folder
         self.reader.load(source.read_bytes().decode("utf-8-sig"), source)
         return Desk(source, self.reader.load, writable=writable, keeper=self.keeper)
-
-    def _as_opened(self) -> Reference:
-        sheet = self.desk.sheet
-        return Reference("opened", "as opened", sheet.history.text, sheet.source)
 
     # What the page shows
 
@@ -109,7 +94,9 @@ class Bench:
             "fitted": {} if sheet.history.fitted is None else dict(sheet.history.fitted.chosen),
             "before": self._before(sheet),
             "reference": self._reference(sheet).key,
-            "references": self._references(sheet),
+            "references": comparing.listed(
+                sheet, self._opened, self._reference(sheet), self.trucks()
+            ),
             "answers": self._answers(loaded.truck, text),
         }
 
@@ -129,8 +116,7 @@ class Bench:
 
     def _table(self, loaded: Loaded, text: str) -> dict[str, Any]:
         own = len(tomllib.loads(text).get("part", []))
-        measures = [_measure(loaded.spec, key) for key in MEASURES]
-        return {"rows": rows(loaded.truck, loaded.spec, own), "measures": measures}
+        return {"rows": rows(loaded.truck, loaded.spec, own), "measures": measures(loaded.spec)}
 
     def _grip(self, truck: Truck) -> Grip:
         return answers.shown_grip(truck, self._surface)
@@ -150,25 +136,7 @@ class Bench:
     # What it is compared with
 
     def _reference(self, sheet: Sheet) -> Reference:
-        """The truck to compare with: the one pinned; else before its changes, else as saved."""
-        if self._pinned is not None:
-            return self._pinned
-        fitted = sheet.history.fitted
-        if fitted is not None:
-            return Reference("auto", "before these changes", fitted.base, sheet.source)
-        return Reference("auto", "as saved", sheet.saved_text, sheet.source)
-
-    def _references(self, sheet: Sheet) -> list[dict[str, str]]:
-        """What may be pinned, by key, in words."""
-        found = [{"key": "auto", "words": "before its changes, or as saved"}]
-        found.append({"key": "saved", "words": "as last saved"})
-        if self._opened.source == sheet.source:
-            found.append({"key": "opened", "words": "as opened"})
-        pinned = self._pinned
-        if pinned is not None and pinned.key not in {f["key"] for f in found}:
-            found.append({"key": pinned.key, "words": pinned.words})
-        others = [n for n in self.trucks() if n != sheet.source.name]
-        return found + [{"key": f"file:{n}", "words": n.removesuffix(".toml")} for n in others]
+        return comparing.current(sheet, self._pinned)
 
     def _before(self, sheet: Sheet) -> dict[str, Any] | None:
         """The reference with all that is known of it; None where it is this very truck."""
@@ -201,48 +169,17 @@ class Bench:
 
     def pin(self, at: At, key: str) -> dict[str, Any]:
         """Choose what to compare with: auto, saved, opened, step:N or file:NAME."""
-        sheet = self.desk.agree(at)
-        self._pinned = self._pin(sheet, key)
+        found = comparing.chosen(self.desk.agree(at), key, self._opened, self._found)
+        if found is not None:
+            self.reader.load(found.text, found.source)
+        self._pinned = found
         return self.state()
-
-    def _pin(self, sheet: Sheet, key: str) -> Reference | None:
-        if key == "auto":
-            return None
-        if key == "saved":
-            return Reference(key, "as last saved", sheet.saved_text, sheet.source)
-        if key == "opened" and self._opened.source == sheet.source:
-            return self._opened
-        kind, _, rest = key.partition(":")
-        if kind == "step" and rest.isdecimal() and int(rest) <= len(sheet.history.steps):
-            past = gone(sheet.history, int(rest))
-            words = "as at the start" if rest == "0" else f"after step {rest}"
-            named = past.back[-1].name if past.back else ""
-            return Reference(f"{key}@{past.revision}", named or words, past.text, sheet.source)
-        if kind == "file":
-            path = self._found(rest)
-            text = path.read_bytes().decode("utf-8-sig")
-            self.reader.load(text, path)
-            return Reference(key, path.stem, text, path)
-        raise InputError(Problem("compare", f"there is no '{key[:80]}' to compare with"))
 
     def history(self, at: At) -> dict[str, Any]:
         """Every step with the weakest angle after it, as far as that was worked out."""
-        sheet = self.desk.agree(at)
-        history = sheet.history
-        grip = self._grip(self._loaded(sheet).truck)
-        found = []
-        texts = walk(history)
-        for i, text in enumerate(texts):
-            step = history.steps[i - 1] if i else None
-            found.append(
-                {
-                    "what": step.what if step else "the start",
-                    "name": step.name if step else "",
-                    "weakest_deg": self._weakest.get((digest(text), grip)),
-                    "saved": text == sheet.saved_text,
-                }
-            )
-        return {"now": history.now, "steps": found}
+        loaded, sheet = self._at(at)
+        grip = self._grip(loaded.truck)
+        return comparing.strip(sheet, lambda text: self._weakest.get((digest(text), grip)))
 
     def go(self, at: At, to: int) -> dict[str, Any]:
         self.desk.go(at, to)
@@ -488,7 +425,7 @@ class Bench:
         return {
             "scene": scene(truck),
             "rows": rows(truck, spec, None),
-            "measures": [_measure(spec, key) for key in MEASURES],
+            "measures": measures(spec),
             "answers": answers.quick(truck, grip, known, full),
         }
 
@@ -539,7 +476,7 @@ class Bench:
                 fresh = self._desk(path)
                 self.desk.close()
                 self.desk, self._last = fresh, Known()
-                self._opened = self._as_opened()
+                self._opened = comparing.as_opened(self.desk.sheet)
         return self.state()
 
     def _found(self, name: str) -> Path:
@@ -560,15 +497,3 @@ class Bench:
 
     def _loaded(self, sheet: Sheet) -> Loaded:
         return self.reader.load(sheet.history.text, sheet.source)
-
-
-def truck_name(text: str, source: Path) -> str:
-    """The same for the same truck, whatever was done and undone on the way to it."""
-    return digest(f"{source.resolve().parent}\n{text}")[:16]
-
-
-def _measure(spec: TruckSpec, key: str) -> dict[str, Any]:
-    name, unit, low, high, step = MEASURES[key]
-    value = measure(spec, key)
-    limits = {"low": low, "high": high, "step": step}
-    return {"key": key, "name": name, "unit": unit, "value": value, **limits}

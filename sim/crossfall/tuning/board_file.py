@@ -178,6 +178,8 @@ def remove_reading(path: str | Path, number: int, angles_deg: Sequence[float]) -
     tips = document["tip"]
     assert isinstance(tips, list)
     del tips[number]
+    if not tips:  # an empty array could not be added to as [[tip]]
+        del document["tip"]
     text = tomlkit.dumps(document)
     _check(text, path)
     write_atomically(path, text)

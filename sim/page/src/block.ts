@@ -125,8 +125,8 @@ function readout(): void {
   const name = Object.values(DIRECTIONS).find((d) => d.heading === heading)?.short ?? `Turned ${fixed(heading, 0)}°`;
   const then = before ? goes(before, heading)?.deg : undefined;
   put(byId("readout"),
-    el("span", {}, `${name}: ${first?.slides ? "slides" : "tips"} at ${spoken(first?.deg ?? null, low === null || high === null ? null : [low, high])}°`, change(first?.deg ?? null, then, 1)),
-    el("span", {}, `${fixed(a.numbers.mass_g, 0)} g`, change(a.numbers.mass_g, before?.numbers.mass_g, 0)));
+    el("span", {}, `${name}: ${first?.slides ? "slides" : "tips"} at ${spoken(first?.deg ?? null, low === null || high === null ? null : [low, high])}° `, change(first?.deg ?? null, then, 1)),
+    el("span", {}, `${fixed(a.numbers.mass_g, 0)} g `, change(a.numbers.mass_g, before?.numbers.mass_g, 0)));
 }
 
 export function makeBlock(): void {

@@ -271,6 +271,14 @@ def test_any_state_can_be_pinned_to_compare_with(
     assert masses["saved"] == pytest.approx(heavy["answers"]["numbers"]["mass_g"])
     thistle = load_truck(folder / "thistle.toml").truck
     assert masses["file:thistle.toml"] == pytest.approx(whole(thistle).mass * 1e3, abs=0.01)
+    server.tell("/api/pin", **seen(heavier), key="saved")
+    saved = server.tell("/api/save", **seen(heavier), name=None, over=False)
+    assert saved["before"]["numbers"] == saved["answers"]["numbers"], "it follows a save"
+    server.tell("/api/pin", **seen(saved), key="step:0")
+    other = server.tell("/api/open", name="burdock.toml")
+    assert other["before"]["what"] == "bramble, as at the start"
+    assert other["before"]["numbers"]["mass_g"] == first
+    heavier = server.tell("/api/open", name="bramble.toml")
     for key in ("step:9", "file:../x", "file:none.toml", "moon", "step:-1"):
         assert server.tell("/api/pin", **seen(heavier), key=key)["refused"] == 422
 
@@ -370,6 +378,8 @@ def test_a_board_reading_is_taken_out_again(server: Server, folder: Path) -> Non
     assert [r["measured_deg"] for r in card["readings"]] == [38.0]
     last = {"remove": 0, "angles_deg": [38.0]}
     assert server.tell("/api/board", **seen(state), asked=last)["readings"] == []
+    again = server.tell("/api/board", **seen(state), asked={"heading_deg": 0, "angle_deg": 41})
+    assert [r["measured_deg"] for r in again["readings"]] == [41.0]
     text = (folder / "thistle.board.toml").read_text()
     assert "resolution_deg = 0.1          # one step" in text
 
