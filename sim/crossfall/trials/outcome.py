@@ -34,6 +34,7 @@ NEAR = math.radians(2.0)  # below a tip, in which a snap is told
 SAME = 1e-9  # rad between two table angles that are one
 LEFT = 0.001  # of the weight; a truck that tips as its load runs out has less at the last hold
 FINER = {"step": 2, "solver": 4, "contact": 4, "rate": 2, "all": 2}  # times, in a check
+CREEP = {"mujoco": math.radians(0.1)}  # contacts creep so far below the angle of friction
 SHORT = ("solver", "contact")  # checks that go over the last stride only
 LIMIT = {name: times / (times - 1) for name, times in FINER.items()}  # an error as 1 / times
 
@@ -138,7 +139,8 @@ def concluded(trial: TiltTrial) -> TiltTrial:
     half = (found.high - found.low) / 2
     interval = found.middle - half, found.middle + half
     if found.goes == "slides":
-        terms = Terms(event=half, repeat=repeat, rest=trial.pace.floor)
+        creep = CREEP.get(trial.engine.split()[0], 0.0)
+        terms = Terms(event=half, contact=creep, repeat=repeat, rest=trial.pace.floor)
         ends = widened(found.middle, terms.half, interval)
         return replace(trial, outcome="slides", slide=found.middle, slide_ci=ends, terms=terms)
     pair, seen = PAIRS[found.fell], tilts[-1]

@@ -15,6 +15,7 @@ from crossfall.trials.pace import QUICK, Pace
 from crossfall.trials.record import FIELDS, load_record
 from crossfall.trials.saved import UNITS, load_trial, save_trial
 from crossfall.trials.tilt import tilt_trial
+from crossfall.truck.build import load_truck
 from crossfall.truck.digest import digest
 from crossfall.truck.problems import InputError
 from support import INSTALLED, make_truck
@@ -84,6 +85,15 @@ def test_the_record_holds_every_hold(tmp_path):
             poses = log.samples.chassis[hold.last - 2 : hold.last]
             assert np.abs(np.diff(poses, axis=0)).max() < 1e-4
     assert not log.passed[holds[0].first :].any()
+
+
+@pytest.mark.parametrize("engine", INSTALLED)
+def test_a_slide_begins_at_the_angle_of_friction(engine):
+    grip = 0.9
+    trial = tilt_trial(load_truck("bramble").truck, 0.0, grip=grip, near=0.84, engine=engine)
+    assert trial.outcome == "slides"
+    assert trial.slide_ci[0] < math.atan(grip) < trial.slide_ci[1]
+    assert trial.slide_ci[1] - trial.slide_ci[0] < math.radians(0.3)
 
 
 @pytest.mark.parametrize("content", [b"", b"PK\x03\x04nonsense", b"\x93NUMPY"])
