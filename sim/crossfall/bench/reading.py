@@ -96,9 +96,9 @@ def rows(loaded: Loaded, own: int) -> list[dict[str, Any]]:
     ]
 
 
-def measure(spec: TruckSpec, key: str) -> float:
-    """The value of one of `edits.MEASURES`."""
+def measure(spec: TruckSpec, key: str) -> float | None:
+    """The value of one of `edits.MEASURES`; None where the file gives another in its place."""
     value: Any = spec
     for name in key.split("."):
         value = getattr(value, name)
-    return float(value)
+    return None if value is None else float(value)

@@ -95,7 +95,7 @@ class Bench:
             "surfaces": [g.surface for g in loaded.truck.grips],
             "scene": scene(loaded.truck),
             "rows": rows(loaded, own),
-            "measures": [_measure(loaded, key) for key in MEASURES],
+            "measures": _measures(loaded),
             "carriers": CARRIERS,
             "fitted": self._fitted_names(loaded, text),
             "before": self._before(sheet),
@@ -400,8 +400,11 @@ class Bench:
         return self.reader.load(sheet.history.text, sheet.source)
 
 
-def _measure(loaded: Loaded, key: str) -> dict[str, Any]:
-    name, unit, low, high, step = MEASURES[key]
-    value = measure(loaded.spec, key)
-    limits = {"low": low, "high": high, "step": step}
-    return {"key": key, "name": name, "unit": unit, "value": value, **limits}
+def _measures(loaded: Loaded) -> list[dict[str, Any]]:
+    """Those that the file has; a spring may stand along its shock instead."""
+    found = []
+    for key, (name, unit, low, high, step) in MEASURES.items():
+        if (value := measure(loaded.spec, key)) is not None:
+            limits = {"low": low, "high": high, "step": step}
+            found.append({"key": key, "name": name, "unit": unit, "value": value, **limits})
+    return found

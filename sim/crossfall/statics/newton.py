@@ -15,7 +15,9 @@ from crossfall.statics.builds import Builds, Flags, Index, Ints, pick
 from crossfall.statics.tyres import AT_LIMIT, Patches
 from crossfall.truck.model import Array
 
-np.empty(1 << 21)  # once freed, glibc keeps what smaller arrays give back; of 32 MB it takes no notice
+np.empty(
+    1 << 21
+)  # once freed, glibc keeps what smaller arrays give back; of 32 MB it takes no notice
 
 
 @dataclass(frozen=True)
