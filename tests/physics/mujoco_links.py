@@ -66,6 +66,11 @@ class AxleBench:
                 break
         return np.array(self.data.qpos[self._at])
 
+    def length(self, head: Array, foot: Array) -> float:
+        """m between a point of the chassis and one of the axle, both from its centre at rest."""
+        body = self.data.body("axle")
+        return float(np.linalg.norm(body.xpos + body.xmat.reshape(3, 3) @ foot - head))
+
     def open(self) -> float:
         """m by which the loops do not close."""
         return float(np.abs(self.data.efc_pos).max())

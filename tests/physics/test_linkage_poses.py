@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from mujoco_links import AxleBench
 
-from crossfall.truck.axle_law import PITCH, VALUE, YAW, X, Y, law_of
+from crossfall.truck.axle_law import BY_Q, BY_QQ, LEFT, PITCH, VALUE, YAW, X, Y, law_of
 from crossfall.truck.linkage import geometry, place
 from crossfall.truck.model import Array, Axle, Body, Links, Suspension, Tyre, frozen
-from linkages import AXLE_X, FRONT, RADIUS, links
+from linkages import AXLE_X, FRONT, RADIUS, leaning_shocks, links
 
 NOTHING = Body(0.0, frozen(np.zeros(3)), frozen(np.zeros((3, 3))))
 CORNERS = (-0.98, -0.5, 0.0, 0.5, 0.98)
@@ -75,3 +77,33 @@ def test_centres_and_steer_are_those_of_small_movements_in_the_other_engine(name
     assert got.instant_centre[0] == pytest.approx(centre, rel=0.01)
     assert got.roll_axis[0] == pytest.approx(by_roll[3], abs=near)
     assert got.roll_centre[0] == pytest.approx(radius + by_roll[1], abs=1e-4)
+
+
+@pytest.mark.parametrize("name", ["four links", "three links and a track bar"])
+def test_shocks_are_pressed_and_wheels_sprung_as_in_the_other_engine(name: str) -> None:
+    own, shocks, rate, preload = links(name), leaning_shocks(), 300.0, 5.0
+    bench, axle = AxleBench(own), axle_on(own)
+    axle = replace(axle, suspension=replace(axle.suspension, shocks=shocks))
+    rest = np.linalg.norm(shocks.chassis - shocks.axle, axis=1)
+
+    def seen(heave: float, roll: float) -> tuple[Array, Array]:
+        pose = bench.pull(heave, roll)
+        pairs = zip(shocks.chassis, shocks.axle, strict=True)
+        return pose, rest - [bench.length(head, foot) for head, foot in pairs]
+
+    for heave in (-0.012, 0.0, 0.015):
+        for roll in (-0.1, 0.12):
+            pose, pressed = seen(heave, roll)
+            law = law_of(axle).at(pose[2:3], pose[5:6])[LEFT:, VALUE, 0]
+            assert law == pytest.approx(pressed, abs=MM)
+        # The load on both springs by energy: what a wheel carries, and how it grows with travel.
+        energy, step = [], 1e-3
+        for by in (-step, 0.0, step):
+            pose, pressed = seen(heave + by, 0.0)
+            energy.append((pose[2], (preload * pressed + rate * pressed**2 / 2).sum()))
+        (a, ea), (b, eb), (c, ec) = energy
+        wanted = 2 * ((ec - eb) / (c - b) - (eb - ea) / (b - a)) / (c - a) / 2  # of one wheel
+        at = law_of(axle).at(np.array([b]), np.zeros(1))[LEFT:, :, 0]
+        force = preload + rate * at[:, VALUE]
+        got = (rate * at[:, BY_Q] ** 2 + force * at[:, BY_QQ]).mean()
+        assert got == pytest.approx(wanted, rel=0.01)

@@ -98,21 +98,25 @@ def rows(truck: Truck, spec: TruckSpec, own: int | None) -> list[dict[str, Any]]
     ]
 
 
-def measure(spec: TruckSpec, key: str) -> float:
-    """The value of one of `edits.MEASURES`."""
+def measure(spec: TruckSpec, key: str) -> float | None:
+    """The value of one of `edits.MEASURES`; None where the file gives another in its place."""
     value: Any = spec
     for name in key.split("."):
         value = getattr(value, name)
-    return float(value)
+    return None if value is None else float(value)
 
 
 def measures(spec: TruckSpec) -> list[dict[str, Any]]:
-    """The numbers of the truck that have a slider, and how far and finely it slides."""
-    return [
-        {"key": key, "name": name, "unit": unit, "value": measure(spec, key)}
-        | {"low": low, "high": high, "step": step}
-        for key, (name, unit, low, high, step) in MEASURES.items()
-    ]
+    """The numbers of the truck that have a slider, and how far and finely it slides.
+
+    Only those that the file has; a spring may stand along its shock instead.
+    """
+    found = []
+    for key, (name, unit, low, high, step) in MEASURES.items():
+        if (value := measure(spec, key)) is not None:
+            limits = {"low": low, "high": high, "step": step}
+            found.append({"key": key, "name": name, "unit": unit, "value": value, **limits})
+    return found
 
 
 def truck_name(text: str, source: Path) -> str:
