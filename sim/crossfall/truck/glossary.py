@@ -103,6 +103,7 @@ MEANINGS = {
     "spring_percent": "of the spring rate",
     "travel_mm": "of bump and droop",
     "anti_roll_percent": "of the anti-roll bar",
+    "link_end_mm": "of the ends of links and shocks",
     "lean_percent": "points of anti-dive and anti-squat",
     "density_g_cm3": "of the material",
     "source": "where the number is from",
