@@ -97,7 +97,7 @@ def test_failures_under_json_are_one_object(tmp_path: Path, arguments: list[str]
     done = crossfall(*arguments, "--json", folder=tmp_path)
     assert done.returncode == 2
     answer = json.loads(done.stdout)
-    assert answer["verb"] == arguments[0]
+    assert (answer["verb"], answer["failed"]) == (arguments[0], "bad input")
     assert answer["problems"][0]["what"]
 
 

@@ -7,6 +7,7 @@ from typing import Any
 import click
 
 from crossfall.verbs.common import console, emit, json_option, problem_keys, truck_argument
+from crossfall.verbs.ending import BAD_INPUT
 
 
 @click.command()
@@ -34,8 +35,9 @@ def command(truck: str, as_json: bool) -> int:
             [problem_keys(p) for p in error.problems],
             [problem_keys(p) for p in doubted],
         )
-        emit("check", {"valid": False, "problems": problems, "doubts": slips})
-        return 2
+        failed = {"failed": "bad input", "exit_status": BAD_INPUT}
+        emit("check", {"valid": False, **failed, "problems": problems, "doubts": slips})
+        return BAD_INPUT
     found = completeness(loaded.truck, loaded.spec)
     if as_json:
         emit("check", _answer(loaded, found))
