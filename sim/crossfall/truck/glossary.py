@@ -104,7 +104,6 @@ MEANINGS = {
     "link_end_mm": "of a link's chassis end, up and down",
     "travel_mm": "of bump and droop",
     "anti_roll_percent": "of the anti-roll bar",
-    "link_end_mm": "of the ends of links and shocks",
     "lean_percent": "points of anti-dive and anti-squat",
     "density_g_cm3": "of the material",
     "source": "where the number is from",

@@ -20,6 +20,7 @@ from crossfall.truck.model import GRAVITY
 from crossfall.truck.problems import InputError
 from crossfall.truck.ride import tyre_loads
 from held_cases import ASKEW, LOPSIDED, STEEP, hold, stood
+from linkages import linked
 from support import INSTALLED, make_truck, with_suspension, with_tyres
 
 
@@ -112,3 +113,9 @@ def test_without_bullet_the_other_is_usual_and_bullet_is_refused_in_a_line(monke
     assert usual_engine() == "mujoco"
     with pytest.raises(InputError, match=r"pybullet is not installed here.*choose mujoco"):
         held_truck(make_truck(), Settings(), "bullet")
+
+
+def test_mujoco_refuses_links_instead_of_leaving_them_out() -> None:
+    truck = linked(make_truck(), "wishbone", "wishbone")
+    with pytest.raises(InputError, match="move on links"):
+        held_truck(truck, Settings(), "mujoco")
