@@ -68,7 +68,9 @@ def listed(
 def chosen(
     sheet: Sheet, key: str, opened: Reference, file: Callable[[str], Path]
 ) -> Reference | None:
-    """What a key stands for: auto (None), saved, opened, step:N or file:NAME. Raises InputError.
+    """What a key stands for: auto (None), saved, opened, now, step:N or file:NAME.
+
+    Raises InputError where it stands for nothing.
 
     file: the path of a truck file by name.
     """
@@ -78,6 +80,8 @@ def chosen(
         return Reference(key, "as last saved", sheet.saved_text, sheet.source)
     if key == "opened" and opened.source == sheet.source:
         return opened
+    if key == "now":  # the step it is at, whatever the page knows of it
+        key = f"step:{len(sheet.history.back)}"
     kind, _, rest = key.partition(":")
     if kind == "step" and rest.isdecimal() and int(rest) <= len(sheet.history.steps):
         past = gone(sheet.history, int(rest))

@@ -10,7 +10,7 @@ export function makeHistory(): void {
   const strip = byId("history");
   const list = el("div", { class: "steps" });
   const name = el("button", { type: "button", id: "step-name", onclick: () => ask() }, "Name this step…");
-  const pin = el("button", { type: "button", id: "step-pin", title: "Compare everything with the truck as it is now", onclick: () => { if (told) void change(() => api.pin(`step:${told!.now}`), "compared with this step from now on"); } }, "Compare with this");
+  const pin = el("button", { type: "button", id: "step-pin", title: "Compare everything with the truck as it is now", onclick: () => { void change(() => api.pin("now"), "compared with this step from now on"); } }, "Compare with this");
   strip.append(list, el("div", { class: "step-tools" }, name, pin));
   oneStop(strip);
   let told: Steps | null = null;
