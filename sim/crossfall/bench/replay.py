@@ -25,7 +25,6 @@ from crossfall.truck.model import GRAVITY, WHEELS, Array, Body, Truck
 from crossfall.truck.problems import InputError, Problem
 
 MAGIC = b"CFP1"
-LEAD = 9  # columns before the poses
 ROWS = 6000  # at most; a longer record is thinned evenly
 MAX_FILE = 100_000_000  # bytes of a record file once unpacked
 

@@ -8,7 +8,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Literal
 
 from crossfall.front.results import Result, Results, frozen_value
-from crossfall.front.vehicle import FOUR, Vehicle, is_one, vehicle_of
+from crossfall.front.vehicle import Vehicle, is_one, vehicle_of
+from crossfall.verbs.tilt import FOUR
 
 if TYPE_CHECKING:
     from crossfall.study.scenario import Scenario

@@ -13,13 +13,13 @@ from crossfall.front.results import Result, Results, frozen_value
 from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.edits import get_value, set_values
 from crossfall.truck.problems import InputError, Problem
+from crossfall.verbs.tilt import FOUR
 
 if TYPE_CHECKING:
     from crossfall.answers.answer import Answers
     from crossfall.answers.conditions import Conditions, Hold
     from crossfall.truck.model import Truck
 
-FOUR = (0.0, 90.0, 180.0, 270.0)
 Weakest = Literal["weakest"]
 TIP_SHOWN = (
     *("heading_deg", "rigid_deg", "compliant_deg", "compliant_range_deg", "rail_deg"),

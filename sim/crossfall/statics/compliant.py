@@ -56,11 +56,6 @@ class CompliantTips:
     droop_stop: Array
     bump_stop: Array
 
-    def side_lift(self) -> Array:
-        """(..., 4) rad: when both wheels of left, right, front, rear are off; nan = not before."""
-        pairs = ((0, 2), (1, 3), (0, 1), (2, 3))
-        return np.stack([self.lift[..., p].max(axis=-1) for p in pairs], axis=-1)
-
 
 def tips(
     trucks: Truck | Sequence[Truck],

@@ -17,7 +17,7 @@ from typing import Any
 
 import numpy as np
 
-from crossfall.study.dictionary import citation, describe
+from crossfall.study.dictionary import NONE, citation, describe
 from crossfall.study.responses import columns_of, with_responses
 from crossfall.study.store import damaged, latest_batch, reading, records
 from crossfall.study.versions import versions_of
@@ -29,7 +29,6 @@ FAILURE = "cause"
 _WORKED_OUT = tuple("=+-@\t\r")
 
 Row = dict[str, Any]
-NONE: Mapping[str, str] = {}
 
 
 def export(store: Path, target: Path, responses: Mapping[str, str] = NONE) -> int:

@@ -10,6 +10,7 @@ from __future__ import annotations
 import ast
 import operator
 from collections.abc import Mapping
+from functools import cache
 from typing import Any
 
 import numpy as np
@@ -118,8 +119,18 @@ def evaluate(expression: str, row: Mapping[str, Any]) -> Any:
     names = dict.fromkeys(COLUMNS, np.nan) | values
     functions = {**FUNCTIONS, "value": lambda key: values.get(key, np.nan)}
     with np.errstate(all="ignore"):
-        found = SimpleEval(operators=OPERATORS, functions=functions, names=names).eval(expression)
+        asked = SimpleEval(operators=OPERATORS, functions=functions, names=names)
+        found = asked.eval(expression, previously_parsed=_parsed(expression))
     return np.asarray(found, dtype=np.float64)
+
+
+@cache
+def _parsed(expression: str) -> ast.AST:
+    """A table asks for the same few expressions on every line."""
+    from simpleeval import SimpleEval
+
+    tree: ast.AST = SimpleEval.parse(expression)
+    return tree
 
 
 def columns_of(table: Any, responses: Mapping[str, str]) -> dict[str, Any]:

@@ -11,7 +11,7 @@ import numpy as np
 
 from crossfall.truck import schema
 from crossfall.truck.axle_law import law_of
-from crossfall.truck.linkage import Geometry, LinkageError, geometry, refuse
+from crossfall.truck.linkage import LinkageError, geometry, refuse
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Axle, Links, Shocks, Suspension, Truck, frozen
 from crossfall.truck.problems import Problem
@@ -159,14 +159,6 @@ def anti(end: str, suspension: Suspension, truck: Truck) -> float:
     """Anti-dive (front) or anti-squat (rear), percent, that a lean amounts to: SuspensionSpec."""
     sign = 1.0 if end == "front" else -1.0
     return float(sign * 100 * tan(suspension.heave_lean) * truck.wheelbase / whole(truck).cg[2])
-
-
-def at_ride_height(axle: Axle) -> Geometry | None:
-    """What the links of an axle amount to; None where it has none."""
-    links = axle.suspension.links
-    if links is None:
-        return None
-    return geometry(links, axle.x, axle.tyre.radius, AT_REST, AT_REST)
 
 
 def _contradiction(

@@ -28,7 +28,6 @@ AIMS: dict[Direction, tuple[float, ...]] = {
     "worst": (),
 }
 """Headings (rad) of which the weaker counts; none: the weakest of all, searched for all round."""
-MEANING = "the weaker side, the climb, the descent, or the weakest heading all round"
 NUMERICAL = np.radians(2e-4)  # what the answer itself may be off by, twice over
 SURE = 1.96  # standard uncertainties; 95 %
 
