@@ -6,7 +6,7 @@ import hashlib
 import re
 from pathlib import Path
 
-from crossfall.bench.server import KINDS, STATIC
+from crossfall.app.server import KINDS, STATIC
 
 PAGE = Path(__file__).resolve().parents[2] / "sim" / "page"
 

@@ -13,7 +13,7 @@ import pytest
 from crossfall.answers.answer import answer
 from crossfall.answers.conditions import conditions
 from crossfall.answers.tips import TipAngles, tip_angles
-from crossfall.bench import answers as page
+from crossfall.app import answers as page
 from crossfall.show.sheet.facts import gather
 from crossfall.study.methods import ahead, compliant
 from crossfall.study.montecarlo import spread

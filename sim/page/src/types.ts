@@ -1,4 +1,4 @@
-// What the server says, in mm, g and degrees. The Python side is crossfall/bench/scene.py and
+// What the server says, in mm, g and degrees. The Python side is crossfall/app/scene.py and
 // answers.py; keep the two together. What is said about a tip angle has its types in answers.ts.
 
 import type { TipAnswer, TrialAnswer } from "./answers";

@@ -6,10 +6,10 @@ from pathlib import Path
 
 import pytest
 
-from crossfall.bench import journal
-from crossfall.bench.desk import At, Conflict, Desk
-from crossfall.bench.folder import inside, listing
-from crossfall.bench.steps import Fitted
+from crossfall.app import journal
+from crossfall.app.desk import At, Conflict, Desk
+from crossfall.app.folder import inside, listing
+from crossfall.app.steps import Fitted
 from crossfall.truck.problems import InputError, Problem
 
 

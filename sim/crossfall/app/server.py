@@ -13,9 +13,9 @@ from starlette.requests import Request
 from starlette.responses import JSONResponse, Response
 from starlette.routing import Route
 
-from crossfall.bench.desk import At, Conflict
-from crossfall.bench.guard import Gate, Guard, TooBig
-from crossfall.bench.work import Bench
+from crossfall.app.desk import At, Conflict
+from crossfall.app.guard import Gate, Guard, TooBig
+from crossfall.app.work import Bench
 from crossfall.truck.problems import InputError, Problem
 
 STATIC = Path(__file__).parent / "static"

@@ -6,9 +6,9 @@ from pathlib import Path
 from threading import Lock
 from typing import Any
 
-from crossfall.bench import replay
-from crossfall.bench.folder import inside, listing
-from crossfall.bench.jobs import Job
+from crossfall.app import replay
+from crossfall.app.folder import inside, listing
+from crossfall.app.jobs import Job
 from crossfall.truck.model import Truck
 from crossfall.truck.problems import InputError, Problem
 
@@ -38,7 +38,7 @@ class Trials:
             if self._job is not None:
                 self._job.clear()
             task = {"text": text, "path": str(path), **asked}
-            self._job = Job("crossfall.bench.trial_job", task, len(headings))
+            self._job = Job("crossfall.app.trial_job", task, len(headings))
             self._truck, self._surface = truck, surface
         return self.state()
 

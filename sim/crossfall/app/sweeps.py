@@ -7,8 +7,8 @@ import io
 from pathlib import Path
 from typing import Any
 
-from crossfall.bench.answers import finite
-from crossfall.bench.folder import inside
+from crossfall.app.answers import finite
+from crossfall.app.folder import inside
 from crossfall.truck.problems import InputError, Problem
 
 MAX_BYTES = 30_000_000

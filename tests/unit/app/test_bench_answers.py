@@ -15,8 +15,8 @@ from crossfall.answers.answer import answer
 from crossfall.answers.conditions import ASSUMED, conditions, one_grip
 from crossfall.answers.keys import record
 from crossfall.answers.tips import TipAngles, tip_angles
-from crossfall.bench import trial_job
-from crossfall.bench.answers import (
+from crossfall.app import trial_job
+from crossfall.app.answers import (
     HEADINGS,
     QUARTERS,
     Curve,
@@ -25,8 +25,8 @@ from crossfall.bench.answers import (
     quick,
     shown_grip,
 )
-from crossfall.bench.stances import stances
-from crossfall.bench.work import Bench
+from crossfall.app.stances import stances
+from crossfall.app.work import Bench
 from crossfall.statics import rigid
 from crossfall.truck.build import Loaded, load_truck
 from crossfall.truck.demos import demo_folder

@@ -19,7 +19,7 @@ from crossfall.answers.answer import Answers, answer
 from crossfall.answers.conditions import Conditions, choose_grip
 from crossfall.answers.keys import record
 from crossfall.answers.tips import TipAngles, tip_angles
-from crossfall.bench.scene import mm
+from crossfall.app.scene import mm
 from crossfall.statics import rigid, sliding
 from crossfall.statics.compliant_gradient import CARRIERS
 from crossfall.truck.build import Loaded

@@ -9,8 +9,8 @@ from pathlib import Path
 from typing import Any
 
 from crossfall.answers.conditions import case_name
-from crossfall.bench.answers import finite
-from crossfall.bench.folder import listing
+from crossfall.app.answers import finite
+from crossfall.app.folder import listing
 from crossfall.truck.build import Loaded
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Grip, Truck

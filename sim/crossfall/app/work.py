@@ -11,16 +11,16 @@ from typing import Any
 
 from crossfall.answers.answer import Answers
 from crossfall.answers.conditions import choose_grip
-from crossfall.bench import answers, comparing, deciding, fitting, scale_form, share, sweeps, trying
-from crossfall.bench.answers import Curve, Gains, Known
-from crossfall.bench.comparing import Reference
-from crossfall.bench.desk import At, Desk, Sheet
-from crossfall.bench.edits import on_spec, on_text, understood
-from crossfall.bench.folder import inside, listing
-from crossfall.bench.journal import digest
-from crossfall.bench.reading import CARRIERS, Memory, Reader, measures, rows, truck_name
-from crossfall.bench.scene import scene
-from crossfall.bench.stances import stances
+from crossfall.app import answers, comparing, deciding, fitting, scale_form, share, sweeps, trying
+from crossfall.app.answers import Curve, Gains, Known
+from crossfall.app.comparing import Reference
+from crossfall.app.desk import At, Desk, Sheet
+from crossfall.app.edits import on_spec, on_text, understood
+from crossfall.app.folder import inside, listing
+from crossfall.app.journal import digest
+from crossfall.app.reading import CARRIERS, Memory, Reader, measures, rows, truck_name
+from crossfall.app.scene import scene
+from crossfall.app.stances import stances
 from crossfall.truck import document
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names

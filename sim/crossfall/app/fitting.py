@@ -12,8 +12,8 @@ from math import degrees
 from pathlib import Path
 from typing import Any
 
-from crossfall.bench.answers import finite
-from crossfall.bench.steps import Fitted
+from crossfall.app.answers import finite
+from crossfall.app.steps import Fitted
 from crossfall.truck import document
 from crossfall.truck.build import Loaded
 from crossfall.truck.problems import InputError, Problem

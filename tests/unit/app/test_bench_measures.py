@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from crossfall.bench.edits import MEASURES
-from crossfall.bench.reading import measures
+from crossfall.app.edits import MEASURES
+from crossfall.app.reading import measures
 from crossfall.truck.build import load_truck
 from linked_files import linked
 

@@ -8,8 +8,8 @@ import numpy as np
 
 from crossfall.answers.keys import deg
 from crossfall.answers.tips import tip_angles
-from crossfall.bench.answers import HEADINGS, Curve, degrees
-from crossfall.bench.scene import mm
+from crossfall.app.answers import HEADINGS, Curve, degrees
+from crossfall.app.scene import mm
 from crossfall.statics import rigid
 from crossfall.statics.compliant_path import Path, path
 from crossfall.truck.massprops import unsprung, whole

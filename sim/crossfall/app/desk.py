@@ -9,8 +9,8 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import IO
 
-from crossfall.bench import journal
-from crossfall.bench.steps import Fitted, History, changed, gone, named, redone, undone
+from crossfall.app import journal
+from crossfall.app.steps import Fitted, History, changed, gone, named, redone, undone
 from crossfall.truck.files import write_atomically
 from crossfall.truck.problems import InputError, Problem
 

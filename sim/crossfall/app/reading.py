@@ -8,8 +8,8 @@ from pathlib import Path
 from threading import Lock
 from typing import Any, Generic, TypeVar
 
-from crossfall.bench.edits import MEASURES
-from crossfall.bench.journal import digest
+from crossfall.app.edits import MEASURES
+from crossfall.app.journal import digest
 from crossfall.truck.build import Loaded, load_text
 from crossfall.truck.model import WHEELS, Truck
 from crossfall.truck.schema import TruckSpec

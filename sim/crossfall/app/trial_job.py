@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import Any
 
 from crossfall.answers.keys import trial_record
-from crossfall.bench.replay import pack
+from crossfall.app.replay import pack
 from crossfall.trials.tilt import tilt_trial
 from crossfall.truck.build import load_text
 from crossfall.truck.files import write_atomically

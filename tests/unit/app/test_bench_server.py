@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 
 from asking import Server, seen
-from crossfall.bench import scale_form, share
+from crossfall.app import scale_form, share
 from crossfall.truck.build import load_truck
 from crossfall.truck.demos import demo_folder
 from crossfall.truck.massprops import whole
