@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import IO, Any
 
-from crossfall.app.steps import Fitted, History, Step
+from crossfall.app.history import Fitted, History, Step
 from crossfall.truck import locks
 from crossfall.truck.files import write_atomically
 

@@ -1,4 +1,4 @@
-"""The bench's own small web server: the page, and a JSON door to `work.Bench`."""
+"""The bench's own small web server: the page, and a JSON door to `session.Bench`."""
 
 from __future__ import annotations
 
@@ -13,9 +13,9 @@ from starlette.requests import Request
 from starlette.responses import JSONResponse, Response
 from starlette.routing import Route
 
-from crossfall.app.desk import At, Conflict
-from crossfall.app.guard import Gate, Guard, TooBig
-from crossfall.app.work import Bench
+from crossfall.app.access import Gate, Guard, TooBig
+from crossfall.app.document import At, Conflict
+from crossfall.app.session import Bench
 from crossfall.truck.problems import InputError, Problem
 
 STATIC = Path(__file__).parent / "static"

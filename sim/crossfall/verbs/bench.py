@@ -30,9 +30,9 @@ def command(
     """
     import uvicorn
 
-    from crossfall.app.guard import open_gate
+    from crossfall.app.access import open_gate
     from crossfall.app.server import make_app
-    from crossfall.app.work import Bench
+    from crossfall.app.session import Bench
     from crossfall.truck.demos import find_demo
     from crossfall.truck.read import locate
 

@@ -52,7 +52,7 @@ def command(
     place for the weakest heading, and NAME=60% stands so far along it. The old file stays: `sheet
     NEW --before OLD` shows both.
     """
-    from crossfall.app.fitting import choice, fitted_text
+    from crossfall.app.fitted_changes import choice, fitted_text
     from crossfall.truck.build import load_text
     from crossfall.truck.files import write_atomically
     from crossfall.truck.problems import InputError, Problem

@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import Any
 
 from crossfall.app.answers import finite
-from crossfall.app.steps import Fitted
+from crossfall.app.history import Fitted
 from crossfall.truck import document
 from crossfall.truck.build import Loaded
 from crossfall.truck.problems import InputError, Problem

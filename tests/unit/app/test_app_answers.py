@@ -15,7 +15,7 @@ from crossfall.answers.answer import answer
 from crossfall.answers.conditions import ASSUMED, conditions, one_grip
 from crossfall.answers.keys import record
 from crossfall.answers.tips import TipAngles, tip_angles
-from crossfall.app import trial_job
+from crossfall.app import trial_process
 from crossfall.app.answers import (
     HEADINGS,
     QUARTERS,
@@ -25,8 +25,8 @@ from crossfall.app.answers import (
     quick,
     shown_grip,
 )
+from crossfall.app.session import Bench
 from crossfall.app.stances import stances
-from crossfall.app.work import Bench
 from crossfall.statics import rigid
 from crossfall.truck.build import Loaded, load_truck
 from crossfall.truck.demos import demo_folder
@@ -177,7 +177,7 @@ def test_a_trial_stands_on_the_surface_shown(
         "text": source.read_text("utf-8"), "path": str(source), "folder": str(tmp_path),
         "headings": [0.0], "near": [None], "grip": 0.6, "rail": rail,
     }  # fmt: skip
-    trial_job.run(task)
+    trial_process.run(task)
     said = json.loads(capsys.readouterr().out)
     assert said["trial_outcome"] == outcome
     assert said["hold"] == ("rail" if rail else "brakes")

@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from crossfall.app.guard import HEADERS, MAX_BODY, Gate, Guard, open_gate
+from crossfall.app.access import HEADERS, MAX_BODY, Gate, Guard, open_gate
 
 PORT = 8310
 

@@ -7,9 +7,9 @@ from pathlib import Path
 import pytest
 
 from crossfall.app import journal
-from crossfall.app.desk import At, Conflict, Desk
+from crossfall.app.document import At, Conflict, Desk
 from crossfall.app.folder import inside, listing
-from crossfall.app.steps import Fitted
+from crossfall.app.history import Fitted
 from crossfall.truck.problems import InputError, Problem
 
 

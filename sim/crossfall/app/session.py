@@ -11,16 +11,25 @@ from typing import Any
 
 from crossfall.answers.answer import Answers
 from crossfall.answers.conditions import choose_grip
-from crossfall.app import answers, comparing, deciding, fitting, scale_form, share, sweeps, trying
+from crossfall.app import (
+    answers,
+    decisions,
+    fitted_changes,
+    reference,
+    scale_form,
+    share,
+    sweeps,
+    trial_jobs,
+)
 from crossfall.app.answers import Curve, Gains, Known
-from crossfall.app.comparing import Reference
-from crossfall.app.desk import At, Desk, Sheet
+from crossfall.app.document import At, Desk, Sheet
 from crossfall.app.edits import on_spec, on_text, understood
 from crossfall.app.folder import inside, listing
 from crossfall.app.journal import digest
-from crossfall.app.reading import CARRIERS, Memory, Reader, measures, rows, truck_name
+from crossfall.app.reference import Reference
 from crossfall.app.scene import scene
 from crossfall.app.stances import stances
+from crossfall.app.truck_cache import CARRIERS, Memory, Reader, measures, rows, truck_name
 from crossfall.truck import document
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
@@ -56,12 +65,12 @@ class Bench:
         self._last = Known()
         self._surface: str | None = None
         self._pinned: Reference | None = None
-        self.trials = trying.Trials()
+        self.trials = trial_jobs.Trials()
         # Long work is done one at a time, and not at all for a truck that has moved on meanwhile.
         self._heavy = Lock()
         self._opening = Lock()
         self.desk = self._desk(source)
-        self._opened = comparing.as_opened(self.desk.sheet)
+        self._opened = reference.as_opened(self.desk.sheet)
 
     def _desk(self, source: Path) -> Desk:
         writable = source.resolve().parent == self.folder
@@ -94,7 +103,7 @@ class Bench:
             "fitted": {} if sheet.history.fitted is None else dict(sheet.history.fitted.chosen),
             "before": self._before(sheet),
             "reference": self._reference(sheet).key,
-            "references": comparing.listed(
+            "references": reference.listed(
                 sheet, self._opened, self._reference(sheet), self.trucks()
             ),
             "answers": self._answers(loaded.truck, text),
@@ -136,7 +145,7 @@ class Bench:
     # What it is compared with
 
     def _reference(self, sheet: Sheet) -> Reference:
-        return comparing.current(sheet, self._pinned)
+        return reference.current(sheet, self._pinned)
 
     def _before(self, sheet: Sheet) -> dict[str, Any] | None:
         """The reference with all that is known of it; None where it is this very truck."""
@@ -169,7 +178,7 @@ class Bench:
 
     def pin(self, at: At, key: str) -> dict[str, Any]:
         """Choose what to compare with: auto, saved, opened, step:N or file:NAME."""
-        found = comparing.chosen(self.desk.agree(at), key, self._opened, self._found)
+        found = reference.chosen(self.desk.agree(at), key, self._opened, self._found)
         if found is not None:
             self.reader.load(found.text, found.source)
         self._pinned = found
@@ -179,7 +188,7 @@ class Bench:
         """Every step with the weakest angle after it, as far as that was worked out."""
         loaded, sheet = self._at(at)
         grip = self._grip(loaded.truck)
-        return comparing.strip(sheet, lambda text: self._weakest.get((digest(text), grip)))
+        return reference.strip(sheet, lambda text: self._weakest.get((digest(text), grip)))
 
     def go(self, at: At, to: int) -> dict[str, Any]:
         self.desk.go(at, to)
@@ -202,8 +211,8 @@ class Bench:
         catalogue = self._catalogue(loaded)
         if catalogue is None:
             return {"file": beside(loaded.path).name, "currency": "", "changes": [], "limits": []}
-        found = fitting.listed(catalogue, loaded.spec.currency, beside(loaded.path))
-        return {**found, "limits": list(deciding.limits_files(loaded))}
+        found = fitted_changes.listed(catalogue, loaded.spec.currency, beside(loaded.path))
+        return {**found, "limits": list(decisions.limits_files(loaded))}
 
     def _choice_of(self, at: At) -> tuple[Sheet, Catalogue, str, Loaded]:
         """The sheet, the change file, and the text and truck that a choice is made on."""
@@ -224,12 +233,12 @@ class Bench:
             surface = self._known_surface(began.truck)
             key = (base, catalogue.source.file, surface)
             work = lambda: what_if(began, catalogue, surface=surface)  # noqa: E731
-            return fitting.bought(catalogue, self._rankings.find(key, work))
+            return fitted_changes.bought(catalogue, self._rankings.find(key, work))
 
     def fit(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
         """Fit a choice of changes, in place of any choice fitted before."""
         sheet, catalogue, _, _ = self._choice_of(at)
-        chosen = fitting.choice(catalogue, asked)
+        chosen = fitted_changes.choice(catalogue, asked)
         names = ", ".join(catalogue.changes[i].name for i in chosen) or "no changes"
 
         def load(text: str) -> Loaded:
@@ -237,7 +246,7 @@ class Bench:
 
         self.desk.fit(
             at,
-            lambda h: fitting.refitted(h.text, h.fitted, catalogue, chosen, load),
+            lambda h: fitted_changes.refitted(h.text, h.fitted, catalogue, chosen, load),
             f"fitted {names}"[:MAX_WORDS],
         )
         return self.state()
@@ -247,16 +256,16 @@ class Bench:
         with self._heavy:
             _, catalogue, _, began = self._choice_of(at)
             surface = self._known_surface(began.truck)
-            return deciding.planned(began, catalogue, asked, surface)
+            return decisions.planned(began, catalogue, asked, surface)
 
     def weighed(self, at: At, asked: dict[str, Any], keep: bool) -> dict[str, Any]:
         """Mass and CG out of scale readings; keep: also write them beside the truck."""
         loaded, sheet = self._at(at)
         path = self.folder / f"{sheet.source.stem}.weighin.toml"
         text = scale_form.as_text(asked, loaded.truck.name)
-        found = deciding.weighed(text, loaded.truck, path)
+        found = decisions.weighed(text, loaded.truck, path)
         if keep:
-            deciding.keep_readings(text, path)
+            decisions.keep_readings(text, path)
         return {**found, "file": path.name}
 
     def readings(self, at: At) -> dict[str, Any]:
@@ -276,9 +285,9 @@ class Bench:
         truck = loaded.truck
         path = self.folder / f"{sheet.source.stem}.board.toml"
         if asked is not None:
-            deciding.note_reading(truck, path, asked)
+            decisions.note_reading(truck, path, asked)
         grip = board_grip(truck)
-        return deciding.board_card(truck, path, grip)
+        return decisions.board_card(truck, path, grip)
 
     def sheet(self, at: At) -> bytes:
         """The set-up sheet as PDF, against the truck before its changes or as saved."""
@@ -385,13 +394,13 @@ class Bench:
         return self._stances.find(key, lambda: stances(truck, grip, float(heading), known))
 
     def trial_state(self) -> dict[str, Any]:
-        return {**self.trials.state(), "records": trying.records(self.folder)}
+        return {**self.trials.state(), "records": trial_jobs.records(self.folder)}
 
     def poses(self, at: At, file: str) -> bytes:
         """A finished trial, or a record kept in the folder, as a file of poses."""
         loaded, _ = self._at(at)
         if file.endswith(".npz"):
-            return trying.record_poses(self.folder, file, loaded.truck)
+            return trial_jobs.record_poses(self.folder, file, loaded.truck)
         return self.trials.poses(file)
 
     # What the page does
@@ -476,7 +485,7 @@ class Bench:
                 fresh = self._desk(path)
                 self.desk.close()
                 self.desk, self._last = fresh, Known()
-                self._opened = comparing.as_opened(self.desk.sheet)
+                self._opened = reference.as_opened(self.desk.sheet)
         return self.state()
 
     def _found(self, name: str) -> Path:

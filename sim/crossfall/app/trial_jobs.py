@@ -38,7 +38,7 @@ class Trials:
             if self._job is not None:
                 self._job.clear()
             task = {"text": text, "path": str(path), **asked}
-            self._job = Job("crossfall.app.trial_job", task, len(headings))
+            self._job = Job("crossfall.app.trial_process", task, len(headings))
             self._truck, self._surface = truck, surface
         return self.state()
 

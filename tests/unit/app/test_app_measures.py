@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from crossfall.app.edits import MEASURES
-from crossfall.app.reading import measures
+from crossfall.app.truck_cache import measures
 from crossfall.truck.build import load_truck
 from linked_files import linked
 

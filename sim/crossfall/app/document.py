@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import IO
 
 from crossfall.app import journal
-from crossfall.app.steps import Fitted, History, changed, gone, named, redone, undone
+from crossfall.app.history import Fitted, History, changed, gone, named, redone, undone
 from crossfall.truck.files import write_atomically
 from crossfall.truck.problems import InputError, Problem
 

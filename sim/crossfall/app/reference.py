@@ -7,8 +7,8 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any
 
-from crossfall.app.desk import Sheet
-from crossfall.app.steps import gone, walk
+from crossfall.app.document import Sheet
+from crossfall.app.history import gone, walk
 from crossfall.truck.problems import InputError, Problem
 
 

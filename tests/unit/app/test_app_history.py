@@ -5,7 +5,7 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from crossfall.app.steps import MAX_STEPS, History, changed, redone, step_between, undone
+from crossfall.app.history import MAX_STEPS, History, changed, redone, step_between, undone
 
 texts = st.lists(st.sampled_from(["a\n", "b\n", "# c\r\n", "\n"]), max_size=8).map("".join)
 
