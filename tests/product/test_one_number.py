@@ -14,12 +14,12 @@ from crossfall.answers.answer import answer
 from crossfall.answers.conditions import conditions
 from crossfall.answers.tips import TipAngles, tip_angles
 from crossfall.app import answers as page
+from crossfall.measurement.board_predict import predict
 from crossfall.show.sheet.facts import gather
 from crossfall.study.methods import ahead, compliant
 from crossfall.study.montecarlo import spread
 from crossfall.study.task import canonical
 from crossfall.truck.build import Loaded, load_truck
-from crossfall.tuning.board_predict import predict
 from crossfall.tuning.changes import beside, read_changes
 from crossfall.tuning.linear import Bounds
 from crossfall.tuning.plan import aim_at, plan

@@ -5,9 +5,13 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from crossfall.tuning.weighin import weigh_in
-from crossfall.tuning.weighin_formulas import behind_front_axle, raised_front_load, raised_height
-from crossfall.tuning.weighin_session import Measured, Reading, Ruler, Scale, Session
+from crossfall.measurement.weigh_in import weigh_in
+from crossfall.measurement.weigh_in_formulas import (
+    behind_front_axle,
+    raised_front_load,
+    raised_height,
+)
+from crossfall.measurement.weigh_in_session import Measured, Reading, Ruler, Scale, Session
 
 
 def exact(value: float) -> Measured:

@@ -11,21 +11,21 @@ from typing import Any
 from crossfall.answers.conditions import case_name
 from crossfall.app.answers import finite
 from crossfall.app.folder import listing
+from crossfall.measurement.board import check_board
+from crossfall.measurement.board_file import add_reading, read_board, remove_reading
+from crossfall.measurement.board_predict import predict
+from crossfall.measurement.weigh_in import weigh_in
+from crossfall.measurement.weigh_in_file import read_session
+from crossfall.measurement.weigh_in_next import next_readings
 from crossfall.truck.build import Loaded
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Grip, Truck
 from crossfall.truck.problems import InputError, Problem
-from crossfall.tuning.board import check_board
-from crossfall.tuning.board_file import add_reading, read_board, remove_reading
-from crossfall.tuning.board_predict import predict
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.directions import DIRECTIONS
 from crossfall.tuning.limits import Limits, read_limits
 from crossfall.tuning.linear import Bounds
 from crossfall.tuning.plan import Choice, aim_at, plan
-from crossfall.tuning.weighin import weigh_in
-from crossfall.tuning.weighin_file import read_session
-from crossfall.tuning.weighin_next import next_readings
 
 BOARD = (90.0, 270.0, 0.0, 180.0)
 

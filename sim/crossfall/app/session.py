@@ -30,13 +30,13 @@ from crossfall.app.reference import Reference
 from crossfall.app.scene import scene
 from crossfall.app.stances import stances
 from crossfall.app.truck_cache import CARRIERS, Memory, Reader, measures, rows, truck_name
+from crossfall.measurement.board_predict import board_grip
 from crossfall.truck import document
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Grip, Truck
 from crossfall.truck.problems import InputError, Problem
-from crossfall.tuning.board_predict import board_grip
 from crossfall.tuning.changes import Catalogue, beside, read_changes
 from crossfall.tuning.whatif import Ranking
 

@@ -14,8 +14,8 @@ from math import radians, sqrt, tan
 import numpy as np
 
 from crossfall.measurement.readings import Readings
+from crossfall.measurement.weigh_in_model import Shape, Springs, Stand, wheel_loads
 from crossfall.truck.model import Array
-from crossfall.tuning.weighin_model import Shape, Springs, Stand, wheel_loads
 
 MM = G = 1e-3
 ACCURACY = 0.002  # of a load, plus or minus: what kitchen scales mostly promise

@@ -9,14 +9,14 @@ from typing import Any
 
 import numpy as np
 
+from crossfall.measurement.weigh_in_formulas import height_per_load
+from crossfall.measurement.weigh_in_model import warp_stiffness
 from crossfall.show import guide_drawings as draw
 from crossfall.show import guide_tyres as tyres
 from crossfall.truck.files import write_atomically
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, TANGENTIAL_RATIO, Truck, Tyre
 from crossfall.truck.problems import InputError, Problem
-from crossfall.tuning.weighin_formulas import height_per_load
-from crossfall.tuning.weighin_model import warp_stiffness
 
 MARK = "crossfall measuring guide"
 RAISE = 0.29  # of the wheelbase: 17 degrees, where a truck still stands well
@@ -196,7 +196,7 @@ def _scales(truck: Truck | None, figure: draw.Figure, block: int) -> str:
 
 def _predicted(truck: Truck) -> list[dict[str, str]]:
     from crossfall.answers.conditions import case_name
-    from crossfall.tuning.board_predict import predict
+    from crossfall.measurement.board_predict import predict
 
     psi = [float(v) for v in np.radians([90.0, 270.0, 0.0, 180.0])]
     free, held = (predict(truck, psi, [locked] * 4) for locked in (False, True))

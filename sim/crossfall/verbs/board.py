@@ -19,11 +19,11 @@ from crossfall.verbs.common import (
 )
 
 if TYPE_CHECKING:
+    from crossfall.measurement.board import BoardResult, Verdict
+    from crossfall.measurement.board_height import BoardFit
+    from crossfall.measurement.weigh_in import Estimate
     from crossfall.truck.build import Loaded
     from crossfall.truck.model import Grip, Truck
-    from crossfall.tuning.board import BoardResult, Verdict
-    from crossfall.tuning.board_height import BoardFit
-    from crossfall.tuning.weighin import Estimate
 
 FOUR = (90.0, 270.0, 0.0, 180.0)
 
@@ -76,7 +76,7 @@ def command(
     With --heading and --angle the reading is added to the board file first. Without either, all
     that is in the file is compared; with no file yet, the predictions are shown to try for.
     """
-    from crossfall.tuning.board_file import add_reading, beside, read_board
+    from crossfall.measurement.board_file import add_reading, beside, read_board
 
     if (heading is None) != (not angles):
         raise click.UsageError("--heading and --angle go together")
@@ -93,8 +93,8 @@ def command(
 
 
 def _compare(loaded: Loaded, board: Any, surface: str | None, as_json: bool) -> int:
-    from crossfall.tuning.board import check_board
-    from crossfall.tuning.board_height import infer
+    from crossfall.measurement.board import check_board
+    from crossfall.measurement.board_height import infer
 
     found = check_board(loaded.truck, board, _grip(loaded.truck, surface))
     fitted = infer(loaded.truck, board) if board.tips else None
@@ -111,14 +111,14 @@ def _compare(loaded: Loaded, board: Any, surface: str | None, as_json: bool) -> 
 def _grip(truck: Truck, surface: str | None) -> Grip:
     """The grip of a surface, or the board's own."""
     from crossfall.answers.conditions import choose_grip
-    from crossfall.tuning.board_predict import board_grip
+    from crossfall.measurement.board_predict import board_grip
 
     return board_grip(truck) if surface is None else choose_grip(truck, surface)
 
 
 def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:
     """Nothing measured yet: what to expect, suspension free and locked."""
-    from crossfall.tuning.board_predict import predict
+    from crossfall.measurement.board_predict import predict
 
     psi = [radians(h) for h in FOUR]
     free = predict(loaded.truck, psi, [False] * 4)

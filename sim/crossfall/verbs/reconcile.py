@@ -11,7 +11,7 @@ import click
 from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
 
 if TYPE_CHECKING:
-    from crossfall.tuning.reconcile import Left, Move, Reconciled
+    from crossfall.measurement.reconcile import Left, Move, Reconciled
 
 NAMES = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm")
 WORDS = ("mass, g", "CG ahead of the middle, mm", "CG left of the middle, mm", "CG height, mm")
@@ -53,12 +53,12 @@ def command(
     Writes a new file with all comments kept. A reading that no movement within the tolerances can
     explain is named and left out.
     """
+    from crossfall.measurement.board_file import read_board
+    from crossfall.measurement.reconcile import reconcile
+    from crossfall.measurement.reconcile_write import included_rows, new_path, write
+    from crossfall.measurement.weigh_in_file import read_session
     from crossfall.truck.build import load_truck
     from crossfall.truck.problems import InputError, Problem
-    from crossfall.tuning.board_file import read_board
-    from crossfall.tuning.reconcile import reconcile
-    from crossfall.tuning.reconcile_write import included_rows, new_path, write
-    from crossfall.tuning.weighin_file import read_session
 
     if scales is None and board_path is None:
         raise click.UsageError("give --scales, --board, or both")

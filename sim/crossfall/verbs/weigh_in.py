@@ -11,8 +11,8 @@ import click
 from crossfall.verbs.common import console, emit, json_option, warn
 
 if TYPE_CHECKING:
-    from crossfall.tuning.weighin import Weighing
-    from crossfall.tuning.weighin_next import Plan
+    from crossfall.measurement.weigh_in import Weighing
+    from crossfall.measurement.weigh_in_next import Plan
 
 NAMES = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm")
 WORDS = ("mass, g", "CG ahead of the middle, mm", "CG left of the middle, mm", "CG height, mm")
@@ -29,11 +29,11 @@ def command(readings: Path, truck: str | None, most: int, as_json: bool) -> int:
 
     READINGS is a small file: the guide verb shows how to take the readings and what to write.
     """
+    from crossfall.measurement.weigh_in import weigh_in
+    from crossfall.measurement.weigh_in_file import read_session
+    from crossfall.measurement.weigh_in_next import next_readings
     from crossfall.truck.build import load_truck
     from crossfall.truck.problems import InputError, Problem
-    from crossfall.tuning.weighin import weigh_in
-    from crossfall.tuning.weighin_file import read_session
-    from crossfall.tuning.weighin_next import next_readings
 
     real = load_truck(truck).truck if truck else None
     session = read_session(readings, real)

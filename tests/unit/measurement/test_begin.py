@@ -14,6 +14,7 @@ from crossfall.measurement.begin import REST, Beginning, begin
 from crossfall.measurement.next_reading import next_readings
 from crossfall.measurement.readings import QUESTIONS, Readings, checked, read_readings, written
 from crossfall.measurement.truck_text import truck_text
+from crossfall.measurement.weigh_in_model import Shape, Springs, Stand, wheel_loads
 from crossfall.truck.build import build, load_text
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Truck
@@ -22,7 +23,6 @@ from crossfall.truck.ride import tyre_loads
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.uncertain import varied
 from crossfall.truck.weight import weigh
-from crossfall.tuning.weighin_model import Shape, Springs, Stand, wheel_loads
 from measured_builds import QUICK, raised_load, random_builds, readings
 
 LEAST = 0.01  # g: lumps are written to a ten-thousandth of a mm

@@ -9,13 +9,13 @@ import numpy as np
 
 from crossfall.answers.answer import Answers, TipAnswer, answer, weakest_heading
 from crossfall.answers.conditions import Hold, choose_grip, conditions
+from crossfall.measurement.board_predict import board_grip
 from crossfall.show.sheet.changes import Differences, differences
 from crossfall.truck.build import Loaded
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck
 from crossfall.truck.weight import WeighIn, weigh
 from crossfall.tuning.apply import apply, built
-from crossfall.tuning.board_predict import board_grip
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.effects import Effects, effects
 

@@ -8,8 +8,8 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from crossfall.truck.model import Array
-from crossfall.tuning.weighin_fit import (
+from crossfall.measurement.scatter import Scatter
+from crossfall.measurement.weighted_fit import (
     ROUNDS,
     Datum,
     Known,
@@ -19,7 +19,7 @@ from crossfall.tuning.weighin_fit import (
     solvable,
     weights_of,
 )
-from crossfall.tuning.weighin_scatter import Scatter
+from crossfall.truck.model import Array
 
 SETTLED = 1e-5  # of a parameter's size
 AT_LIMIT = 1e-6  # of a parameter's size

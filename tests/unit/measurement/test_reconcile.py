@@ -9,19 +9,19 @@ import numpy as np
 import pytest
 from weighin_cases import BOTH_ENDS, KITCHEN, read, session
 
+from crossfall.measurement.board_file import BoardReading, BoardReadings
+from crossfall.measurement.board_predict import predict
+from crossfall.measurement.reconcile import Reconciled, reconcile, rows_of
+from crossfall.measurement.reconcile_fit import fit_within
+from crossfall.measurement.reconcile_write import new_path, new_text, write
+from crossfall.measurement.scatter import Scatter
+from crossfall.measurement.weigh_in_session import Measured, Ruler, Session
+from crossfall.measurement.weighted_fit import Datum, Known
 from crossfall.truck.assemble import with_masses, with_shifts
 from crossfall.truck.build import Loaded, load_text, load_truck
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
 from crossfall.truck.problems import InputError
-from crossfall.tuning.board_file import BoardReading, BoardReadings
-from crossfall.tuning.board_predict import predict
-from crossfall.tuning.reconcile import Reconciled, reconcile, rows_of
-from crossfall.tuning.reconcile_fit import fit_within
-from crossfall.tuning.reconcile_write import new_path, new_text, write
-from crossfall.tuning.weighin_fit import Datum, Known
-from crossfall.tuning.weighin_scatter import Scatter
-from crossfall.tuning.weighin_session import Measured, Ruler, Session
 
 EXACT = 0.0002  # m, for rulers: so that the readings decide
 

@@ -6,13 +6,13 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from crossfall.measurement.board_diagnosis import Cause, diagnose
+from crossfall.measurement.board_file import BoardReading, BoardReadings
+from crossfall.measurement.board_predict import Prediction, board_grip, predict
+from crossfall.measurement.scatter import Scatter, interval, pooled, scatter
+from crossfall.measurement.weighted_fit import TOLERANCE
 from crossfall.statics.sliding import slide_range
 from crossfall.truck.model import Grip, Truck
-from crossfall.tuning.board_diagnosis import Cause, diagnose
-from crossfall.tuning.board_file import BoardReading, BoardReadings
-from crossfall.tuning.board_predict import Prediction, board_grip, predict
-from crossfall.tuning.weighin_fit import TOLERANCE
-from crossfall.tuning.weighin_scatter import Scatter, interval, pooled, scatter
 
 GUESSED_SCATTER = float(np.radians(0.3))  # of one tip, where nothing is repeated
 GUESS_WORTH = 2.0

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from crossfall.tuning import weighin_formulas as formulas
+from crossfall.measurement import weigh_in_formulas as formulas
 
 heights = st.floats(0.03, 0.2)
 blocks = st.floats(0.01, 0.2)

@@ -12,15 +12,12 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crossfall.statics import rigid
-from crossfall.truck.massprops import whole
-from crossfall.truck.model import Array, Truck
-from crossfall.truck.weight import weigh
-from crossfall.tuning.board import board_scatter
-from crossfall.tuning.board_file import BoardReadings
-from crossfall.tuning.board_predict import GIVE_SD, Outlook, Prediction, outlook
-from crossfall.tuning.weighin import Doubt, Estimate, estimate
-from crossfall.tuning.weighin_fit import (
+from crossfall.measurement.board import board_scatter
+from crossfall.measurement.board_file import BoardReadings
+from crossfall.measurement.board_predict import GIVE_SD, Outlook, Prediction, outlook
+from crossfall.measurement.scatter import Scatter
+from crossfall.measurement.weigh_in import Doubt, Estimate, estimate
+from crossfall.measurement.weighted_fit import (
     TOLERANCE,
     Datum,
     Fit,
@@ -30,7 +27,10 @@ from crossfall.tuning.weighin_fit import (
     jacobian,
     unbelievable,
 )
-from crossfall.tuning.weighin_scatter import Scatter
+from crossfall.statics import rigid
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import Array, Truck
+from crossfall.truck.weight import weigh
 
 RULER = 0.0005  # m, +- limit on wheelbase and tracks
 TRUSTED = 0.002  # m, least sd of the CG's place in plan where the file gives no tolerances

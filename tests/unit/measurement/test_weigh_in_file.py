@@ -6,9 +6,9 @@ from pathlib import Path
 
 import pytest
 
+from crossfall.measurement.weigh_in import weigh_in
+from crossfall.measurement.weigh_in_file import read_session
 from crossfall.truck.problems import InputError
-from crossfall.tuning.weighin import weigh_in
-from crossfall.tuning.weighin_file import read_session
 from support import make_truck
 
 GOOD = """\

@@ -6,8 +6,8 @@ from dataclasses import replace
 
 import numpy as np
 
-from crossfall.tuning.weighin_pose import pose
-from crossfall.tuning.weighin_session import Free, Measured, Reading, Ruler, Scale, Session
+from crossfall.measurement.weigh_in_pose import pose
+from crossfall.measurement.weigh_in_session import Free, Measured, Reading, Ruler, Scale, Session
 
 RULER = Ruler(
     Measured(0.313, 0.0005),

@@ -15,9 +15,9 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from crossfall.measurement.scatter import Scatter, interval, welch_satterthwaite
 from crossfall.truck.model import Array
 from crossfall.truck.problems import InputError, Problem
-from crossfall.tuning.weighin_scatter import Scatter, interval, welch_satterthwaite
 
 TOLERANCE = 1.0 / np.sqrt(3.0)  # sd of a value that may lie anywhere within +-1: JCGM 100 4.3.7
 STEP = 1e-3  # of a parameter's size, for central differences: the model is nearly linear over it

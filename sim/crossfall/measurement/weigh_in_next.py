@@ -12,10 +12,10 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from crossfall.measurement.weigh_in_pose import QUANTITIES, Posed, pose
+from crossfall.measurement.weigh_in_session import Measured, Reading, Session
+from crossfall.measurement.weighted_fit import fit, foreseen
 from crossfall.truck.model import Array
-from crossfall.tuning.weighin_fit import fit, foreseen
-from crossfall.tuning.weighin_pose import QUANTITIES, Posed, pose
-from crossfall.tuning.weighin_session import Measured, Reading, Session
 
 REPEATS = 3
 RAISES = (0.3, 0.45)  # of the wheelbase: 17 and 27 degrees, where a truck still stands well

@@ -13,16 +13,16 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from crossfall.measurement.board import board_scatter
+from crossfall.measurement.board_file import BoardReadings
+from crossfall.measurement.board_height import board_known, board_model, contact_from_file
+from crossfall.measurement.board_predict import Outlook, outlook
+from crossfall.measurement.reconcile_fit import Bounded, fit_within
+from crossfall.measurement.scatter import Scatter
+from crossfall.measurement.weigh_in_pose import Posed, pose
+from crossfall.measurement.weigh_in_session import Session
+from crossfall.measurement.weighted_fit import Datum, Known, Model, unbelievable
 from crossfall.truck.model import Array, Truck
-from crossfall.tuning.board import board_scatter
-from crossfall.tuning.board_file import BoardReadings
-from crossfall.tuning.board_height import board_known, board_model, contact_from_file
-from crossfall.tuning.board_predict import Outlook, outlook
-from crossfall.tuning.reconcile_fit import Bounded, fit_within
-from crossfall.tuning.weighin_fit import Datum, Known, Model, unbelievable
-from crossfall.tuning.weighin_pose import Posed, pose
-from crossfall.tuning.weighin_scatter import Scatter
-from crossfall.tuning.weighin_session import Session
 
 MOST_OUT = 3  # readings left out before the whole is given up as not belonging together
 AGREES = 0.01  # least chance of a chi-square as large as found

@@ -8,15 +8,15 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from crossfall.measurement.board import BoardResult, check_board
+from crossfall.measurement.board_file import BoardReading, BoardReadings, add_reading, read_board
+from crossfall.measurement.board_height import infer
+from crossfall.measurement.board_predict import held, outlook, predict
 from crossfall.statics import rigid
 from crossfall.truck.build import load_truck
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck, frozen
 from crossfall.truck.problems import InputError
-from crossfall.tuning.board import BoardResult, check_board
-from crossfall.tuning.board_file import BoardReading, BoardReadings, add_reading, read_board
-from crossfall.tuning.board_height import infer
-from crossfall.tuning.board_predict import held, outlook, predict
 from support import make_truck
 
 FOUR = (0.0, 90.0, 180.0, 270.0)

@@ -11,12 +11,12 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from crossfall.measurement.scatter import pooled
+from crossfall.measurement.weigh_in_cautions import cautions
+from crossfall.measurement.weigh_in_pose import pose
+from crossfall.measurement.weigh_in_session import Session
+from crossfall.measurement.weighted_fit import Fit, fit, unbelievable
 from crossfall.truck.model import Array
-from crossfall.tuning.weighin_cautions import cautions
-from crossfall.tuning.weighin_fit import Fit, fit, unbelievable
-from crossfall.tuning.weighin_pose import pose
-from crossfall.tuning.weighin_scatter import pooled
-from crossfall.tuning.weighin_session import Session
 
 
 @dataclass(frozen=True)

@@ -31,6 +31,7 @@ from typing import Annotated, Any, Literal
 import numpy as np
 from pydantic import Field, ValidationError, model_validator
 
+from crossfall.measurement.weigh_in_session import Free, Measured, Reading, Ruler, Scale, Session
 from crossfall.truck.lines import Path as KeyPath
 from crossfall.truck.lines import nearest_line
 from crossfall.truck.massprops import unsprung
@@ -47,7 +48,6 @@ from crossfall.truck.shapes import (
     TyreRate,
     mistake,
 )
-from crossfall.tuning.weighin_session import Free, Measured, Reading, Ruler, Scale, Session
 
 MM = G = 1e-3
 SPRING_TOLERANCE = 0.2  # of what a chassis file says of springs and unsprung mass
@@ -315,6 +315,6 @@ def _free(spec: SuspensionSpec, truck: Truck | None, session: Session) -> Free:
 
 
 def _wheels(reading: Reading) -> int:
-    from crossfall.tuning.weighin_model import UNDER
+    from crossfall.measurement.weigh_in_model import UNDER
 
     return len(UNDER[reading.at])

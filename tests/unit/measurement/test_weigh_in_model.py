@@ -6,9 +6,9 @@ import numpy as np
 import pytest
 from scipy.optimize import minimize
 
+from crossfall.measurement import weigh_in_formulas as formulas
+from crossfall.measurement.weigh_in_model import Shape, Springs, Stand, warp_stiffness, wheel_loads
 from crossfall.truck.model import GRAVITY, Array
-from crossfall.tuning import weighin_formulas as formulas
-from crossfall.tuning.weighin_model import Shape, Springs, Stand, warp_stiffness, wheel_loads
 
 
 def shape(**changes: float) -> Shape:

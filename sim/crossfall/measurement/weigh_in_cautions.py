@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import numpy as np
 
-from crossfall.tuning.weighin_formulas import block_for, height_per_load
-from crossfall.tuning.weighin_model import UNDER
-from crossfall.tuning.weighin_pose import GUESSED_SCATTER, warp_gain
-from crossfall.tuning.weighin_session import Session
+from crossfall.measurement.weigh_in_formulas import block_for, height_per_load
+from crossfall.measurement.weigh_in_model import UNDER
+from crossfall.measurement.weigh_in_pose import GUESSED_SCATTER, warp_gain
+from crossfall.measurement.weigh_in_session import Session
 
 SMALL_RAISE = 0.02  # of the CG height: half a scale step may not be worth more
 

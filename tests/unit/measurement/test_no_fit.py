@@ -8,11 +8,11 @@ from collections.abc import Callable
 import numpy as np
 import pytest
 
+from crossfall.measurement.reconcile_fit import fit_within
+from crossfall.measurement.scatter import Scatter
+from crossfall.measurement.weighted_fit import Datum, Known, fit
 from crossfall.truck.model import Array
 from crossfall.truck.problems import InputError
-from crossfall.tuning.reconcile_fit import fit_within
-from crossfall.tuning.weighin_fit import Datum, Known, fit
-from crossfall.tuning.weighin_scatter import Scatter
 
 DATA = [Datum("one", 1.0, 1), Datum("two", 2.0, 1)]
 KINDS = [Scatter(1e-6, 0.0, np.inf)]

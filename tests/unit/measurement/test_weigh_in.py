@@ -8,9 +8,9 @@ import numpy as np
 import pytest
 from weighin_cases import AXLES, BOTH_ENDS, KITCHEN, RULER, SPRINGS, TRUTH, WHEELS, read, session
 
-from crossfall.tuning.weighin import weigh_in
-from crossfall.tuning.weighin_next import next_readings
-from crossfall.tuning.weighin_session import Measured, Scale, Session
+from crossfall.measurement.weigh_in import weigh_in
+from crossfall.measurement.weigh_in_next import next_readings
+from crossfall.measurement.weigh_in_session import Measured, Scale, Session
 
 ON_FOUR = tuple(WHEELS) + tuple((wheel, "rear") for wheel, _ in WHEELS)
 

@@ -14,14 +14,14 @@ import numpy as np
 import pytest
 
 from crossfall import cli
+from crossfall.measurement.weigh_in import weigh_in
+from crossfall.measurement.weigh_in_file import read_session
 from crossfall.show import guide_drawings as draw
 from crossfall.show import guide_tyres
 from crossfall.show.guide import MARK, METHOD, guide_page, write_guide
 from crossfall.truck.model import GRAVITY, Truck
 from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TyreSpec
-from crossfall.tuning.weighin import weigh_in
-from crossfall.tuning.weighin_file import read_session
 from support import make_truck
 
 VOID = {"meta", "br", "link"}

@@ -13,10 +13,10 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from crossfall.measurement.board_file import BoardReading
+from crossfall.measurement.board_predict import outlook, predict
 from crossfall.statics.sliding import slide_range
 from crossfall.truck.model import Array, Grip, Truck
-from crossfall.tuning.board_file import BoardReading
-from crossfall.tuning.board_predict import outlook, predict
 
 TIE = 2.0  # of chi-square: causes closer than this to the best are named as well
 # How large each cause is in practice, one sd: m, m, m, m, rad, share of the give.

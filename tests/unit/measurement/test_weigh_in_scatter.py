@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from crossfall.tuning.weighin_scatter import (
+from crossfall.measurement.scatter import (
     changing_variance,
     interval,
     pooled,

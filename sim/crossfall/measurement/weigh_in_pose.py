@@ -7,9 +7,8 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from crossfall.truck.model import Array
-from crossfall.tuning.weighin_fit import TOLERANCE, Datum, Known, jacobian
-from crossfall.tuning.weighin_model import (
+from crossfall.measurement.scatter import Scatter, pooled, scatter
+from crossfall.measurement.weigh_in_model import (
     UNDER,
     Shape,
     Springs,
@@ -17,8 +16,9 @@ from crossfall.tuning.weighin_model import (
     warp_stiffness,
     wheel_loads,
 )
-from crossfall.tuning.weighin_scatter import Scatter, pooled, scatter
-from crossfall.tuning.weighin_session import Measured, Reading, Ruler, Session
+from crossfall.measurement.weigh_in_session import Measured, Reading, Ruler, Session
+from crossfall.measurement.weighted_fit import TOLERANCE, Datum, Known, jacobian
+from crossfall.truck.model import Array
 
 QUANTITIES = ("mass", "x", "y", "z")
 GUESSED_SCATTER = 0.003  # kg, placement scatter where nothing is repeated: a guess, so
