@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 from trial_trucks import VARIED
 
-from crossfall.engines.settings import Settings
+from crossfall.engines.settings import TrialSettings
 from crossfall.trials.outcome import LEFT
 from crossfall.trials.pace import Pace
 from crossfall.trials.tilt import tilt_trial, tilt_trials
@@ -43,7 +43,7 @@ FINER = (
         gently=0.4,
         still=2e-6,
     ),
-    Settings(step=1 / 960, turn_per_step=0.45),
+    TrialSettings(step=1 / 960, turn_per_step=0.45),
 )
 
 

@@ -31,7 +31,7 @@ def verdict(answer: TipAnswer) -> str:
             f" ({low:.1f} to {high:.1f})"
         )
     if answer.conditions.rail:
-        return _joined(f"{answer.case}: {tip}", disagreement(answer), engines(answer))
+        return _joined(f"{answer.case}: {tip}", disagreement(answer), _engines(answer))
     least, likely, most = (degrees(v) for v in answer.slide)
     slide = f"on {grip.surface} the tyres let go at {likely:.0f}°"
     if most - least > 0.5:
@@ -45,14 +45,14 @@ def verdict(answer: TipAnswer) -> str:
     }[answer.outcome]
     parts = (slide, tip) if answer.slides_first else (tip, slide)
     told = f"{answer.case}: {parts[0]}; {parts[1]}; {first}"
-    return _joined(told, disagreement(answer), engines(answer))
+    return _joined(told, disagreement(answer), _engines(answer))
 
 
 def _joined(*said: str) -> str:
     return "; ".join(one for one in said if one)
 
 
-def engines(answer: TipAnswer) -> str:
+def _engines(answer: TipAnswer) -> str:
     """How far two engines agree on the trial; "" where there was only one."""
     one, two = answer.trial, answer.other
     if one is None or two is None:

@@ -68,7 +68,7 @@ def cg_path(truck: Truck, poses: Array) -> Array:
     return path
 
 
-def pack(truck: Truck, record: Record, about: dict[str, Any]) -> bytes:
+def pack_replay(truck: Truck, record: Record, about: dict[str, Any]) -> bytes:
     """The binary file. about: goes into its header, with the names of the bodies."""
     keep = np.unique(np.linspace(0, len(record) - 1, min(len(record), ROWS)).round().astype(int))
     joints = {name: record.joints[keep, i] for i, name in enumerate(record.joint_names)}

@@ -12,8 +12,8 @@ from crossfall.measurement.scatter import Scatter
 from crossfall.measurement.weighted_fit import (
     ROUNDS,
     Datum,
-    Known,
-    Model,
+    Prior,
+    ReadingModel,
     design,
     no_truck,
     solvable,
@@ -21,9 +21,9 @@ from crossfall.measurement.weighted_fit import (
 )
 from crossfall.truck.model import Array
 
-SETTLED = 1e-5  # of a parameter's size
-AT_LIMIT = 1e-6  # of a parameter's size
-LEAST_STEP = 1e-6  # of a Gauss-Newton step: no way down is found along a shorter one
+_SETTLED = 1e-5  # of a parameter's size
+_AT_LIMIT = 1e-6  # of a parameter's size
+_LEAST_STEP = 1e-6  # of a Gauss-Newton step: no way down is found along a shorter one
 
 
 @dataclass(frozen=True)
@@ -45,7 +45,7 @@ class Bounded:
 
 @solvable()
 def fit_within(
-    model: Model, data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Known]
+    model: ReadingModel, data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Prior]
 ) -> Bounded:
     """Gauss-Newton, each step a bounded linear least squares, halved until it leads downhill.
 
@@ -72,7 +72,7 @@ def fit_within(
             raise no_truck()
         room = (limits - values[moving]) / scale
         step = lsq_linear(rows, left, (room[0] - 1e-12, room[1] + 1e-12), tol=1e-14).x
-        if np.all(np.abs(step) <= SETTLED):
+        if np.all(np.abs(step) <= _SETTLED):
             break
         whole = np.zeros(len(known))
         whole[moving] = step * scale
@@ -82,7 +82,7 @@ def fit_within(
             break
     held = np.zeros(len(known), dtype=np.bool_)
     edge = np.min(np.abs(limits - values[moving]) / scale, axis=0)
-    held[moving] = edge < AT_LIMIT
+    held[moving] = edge < _AT_LIMIT
     free = moving & ~held
     rows = design(model, values, sizes, weights, told)[:, free]
     inverse = np.linalg.pinv(rows * sizes[free], rcond=1e-13) * sizes[free, None]
@@ -105,7 +105,7 @@ def fit_within(
 def _downhill(gap: Callable[[Array], Array], at: Array, step: Array, before: float) -> float:
     """How much of a step to take so that the sum of squares does not rise; none, if it must."""
     share = 1.0
-    while share > LEAST_STEP:
+    while share > _LEAST_STEP:
         if float(np.sum(gap(at + share * step) ** 2)) <= before:
             return share
         share /= 2

@@ -27,7 +27,7 @@ READ = 0.2  # mm, to which a ruler in a photograph is read
 METHOD = 0.1  # a truck pulled at one axle also leans, turns and pitches a little
 PER_GRAM = GRAVITY / 1e3  # N
 
-SCALES = """\
+_SCALES = """\
 [truck]
 wheelbase_mm = {wheelbase}
 front_track_mm = {front_track}
@@ -181,7 +181,7 @@ def _scales(truck: Truck | None, figure: draw.Figure, block: int) -> str:
         ends = [(figure.track, figure.radius)] * 2
     else:
         ends = [(a.track * 1e3, a.tyre.radius * 1e3) for a in truck.axles]
-    return SCALES.format(
+    return _SCALES.format(
         wheelbase=f"{figure.wheelbase:g}",
         front_track=f"{ends[0][0]:g}",
         rear_track=f"{ends[1][0]:g}",

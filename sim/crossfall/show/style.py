@@ -175,7 +175,7 @@ def figure(width: float, height: float) -> Figure:
     return made
 
 
-def page(width: float, height: float) -> tuple[Figure, Axes]:
+def paper_page(width: float, height: float) -> tuple[Figure, Axes]:
     """A figure and one bare axes over all of it, whose data units are mm of paper.
 
     Its limits stand, so shapes go on it by `add_artist`, which need not work them out again."""

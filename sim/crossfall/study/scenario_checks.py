@@ -12,7 +12,7 @@ from crossfall.study.responses import COLUMNS, FUNCTIONS, fault
 from crossfall.study.scenario_file import CONDITIONS, DRIVING, WEIGHTS, ScenarioSpec
 from crossfall.truck.build import Loaded
 from crossfall.truck.edits import get_value, set_value
-from crossfall.truck.lines import Path as Key
+from crossfall.truck.lines import KeyPath as Key
 from crossfall.truck.model import Truck
 from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.read import Where

@@ -25,7 +25,7 @@ from crossfall.truck.model import (
 )
 from crossfall.truck.pieces import pieces, setting
 from crossfall.truck.problems import InputError, Problem
-from crossfall.truck.read import Reading, Where, contained, in_memory, read_spec, read_text
+from crossfall.truck.read import ReadFile, Where, contained, in_memory, read_spec, read_text
 from crossfall.truck.solids import MM, Solid
 from crossfall.truck.tolerances import uncertain_inputs
 
@@ -62,7 +62,7 @@ def load_text(text: str, path: str | Path) -> Loaded:
     return _loaded(read_text(text, path))
 
 
-def _loaded(reading: Reading) -> Loaded:
+def _loaded(reading: ReadFile) -> Loaded:
     truck, warnings = build(reading.spec, reading.path.resolve().parent, reading.where)
     return Loaded(truck, reading.spec, warnings, reading.path, reading.where)
 

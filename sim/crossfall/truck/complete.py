@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from crossfall.truck.checks import truck_mistakes
-from crossfall.truck.model import Truck
+from crossfall.truck.model import ENDS, Truck
 from crossfall.truck.read import in_memory
 from crossfall.truck.ride import spring_preloads
 from crossfall.truck.schema import TYPICAL_DAMPING, ToleranceSpec, TruckSpec
-from crossfall.truck.tolerances import DEFAULTS, ENDS, Basis
+from crossfall.truck.tolerances import DEFAULTS, Basis
 from crossfall.truck.uncertain import shown, varied
 
 _SECTIONS = {

@@ -17,14 +17,14 @@ import numpy as np
 
 from crossfall.truck import pieces as placing
 from crossfall.truck import shapes
-from crossfall.truck.lines import Path
+from crossfall.truck.lines import KeyPath
 from crossfall.truck.model import Array, Part, Shape
 from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.read import Source, Where, locate, read_source, read_spec
 from crossfall.truck.schema import AxleSpec, PartSpec, TruckSpec
 
-MM = G = 1e-3
-ENDS = ("front", "rear")
+_MM = _G = 1e-3
+_ENDS = ("front", "rear")
 
 
 @dataclass(frozen=True)
@@ -76,7 +76,7 @@ PAST_AXLE = 1.3  # tyre radii along x from an axle's centre
 BEYOND_MM = 45.0  # past nose or tail, of a part's middle
 OVERHANG = 2.6  # tyre radii past an axle, where the file says nothing of nose and tail
 UNDER_MM = 1.0  # ground
-HIGHEST = 7.0  # tyre radii
+_HIGHEST = 7.0  # tyre radii
 OTHER_HALF = 0.3  # of the wheelbase, a link of one axle past the middle
 LONGEST_LINK = 0.85  # of the wheelbase
 STEEP = 0.27  # of the wheelbase, a radius; more is rather a diameter
@@ -109,7 +109,7 @@ def _without_clearance(spec: TruckSpec) -> TruckSpec:
     return spec.model_copy(update={"clearance": None})
 
 
-def _doubt(where: Where, path: Path, what: str, meant: str) -> Problem:
+def _doubt(where: Where, path: KeyPath, what: str, meant: str) -> Problem:
     return where.problem(path, what, f"{meant}?")
 
 
@@ -122,9 +122,9 @@ def doubts_of_source(source: Source) -> list[Problem]:
 def _values(spec: TruckSpec | Mapping[str, Any], where: Where) -> Iterator[Problem]:
     for key, usual in _USUAL.items():
         table, _, _ = key.partition(".")
-        starts = ("",) if table in ("chassis", "battery") else ENDS
+        starts = ("",) if table in ("chassis", "battery") else _ENDS
         for start in starts:
-            path: Path = tuple(k for k in (start, *key.split(".")) if k)
+            path: KeyPath = tuple(k for k in (start, *key.split(".")) if k)
             value = _at(spec, path)
             if not isinstance(value, int | float) or isinstance(value, bool):
                 continue
@@ -133,7 +133,7 @@ def _values(spec: TruckSpec | Mapping[str, Any], where: Where) -> Iterator[Probl
             yield _doubt(where, path, f"is {value:g}", _meant(value, usual))
 
 
-def _at(spec: TruckSpec | Mapping[str, Any], path: Path) -> object:
+def _at(spec: TruckSpec | Mapping[str, Any], path: KeyPath) -> object:
     here: object = spec
     for step in path:
         here = here.get(step) if isinstance(here, Mapping) else getattr(here, str(step), None)
@@ -152,7 +152,7 @@ def _meant(value: float, usual: _Usual) -> str:
 def _measures(spec: TruckSpec, where: Where) -> Iterator[Problem]:
     """Measures that do not go together."""
     base = spec.chassis.wheelbase_mm
-    for name, end in zip(ENDS, (spec.front, spec.rear), strict=True):
+    for name, end in zip(_ENDS, (spec.front, spec.rear), strict=True):
         radius, outer = end.tyre.radius_mm, _outer(spec, name)
         near = outer is not None and abs(radius - outer) < 0.15 * outer
         if near or (outer is None and radius > STEEP * base):
@@ -173,7 +173,7 @@ def _measures(spec: TruckSpec, where: Where) -> Iterator[Problem]:
             yield _doubt(where, key, what, f"{centre + radius:g}, if that was from the axle")
     battery = spec.battery
     if battery is not None and battery.draw_mass_g is not None and battery.draw_mass_g >= 200:
-        total = sum(p.body.mass for p, _ in _placed(spec)) / G
+        total = sum(p.body.mass for p, _ in _placed(spec)) / _G
         if not 0.4 < battery.draw_mass_g / total < 2.5:
             what = f"is {battery.draw_mass_g:g}, and the parts weigh {total:.0f} g together"
             yield _doubt(where, ("battery", "draw_mass_g"), what, "is that meant")
@@ -200,7 +200,7 @@ def _clearance(spec: TruckSpec, where: Where) -> Iterator[Problem]:
         if abs(x) < 0.5 * half and abs(10 * x) < half + 6 * radius:
             what = f"is [{x:g}, {z:g}], in the middle of the truck"
             yield _doubt(where, ("clearance", key), what, f"[{10 * x:g}, {10 * z:g}] meant")
-        elif sign * x > half + 6 * radius or z > HIGHEST * radius:
+        elif sign * x > half + 6 * radius or z > _HIGHEST * radius:
             what = f"is [{x:g}, {z:g}], far from the truck"
             yield _doubt(where, ("clearance", key), what, f"[{x / 10:g}, {z / 10:g}] meant")
         elif 0 < z < 0.2 * radius:
@@ -252,7 +252,7 @@ def _parts(spec: TruckSpec, where: Where) -> Iterator[Problem]:
         if piece.row in seen:
             continue
         seen.add(piece.row)
-        path: Path = ("part", piece.row)
+        path: KeyPath = ("part", piece.row)
         own = [*_mass(piece, part, total, path, where), *_tolerance(part, path, where)]
         places = _link(part, spec, path, where) if part.is_link else ()
         if not part.is_link:
@@ -262,8 +262,10 @@ def _parts(spec: TruckSpec, where: Where) -> Iterator[Problem]:
         yield from list(places)[:1]
 
 
-def _mass(piece: Part, part: PartSpec, total: float, path: Path, where: Where) -> Iterator[Problem]:
-    grams = piece.body.mass / G
+def _mass(
+    piece: Part, part: PartSpec, total: float, path: KeyPath, where: Where
+) -> Iterator[Problem]:
+    grams = piece.body.mass / _G
     volume = _volume(part)
     density = None if not volume else grams / volume
     if part.mass_g is not None and density is not None and not LOOSEST <= density <= DENSEST:
@@ -301,14 +303,14 @@ def _volume(part: PartSpec) -> float | None:
     return float(solid(part.shape, length).volume) * 1e6
 
 
-def _tolerance(part: PartSpec, path: Path, where: Where) -> Iterator[Problem]:
+def _tolerance(part: PartSpec, path: KeyPath, where: Where) -> Iterator[Problem]:
     if part.place_tol_mm is not None and part.place_tol_mm > 60:
         what = f"is {part.place_tol_mm:g}, as if nobody knew where it is"
         yield _doubt(where, (*path, "place_tol_mm"), what, f"{part.place_tol_mm / 10:g} meant")
 
 
 def _place(
-    piece: Part, part: PartSpec, spec: TruckSpec, path: Path, where: Where
+    piece: Part, part: PartSpec, spec: TruckSpec, path: KeyPath, where: Where
 ) -> Iterator[Problem]:
     assert part.at_mm is not None
     key = (*path, "at_mm")
@@ -322,16 +324,16 @@ def _place(
         yield from _on_axle(part, end, half, key, where)
     else:
         yield from _on_chassis(part, spec, key, where)
-    under = -_lowest(piece) / MM
+    under = -_lowest(piece) / _MM
     if under > (0.3 * radius if part.on_wheel else UNDER_MM):
         yield _doubt(where, key, f"puts it {under:.0f} mm into the ground", "z counts upwards")
-    tall = float(piece.body.cg[2]) / MM
-    if tall > HIGHEST * radius:
+    tall = float(piece.body.cg[2]) / _MM
+    if tall > _HIGHEST * radius:
         meant = f"{z / 10:g} up meant"
         yield _doubt(where, key, f"puts it {tall:.0f} mm above the ground", meant)
 
 
-def _on_wheel(at: Sequence[float], end: AxleSpec, key: Path, where: Where) -> Iterator[Problem]:
+def _on_wheel(at: Sequence[float], end: AxleSpec, key: KeyPath, where: Where) -> Iterator[Problem]:
     x, y, z = at
     radius, half = end.tyre.radius_mm, end.track_mm / 2
     if abs(z) > 0.4 * radius or abs(x) > 0.4 * radius:
@@ -345,7 +347,7 @@ def _on_wheel(at: Sequence[float], end: AxleSpec, key: Path, where: Where) -> It
 
 
 def _on_axle(
-    part: PartSpec, end: AxleSpec, half: float, key: Path, where: Where
+    part: PartSpec, end: AxleSpec, half: float, key: KeyPath, where: Where
 ) -> Iterator[Problem]:
     assert part.at_mm is not None
     x, y, z = part.at_mm
@@ -362,7 +364,7 @@ def _on_axle(
         yield _doubt(where, key, what, f"{y / 10:g} meant")
 
 
-def _on_chassis(part: PartSpec, spec: TruckSpec, key: Path, where: Where) -> Iterator[Problem]:
+def _on_chassis(part: PartSpec, spec: TruckSpec, key: KeyPath, where: Where) -> Iterator[Problem]:
     assert part.at_mm is not None
     x, y, z = part.at_mm
     radius = min(spec.front.tyre.radius_mm, spec.rear.tyre.radius_mm)
@@ -384,20 +386,20 @@ def _on_chassis(part: PartSpec, spec: TruckSpec, key: Path, where: Where) -> Ite
         yield _doubt(where, key, what, f"{y / 10:g} meant")
 
 
-def _low(at: tuple[float, float, float], radius: float, key: Path, where: Where) -> Problem:
+def _low(at: tuple[float, float, float], radius: float, key: KeyPath, where: Where) -> Problem:
     """Something of the chassis that is lower than the axles."""
     x, y, z = at
     if z < 0:
         return _doubt(where, key, f"is {-z:g} mm under the ground", f"{-z:g} up meant")
     what = f"is {z:g} mm above the ground, lower than the axles"
-    if BELOW_PART * radius < 10 * z < HIGHEST * radius and abs(10 * x) < 10 * radius:
+    if BELOW_PART * radius < 10 * z < _HIGHEST * radius and abs(10 * x) < 10 * radius:
         meant = f"[{10 * x:g}, {10 * y:g}, {10 * z:g}] meant, if that was centimetres"
     else:
         meant = f"{z + radius:g} up meant, if that was from the axles"
     return _doubt(where, key, what, meant)
 
 
-def _link(part: PartSpec, spec: TruckSpec, path: Path, where: Where) -> Iterator[Problem]:
+def _link(part: PartSpec, spec: TruckSpec, path: KeyPath, where: Where) -> Iterator[Problem]:
     if part.chassis_end_mm is None or part.axle_end_mm is None:
         return
     front = part.on == "front link"
@@ -417,7 +419,7 @@ def _link(part: PartSpec, spec: TruckSpec, path: Path, where: Where) -> Iterator
     x, y, z = other
     if z < BELOW_PART * radius:
         yield _low((x, y, z), radius, key, where)
-    elif z > HIGHEST * radius:
+    elif z > _HIGHEST * radius:
         yield _doubt(where, key, f"is {z:g} mm above the ground", f"{z / 10:g} up meant")
     elif (x if front else -x) < -OTHER_HALF * base:
         what = f"is {abs(x):g} mm past the middle, nearer to the other axle"
@@ -429,7 +431,7 @@ def _link(part: PartSpec, spec: TruckSpec, path: Path, where: Where) -> Iterator
 
 
 def _length(
-    part: PartSpec, middle: float, radius: float, base: float, path: Path, where: Where
+    part: PartSpec, middle: float, radius: float, base: float, path: KeyPath, where: Where
 ) -> Iterator[Problem]:
     assert part.chassis_end_mm is not None
     assert part.axle_end_mm is not None

@@ -13,12 +13,11 @@ from crossfall.truck import schema
 from crossfall.truck.axle_law import law_of
 from crossfall.truck.linkage import LinkageError, geometry, refuse
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import Array, Axle, Links, Shocks, Suspension, Truck, frozen
+from crossfall.truck.model import ENDS, Array, Axle, Links, Shocks, Suspension, Truck, frozen
 from crossfall.truck.problems import Problem
 from crossfall.truck.read import Where
 from crossfall.truck.solids import MM
 
-ENDS = ("front", "rear")
 RODS = ("lower", "upper", "track bar", "wishbone")
 _LAST = 1e-12  # m and rad: further digits of what follows from links differ between processors
 AT_REST = np.zeros(1)

@@ -11,13 +11,13 @@ from crossfall.answers.conditions import Hold, choose_grip
 from crossfall.answers.tips import NEAR_SLIDE, tip_angles, tip_pairs, valleys, weakest
 from crossfall.statics import rigid
 from crossfall.truck.build import Loaded
-from crossfall.truck.model import Array, Grip, Truck
+from crossfall.truck.model import Array, Flags, Grip, Truck
 from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.apply import apply, built
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.corners import Corner, corners, grip_at, truck_at
-from crossfall.tuning.directions import Doubt, Flags, doubt
+from crossfall.tuning.directions import AngleErrors, doubt
 from crossfall.tuning.menu import Picks
 from crossfall.tuning.whatif import fresh_parts
 
@@ -189,7 +189,7 @@ class Scores:
     def price(self, s: Scored) -> float:
         return float(sum(self.catalogue.changes[i].cost(n) for i, n in s.picks))
 
-    def doubt(self, s: Scored) -> Doubt:
+    def doubt(self, s: Scored) -> AngleErrors:
         fresh = fresh_parts([self.catalogue.changes[i] for i, _ in s.picks])
         heading = s.headings[int(s.angles.argmin())] if s.weakest is None else s.weakest[0]
         return doubt(s.truck, float(heading), fresh)

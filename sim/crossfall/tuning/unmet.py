@@ -14,7 +14,7 @@ import numpy as np
 from crossfall.answers.tips import ROUND
 from crossfall.truck.build import Loaded
 from crossfall.tuning.changes import Catalogue
-from crossfall.tuning.limits import Limits
+from crossfall.tuning.limits import ClassLimits
 from crossfall.tuning.linear import Bounds, Modeller
 from crossfall.tuning.menu import menu
 from crossfall.tuning.plan import Aim
@@ -80,11 +80,11 @@ def _asked(bounds: Bounds, aim: Aim) -> list[tuple[str, Bounds, float | None]]:
     return found
 
 
-def _limits(limits: Limits | None) -> list[tuple[str, Limits]]:
+def _limits(limits: ClassLimits | None) -> list[tuple[str, ClassLimits]]:
     """A class's limits one by one."""
     if limits is None:
         return []
-    bare = Limits(format=1, name=limits.name)
+    bare = ClassLimits(format=1, name=limits.name)
     found = []
     for key, words in _WORDS.items():
         value = getattr(limits, key)

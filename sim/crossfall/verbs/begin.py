@@ -21,12 +21,12 @@ if TYPE_CHECKING:
     from crossfall.measurement.next_reading import Advice
     from crossfall.truck.build import Loaded
 
-HEADINGS = (0.0, 90.0, 180.0, 270.0)
-SHOWN = 4  # further readings
+_HEADINGS = (0.0, 90.0, 180.0, 270.0)
+_SHOWN = 4  # further readings
 LEAST_GAIN = radians(0.02)  # of a further reading worth naming
 ASKEW = 10.0  # mm, an axle's mass centre beside its middle that is worth a word
 SEAL = "# Unchanged since it was made: "
-CAUTIONS = (
+_CAUTIONS = (
     "Lithium packs: take the pack out, or insulate and secure it, before you lift, raise or turn "
     "the truck.",
     "A truck on a block can roll off: chock the lower wheels, keep the block in the bench's middle "
@@ -95,7 +95,7 @@ def command(name: str, source: Path | None, again: bool, as_json: bool, **option
     loaded = load_text(text, path)
     write_atomically(kept, _kept(kept, data) if again else written(readings))
     write_atomically(path, _sealed(text))
-    _answer(begun, loaded, path, kept, as_json)
+    _tell(begun, loaded, path, kept, as_json)
     return 0
 
 
@@ -202,7 +202,7 @@ def _wanted(question: Question) -> str:
 
 def _ask(data: dict[str, Any]) -> None:
     """Every question not answered yet, one by one; an empty line leaves a reading out."""
-    for text in (*CAUTIONS, "An empty line leaves out what may be left out."):
+    for text in (*_CAUTIONS, "An empty line leaves out what may be left out."):
         click.echo(text, err=True)
     for q in QUESTIONS:
         if q.key in data or (q.after and data.get(q.after) is None):
@@ -240,17 +240,17 @@ def _accepted(question: Question, typed: str) -> Any:
     return value
 
 
-def _answer(begun: Beginning, loaded: Loaded, path: Path, kept: Path, as_json: bool) -> None:
+def _tell(begun: Beginning, loaded: Loaded, path: Path, kept: Path, as_json: bool) -> None:
     from crossfall.answers.conditions import conditions
     from crossfall.answers.ranges import ranges
-    from crossfall.measurement.next_reading import next_readings
+    from crossfall.measurement.next_reading import next_measurements
 
-    found, spans = ranges(loaded.truck, conditions(loaded.truck, [radians(h) for h in HEADINGS]))
-    advice = [a for a in next_readings(begun, loaded.truck, spans) if a.gain > LEAST_GAIN]
+    found, spans = ranges(loaded.truck, conditions(loaded.truck, [radians(h) for h in _HEADINGS]))
+    advice = [a for a in next_measurements(begun, loaded.truck, spans) if a.gain > LEAST_GAIN]
     for text in _askew(begun):
         warn(text)
     if as_json:
-        emit("begin", answer(begun, path, kept, found, spans, advice))
+        emit("begin", _answer(begun, path, kept, found, spans, advice))
     else:
         _show(begun, path, kept, found, spans, advice)
 
@@ -283,7 +283,7 @@ def typical_names(begun: Beginning) -> list[str]:
     return found
 
 
-def answer(
+def _answer(
     begun: Beginning,
     path: Path,
     kept: Path,
@@ -309,7 +309,7 @@ def answer(
                 "compliant_range_deg": [degrees(v) for v in spans[i].tip],
                 "slides_first": bool(found.slides[i]),
             }
-            for i, h in enumerate(HEADINGS)
+            for i, h in enumerate(_HEADINGS)
         ],
         "next": [
             {
@@ -338,7 +338,7 @@ def _show(
     from crossfall.answers.conditions import case_name
 
     out = console()
-    told = answer(begun, path, kept, found, spans, advice)
+    told = _answer(begun, path, kept, found, spans, advice)
     x, y, z = told["cg_mm"]
     out.print(f"Wrote [bold]{escape(str(path))}[/bold] and {escape(str(kept))}.")
     off = told["cg_pm_mm"]
@@ -363,7 +363,7 @@ def _show(
     out.print(f"Typical, not measured: {', '.join(told['typical'])}.")
     if advice:
         out.print("What to measure next, by how much it narrows ± for its minutes:")
-    for a in advice[:SHOWN]:
+    for a in advice[:_SHOWN]:
         keys = " ".join("--" + k.replace("_", "-") + " .." for k in a.keys)
         gain = f"{degrees(a.gain):.2f}° in {a.minutes:g} min"
         out.print(f"  {gain}: {escape(a.words)}; begin {escape(path.stem)} --again {keys}")

@@ -47,14 +47,14 @@ def command(truck: str, as_json: bool) -> int:
 
 
 def _answer(loaded: Any, c: Any) -> dict[str, Any]:
-    from crossfall.truck.digest import digest
+    from crossfall.truck.digest import truck_digest
     from crossfall.truck.doubts import doubts
 
     return {
         "valid": True,
         "truck": loaded.truck.name,
         "file": str(loaded.path),
-        "digest": digest(loaded.truck),
+        "digest": truck_digest(loaded.truck),
         "rows": c.rows,
         "pieces": c.pieces,
         "mass_weighed_percent": c.weighed * 100,

@@ -11,9 +11,9 @@ from crossfall.verbs.common import console, emit, json_option, truck_argument
 from crossfall.verbs.whatif import (
     by_direction,
     changes_option,
-    ground,
+    conditions_record,
     hold_of,
-    load,
+    load_with_changes,
     rail_option,
     surface_option,
 )
@@ -58,7 +58,7 @@ def command(
     from crossfall.truck.problems import InputError, Problem
     from crossfall.tuning.whatif import best_slots
 
-    loaded, catalogue = load(truck, changes)
+    loaded, catalogue = load_with_changes(truck, changes)
     asked, free = _asked(catalogue, wanted)
     chosen = choice(catalogue, asked)
     hold = hold_of(rail)
@@ -76,7 +76,7 @@ def command(
     text = head + fitted_text(text, loaded, catalogue, chosen)
     new = load_text(text, path)
     write_atomically(path, text)
-    told = answer(loaded, new, catalogue, chosen, surface, rail)
+    told = _answer(loaded, new, catalogue, chosen, surface, rail)
     if as_json:
         emit("fit", told)
     else:
@@ -129,7 +129,7 @@ def _beside(loaded: Loaded) -> Path:
     return home / f"{loaded.path.stem}.fitted.toml"
 
 
-def answer(
+def _answer(
     old: Loaded,
     new: Loaded,
     catalogue: Catalogue,
@@ -162,7 +162,7 @@ def answer(
         "price": sum(catalogue.changes[i].cost(n) for i, n in chosen.items()),
         "currency": catalogue.currency or old.spec.currency,
         "added_mass_g": (whole(new.truck).mass - whole(old.truck).mass) * 1e3,
-        **ground(grip, hold),
+        **conditions_record(grip, hold),
         "before_deg": by_direction(found.angle[0]),
         "angle_deg": by_direction(found.angle[1]),
     }

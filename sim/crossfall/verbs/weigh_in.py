@@ -12,10 +12,10 @@ from crossfall.verbs.common import console, emit, json_option, warn
 
 if TYPE_CHECKING:
     from crossfall.measurement.weigh_in import Weighing
-    from crossfall.measurement.weigh_in_next import Plan
+    from crossfall.measurement.weigh_in_next import ReadingPlan
 
-NAMES = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm")
-WORDS = ("mass, g", "CG ahead of the middle, mm", "CG left of the middle, mm", "CG height, mm")
+_NAMES = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm")
+_WORDS = ("mass, g", "CG ahead of the middle, mm", "CG left of the middle, mm", "CG height, mm")
 
 
 @click.command()
@@ -46,16 +46,16 @@ def command(readings: Path, truck: str | None, most: int, as_json: bool) -> int:
     for text in found.warnings:
         warn(text)
     if as_json:
-        emit("weigh-in", {**answer(found), **advice(plan, most)})
+        emit("weigh-in", {**_answer(found), **advice(plan, most)})
     else:
-        show(found, plan, most)
+        _show(found, plan, most)
     return 1 if found.doubts else 0
 
 
-def answer(found: Weighing) -> dict[str, Any]:
+def _answer(found: Weighing) -> dict[str, Any]:
     """The weighing in tuner's units; a quantity nothing bears on is null throughout."""
     out: dict[str, Any] = {}
-    for name, e in zip(NAMES, found.estimates, strict=True):
+    for name, e in zip(_NAMES, found.estimates, strict=True):
         out[name] = {
             "value": e.value * 1e3,
             "u": e.u * 1e3,
@@ -65,7 +65,7 @@ def answer(found: Weighing) -> dict[str, Any]:
         }
     return out | {
         "budget": [
-            {"cause": cause, **{f"u_{n}": u * 1e3 for n, u in zip(NAMES, us, strict=True)}}
+            {"cause": cause, **{f"u_{n}": u * 1e3 for n, u in zip(_NAMES, us, strict=True)}}
             for cause, us in found.budget
         ],
         "scatter_g": found.scatter * 1e3,
@@ -80,23 +80,23 @@ def answer(found: Weighing) -> dict[str, Any]:
     }
 
 
-def advice(plan: Plan, most: int) -> dict[str, Any]:
+def advice(plan: ReadingPlan, most: int) -> dict[str, Any]:
     """What limits the tip angle, and what to do next."""
-    names = dict(zip(("mass", "x", "y", "z"), NAMES, strict=True))
+    names = dict(zip(("mass", "x", "y", "z"), _NAMES, strict=True))
     return {
         "worst": names[plan.worst],
         "next": [
             {
                 "do": a.what,
                 "times_better": a.gain,
-                **{f"u_{n}": u * 1e3 for n, u in zip(NAMES, a.after, strict=True)},
+                **{f"u_{n}": u * 1e3 for n, u in zip(_NAMES, a.after, strict=True)},
             }
             for a in plan.advice[:most]
         ],
     }
 
 
-def show(found: Weighing, plan: Plan, most: int) -> None:
+def _show(found: Weighing, plan: ReadingPlan, most: int) -> None:
     from rich.table import Table
 
     out = console()
@@ -104,7 +104,7 @@ def show(found: Weighing, plan: Plan, most: int) -> None:
     table.add_column("")
     for name in ("", "±  (95 %)", "from", "to"):
         table.add_column(name, justify="right")
-    for words, e in zip(WORDS, found.estimates, strict=True):
+    for words, e in zip(_WORDS, found.estimates, strict=True):
         if e.measured:
             half = (e.high - e.low) / 2
             values = [f"{v * 1e3:.1f}" for v in (e.value, half, e.low, e.high)]
@@ -124,7 +124,7 @@ def show(found: Weighing, plan: Plan, most: int) -> None:
     _show_advice(found, plan, most)
 
 
-def _show_advice(found: Weighing, plan: Plan, most: int) -> None:
+def _show_advice(found: Weighing, plan: ReadingPlan, most: int) -> None:
     from rich.table import Table
 
     index = ("mass", "x", "y", "z").index(plan.worst)
@@ -133,7 +133,7 @@ def _show_advice(found: Weighing, plan: Plan, most: int) -> None:
     if not plan.advice or not most:
         return
     out = console()
-    out.print(f"\nWhat limits the tip angle most: {WORDS[index]}, {now}. What would help:")
+    out.print(f"\nWhat limits the tip angle most: {_WORDS[index]}, {now}. What would help:")
     table = Table(box=None, show_header=False)
     for a in plan.advice[:most]:
         if a.gain > 1.005:

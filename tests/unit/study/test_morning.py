@@ -9,11 +9,11 @@ import numpy as np
 import pytest
 
 from crossfall.show.maps import plain_name
-from crossfall.show.morning import draw_map, gridded, page
+from crossfall.show.morning import draw_map, gridded, summary_page
 from crossfall.study.morning import Morning, failures, heading_lines, input_names, surprises
 from crossfall.study.scenario import load_scenario
 from crossfall.study.scenario_file import MapSpec
-from crossfall.study.sweep import sweep
+from crossfall.study.sweep import run_scenario
 from crossfall.truck.problems import InputError
 
 Columns = dict[str, Any]
@@ -143,18 +143,18 @@ def test_the_page_says_what_failed_and_escapes_it(tmp_path: Path) -> None:
         4000.0,
         columns,
     )
-    text = page(morning)
+    text = summary_page(morning)
     assert "9 of 10,000 trials have an answer" in text
     assert "9,988 are still to do" in text
     assert "NoAnswer: &lt;b&gt;odd&lt;/b&gt;" in text
     assert "1.11 h of worker time" in text
     assert "-0.60" in text
-    assert text == page(morning)
+    assert text == summary_page(morning)
 
 
 def test_a_slope_map_has_its_three_fates(tmp_path: Path) -> None:
     scenario = load_scenario("grip-against-slope")
-    sweep(scenario, tmp_path)
+    run_scenario(scenario, tmp_path)
     from crossfall.study.morning import summarize
 
     morning = summarize(scenario, tmp_path)
@@ -165,7 +165,7 @@ def test_a_slope_map_has_its_three_fates(tmp_path: Path) -> None:
     gone = slides | (slope > morning.columns["tip_deg"])
     expected = np.where(gone, first, "stands")
     assert list(morning.columns["on_slope"]) == list(expected)
-    assert page(morning).count("<svg") == 1
+    assert summary_page(morning).count("<svg") == 1
 
 
 def test_without_results_there_is_a_sentence(tmp_path: Path) -> None:

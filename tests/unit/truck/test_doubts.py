@@ -65,7 +65,7 @@ SLIPS: tuple[tuple[str, Any, str], ...] = (
 def doubted(key: str, value: Any) -> list[Problem]:
     path = find_demo("bramble")
     assert path is not None
-    text = document.set_value(path.read_text(encoding="utf-8"), key, value)
+    text = document.text_with_value(path.read_text(encoding="utf-8"), key, value)
     try:
         reading = read_text(text, path)
     except InputError:  # beyond the bounds of any truck
