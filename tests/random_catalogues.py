@@ -12,8 +12,8 @@ from crossfall.truck.model import Array
 from crossfall.truck.read import Source
 from crossfall.tuning.apply import clash, touches
 from crossfall.tuning.changes import Catalogue, Change, ChangeFile
-from crossfall.tuning.linear import Bounds, MilpModel, Modeller
 from crossfall.tuning.menu import menu
+from crossfall.tuning.milp_model import Bounds, MilpModel, Modeller
 
 CHASSIS = ("winch", "motor", "battery pack", "cab", "bed", "bonnet", "roof box", "tool box")
 SPARE = ("roof rack", "light bar", "spare wheel", "interior and driver", "sand board", "fuel can")

@@ -15,7 +15,7 @@ import scipy.optimize  # noqa: F401 - imported before the clock starts
 
 from crossfall.truck.build import Loaded, load_truck
 from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
-from crossfall.tuning.linear import Bounds
+from crossfall.tuning.milp_model import Bounds
 from crossfall.tuning.plan import aim_at, plan
 from crossfall.tuning.whatif import rank_changes
 

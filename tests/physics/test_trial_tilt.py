@@ -163,7 +163,7 @@ def test_the_same_trial_twice_is_the_same_to_the_last_digit():
 
 
 def test_a_tyre_that_does_not_give_is_refused():
-    from crossfall.truck.problems import InputError
+    from crossfall.truck.errors import InputError
 
     with pytest.raises(InputError, match="does not give"):
         tilt_trial(with_tyres(make_truck(), stiffness=math.inf), SIDE, grip=5.0)

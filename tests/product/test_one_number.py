@@ -21,7 +21,7 @@ from crossfall.study.montecarlo import monte_carlo
 from crossfall.study.task import canonical
 from crossfall.truck.build import Loaded, load_truck
 from crossfall.tuning.changes import change_file_of, read_changes
-from crossfall.tuning.linear import Bounds
+from crossfall.tuning.milp_model import Bounds
 from crossfall.tuning.plan import aim_at, plan
 from crossfall.tuning.whatif import rank_changes
 

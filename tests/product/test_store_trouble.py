@@ -21,7 +21,7 @@ from crossfall.study.pool import PoolError
 from crossfall.study.runner import run_batch
 from crossfall.study.store import status
 from crossfall.study.sweep import folder_of
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 from shooting import ROOT
 
 ALONE = """

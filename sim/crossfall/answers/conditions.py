@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Grip, Truck
-from crossfall.truck.problems import InputError, Problem
 
 Hold = Literal["brakes", "rail"]
 

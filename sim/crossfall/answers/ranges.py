@@ -1,4 +1,4 @@
-"""How sure a tip angle is: every input's doubt carried through to the answer.
+"""How sure a tip angle is: every input's uncertainty carried through to the answer.
 
 Each uncertain input (`Truck.uncertain`, and grip) is varied alone, below and above its likely
 value; what that does to the tip is drawn through by a parabola, and the parabolas add up. The parts
@@ -174,11 +174,11 @@ class _Fix:
     ends: tuple[float, float]
     left: Array
 
-    def put_right(self, told: Array) -> Array:
-        """(n,) rad of trucks whose sums are `told`."""
-        left = np.random.default_rng(1).permutation(np.resize(self.left, len(told)))
-        inside = np.clip(told, *self.ends) - self.middle
-        return np.asarray(told + np.polyval(self.parabola, inside) + left)
+    def put_right(self, predicted: Array) -> Array:
+        """(n,) rad of trucks whose sums are `predicted`."""
+        left = np.random.default_rng(1).permutation(np.resize(self.left, len(predicted)))
+        inside = np.clip(predicted, *self.ends) - self.middle
+        return np.asarray(predicted + np.polyval(self.parabola, inside) + left)
 
 
 def _put_right(
@@ -215,17 +215,17 @@ def _put_right(
     ]
 
 
-def _fix(told: Array, found: Array) -> _Fix | None:
+def _fix(predicted: Array, found: Array) -> _Fix | None:
     """By least squares; None where too few whole trucks tip."""
     there = np.isfinite(found)
     if there.sum() < WHOLE / 4:
         return None
-    told, more = told[there], found[there] - told[there]
-    middle = float(told.mean())
-    curve = np.polyfit(told - middle, more, 2)
-    left = more - np.polyval(curve, told - middle)
-    left *= np.sqrt(len(told) / (len(told) - 3))
-    return _Fix(middle, curve, (float(told.min()), float(told.max())), left)
+    predicted, more = predicted[there], found[there] - predicted[there]
+    middle = float(predicted.mean())
+    curve = np.polyfit(predicted - middle, more, 2)
+    left = more - np.polyval(curve, predicted - middle)
+    left *= np.sqrt(len(predicted) / (len(predicted) - 3))
+    return _Fix(middle, curve, (float(predicted.min()), float(predicted.max())), left)
 
 
 def _range(

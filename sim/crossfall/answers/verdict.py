@@ -44,8 +44,8 @@ def verdict(answer: TipAnswer) -> str:
         ),
     }[answer.outcome]
     parts = (slide, tip) if answer.slides_first else (tip, slide)
-    told = f"{answer.case}: {parts[0]}; {parts[1]}; {first}"
-    return _joined(told, disagreement(answer), _engines(answer))
+    sentence = f"{answer.case}: {parts[0]}; {parts[1]}; {first}"
+    return _joined(sentence, disagreement(answer), _engines(answer))
 
 
 def _joined(*said: str) -> str:
@@ -97,13 +97,13 @@ def disagreement(answer: TipAnswer) -> str:
     if abs(off) <= AGREED:
         return ""
     way = "above" if off > 0 else "below"
-    told = f"the trial goes over {abs(degrees(off)):.1f}° {way} that"
+    sentence = f"the trial goes over {abs(degrees(off)):.1f}° {way} that"
     if isfinite(answer.first_snap) and abs(trial.tip - answer.first_snap) <= SNAPPED:
         return (
-            f"{told}, carried over by its own momentum where its body snaps up on the springs,"
+            f"{sentence}, carried over by its own momentum where its body snaps up on the springs,"
             f" at {degrees(answer.first_snap):.1f}°"
         )
-    return f"{told}, which nothing here explains: trust neither to better than the difference"
+    return f"{sentence}, which nothing here explains: trust neither to better than the difference"
 
 
 def _other_way(answer: TipAnswer) -> str:

@@ -18,13 +18,13 @@ from crossfall.measurement.weigh_in import weigh_in
 from crossfall.measurement.weigh_in_file import read_session
 from crossfall.measurement.weigh_in_next import next_readings
 from crossfall.truck.build import Loaded
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Grip, Truck
-from crossfall.truck.problems import InputError, Problem
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.directions import DIRECTIONS
 from crossfall.tuning.limits import ClassLimits, read_limits
-from crossfall.tuning.linear import Bounds
+from crossfall.tuning.milp_model import Bounds
 from crossfall.tuning.plan import Choice, aim_at, plan
 
 _BOARD = (90.0, 270.0, 0.0, 180.0)
@@ -136,7 +136,9 @@ def weighed(text: str, truck: Truck, path: Path) -> dict[str, Any]:
             }
             for name, unit, e in zip(names, units, found.estimates, strict=True)
         ],
-        "doubts": [f"{d.label}: {d.by:.1f} standard deviations off the rest" for d in found.doubts],
+        "doubts": [
+            f"{d.label}: {d.by:.1f} standard deviations off the rest" for d in found.outliers
+        ],
         "warnings": list(found.warnings),
         "next": [a.what for a in advice],
     }
@@ -156,15 +158,15 @@ def keep_readings(text: str, path: Path) -> None:
 def board_card(truck: Truck, path: Path, grip: Grip | None) -> dict[str, Any]:
     """Predicted angles for the four ways, and how each reading in the board file compares."""
     asked = [radians(h) for h in _BOARD]
-    foretold = predict(truck, asked, [False] * len(asked))
+    predicted = predict(truck, asked, [False] * len(asked))
     card = [
         {
             "heading_deg": h,
             "name": case_name(h),
-            "low_deg": round(degrees(foretold.low[i]), 2),
-            "high_deg": round(degrees(foretold.high[i]), 2),
-            "deg": round(degrees(foretold.angle[i]), 2),
-            "u_deg": round(degrees(foretold.u[i]), 2),
+            "low_deg": round(degrees(predicted.low[i]), 2),
+            "high_deg": round(degrees(predicted.high[i]), 2),
+            "deg": round(degrees(predicted.angle[i]), 2),
+            "u_deg": round(degrees(predicted.u[i]), 2),
         }
         for i, h in enumerate(_BOARD)
     ]

@@ -11,8 +11,8 @@ from typing import IO
 
 from crossfall.app import journal
 from crossfall.app.history import Fitted, History, changed, gone, named_history, redone, undone
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
-from crossfall.truck.problems import InputError, Problem
 
 
 class Conflict(Exception):

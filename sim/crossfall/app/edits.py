@@ -8,7 +8,7 @@ from typing import Any
 
 from crossfall.truck import document
 from crossfall.truck import edits as spec_edits
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.schema import TruckSpec
 
 # One axis of a place by itself, so that an edit leaves alone what another tab did to the others.

@@ -16,7 +16,7 @@ from crossfall.app.answers import without_nan
 from crossfall.app.history import Fitted
 from crossfall.truck import document
 from crossfall.truck.build import Loaded
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.apply import apply, misfits, objections
 from crossfall.tuning.changes import Catalogue

@@ -9,7 +9,7 @@ from typing import Any
 
 from crossfall.app.document import Sheet
 from crossfall.app.history import gone, walk
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 
 
 @dataclass(frozen=True)

@@ -20,9 +20,9 @@ from scipy.spatial.transform import Rotation
 from crossfall.trials.record import Record, load_record
 from crossfall.truck.assemble import BODIES
 from crossfall.truck.axle_law import law_of
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, WHEELS, Array, Body, Truck
-from crossfall.truck.problems import InputError, Problem
 
 MAGIC = b"CFP1"
 ROWS = 6000  # at most; a longer record is thinned evenly

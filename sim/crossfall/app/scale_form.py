@@ -13,7 +13,7 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 
 _PLACES = (
     "front", "rear", "left", "right", "front left", "front right", "rear left", "rear right", "all",

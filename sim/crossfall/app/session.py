@@ -34,9 +34,9 @@ from crossfall.measurement.board_predict import board_grip
 from crossfall.truck import document
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Grip, Truck
-from crossfall.truck.problems import InputError, Problem
 from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
 from crossfall.tuning.whatif import Ranking
 

@@ -25,8 +25,8 @@ def copy(state: dict[str, Any], paths: dict[int, Any], date: str) -> bytes:
     style = (_STATIC / "bench.css").read_text("utf-8")
     script = (_STATIC / "bench.js").read_text("utf-8").replace("</script", "<\\/script")
     state = {**state, "trucks": [state["file"]], "references": []}  # nothing of the folder's rest
-    told = {"date": date, "turn_deg": TURN, "bench": state, "paths": paths}
-    data = json.dumps(told, allow_nan=False, separators=(",", ":")).replace("<", "\\u003c")
+    contents = {"date": date, "turn_deg": TURN, "bench": state, "paths": paths}
+    data = json.dumps(contents, allow_nan=False, separators=(",", ":")).replace("<", "\\u003c")
     head, body = page.split("</head>")
     body = body.replace(
         "</body>",

@@ -9,7 +9,7 @@ from typing import Any
 
 from crossfall.app.answers import without_nan
 from crossfall.app.folder import inside
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 
 _MAX_BYTES = 30_000_000
 MAX_ROWS = 20_000

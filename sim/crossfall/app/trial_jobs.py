@@ -9,8 +9,8 @@ from typing import Any
 from crossfall.app import replay
 from crossfall.app.folder import inside, listing
 from crossfall.app.jobs import Job
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Truck
-from crossfall.truck.problems import InputError, Problem
 
 MAX_HEADINGS = 72
 

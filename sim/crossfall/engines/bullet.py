@@ -19,8 +19,8 @@ import numpy as np
 from crossfall.engines.multibody import Link, disc_names, multibody
 from crossfall.engines.settings import EngineError, GroundSettings
 from crossfall.engines.urdf import urdf_text
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array, Truck, frozen
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.quiet import silence
 
 _ALIKE = 1e-9  # relative agreement asked of masses and inertias the engine reports

@@ -11,8 +11,8 @@ from typing import Any, Literal, Protocol, get_args
 
 from crossfall.engines.settings import TrialSettings
 from crossfall.engines.tyre_force import Vector
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import GRAVITY, Array, Axle, Truck
-from crossfall.truck.problems import InputError, Problem
 
 EngineName = Literal["bullet", "mujoco"]
 ENGINES: tuple[EngineName, ...] = get_args(EngineName)

@@ -17,9 +17,9 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import combine, steiner
 from crossfall.truck.model import ENDS, WHEELS, Array, Axle, Body, Part, Truck, frozen
-from crossfall.truck.problems import InputError, Problem
 
 SHARE = 0.01  # of an axle body's or a wheel's mass, see above
 SPREAD = 0.1  # radius of gyration of such a share, as a fraction of the tyre radius

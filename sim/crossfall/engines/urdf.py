@@ -12,9 +12,9 @@ import xml.etree.ElementTree as ET
 import numpy as np
 
 from crossfall.engines.multibody import Joint, Link, Primitive, Tree, multibody
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import combine, whole
 from crossfall.truck.model import Array, Body, Truck, frozen
-from crossfall.truck.problems import InputError, Problem
 
 _ALIKE = 1e-9  # relative agreement asked of mass, CG and inertia read back
 

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any, Literal, overload
 from crossfall.front.results import Result, Results, frozen_value
 from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.edits import get_value, set_values
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.verbs.tilt import FOUR
 
 if TYPE_CHECKING:
@@ -206,8 +206,8 @@ class Vehicle:
         samples: int = 128,
         seed: int = 0,
     ) -> Result | Results:
-        """Whole trucks drawn within their tolerances, and which input's doubt matters most (Sobol
-        indices), under the keys of `crossfall spread --json`.
+        """Whole trucks drawn within their tolerances, and which input's uncertainty matters most
+        (Sobol indices), under the keys of `crossfall spread --json`.
 
         samples: a power of two from 16. Other arguments as for `tip`; "weakest" is none.
         Raises InputError; ValueError for samples or where nothing is uncertain.

@@ -2,8 +2,8 @@
 
 The readings fix the sums: mass, CG, and each axle's couple across. Weighed parts stand as they are;
 an axle and a wheel are lumps of their own; the rest of the truck is one lump of the chassis, whose
-mass and place make the sums come out. Its tolerance is the sums' doubt, so the file is as sure of
-mass and CG as scale and ruler are, whatever the split.
+mass and place make the sums come out. Its tolerance is the sums' uncertainty, so the file is as
+sure of mass and CG as scale and ruler are, whatever the split.
 """
 
 from __future__ import annotations
@@ -20,8 +20,8 @@ from crossfall.measurement.readings import Readings
 from crossfall.measurement.setup import Filled, Setup, setup
 from crossfall.measurement.sums import Sums, sums
 from crossfall.truck import pieces as placing
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import ENDS, GRAVITY, WHEELS, Array, Part
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.schema import TruckSpec
 
 _MM = _G = 1e-3

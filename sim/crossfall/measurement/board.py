@@ -62,8 +62,8 @@ class BoardResult:
 def board_scatter(board: BoardReadings) -> Scatter:
     """How one tip differs from the next, from all repeats of this truck."""
     groups = [r.angles for r in board.readings]
-    told = (_GUESSED_SCATTER, _GUESS_WORTH) if pooled(groups)[1] < 2 else None
-    return scatter(groups, board.resolution, told)
+    prior = (_GUESSED_SCATTER, _GUESS_WORTH) if pooled(groups)[1] < 2 else None
+    return scatter(groups, board.resolution, prior)
 
 
 def check_board(truck: Truck, board: BoardReadings, grip: Grip | None = None) -> BoardResult:

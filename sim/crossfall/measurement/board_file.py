@@ -24,13 +24,13 @@ import numpy as np
 import tomlkit
 from pydantic import Field, ValidationError, model_validator
 
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
-from crossfall.truck.lines import KeyPath as KeyPath
-from crossfall.truck.lines import nearest_line
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.read import read_source
 from crossfall.truck.schema import Line, Strict, Text, mistake
 from crossfall.truck.sentences import problems
+from crossfall.truck.toml_line_index import KeyPath as KeyPath
+from crossfall.truck.toml_line_index import nearest_line
 
 _HEAD = """\
 # Tip angles measured on a real board, beside the chassis file of {name}.

@@ -50,7 +50,7 @@ class BoardFit:
     (inside, if negative) the tip lines lie with which the closed form alone gives the measured
     side angles: it holds what tyres and springs cost, and is no half-width of any tyre. x, y: m,
     the CG's place in plan as the angles leave it.
-    correlation of height and contact. doubts: readings that do not fit the rest, off and by in
+    correlation of height and contact. outliers: readings that do not fit the rest, off and by in
     rad and sd."""
 
     height: Estimate
@@ -61,7 +61,7 @@ class BoardFit:
     correlation: float
     chi_square: float
     redundancy: int
-    doubts: tuple[OddReading, ...]
+    outliers: tuple[OddReading, ...]
     warnings: tuple[str, ...]
 
 
@@ -101,7 +101,7 @@ def infer(
         if nearest is not None:
             known[1] = Prior("contact", nearest, 0.0)
             found = fit(model, data, [kind], known)
-    doubts = tuple(
+    outliers = tuple(
         OddReading(data[i].label, tips[i].line, float(found.slips[i]), float(found.normalised[i]))
         for i in unbelievable(found.normalised, [kind.dof] * len(data))
     )
@@ -114,7 +114,7 @@ def infer(
         _correlation(found) if contact.measured else float("nan"),
         found.chi_square,
         found.redundancy,
-        doubts,
+        outliers,
         tuple(said),
     )
 

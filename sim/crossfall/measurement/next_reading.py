@@ -16,8 +16,8 @@ from crossfall.answers.ranges import MASSES, Range
 from crossfall.measurement.begin import Beginning, begin
 from crossfall.measurement.readings import Readings
 from crossfall.truck.build import build
+from crossfall.truck.errors import InputError
 from crossfall.truck.model import GRAVITY, Array, Truck
-from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TruckSpec
 
 _G = 1e-3

@@ -18,13 +18,13 @@ from typing import Annotated, Any, Literal
 import tomlkit
 from pydantic import Field, ValidationError, model_validator
 
-from crossfall.truck.lines import KeyPath as KeyPath
-from crossfall.truck.lines import nearest_line
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.read import Source, read_source
 from crossfall.truck.schema import Name, PartSpec, Strict, mistake
 from crossfall.truck.sentences import problems
 from crossfall.truck.shapes import Places
+from crossfall.truck.toml_line_index import KeyPath as KeyPath
+from crossfall.truck.toml_line_index import nearest_line
 
 _Kind = Literal["mm", "g", "N/mm", "word", "yes or no", "place", "name"]
 

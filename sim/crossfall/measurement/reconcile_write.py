@@ -8,8 +8,8 @@ from crossfall.measurement.reconcile import Move, Reconciled
 from crossfall.truck import document
 from crossfall.truck.build import Loaded, load_text
 from crossfall.truck.demos import find_demo
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.schema import PartSpec
 
 LEAST_G, LEAST_MM = 0.005, 0.005  # what is less than this stays as the file has it

@@ -1,4 +1,4 @@
-"""Mass and CG of the whole truck from four corners and one raised end, with their doubt.
+"""Mass and CG of the whole truck from four corners and one raised end, with their uncertainty.
 
 Level, the loads give mass, x and y (moments); raised, they give the height: the load under the
 raised axle of `tuning.weighin_model` (equation (2) there, ISO 10392) solved for it. Doubt is

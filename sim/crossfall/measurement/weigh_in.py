@@ -69,7 +69,7 @@ class Weighing:
     scatter_dof: float
     chi_square: float
     redundancy: int
-    doubts: tuple[OddReading, ...]
+    outliers: tuple[OddReading, ...]
     warnings: tuple[str, ...]
 
     @property
@@ -92,7 +92,7 @@ def weigh_in(session: Session) -> Weighing:
         causes[s.label] = causes.get(s.label, np.zeros(4)) + s.effect[:4] ** 2
     spread, dof = pooled([r.loads for r in session.readings])
     dofs = [problem.kinds[d.kind].dof for d in problem.data]
-    doubts = [
+    outliers = [
         OddReading(
             problem.data[i].label,
             session.readings[i].line,
@@ -114,7 +114,7 @@ def weigh_in(session: Session) -> Weighing:
         scatter_dof=dof,
         chi_square=found.chi_square,
         redundancy=found.redundancy,
-        doubts=tuple(doubts),
+        outliers=tuple(outliers),
         warnings=tuple(cautions(session, mass.value, z.value)),
     )
 

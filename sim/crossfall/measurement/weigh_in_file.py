@@ -39,11 +39,9 @@ from crossfall.measurement.weigh_in_session import (
     Session,
     WeighingScale,
 )
-from crossfall.truck.lines import KeyPath as KeyPath
-from crossfall.truck.lines import nearest_line
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import GRAVITY, WHEELS, Truck
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.read import read_source
 from crossfall.truck.sentences import problems
 from crossfall.truck.shapes import (
@@ -55,6 +53,8 @@ from crossfall.truck.shapes import (
     TyreRate,
     mistake,
 )
+from crossfall.truck.toml_line_index import KeyPath as KeyPath
+from crossfall.truck.toml_line_index import nearest_line
 
 _MM = _G = 1e-3
 SPRING_TOLERANCE = 0.2  # of what a chassis file says of springs and unsprung mass
@@ -317,9 +317,9 @@ def _free(spec: _SuspensionSpec, truck: Truck | None, session: Session) -> Free:
         "unsprung_front": (spec.front_unsprung_g, _G),
         "unsprung_rear": (spec.rear_unsprung_g, _G),
     }
-    told = {k: Measured(v * s, part * v * s) for k, (v, s) in given.items() if v is not None}
-    both = {**guess, **told}
-    known = truck is not None or {"rate_front", "rate_rear"} <= set(told)
+    stated = {k: Measured(v * s, part * v * s) for k, (v, s) in given.items() if v is not None}
+    both = {**guess, **stated}
+    known = truck is not None or {"rate_front", "rate_rear"} <= set(stated)
     return Free(**both, anti_roll=anti_roll, known=known)
 
 

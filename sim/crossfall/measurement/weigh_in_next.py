@@ -52,10 +52,10 @@ def next_readings(session: Session) -> ReadingPlan:
     before = np.sqrt(np.diag(found.covariance))[:4]
     degrees = np.degrees(tip_effect(session, found.values[:4]) * before)
     worst = _worst(posed, degrees)
-    told = dict(zip([k.name for k in posed.known], found.values, strict=True))
+    fitted = dict(zip([k.name for k in posed.known], found.values, strict=True))
     advice = []
     for what, changed in dict(_candidates(session)).items():
-        after = np.sqrt(np.diag(_after(changed, told, posed)))[:4]
+        after = np.sqrt(np.diag(_after(changed, fitted, posed)))[:4]
         advice.append(_Advice(what, after, float(before[worst] / after[worst])))
     advice.sort(key=lambda a: (-round(a.gain, 6), a.what))
     return ReadingPlan(QUANTITIES[worst], degrees, tuple(advice))
@@ -88,12 +88,12 @@ def _worst(posed: Posed, degrees: Array) -> int:
     return missing[0] if missing else int(np.argmax(degrees))
 
 
-def _after(changed: Session, told: dict[str, float], posed: Posed) -> Array:
+def _after(changed: Session, fitted: dict[str, float], posed: Posed) -> Array:
     """(P, P) covariance with the further reading; a loose guess stays as loose as it was."""
     new = pose(changed)
     known = tuple(replace(k, sd=o.sd) for k, o in zip(new.known[:4], posed.known[:4], strict=True))
     known += new.known[4:]
-    at = np.array([told.get(k.name, k.value) for k in known])
+    at = np.array([fitted.get(k.name, k.value) for k in known])
     return foreseen(new.model, at, new.data, posed.kinds, known)
 
 

@@ -129,10 +129,10 @@ def _kinds(session: Session) -> tuple[Scatter, Scatter]:
     stated = session.scale.placement
     kinds = []
     for name, pool in zip(("wheel", "axle"), pools, strict=True):
-        told = None if stated is None else (stated, STATED_WORTH)
-        if told is None and pooled(pool)[1] < 2:
-            told = (GUESSED_SCATTER, _GUESS_WORTH)
-        found = scatter(pool, step, told)
+        prior = None if stated is None else (stated, STATED_WORTH)
+        if prior is None and pooled(pool)[1] < 2:
+            prior = (GUESSED_SCATTER, _GUESS_WORTH)
+        found = scatter(pool, step, prior)
         kinds.append(found if scant else replace(found, label=f"placement scatter, {name}"))
     return kinds[0], kinds[1]
 

@@ -16,8 +16,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from crossfall.measurement.scatter import Scatter, interval, welch_satterthwaite
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
-from crossfall.truck.problems import InputError, Problem
 
 TOLERANCE = 1.0 / np.sqrt(3.0)  # sd of a value that may lie anywhere within +-1: JCGM 100 4.3.7
 _STEP = 1e-3  # of a parameter's size, for central differences: the model is nearly linear over it
@@ -150,21 +150,23 @@ def fit(
     """
     values = np.array([k.value for k in known])
     start = values.copy()
-    moving, sizes, weights, told = weights_of(data, kinds, known)
+    moving, sizes, weights, prior_weights = weights_of(data, kinds, known)
     readings = np.array([d.value for d in data])
     inverse = rows = np.empty((0, 0))
     for _ in range(ROUNDS):
-        rows = design(model, values, sizes, weights, told)[:, moving]
-        gap = np.concatenate(
-            [(readings - model(values[None])[0]) * weights, (start - values) * told]
+        rows = design(model, values, sizes, weights, prior_weights)[:, moving]
+        residual = np.concatenate(
+            [(readings - model(values[None])[0]) * weights, (start - values) * prior_weights]
         )
         inverse = np.linalg.pinv(rows * sizes[moving], rcond=1e-13) * sizes[moving, None]
-        step = inverse @ gap
+        step = inverse @ residual
         values[moving] += step
         if np.all(np.abs(step) <= _SETTLED * sizes[moving]):
             break
-    gap = np.concatenate([(readings - model(values[None])[0]) * weights, (start - values) * told])
-    if not (np.isfinite(gap).all() and np.isfinite(inverse).all()):
+    residual = np.concatenate(
+        [(readings - model(values[None])[0]) * weights, (start - values) * prior_weights]
+    )
+    if not (np.isfinite(residual).all() and np.isfinite(inverse).all()):
         raise no_truck()
     effects = np.zeros((len(known), len(rows)))
     effects[moving] = inverse
@@ -172,18 +174,18 @@ def fit(
     free = 1.0 - leverage
     checked = free > 1e-6
     normalised = np.full(len(data), np.nan)
-    normalised[checked] = gap[: len(data)][checked] / np.sqrt(free[checked])
+    normalised[checked] = residual[: len(data)][checked] / np.sqrt(free[checked])
     slips = np.full(len(data), np.nan)
-    slips[checked] = (gap[: len(data)] / weights)[checked] / free[checked]
-    redundancy = len(data) + int(np.sum(told > 0)) - int(np.sum(moving))
+    slips[checked] = (residual[: len(data)] / weights)[checked] / free[checked]
+    redundancy = len(data) + int(np.sum(prior_weights > 0)) - int(np.sum(moving))
     return WeightedFit(
         values,
         effects @ effects.T,
         _sources(effects, data, kinds, known),
-        gap[: len(data)] / weights,
+        residual[: len(data)] / weights,
         normalised,
         slips,
-        float(gap @ gap),
+        float(residual @ residual),
         redundancy,
     )
 
@@ -197,8 +199,8 @@ def foreseen(
     known: Sequence[Prior],
 ) -> Array:
     """(P, P) covariance a fit would have if it came out at `at`, whatever the readings show."""
-    moving, sizes, weights, told = weights_of(data, kinds, known)
-    rows = design(model, at, sizes, weights, told)[:, moving]
+    moving, sizes, weights, prior_weights = weights_of(data, kinds, known)
+    rows = design(model, at, sizes, weights, prior_weights)[:, moving]
     inverse = np.linalg.pinv(rows * sizes[moving], rcond=1e-13) * sizes[moving, None]
     effects = np.zeros((len(known), len(rows)))
     effects[moving] = inverse
@@ -212,13 +214,15 @@ def weights_of(
     moving = np.array([k.uncertain for k in known])
     sizes = np.array([k.size if k.uncertain else 1.0 for k in known])
     weights = 1.0 / np.sqrt([max(kinds[d.kind].variance(d.repeats), 1e-24) for d in data])
-    told = np.array([1.0 / k.sd if k.uncertain else 0.0 for k in known])
-    return moving, sizes, weights, told
+    prior_weights = np.array([1.0 / k.sd if k.uncertain else 0.0 for k in known])
+    return moving, sizes, weights, prior_weights
 
 
-def design(model: ReadingModel, at: Array, sizes: Array, weights: Array, told: Array) -> Array:
+def design(
+    model: ReadingModel, at: Array, sizes: Array, weights: Array, prior_weights: Array
+) -> Array:
     """(D + P, P) derivatives of the normalised readings and of what was known beforehand."""
-    return np.vstack([jacobian(model, at, sizes) * weights[:, None], np.diag(told)])
+    return np.vstack([jacobian(model, at, sizes) * weights[:, None], np.diag(prior_weights)])
 
 
 def _sources(

@@ -59,9 +59,9 @@ def extent(things: list[PlacedShape], view: View) -> Extent:
 
 def _choose_scale(width: float, height: float) -> float:
     """The largest drawing whose views (m) fit the page; the smallest we have if none does."""
-    room = (WIDTH - 2 * EDGE - GAP, HEIGHT - HEAD - LABELS - UNDER - _FOOT)
+    space = (WIDTH - 2 * EDGE - GAP, HEIGHT - HEAD - LABELS - UNDER - _FOOT)
     for scale in SCALES:
-        if 1000 * width / scale <= room[0] and 1000 * height / scale <= room[1]:
+        if 1000 * width / scale <= space[0] and 1000 * height / scale <= space[1]:
             return scale
     return SCALES[-1]
 

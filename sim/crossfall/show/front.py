@@ -99,7 +99,7 @@ def _names(axes: Axes, choices: Choices, members: NDArray[np.intp]) -> None:
     wanted = BOTTOM + UP * (choices.gain[members] - low) / (high - low)
     rows = [text_size("x", SMALL)[1] + 1.4] * len(members)
     places = label_places(list(wanted), rows, BOTTOM - 2.0, BOTTOM + UP + 4.0)
-    room = WIDTH - LEFT - ACROSS - 11.0
+    space = WIDTH - LEFT - ACROSS - 11.0
     for i, at in zip(members, places, strict=True):
         v = low + (high - low) * (at - BOTTOM) / UP
         u = right + (right - left) * 6.0 / ACROSS
@@ -107,13 +107,13 @@ def _names(axes: Axes, choices: Choices, members: NDArray[np.intp]) -> None:
         x, y = choices.cost[i], choices.gain[i]
         axes.plot([x, knee, u], [y, y, v], color=LIGHT.faint, lw=0.5, clip_on=False, zorder=0.9)
         weight = "bold" if i == choices.best else "normal"
-        text = _cut(choices.names[i], room, weight)
+        text = _cut(choices.names[i], space, weight)
         axes.text(u, v, f" {text}", size=SMALL, va="center", weight=weight)
     axes.set(xlim=(left, right), ylim=(low, high))
 
 
-def _cut(text: str, room: float, weight: str) -> str:
-    """The text, shortened with dots to fit `room` mm."""
-    while text_size(text, SMALL, weight)[0] > room:
+def _cut(text: str, space: float, weight: str) -> str:
+    """The text, shortened with dots to fit `space` mm."""
+    while text_size(text, SMALL, weight)[0] > space:
         text = text.rstrip("…")[:-1].rstrip() + "…"
     return text

@@ -21,8 +21,8 @@ from matplotlib.figure import Figure
 from matplotlib.font_manager import FontProperties
 from matplotlib.textpath import text_to_path
 
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
-from crossfall.truck.problems import InputError, Problem
 
 MM_PER_INCH = 25.4
 MM_PER_POINT = MM_PER_INCH / 72

@@ -35,12 +35,12 @@ def draw_suspension(truck: Truck, seen: tuple[AxleLook, AxleLook]) -> Figure:
     """A4 sheet: both views to one scale, and curves over the travel."""
     things = solids(truck)
     side, rear = extent(things, SIDE), extent(things, REAR)
-    room = WIDTH - 2 * EDGE - 50
+    space = WIDTH - 2 * EDGE - 50
     wide = (side.right - side.left) + (rear.right - rear.left)
     fits = [
         s
         for s in _SCALES
-        if 1000 * wide / s <= room and 1000 * max(side.high, rear.high) / s <= _VIEWS - 18
+        if 1000 * wide / s <= space and 1000 * max(side.high, rear.high) / s <= _VIEWS - 18
     ]
     scale = fits[0] if fits else _SCALES[-1]
     made, axes = paper_page(WIDTH, HEIGHT)

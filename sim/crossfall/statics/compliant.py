@@ -17,7 +17,7 @@ from crossfall.statics.builds import Builds, Ints, stacked
 from crossfall.statics.folds import polish_folds
 from crossfall.statics.kinematics import FREEDOMS, frames_at
 from crossfall.statics.newton import Cases
-from crossfall.statics.settling import settle
+from crossfall.statics.relaxation import settle
 from crossfall.statics.track import CORNER, FOLD, STANDS, UNRESOLVED, Track
 from crossfall.statics.tyres import standing_patches
 from crossfall.truck.model import Array, Flags, Truck

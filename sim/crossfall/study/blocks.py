@@ -111,8 +111,8 @@ def done_blocks(store_path: Path, batch: Batch) -> Iterator[Any]:
 def block_in(rows: str, folder: Path) -> Block | None:
     """The block that the store's rows tell of, or None where its file is not what was written."""
     try:
-        (told,) = json.loads(rows)
-        block = Block(told["file"], told["lines"], told["failed"], told["sha256"])
+        (head,) = json.loads(rows)
+        block = Block(head["file"], head["lines"], head["failed"], head["sha256"])
         data = (folder / block.file).read_bytes()
     except (OSError, ValueError, TypeError, KeyError):
         return None

@@ -26,9 +26,9 @@ from crossfall.study.scenario import Scenario
 from crossfall.study.scenario_file import CONDITIONS
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
-from crossfall.truck.problems import InputError
 
 _CHUNK = 1 << 16  # points worked on at once
 _ALIKE = 1e-9  # relative agreement with real builds that the corners must give

@@ -24,7 +24,7 @@ from contextlib import suppress
 from itertools import islice
 from typing import Any
 
-from crossfall.study.pool import TICK, Crew, PoolError, TrialLimits, hello
+from crossfall.study.pool import TICK, PoolError, TrialLimits, WorkerPool, hello
 from crossfall.study.task import Batch, Payload, Task, TrialOutcome
 from crossfall.study.versions import version_disagreement
 
@@ -36,7 +36,7 @@ _AWAY = "the cluster's scheduler went away; what was delivered is kept"
 _GONE = (OSError, TimeoutError, RuntimeError, CancelledError)
 
 Company = tuple[Payload, ...]
-_crews: dict[int, tuple[str, Crew]] = {}  # one per thread of a cluster worker
+_worker_pools: dict[int, tuple[str, WorkerPool]] = {}  # one per thread of a cluster worker
 _guard = threading.Lock()
 
 
@@ -68,8 +68,8 @@ def _through(
     size = batch.together * -(-_CHUNK // batch.together)
     _check_versions(client, batch, limits)
     while True:
-        room = _AHEAD * max(1, sum(client.nthreads().values())) - len(sent)
-        for _ in range(room):
+        free = _AHEAD * max(1, sum(client.nthreads().values())) - len(sent)
+        for _ in range(free):
             chunk = waiting.popleft() if waiting else list(islice(tasks, size))
             if not chunk:
                 break
@@ -77,7 +77,7 @@ def _through(
             future = client.submit(do_chunk, batch.method, common, work, limits, pure=False)
             sent[future] = chunk
         if not sent:
-            client.run(end_crews)
+            client.run(end_worker_pools)
             return
         yield _collect(client, sent, waiting, strikes, limits)
 
@@ -90,44 +90,44 @@ def do_chunk(
 ) -> list[TrialOutcome]:
     """On a worker of the cluster: the chunk's outcomes, from this thread's own child process."""
     first = hello(method, common)
-    crew = _crew_of_thread(first, limits)
-    crew.tasks, crew.exhausted = (
+    pool = _pool_of_thread(first, limits)
+    pool.tasks, pool.exhausted = (
         iter([Task(place, "", p, company) for place, p, company in work]),
         False,
     )
     done: list[TrialOutcome] = []
     try:
-        crew.hire(1)
-        while crew.busy():
-            crew.feed()
-            done += crew.collect()
+        pool.hire(1)
+        while pool.busy():
+            pool.feed()
+            done += pool.collect()
     except BaseException:
         with _guard:
-            _crews.pop(threading.get_ident(), None)
-        crew.dismiss()
+            _worker_pools.pop(threading.get_ident(), None)
+        pool.dismiss()
         raise
     return done
 
 
-def end_crews() -> None:
+def end_worker_pools() -> None:
     """On a worker of the cluster: end the child processes kept between chunks."""
     with _guard:
-        for _, crew in _crews.values():
-            crew.dismiss()
-        _crews.clear()
+        for _, pool in _worker_pools.values():
+            pool.dismiss()
+        _worker_pools.clear()
 
 
-def _crew_of_thread(first: bytes, limits: TrialLimits) -> Crew:
+def _pool_of_thread(first: bytes, limits: TrialLimits) -> WorkerPool:
     name, thread = hashlib.sha256(first).hexdigest(), threading.get_ident()
     with _guard:
-        kept = _crews.get(thread)
+        kept = _worker_pools.get(thread)
         if kept is not None and kept[0] == name:
             return kept[1]
         if kept is not None:
             kept[1].dismiss()
-        crew = Crew(first, iter(()), limits)
-        _crews[thread] = (name, crew)
-        return crew
+        pool = WorkerPool(first, iter(()), limits)
+        _worker_pools[thread] = (name, pool)
+        return pool
 
 
 def _connect(address: str) -> Any:

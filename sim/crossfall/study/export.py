@@ -204,8 +204,8 @@ def described(schema: Any, responses: Mapping[str, str], scenario: str, digest: 
     fields = []
     for field in schema:
         about = describe_column(field.name, responses)
-        told = {"title": about.title, "unit": about.unit, "source": about.source}
-        fields.append(field.with_metadata(told))
+        metadata = {"title": about.title, "unit": about.unit, "source": about.source}
+        fields.append(field.with_metadata(metadata))
     cite = {"citation": citation(scenario, versions_of("closed form")["crossfall"], digest)}
     return pa.schema(fields, metadata=cite)
 

@@ -24,9 +24,9 @@ from crossfall.statics import rigid, sliding
 from crossfall.study.draws import drawn_truck
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Grip, Truck
-from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TruckSpec
 
 if TYPE_CHECKING:

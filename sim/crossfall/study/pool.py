@@ -22,7 +22,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from crossfall.study.task import Batch, Payload, Task, TrialOutcome
-from crossfall.truck.problems import StoppedError
+from crossfall.truck.errors import StoppedError
 
 TICK = 0.2  # s, how long to wait for an answer before looking at the clock
 _AHEAD = 0.25  # s of work each child holds, so that it never waits for the next trial
@@ -130,17 +130,17 @@ def outcomes(
     PoolError where children die before they are ready.
     """
     first = hello(batch.method, {**batch.common, **batch.local})
-    crew = Crew(first, tasks, limits, batch.together)
+    pool = WorkerPool(first, tasks, limits, batch.together)
     try:
-        crew.hire(workers)
-        while crew.busy():
-            crew.feed()
-            yield crew.collect()
+        pool.hire(workers)
+        while pool.busy():
+            pool.feed()
+            yield pool.collect()
     finally:
-        crew.dismiss()
+        pool.dismiss()
 
 
-class Crew:
+class WorkerPool:
     """The children of one batch, what waits for them, and the strikes against each trial."""
 
     def __init__(
@@ -190,12 +190,12 @@ class Crew:
                 continue
             arrived += self._answers(child, data)
             if not data:
-                arrived += self._bury(child, _last_words(child))
+                arrived += self._lost(child, _last_words(child))
         now = time.monotonic()
         for child in list(self.children):
             allowed = self.limits.trial if child.ready else self.limits.start
             if (child.held or not child.ready) and now - child.since > allowed:
-                arrived += self._bury(child, f"took longer than {allowed:g} s")
+                arrived += self._lost(child, f"took longer than {allowed:g} s")
         return arrived
 
     def dismiss(self) -> None:
@@ -204,12 +204,12 @@ class Crew:
             end_child(child)
         self.children.clear()
 
-    def _take(self, room: int) -> list[Task]:
-        """The next tasks, `room` of them or up to the end of what goes together."""
+    def _take(self, free: int) -> list[Task]:
+        """The next tasks, `free` of them or up to the end of what goes together."""
         taken: list[Task] = []
         while (task := self._next()) is not None:
             apart = not taken or task.place // self.together != taken[-1].place // self.together
-            if apart and len(taken) >= room:
+            if apart and len(taken) >= free:
                 self.waiting.appendleft(task)
                 break
             taken.append(task)
@@ -252,7 +252,7 @@ class Crew:
             found.append(outcome)
         return found
 
-    def _bury(self, child: Child, why: str) -> list[TrialOutcome]:
+    def _lost(self, child: Child, why: str) -> list[TrialOutcome]:
         """Replace a child; strike the trial it was at and give the others back."""
         detail = _tail(child)
         self.children.remove(child)
@@ -285,8 +285,8 @@ def _said(child: Child, task: Task) -> bytes:
     if len(task.company) < 2:
         return _line([task.place, task.payload])
     number = task.company.index(task.payload)
-    told = task.company == child.company
-    return (b"" if told else _line({"company": task.company})) + _line([task.place, number])
+    known = task.company == child.company
+    return (b"" if known else _line({"company": task.company})) + _line([task.place, number])
 
 
 def _line(value: Any) -> bytes:

@@ -17,10 +17,10 @@ from crossfall.study.design import Axis, Design, count, points
 from crossfall.study.scenario_checks import mistakes
 from crossfall.study.scenario_file import MOST_TRIALS, ScenarioSpec
 from crossfall.truck.build import Loaded, load_truck
-from crossfall.truck.lines import KeyPath as Key
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.read import Source, Where, read_source
 from crossfall.truck.sentences import problems, suggestion
+from crossfall.truck.toml_line_index import KeyPath as Key
 
 MOST_STORED = 200_000  # of a method slower than the closed form: a month of nights
 

@@ -21,8 +21,8 @@ import numpy as np
 from crossfall.study.methods import NoAnswer, ahead, compliant
 from crossfall.study.scenario import Scenario
 from crossfall.study.sweep import common_of
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
-from crossfall.truck.problems import InputError, Problem
 
 How = Literal["sobol", "morris"]
 _Progress = Callable[[int, int], None]

@@ -24,8 +24,8 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from crossfall.study.task import Batch, Task, TrialOutcome, canonical, value_digest
+from crossfall.truck.errors import InputError, Problem, StoppedError
 from crossfall.truck.locks import is_locked, lock
-from crossfall.truck.problems import InputError, Problem, StoppedError
 
 _FORMAT = 1  # of the tables below; a store of another format is refused
 BLOCKS = "closed form"  # method of batches whose tasks are blocks of trials (see `blocks`)

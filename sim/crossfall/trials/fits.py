@@ -102,5 +102,5 @@ def fit_critical_angle(approach: Approach) -> FittedValue | None:
     except RuntimeError:
         return None
     spread = max(abs(fit.value - other.value) for other in others)
-    doubt = math.hypot(fit.high - fit.value, spread)
-    return replace(fit, low=fit.value - doubt, high=fit.value + doubt)
+    width = math.hypot(fit.high - fit.value, spread)
+    return replace(fit, low=fit.value - width, high=fit.value + width)

@@ -20,7 +20,7 @@ from typing import Literal
 from crossfall.engines.held import engine_version
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive
-from crossfall.trials.going import Going, Journey, under_way
+from crossfall.trials.drive_run import Going, Journey, under_way
 from crossfall.trials.ground import Ramp, ramp_foot
 from crossfall.trials.slope import Command, Manner, goes_over, running
 from crossfall.truck.model import Truck
@@ -124,7 +124,7 @@ def ramp_entry(
 
 
 def whole_rise(truck: Truck, angle: float, oblique: float = 0.0) -> float:
-    """m, height of a ramp with room for a truck that goes on by a wheelbase with all wheels on."""
+    """m, height of a ramp with left for a truck that goes on by a wheelbase with all wheels on."""
     late = _late(truck, oblique) / math.cos(angle)
     length = (1 + CLIMBED + SPARE) * truck.wheelbase + _first(truck, angle) + late
     return length * math.sin(angle) * math.cos(oblique)
@@ -142,8 +142,8 @@ def _gone_on(truck: Truck, ramp: Ramp, travelled: float) -> float:
     half = truck.wheelbase / 2 * cos  # the middle of the wheels is ahead of the rear ones by
     foot = ramp_foot(truck, ramp) + _late(truck, ramp.oblique)
     gone = (travelled - half - foot + truck.rear.tyre.radius * math.tan(ramp.angle / 2)) / cos
-    room = (_run(ramp) - _late(truck, ramp.oblique)) / cos - first - truck.wheelbase
-    return max(0.0, min(gone, room))
+    left = (_run(ramp) - _late(truck, ramp.oblique)) / cos - first - truck.wheelbase
+    return max(0.0, min(gone, left))
 
 
 def _first(truck: Truck, angle: float) -> float:

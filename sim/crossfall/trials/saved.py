@@ -27,9 +27,9 @@ from crossfall.trials.log import Log, Stretch
 from crossfall.trials.outcome import TiltTrial, concluded
 from crossfall.trials.pace import Pace
 from crossfall.trials.record import FIELDS, Record
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import frozen
-from crossfall.truck.problems import InputError, Problem
 
 _FORMAT = 2
 _MOST = 200_000_000  # bytes of a file once unpacked

@@ -18,7 +18,7 @@ import numpy as np
 from crossfall.engines.held import engine_version
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive
-from crossfall.trials.going import Going, Journey, under_way
+from crossfall.trials.drive_run import Going, Journey, under_way
 from crossfall.trials.ground import Ground, Plane, Stone, front_of_tyres, stone_foot
 from crossfall.truck.model import Truck
 

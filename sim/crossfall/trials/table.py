@@ -17,9 +17,9 @@ from crossfall.engines.settings import TrialSettings
 from crossfall.trials.log import Fate, Recorder, StretchKind
 from crossfall.trials.pace import Pace
 from crossfall.truck.digest import truck_digest
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.support import PAIRS, downhill_pair
 
 _LOOK = 4  # steps between looks at loads and lean

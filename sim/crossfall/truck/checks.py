@@ -8,10 +8,10 @@ import numpy as np
 from pydantic import BaseModel
 
 from crossfall.truck.assemble import BODIES
+from crossfall.truck.errors import Problem
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.materials import MATERIALS
 from crossfall.truck.model import GRAVITY, WHEELS, Truck
-from crossfall.truck.problems import Problem
 from crossfall.truck.read import Where
 from crossfall.truck.ride import level_axle_loads, spring_preloads, tyre_loads
 from crossfall.truck.schema import TruckSpec

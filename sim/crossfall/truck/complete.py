@@ -147,9 +147,9 @@ def falls_in_tolerance(truck: Truck, spec: TruckSpec) -> tuple[str, ...]:
     where, found = in_memory(spec), []
     for number, one in enumerate(truck.uncertain):
         unit, low, _, high = shown(one)
-        for value, told in ((one.low, low), (one.high, high)):
+        for value, end in ((one.low, low), (one.high, high)):
             if problems := truck_mistakes(varied(truck, {number: value}), spec, where):
-                found.append(f"{one.name}: at {told:.4g} {unit}, in its range, {problems[0].what}")
+                found.append(f"{one.name}: at {end:.4g} {unit}, in its range, {problems[0].what}")
     return tuple(found)
 
 

@@ -14,8 +14,8 @@ from typing import Any
 import tomlkit
 from tomlkit.exceptions import TOMLKitError
 
-from crossfall.truck import lines, sentences
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck import sentences, toml_line_index
+from crossfall.truck.errors import InputError, Problem
 
 _AXES = {"x": 0, "y": 1, "z": 2}
 
@@ -56,7 +56,7 @@ def text_without_part(text: str, name: str) -> str:
     """The text without a part's entry and the blank line above it; other comments stay."""
     data = _plain(text)
     row = _row(data, name)
-    index = lines.line_index(text)
+    index = toml_line_index.line_index(text)
     rows = text.splitlines(keepends=True)
     start = index[("part", row)] - 1
     if not rows[start].lstrip().startswith("[["):

@@ -14,9 +14,9 @@ from typing import Any
 from pydantic import BaseModel, ValidationError
 
 from crossfall.truck import sentences
-from crossfall.truck.lines import KeyPath
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.schema import PartSpec, TruckSpec
+from crossfall.truck.toml_line_index import KeyPath
 
 _AXES = {"x": 0, "y": 1, "z": 2}
 _ENDS = ("front", "rear")

@@ -122,8 +122,8 @@ def _binary_stl(data: bytes) -> bool:
     if len(data) < 84:
         return False
     (count,) = struct.unpack("<I", data[80:84])
-    told = len(data) == 84 + 50 * count
-    return bool(told) or not data[:5].lower().startswith(b"solid")
+    binary = len(data) == 84 + 50 * count
+    return bool(binary) or not data[:5].lower().startswith(b"solid")
 
 
 def _plain(kind: str, data: bytes) -> bytes:

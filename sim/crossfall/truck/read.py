@@ -12,9 +12,9 @@ from typing import Any, NoReturn
 
 from pydantic import ValidationError
 
-from crossfall.truck import lines
+from crossfall.truck import toml_line_index
 from crossfall.truck.demos import demo_names, find_demo
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.sentences import key_text, problems, show, suggestion
 
@@ -31,7 +31,7 @@ class Source:
 
     file: str
     data: dict[str, Any]
-    index: dict[lines.KeyPath, int]
+    index: dict[toml_line_index.KeyPath, int]
 
 
 @dataclass(frozen=True)
@@ -40,15 +40,17 @@ class Where:
 
     main: Source
     # Where included entries came from: merged path, and its source and path there.
-    moved: dict[lines.KeyPath, tuple[Source, lines.KeyPath]] = field(default_factory=dict)
+    moved: dict[toml_line_index.KeyPath, tuple[Source, toml_line_index.KeyPath]] = field(
+        default_factory=dict
+    )
     data: Mapping[str, Any] = field(default_factory=dict)
 
-    def place(self, path: lines.KeyPath) -> tuple[str, int | None]:
+    def place(self, path: toml_line_index.KeyPath) -> tuple[str, int | None]:
         """File and line."""
         source, own = self.moved.get(path[:2], (self.main, path[:2]))
-        return source.file, lines.nearest_line(source.index, own + path[2:])
+        return source.file, toml_line_index.nearest_line(source.index, own + path[2:])
 
-    def problem(self, path: lines.KeyPath, what: str, allowed: str = "") -> Problem:
+    def problem(self, path: toml_line_index.KeyPath, what: str, allowed: str = "") -> Problem:
         """A problem at a place of the merged spec."""
         file, line = self.place(path)
         return Problem(file, what, allowed, key_text(path, self.data), line)
@@ -122,7 +124,7 @@ def _source(text: str, label: str) -> Source:
     _check_size(text, label)
     try:
         data = tomllib.loads(text)
-        return Source(label, data, lines.line_index(text))
+        return Source(label, data, toml_line_index.line_index(text))
     except ValueError as error:
         found = re.search(r"\(at (?:line (\d+), column (\d+)|end of document)\)", str(error))
         line = int(found.group(1)) if found and found.group(1) else text.count("\n") + 1
@@ -139,7 +141,7 @@ def _check_size(text: str, label: str) -> None:
     if entries > MAX_ENTRIES:
         allowed = f"at most {MAX_ENTRIES} keys, tables and array entries"
         raise InputError(Problem(label, f"has about {entries} entries", allowed))
-    deep = lines.deepest_key(text)
+    deep = toml_line_index.deepest_key(text)
     if deep is not None and deep[0] > MAX_DEPTH:
         what = f"has a key of {deep[0]} names with dots between"
         raise InputError(Problem(label, what, f"at most {MAX_DEPTH}", line=deep[1]))
@@ -243,6 +245,6 @@ def contained(folder: Path, name: str) -> Path | None:
     return path if path.is_relative_to(folder.resolve()) else None
 
 
-def _fail(source: Source, path: lines.KeyPath, what: str, allowed: str) -> NoReturn:
-    line = lines.nearest_line(source.index, path)
+def _fail(source: Source, path: toml_line_index.KeyPath, what: str, allowed: str) -> NoReturn:
+    line = toml_line_index.nearest_line(source.index, path)
     raise InputError(Problem(source.file, what, allowed, key_text(path, source.data), line))

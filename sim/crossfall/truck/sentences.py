@@ -11,8 +11,8 @@ from typing import Any
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
 
-from crossfall.truck.lines import KeyPath
-from crossfall.truck.problems import Problem
+from crossfall.truck.errors import Problem
+from crossfall.truck.toml_line_index import KeyPath
 
 Locate = Callable[[KeyPath], tuple[str, int | None]]
 
@@ -52,10 +52,10 @@ def problems(
         what, allowed, path = _say(detail, path, model)
         file, line = locate(path)
         found.append(Problem(file, what, allowed, key_text(path, data), line))
-    told = sorted(set(found), key=lambda p: (p.file, p.line or 0, p.key, p.what))
+    shown = sorted(set(found), key=lambda p: (p.file, p.line or 0, p.key, p.what))
     if more > 0:
-        told.append(Problem(locate(())[0], f"has {more} more mistakes", "mend these first"))
-    return tuple(told)
+        shown.append(Problem(locate(())[0], f"has {more} more mistakes", "mend these first"))
+    return tuple(shown)
 
 
 def key_text(path: KeyPath, data: Mapping[str, Any]) -> str:

@@ -17,8 +17,8 @@ from pydantic import ValidationError
 
 from crossfall.truck import edits, sentences
 from crossfall.truck.build import Loaded, build
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Truck
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.schema import PartSpec, TruckSpec
 from crossfall.tuning.changes import SLOT, Added, Catalogue, Change, Swap, flat, requirements
 

@@ -18,12 +18,12 @@ from typing import Annotated, Any, Literal
 from pydantic import Field, ValidationError, model_validator
 
 from crossfall.truck import sentences
-from crossfall.truck.lines import KeyPath as Place
-from crossfall.truck.lines import nearest_line
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.read import Source, read_source
 from crossfall.truck.schema import PartSpec
 from crossfall.truck.shapes import Line, Name, Places, Price, Strict, Text, mistake
+from crossfall.truck.toml_line_index import KeyPath as Place
+from crossfall.truck.toml_line_index import nearest_line
 
 MOST_CHANGES = 200
 SLOT = 10  # steps a slot is tried at: it counts as done so many times

@@ -1,4 +1,4 @@
-"""The four aims of a tuner, the tip angles of builds by them, and the doubt of a difference.
+"""The four aims of a tuner, the tip angles of builds by them, and the uncertainty of a difference.
 
 Every angle is the one answer's (`answers.tips`): the tip with the wheels held, or, where a build
 slides away first, what it would do against a rail, so that there is always a number to compare.
@@ -82,7 +82,7 @@ def angles(trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes") -> D
     return DirectionAngles(made[0], made[1], made[2].astype(bool))
 
 
-def doubt(truck: Truck, heading: float, fresh: frozenset[str] = frozenset()) -> AngleErrors:
+def angle_errors(truck: Truck, heading: float, fresh: frozenset[str] = frozenset()) -> AngleErrors:
     """What the uncertainty of each part's mass and place may do to the tip angle, one sd each.
 
     By the exact derivatives of the rigid answer: the tolerances' share hardly depends on the

@@ -9,13 +9,13 @@ from typing import Annotated, Literal
 from pydantic import Field, ValidationError, model_validator
 
 from crossfall.truck import sentences
-from crossfall.truck.lines import nearest_line
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck
-from crossfall.truck.problems import InputError
 from crossfall.truck.read import read_source
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.shapes import Length, Line, Mass, Name, Strict, Text, mistake
+from crossfall.truck.toml_line_index import nearest_line
 from crossfall.tuning.effects import outside_width
 
 _SLACK = 1e-9  # kg or m: what arithmetic may add to a value that stands exactly on its limit

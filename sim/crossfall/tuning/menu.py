@@ -18,7 +18,7 @@ from itertools import product
 import numpy as np
 from numpy.typing import NDArray
 
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.apply import Touches, clash, touches
 from crossfall.tuning.changes import Catalogue, Change, flat

@@ -25,16 +25,16 @@ import numpy as np
 from crossfall.answers.conditions import Hold
 from crossfall.statics import rigid
 from crossfall.truck.build import Loaded
+from crossfall.truck.errors import InputError
 from crossfall.truck.model import Array, Flags, Grip
-from crossfall.truck.problems import InputError
 from crossfall.tuning.apply import apply, built
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.corners import WORTH_SAYING, Corner
 from crossfall.tuning.directions import AIMS, NUMERICAL, SURE, Direction, difference_sd
 from crossfall.tuning.effects import Effects, effects
 from crossfall.tuning.limits import Breach, breaches
-from crossfall.tuning.linear import Bounds, MilpModel, Modeller
 from crossfall.tuning.menu import Menu, Picks, guiding, menu
+from crossfall.tuning.milp_model import Bounds, MilpModel, Modeller
 from crossfall.tuning.scores import Scored, Scores
 from crossfall.tuning.solver import Found, Search, best_angle, least_money, near_best
 
@@ -263,7 +263,7 @@ class _Planner:
         values = {s.picks: unasked for s in front}
         values |= {s.picks: row for s, row in zip(shown, there.T, strict=True)}
         others = ranked[1 : runners + 1]
-        told = [float(s.angles.min()) - s.foretold for s in self.scores.all if s.foretold > 0]
+        misses = [float(s.angles.min()) - s.predicted for s in self.scores.all if s.predicted > 0]
         return BuildPlan(
             aim=self.aim,
             grip=self.scores.grip,
@@ -278,7 +278,7 @@ class _Planner:
             setups=len(self.models),
             proven=listed,
             scored=len(self.scores.all),
-            spread=float(np.std(told)) if len(told) > 2 else float("nan"),
+            spread=float(np.std(misses)) if len(misses) > 2 else float("nan"),
             margin=float(margin),
         )
 
@@ -398,12 +398,12 @@ class _Planner:
         return front
 
     def _choice(self, s: Scored, best: Scored | None, values: dict[Picks, Array]) -> Choice:
-        own, headings = self.scores.doubt(s), s.own_headings
+        own, headings = self.scores.angle_errors(s), s.own_headings
         now = effects(self.loaded.truck, self.loaded.spec)
         side = effects(s.truck, s.spec, self.loaded.spec.battery).minus(now)
         tied = False
         if best is not None:
-            sd = difference_sd(own, self.scores.doubt(best))
+            sd = difference_sd(own, self.scores.angle_errors(best))
             tied = abs(s.value - best.value) < SURE * sd + NUMERICAL
         limits = self.bounds.limits
         return Choice(

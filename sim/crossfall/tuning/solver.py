@@ -23,7 +23,7 @@ from numpy.typing import NDArray
 from crossfall.statics import rigid
 from crossfall.truck.model import Array
 from crossfall.truck.quiet import silence
-from crossfall.tuning.linear import GRAM, MilpModel
+from crossfall.tuning.milp_model import GRAM, MilpModel
 
 _Flags = NDArray[np.bool_]
 _SLACK = 1e-6  # g m; less than a ten-thousandth of a degree on anything of the class

@@ -13,10 +13,10 @@ from crossfall.answers.tips import tip_pairs
 from crossfall.truck import edits
 from crossfall.truck.axle_law import BY_Q, BY_QQ, LEFT, RIGHT, VALUE, law_of
 from crossfall.truck.build import Loaded, build
+from crossfall.truck.errors import InputError
 from crossfall.truck.linkage import geometry
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import ENDS, Array, Axle, Truck, frozen
-from crossfall.truck.problems import InputError
 from crossfall.truck.ride import spring_preloads
 
 _STEPS = 41  # places along the travel

@@ -15,8 +15,8 @@ from crossfall.answers.tips import ROUND
 from crossfall.truck.build import Loaded
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.limits import ClassLimits
-from crossfall.tuning.linear import Bounds, Modeller
 from crossfall.tuning.menu import menu
+from crossfall.tuning.milp_model import Bounds, Modeller
 from crossfall.tuning.plan import Aim
 from crossfall.tuning.solver import Search, best_angle
 
@@ -89,11 +89,11 @@ def _limits(limits: ClassLimits | None) -> list[tuple[str, ClassLimits]]:
     for key, words in _WORDS.items():
         value = getattr(limits, key)
         if value is not None:
-            told = f"{limits.name}'s {key}: {words.format(value)}"
-            found.append((told, bare.model_copy(update={key: value})))
+            what = f"{limits.name}'s {key}: {words.format(value)}"
+            found.append((what, bare.model_copy(update={key: value})))
     for name in limits.details:
-        told = f"{limits.name}'s details: '{name}' on board"
-        found.append((told, bare.model_copy(update={"details": (name,)})))
+        what = f"{limits.name}'s details: '{name}' on board"
+        found.append((what, bare.model_copy(update={"details": (name,)})))
     return found
 
 

@@ -10,8 +10,8 @@ import numpy as np
 from crossfall.answers.conditions import Hold, choose_grip
 from crossfall.answers.tips import tip_pairs
 from crossfall.truck.build import Loaded
+from crossfall.truck.errors import InputError
 from crossfall.truck.model import Array, Flags, Grip, Truck
-from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.apply import apply, built
 from crossfall.tuning.changes import SLOT, Catalogue, Change, requirements
@@ -23,9 +23,9 @@ from crossfall.tuning.directions import (
     AngleErrors,
     Direction,
     DirectionAngles,
+    angle_errors,
     angles,
     difference_sd,
-    doubt,
 )
 from crossfall.tuning.effects import Effects, effects
 from crossfall.tuning.limits import Breach, ClassLimits, breaches
@@ -161,7 +161,7 @@ def rank_changes(
 
 
 class _Weighed:
-    """The builds with their angles; doubts and effects worked out when first asked for."""
+    """The builds with their angles; angle errors and effects worked out when first asked for."""
 
     def __init__(
         self, builds: Mapping[_Key, _Build], loaded: Loaded, grip: Grip, hold: Hold, aim: Direction
@@ -178,7 +178,7 @@ class _Weighed:
         self.there = at_corners(asked, self.found, hold, self.corners, wanted)
         self.railed: dict[tuple[int, int], float] = {}
         self.measured_on = loaded.spec.battery
-        self._doubts: dict[tuple[int, int], AngleErrors] = {}
+        self._angle_errors: dict[tuple[int, int], AngleErrors] = {}
         self._effects: dict[int, Effects] = {}
 
     def hold_alike(self, pairs: Sequence[tuple[_Key, _Key]]) -> None:
@@ -227,12 +227,12 @@ class _Weighed:
         gain[:, self.slides(before) ^ self.slides(after)] = np.nan
         return gain
 
-    def doubt(self, key: _Key, direction: int) -> AngleErrors:
+    def angle_errors(self, key: _Key, direction: int) -> AngleErrors:
         k = self.keys[key]
-        if (k, direction) not in self._doubts:
+        if (k, direction) not in self._angle_errors:
             build, heading = self.builds[key], float(self.found.heading[k, direction])
-            self._doubts[k, direction] = doubt(build.truck, heading, build.fresh)
-        return self._doubts[k, direction]
+            self._angle_errors[k, direction] = angle_errors(build.truck, heading, build.fresh)
+        return self._angle_errors[k, direction]
 
     def effects(self, key: _Key) -> Effects:
         k = self.keys[key]
@@ -334,7 +334,10 @@ def _outcome(
     change, build = catalogue.changes[i], weighed.builds[after]
     gain, there = weighed.gain(before, after), weighed.gain_there(before, after)
     sd = np.array(
-        [difference_sd(weighed.doubt(after, d), weighed.doubt(before, d)) for d in range(4)]
+        [
+            difference_sd(weighed.angle_errors(after, d), weighed.angle_errors(before, d))
+            for d in range(4)
+        ]
     )
     side = weighed.effects(after).minus(weighed.effects(before))
     price = change.cost(many)
@@ -413,18 +416,18 @@ def _tied(
     aim: int,
 ) -> bool:
     """Whether two gains are closer than the uncertainty of their difference."""
-    one, other = (_gain_doubt(o, builds, weighed, aim) for o in (a, b))
+    one, other = (_gain_errors(o, builds, weighed, aim) for o in (a, b))
     sd = difference_sd(one, other)
     return bool(abs(a.gain[aim] - b.gain[aim]) < SURE * sd + NUMERICAL)
 
 
-def _gain_doubt(
+def _gain_errors(
     outcome: ChangeOutcome,
     builds: Mapping[int, tuple[_Key, _Key]],
     weighed: _Weighed,
     aim: int,
 ) -> AngleErrors:
-    before, after = (weighed.doubt(key, aim) for key in builds[outcome.change])
+    before, after = (weighed.angle_errors(key, aim) for key in builds[outcome.change])
     nothing = np.zeros(4)
     names = before.keys() | after.keys()
     return {n: after.get(n, nothing) - before.get(n, nothing) for n in names}

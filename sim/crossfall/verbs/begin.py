@@ -76,8 +76,8 @@ def command(name: str, source: Path | None, again: bool, as_json: bool, **option
     from crossfall.measurement.readings import checked, missing, read_readings, written
     from crossfall.measurement.truck_text import truck_text
     from crossfall.truck.build import load_text
+    from crossfall.truck.errors import InputError
     from crossfall.truck.files import write_atomically
-    from crossfall.truck.problems import InputError
 
     path, kept = _paths(name, again)
     given = {k: _tidy(_value(k, v)) for k, v in options.items() if v is not None}
@@ -101,7 +101,7 @@ def command(name: str, source: Path | None, again: bool, as_json: bool, **option
 
 def _paths(name: str, again: bool) -> tuple[Path, Path]:
     """The truck file and its readings file. Raises InputError where they may not be written."""
-    from crossfall.truck.problems import InputError, Problem
+    from crossfall.truck.errors import InputError, Problem
 
     path = Path(name.removesuffix(".toml") + ".toml")
     bad = set('".[]') & set(path.stem)
@@ -152,7 +152,7 @@ def _kept(path: Path, data: Mapping[str, Any]) -> str:
 
 
 def _value(key: str, value: Any) -> Any:
-    from crossfall.truck.problems import InputError, Problem
+    from crossfall.truck.errors import InputError, Problem
 
     question = next(q for q in (*QUESTIONS, *FURTHER) if q.key == key)
     try:
@@ -338,29 +338,30 @@ def _show(
     from crossfall.answers.conditions import case_name
 
     out = console()
-    told = _answer(begun, path, kept, found, spans, advice)
-    x, y, z = told["cg_mm"]
+    record = _answer(begun, path, kept, found, spans, advice)
+    x, y, z = record["cg_mm"]
     out.print(f"Wrote [bold]{escape(str(path))}[/bold] and {escape(str(kept))}.")
-    off = told["cg_pm_mm"]
+    off = record["cg_pm_mm"]
     out.print(
-        f"{told['mass_g']:.0f} ± {told['mass_pm_g']:.0f} g; CG {x:+.1f} ± {off[0]:.1f} mm ahead of "
-        f"mid-wheelbase, {y:+.1f} ± {off[1]:.1f} to the left, {z:.1f} ± {off[2]:.1f} up (95 %)."
+        f"{record['mass_g']:.0f} ± {record['mass_pm_g']:.0f} g; CG {x:+.1f} ± {off[0]:.1f} mm "
+        f"ahead of mid-wheelbase, {y:+.1f} ± {off[1]:.1f} to the left, {z:.1f} ± {off[2]:.1f} up "
+        "(95 %)."
     )
     table = Table(box=None, title="Tips at, degrees, 95 % range", title_justify="left")
     for name in ("heading", "", "tips", "from", "to"):
         table.add_column(name, justify="left" if not name else "right")
-    for row in told["headings"]:
+    for row in record["headings"]:
         low, high = row["compliant_range_deg"]
         angle = f"{row['compliant_deg']:.1f}"
         angle = f"\\[{angle}]" if row["slides_first"] else angle
         table.add_row(f"{row['heading_deg']:.0f}", case_name(row["heading_deg"]), angle,
                       f"{low:.1f}", f"{high:.1f}")  # fmt: skip
     out.print(table)
-    if any(row["slides_first"] for row in told["headings"]):
+    if any(row["slides_first"] for row in record["headings"]):
         out.print(
             "\\[ ]: it slides first on most ground; the angle is what it does against a rail."
         )
-    out.print(f"Typical, not measured: {', '.join(told['typical'])}.")
+    out.print(f"Typical, not measured: {', '.join(record['typical'])}.")
     if advice:
         out.print("What to measure next, by how much it narrows ± for its minutes:")
     for a in advice[:_SHOWN]:

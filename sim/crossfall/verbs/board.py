@@ -178,9 +178,9 @@ def _answer(
             "contact_half_width_mm": _estimate(fitted.contact),
             "closed_form_tip_line_mm": _estimate(fitted.closed_form),
             "correlation": fitted.correlation,
-            "doubts": [
+            "outliers": [
                 {"reading": d.label, "line": d.line, "off_deg": degrees(d.off), "sd": d.by}
-                for d in fitted.doubts
+                for d in fitted.outliers
             ],
         },
         "warnings": warnings,
@@ -275,7 +275,7 @@ def _show_fit(fitted: BoardFit) -> None:
             f"With tip lines {abs(c.value) * 1e3:.1f} mm {side} the tyres' centre planes the "
             "closed form alone would give the side angles; what tyres and springs cost is in it."
         )
-    for d in fitted.doubts:
+    for d in fitted.outliers:
         out.print(
             f"Not to be believed: {d.label}, {degrees(abs(d.off)):.1f}° "
             f"{'more' if d.off > 0 else 'less'} than the rest allow ({abs(d.by):.1f} sd)."

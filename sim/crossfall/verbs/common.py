@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from rich.console import Console
 
     from crossfall.truck.build import Loaded
-    from crossfall.truck.problems import Problem
+    from crossfall.truck.errors import Problem
 
 F = TypeVar("F", bound=Callable[..., Any])
 

@@ -93,7 +93,7 @@ def command(
     then named.
     """
     from crossfall.tuning.limits import read_limits
-    from crossfall.tuning.linear import Bounds
+    from crossfall.tuning.milp_model import Bounds
     from crossfall.tuning.plan import plan
     from crossfall.tuning.unmet import unmet
 
@@ -164,7 +164,7 @@ def _answer(loaded: Loaded, catalogue: Catalogue, found: BuildPlan) -> dict[str,
             "all_sets_scored": found.proven,
             "sets_scored": found.scored,
             "setups": found.setups,
-            "foretold_sd_deg": degrees(found.spread),
+            "predicted_sd_deg": degrees(found.spread),
             "listed_down_to_deg_below_best": degrees(found.margin),
         },
     }

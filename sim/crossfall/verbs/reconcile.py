@@ -58,7 +58,7 @@ def command(
     from crossfall.measurement.reconcile_write import included_rows, new_path, write_reconciled
     from crossfall.measurement.weigh_in_file import read_session
     from crossfall.truck.build import load_truck
-    from crossfall.truck.problems import InputError, Problem
+    from crossfall.truck.errors import InputError, Problem
 
     if scales is None and board_path is None:
         raise click.UsageError("give --scales, --board, or both")

@@ -89,7 +89,7 @@ def command(
 
 def _chosen(catalogue: Catalogue, made: tuple[str, ...]) -> dict[int, int]:
     """Changes by name, each perhaps with ' x 2'. Raises InputError for what may not be made."""
-    from crossfall.truck.problems import InputError, Problem
+    from crossfall.truck.errors import InputError, Problem
     from crossfall.tuning.apply import objections
 
     found: dict[int, int] = {}

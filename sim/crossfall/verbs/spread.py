@@ -1,4 +1,4 @@
-"""`crossfall spread TRUCK`: how sure the tip angle is, and which input's doubt matters most."""
+"""`crossfall spread TRUCK`: how sure the tip angle is, which input's uncertainty matters most."""
 
 from __future__ import annotations
 
@@ -55,7 +55,7 @@ def command(
     seed: int,
     as_json: bool,
 ) -> None:
-    """How sure is the answer, and which input's doubt matters most?
+    """How sure is the answer, and which input's uncertainty matters most?
 
     Whole trucks are drawn with every number off within its tolerance, on grip between low and
     high, and each is answered as `tilt` does. Every number has its 95 % interval.

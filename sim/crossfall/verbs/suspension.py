@@ -50,7 +50,7 @@ def command(
         written.append(plots / f"{loaded.truck.name}-suspension.svg")
         save(draw_suspension(loaded.truck, seen), written[0])
     if as_json:
-        told: dict[str, Any] = {
+        record: dict[str, Any] = {
             "truck": loaded.truck.name,
             "surface": asked[0].grip.surface,
             "axles": [_axle(one) for one in seen],
@@ -58,7 +58,7 @@ def command(
             "moves": [_move(one) for one in moves],
             "files": [str(p) for p in written],
         }
-        emit("suspension", told)
+        emit("suspension", record)
         return
     out = console()
     out.print(_table(loaded.truck.name, seen))

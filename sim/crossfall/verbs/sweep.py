@@ -70,7 +70,7 @@ def command(
     )
     files = [*result.files]
     if not no_page and not stopped:
-        from crossfall.show.morning import write_page
+        from crossfall.show.summary import write_page
 
         files.append(write_page(loaded, folder))
     if as_json:

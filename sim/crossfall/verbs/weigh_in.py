@@ -33,7 +33,7 @@ def command(readings: Path, truck: str | None, most: int, as_json: bool) -> int:
     from crossfall.measurement.weigh_in_file import read_session
     from crossfall.measurement.weigh_in_next import next_readings
     from crossfall.truck.build import load_truck
-    from crossfall.truck.problems import InputError, Problem
+    from crossfall.truck.errors import InputError, Problem
 
     real = load_truck(truck).truck if truck else None
     session = read_session(readings, real)
@@ -49,7 +49,7 @@ def command(readings: Path, truck: str | None, most: int, as_json: bool) -> int:
         emit("weigh-in", {**_answer(found), **advice(plan, most)})
     else:
         _show(found, plan, most)
-    return 1 if found.doubts else 0
+    return 1 if found.outliers else 0
 
 
 def _answer(found: Weighing) -> dict[str, Any]:
@@ -72,9 +72,9 @@ def _answer(found: Weighing) -> dict[str, Any]:
         "scatter_degrees_of_freedom": found.scatter_dof,
         "chi_square": found.chi_square,
         "redundancy": found.redundancy,
-        "doubts": [
+        "outliers": [
             {"reading": d.label, "line": d.line, "off_g": d.off * 1e3, "sd": d.by}
-            for d in found.doubts
+            for d in found.outliers
         ],
         "warnings": list(found.warnings),
     }
@@ -114,10 +114,10 @@ def _show(found: Weighing, plan: ReadingPlan, most: int) -> None:
     out.print(table)
     scatter = f"{found.scatter * 1e3:.1f} g" if found.scatter_dof else "not known, no repeats"
     out.print(f"Placing the truck again changes a reading by {scatter} (one sd).")
-    if found.doubts:
-        one = "This reading" if len(found.doubts) == 1 else "One or more of these"
+    if found.outliers:
+        one = "This reading" if len(found.outliers) == 1 else "One or more of these"
         out.print(f"{one} cannot be believed:")
-    for d in found.doubts:
+    for d in found.outliers:
         where = f", line {d.line}" if d.line else ""
         which = f"{abs(d.off) * 1e3:.0f} g {'more' if d.off > 0 else 'less'}"
         out.print(f"  {d.label}{where}: {which} than the rest allow ({abs(d.by):.1f} sd)")

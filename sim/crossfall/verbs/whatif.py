@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument, warn
-from crossfall.verbs.limits import told
+from crossfall.verbs.limits import breach_records
 
 if TYPE_CHECKING:
     from crossfall.answers.conditions import Hold
@@ -122,7 +122,7 @@ def load_with_changes(truck: str, changes: Path | None) -> tuple[Loaded, Catalog
 
 def catalogue_of(loaded: Loaded, changes: Path | None) -> Catalogue:
     """The changes that fit a truck, from the file beside it if none is named. Raises InputError."""
-    from crossfall.truck.problems import InputError, Problem
+    from crossfall.truck.errors import InputError, Problem
     from crossfall.tuning.apply import check_fit
     from crossfall.tuning.changes import change_file_of, read_changes
 
@@ -196,7 +196,7 @@ def _entry(catalogue: Catalogue, found: Ranking, o: ChangeOutcome) -> dict[str, 
         "gain_deg_per_money": by_direction(o.per_money),
         "side_effects": effect_keys(o.side),
         "words": o.words,
-        "breaks": told(o.breaches),
+        "breaks": breach_records(o.breaches),
     }
 
 

@@ -30,7 +30,7 @@ from crossfall.app.stances import stances
 from crossfall.statics import rigid
 from crossfall.truck.build import Loaded, load_truck
 from crossfall.truck.demos import demo_folder
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 from crossfall.tuning.gains import gradients
 from support import make_truck
 

@@ -15,9 +15,9 @@ from crossfall.engines.held import (
     usual_engine,
 )
 from crossfall.engines.settings import EngineError, TrialSettings
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY
-from crossfall.truck.problems import InputError
 from crossfall.truck.ride import tyre_loads
 from held_cases import ASKEW, LOPSIDED, STEEP, hold, stood
 from linkages import linked

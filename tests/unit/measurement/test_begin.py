@@ -16,9 +16,9 @@ from crossfall.measurement.readings import QUESTIONS, Readings, checked, read_re
 from crossfall.measurement.truck_text import truck_text
 from crossfall.measurement.weigh_in_model import Springs, Stand, TruckGeometry, wheel_loads
 from crossfall.truck.build import build, load_text
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Truck
-from crossfall.truck.problems import InputError
 from crossfall.truck.ride import tyre_loads
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.uncertain import varied

@@ -11,8 +11,8 @@ import pytest
 from crossfall.measurement.reconcile_fit import fit_within
 from crossfall.measurement.scatter import Scatter
 from crossfall.measurement.weighted_fit import Datum, Prior, fit
+from crossfall.truck.errors import InputError
 from crossfall.truck.model import Array
-from crossfall.truck.problems import InputError
 
 DATA = [Datum("one", 1.0, 1), Datum("two", 2.0, 1)]
 KINDS = [Scatter(1e-6, 0.0, np.inf)]

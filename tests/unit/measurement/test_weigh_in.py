@@ -33,7 +33,7 @@ def test_exact_readings_give_the_truth(blank: Session) -> None:
     answer = weigh_in(read(blank))
     for estimate, truth in zip(answer.estimates, TRUTH, strict=True):
         assert estimate.value == pytest.approx(truth, rel=1e-9, abs=1e-10)
-    assert answer.doubts == ()
+    assert answer.outliers == ()
 
 
 def coverage(
@@ -41,7 +41,7 @@ def coverage(
 ) -> tuple[list[float], float]:
     """Share of trials whose 95 % interval holds the truth (mass, x, y, z), and with a doubt."""
     rng = np.random.default_rng(seed)
-    hits, doubts = np.zeros(4), 0
+    hits, outliers = np.zeros(4), 0
     for _ in range(trials):
         truth = (
             rng.uniform(2.0, 4.0),
@@ -51,8 +51,8 @@ def coverage(
         )
         answer = weigh_in(read(blank, truth, rng, placement))
         hits += [e.low <= t <= e.high for e, t in zip(answer.estimates, truth, strict=True)]
-        doubts += bool(answer.doubts)
-    return list(hits / trials), doubts / trials
+        outliers += bool(answer.outliers)
+    return list(hits / trials), outliers / trials
 
 
 def test_intervals_cover_the_truth_in_a_thousand_weigh_ins() -> None:
@@ -163,7 +163,7 @@ def test_a_slip_of_the_pen_is_found_or_at_least_no_good_reading_is_blamed(wrong:
     off = replace(r, loads=tuple(v + 0.08 for v in r.loads))
     readings = tuple(off if i == wrong else o for i, o in enumerate(good.readings))
     answer = weigh_in(replace(good, readings=readings))
-    blamed = {d.label for d in answer.doubts}
+    blamed = {d.label for d in answer.outliers}
     if wrong < 4:
         assert blamed
         assert answer.chi_square > 20
@@ -176,8 +176,8 @@ def test_a_wrong_raised_reading_shows_when_both_ends_were_raised() -> None:
     last = good.readings[-1]
     off = replace(last, loads=tuple(v + 0.08 for v in last.loads))
     answer = weigh_in(replace(good, readings=(*good.readings[:-1], off)))
-    assert answer.doubts
-    assert answer.doubts[0].label in {good.readings[-1].label, good.readings[-2].label}
+    assert answer.outliers
+    assert answer.outliers[0].label in {good.readings[-1].label, good.readings[-2].label}
 
 
 # What to measure next

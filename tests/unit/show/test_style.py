@@ -11,7 +11,7 @@ import pytest
 from matplotlib.colors import to_rgb
 
 from crossfall.show import style
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 
 # Machado, Oliveira, Fernandes, IEEE TVCG 15 (2009) 1291-1298, severity 1.0, linear RGB
 # (from memory; each row must sum to one, so that greys stay grey, which is checked below).

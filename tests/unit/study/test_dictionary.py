@@ -5,10 +5,10 @@ from __future__ import annotations
 import pyarrow.parquet
 import pytest
 
-from crossfall.show.morning import summary_page
+from crossfall.show.summary import summary_page
 from crossfall.study.dictionary import ABOUT, describe_column
-from crossfall.study.morning import summarize
 from crossfall.study.scenario import scenario_of
+from crossfall.study.summary import summarize
 from crossfall.study.sweep import run_scenario
 from crossfall.truck.build import load_truck
 

@@ -12,14 +12,14 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import crossfall
-from crossfall.show.morning import figures
-from crossfall.study.morning import summarize
+from crossfall.show.summary import figures
 from crossfall.study.responses import evaluate_expression, fault, with_responses
 from crossfall.study.scenario import scenario_of
+from crossfall.study.summary import summarize
 from crossfall.study.sweep import run_scenario
 from crossfall.study.unbeaten import unbeaten
 from crossfall.truck.build import load_truck
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 
 ROW = {"goes_at_deg": 32.0, "slide_deg": 42.0, "rail_deg": None, "both.track_mm": 176.0}
 

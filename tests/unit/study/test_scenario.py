@@ -10,7 +10,7 @@ import pytest
 from crossfall.study.design import Axis, Design, columns, count, design_points, points
 from crossfall.study.scenario import Scenario, load_scenario, scenario_names
 from crossfall.study.sweep import batch_of
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 
 GOOD = """\
 name = "good"

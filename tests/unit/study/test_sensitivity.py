@@ -14,7 +14,7 @@ from crossfall.study.scenario import scenario_of
 from crossfall.study.sensitivity import _analysed, _drawn, sobol_sensitivity
 from crossfall.truck.build import build, load_truck
 from crossfall.truck.edits import set_values
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 
 TRACK, PACK = "both.track_mm", "part.battery pack.at_mm.z"
 AXES = [

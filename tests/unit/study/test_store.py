@@ -15,7 +15,7 @@ from crossfall.study.export import export, table_rows
 from crossfall.study.runner import RunProgress, run_batch
 from crossfall.study.store import Store, StoreError, is_running, status
 from crossfall.study.task import Batch, Task, TrialOutcome, canonical, make_batch
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 
 
 def fill(path: Path, batch: Batch, order: list[int]) -> None:

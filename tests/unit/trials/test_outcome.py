@@ -17,7 +17,7 @@ from crossfall.trials.saved import UNITS, load_trial, save_trial
 from crossfall.trials.tilt import tilt_trial
 from crossfall.truck.build import load_truck
 from crossfall.truck.digest import truck_digest
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 from support import INSTALLED, make_truck
 
 SIDE = math.pi / 2

@@ -7,7 +7,7 @@ import math
 import numpy as np
 import pytest
 
-from crossfall.trials.margin import effective_gravity, force_angles
+from crossfall.trials.stability_margin import effective_gravity, force_angles
 from crossfall.truck.model import GRAVITY, frozen
 
 TRACK, BASE = 0.18, 0.32

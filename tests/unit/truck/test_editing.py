@@ -15,8 +15,8 @@ from crossfall.truck import document, edits
 from crossfall.truck.build import build, load_text, load_truck
 from crossfall.truck.demos import demo_names, find_demo
 from crossfall.truck.digest import truck_digest
+from crossfall.truck.errors import InputError
 from crossfall.truck.files import write_atomically
-from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TruckSpec
 
 

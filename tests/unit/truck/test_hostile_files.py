@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 from spec_text import SAMPLE, mistakes
 
-from crossfall.truck import lines
-from crossfall.truck.problems import InputError
+from crossfall.truck import toml_line_index
+from crossfall.truck.errors import InputError
 from crossfall.truck.read import MAX_DEPTH, MAX_ENTRIES, MAX_FILE_BYTES, read_source
 from crossfall.truck.sentences import MOST_SENTENCES
 
@@ -63,17 +63,17 @@ def test_the_worst_file_that_is_read_takes_little(tmp_path: Path) -> None:
 
 def test_dots_in_notes_and_comments_are_no_keys() -> None:
     long = ".".join("abcdefghijkl")
-    assert lines.deepest_key(f"# {long}\nx.y = 1\n") == (2, 2)
-    assert lines.deepest_key(f'n = """\n{long}\n"""\n') is None
-    assert lines.deepest_key(f"n = '''\n{long}\n'''\nx.y.z = 1\n") == (3, 4)
-    assert lines.deepest_key(f'"{long}" = 1\n') is None
-    assert lines.deepest_key(f'"it\'s" = "{long}"\n') is None
+    assert toml_line_index.deepest_key(f"# {long}\nx.y = 1\n") == (2, 2)
+    assert toml_line_index.deepest_key(f'n = """\n{long}\n"""\n') is None
+    assert toml_line_index.deepest_key(f"n = '''\n{long}\n'''\nx.y.z = 1\n") == (3, 4)
+    assert toml_line_index.deepest_key(f'"{long}" = 1\n') is None
+    assert toml_line_index.deepest_key(f'"it\'s" = "{long}"\n') is None
 
 
 @pytest.mark.parametrize("piece", ['"\\', "'''\na", '"""\\', '"', "a" + " " * 9, '"a\n', '"""a"'])
 def test_unfinished_strings_take_no_longer_than_others(piece: str) -> None:
     """Were the search to start again behind every quote, this would take hours."""
-    lines.deepest_key(piece * (MAX_FILE_BYTES // len(piece)))
+    toml_line_index.deepest_key(piece * (MAX_FILE_BYTES // len(piece)))
 
 
 def test_of_very_many_mistakes_the_first_are_told(tmp_path: Path) -> None:

@@ -203,7 +203,7 @@ def test_an_included_part_names_its_mesh_from_its_own_folder(tmp_path):
 
 def test_a_spec_built_without_a_folder_takes_no_mesh(tmp_path: Path):
     from crossfall.truck.build import build
-    from crossfall.truck.problems import InputError
+    from crossfall.truck.errors import InputError
 
     wedge().export(tmp_path / "thing.stl")
     spec = load(tmp_path, with_mesh("thing.stl")).spec

@@ -17,11 +17,11 @@ from spec_text import SAMPLE, line_of, load
 from crossfall.truck.build import load_text, load_truck
 from crossfall.truck.demos import demo_folder, demo_names, find_demo
 from crossfall.truck.digest import truck_digest
-from crossfall.truck.lines import line_index, nearest_line
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY
-from crossfall.truck.problems import InputError
 from crossfall.truck.ride import level_axle_loads, spring_preloads
+from crossfall.truck.toml_line_index import line_index, nearest_line
 
 TRICKY = '''\
 # a = 0

@@ -9,8 +9,8 @@ import pytest
 from crossfall.truck import edits
 from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.clearance import clearance_angles
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
-from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.apply import apply, check_fit, objections
 from crossfall.tuning.changes import Catalogue, change_file_of, read_changes, requirements

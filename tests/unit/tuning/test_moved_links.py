@@ -13,8 +13,8 @@ from crossfall.truck.build import Loaded, build, load_text
 from crossfall.truck.read import locate
 from crossfall.tuning.apply import apply
 from crossfall.tuning.changes import Catalogue, read_changes
-from crossfall.tuning.linear import Bounds
 from crossfall.tuning.menu import guiding, is_setup
+from crossfall.tuning.milp_model import Bounds
 from crossfall.tuning.plan import SolverSettings, aim_at, plan
 from crossfall.tuning.whatif import rank_changes
 from linked_files import linked_text

@@ -18,8 +18,8 @@ from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
 from crossfall.tuning.corners import WORTH_SAYING, truck_at
 from crossfall.tuning.directions import NUMERICAL
 from crossfall.tuning.limits import ClassLimits, breaches
-from crossfall.tuning.linear import Bounds
 from crossfall.tuning.menu import is_setup, menu, only_softens
+from crossfall.tuning.milp_model import Bounds
 from crossfall.tuning.plan import Aim, BuildPlan, Choice, SolverSettings, aim_at, plan
 from random_catalogues import random_catalogue
 
@@ -272,7 +272,7 @@ def test_kinds_of_change(catalogue: Catalogue) -> None:
 
 
 def test_too_many_set_ups_are_refused_in_words(tmp_path: Path) -> None:
-    from crossfall.truck.problems import InputError
+    from crossfall.truck.errors import InputError
 
     text = 'format = 1\ntruck = "bramble"\n'
     for i in range(14):

@@ -11,8 +11,8 @@ from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array
 from crossfall.tuning.apply import apply
 from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
-from crossfall.tuning.linear import Bounds, MilpModel, Modeller
 from crossfall.tuning.menu import Menu, menu
+from crossfall.tuning.milp_model import Bounds, MilpModel, Modeller
 from crossfall.tuning.solver import Search, best_angle, least_money, near_best
 from random_catalogues import random_catalogue, try_everything
 

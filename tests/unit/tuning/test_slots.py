@@ -8,11 +8,11 @@ import numpy as np
 import pytest
 
 from crossfall.truck.build import Loaded, load_truck
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 from crossfall.tuning.apply import apply, built, check_fit
 from crossfall.tuning.changes import SLOT, Catalogue, read_changes
 from crossfall.tuning.directions import DIRECTIONS, angles
-from crossfall.tuning.linear import Bounds
+from crossfall.tuning.milp_model import Bounds
 from crossfall.tuning.plan import aim_at, plan
 from crossfall.tuning.whatif import best_slots, rank_changes
 

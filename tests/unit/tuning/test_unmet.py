@@ -10,7 +10,7 @@ import pytest
 from crossfall.truck.build import Loaded, load_truck
 from crossfall.tuning.changes import Catalogue, read_changes
 from crossfall.tuning.limits import ClassLimits
-from crossfall.tuning.linear import Bounds
+from crossfall.tuning.milp_model import Bounds
 from crossfall.tuning.plan import aim_at
 from crossfall.tuning.unmet import unmet
 

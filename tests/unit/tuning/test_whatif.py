@@ -13,14 +13,14 @@ from crossfall.answers.tips import tip_angles, tip_pairs, weakest
 from crossfall.statics import rigid
 from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.edits import set_values
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import TANGENTIAL_RATIO, Truck
-from crossfall.truck.problems import InputError
 from crossfall.tuning.apply import apply
 from crossfall.tuning.battery import CELL, RunTime, run_time
 from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
 from crossfall.tuning.corners import WORTH_SAYING, Corner, corners, truck_at, turns
-from crossfall.tuning.directions import DIRECTIONS, difference_sd, doubt
+from crossfall.tuning.directions import DIRECTIONS, angle_errors, difference_sd
 from crossfall.tuning.effects import effects, turning_circle
 from crossfall.tuning.limits import breaches, read_limits
 from crossfall.tuning.packs import packs
@@ -275,11 +275,11 @@ def test_closer_than_the_uncertainty_is_a_tie(bramble: Loaded, tmp_path: Path) -
 def test_shared_errors_cancel_in_a_difference(bramble: Loaded) -> None:
     """A change is known far better than the truck it is made to."""
     truck = bramble.truck
-    own = doubt(truck, pi / 2)
+    own = angle_errors(truck, pi / 2)
     assert difference_sd(own, own) == 0.0
     alone = difference_sd(own, {})
     lighter = replace(truck, parts=truck.parts[1:])
-    assert 0 < difference_sd(own, doubt(lighter, pi / 2)) < alone
+    assert 0 < difference_sd(own, angle_errors(lighter, pi / 2)) < alone
 
 
 def test_doubt_is_that_of_drawn_trucks(bramble: Loaded) -> None:
@@ -296,7 +296,7 @@ def test_doubt_is_that_of_drawn_trucks(bramble: Loaded) -> None:
         other = with_shifts(with_masses(truck, masses), shifts)
         drawn.append(rigid.tip_angle(other, np.array([pi / 2]))[0])
     # 400 draws: the deviation itself is known to 1 / sqrt(800), 3.5 %
-    assert np.std(drawn) == pytest.approx(difference_sd(doubt(truck, pi / 2), {}), rel=0.12)
+    assert np.std(drawn) == pytest.approx(difference_sd(angle_errors(truck, pi / 2), {}), rel=0.12)
 
 
 def test_words_name_what_is_won_and_lost(catalogue: Catalogue, ranking: Ranking) -> None:

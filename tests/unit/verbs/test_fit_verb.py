@@ -12,7 +12,7 @@ from click.testing import CliRunner
 
 from crossfall.truck.build import load_truck
 from crossfall.truck.demos import find_demo
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 from crossfall.tuning.apply import apply
 from crossfall.tuning.changes import change_file_of, read_changes
 from crossfall.verbs.fit import command

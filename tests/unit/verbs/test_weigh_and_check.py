@@ -14,8 +14,8 @@ from click.testing import CliRunner
 from crossfall.cli import crossfall
 from crossfall.statics.rigid import tip_angle
 from crossfall.truck.build import load_truck
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
-from crossfall.truck.problems import InputError
 from crossfall.truck.weight import weigh_truck
 
 

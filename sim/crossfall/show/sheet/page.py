@@ -52,15 +52,15 @@ def scale_of(facts: Facts) -> float:
 def draw_sheet(facts: Facts) -> Drawing:
     """The page, for `style.render`."""
     made, axes = paper_page(*A4)
-    told, scale = sheet_words(facts), scale_of(facts)
-    _head(axes, told, scale_words(scale))
+    text, scale = sheet_words(facts), scale_of(facts)
+    _head(axes, text, scale_words(scale))
     draw_views(axes, lowered(frame(VIEWS)), facts, scale)
     view_key(axes, EDGE, A4[1] - VIEWS[1] - 1.5, facts.before is not None)
     draw_plan(axes, frame(PLAN_RECT), facts, scale)
     draw_compass(axes, frame(COMPASS), facts)
-    for table in told.tables:
+    for table in text.tables:
         draw_table(axes, table)
-    _cautions(axes, told)
+    _cautions(axes, text)
     return made
 
 
@@ -74,11 +74,11 @@ def _text(axes: Axes, x: float, top: float, text: str, size: float, **style: obj
     axes.text(x, A4[1] - top, text, size=size, **style)  # type: ignore[arg-type]
 
 
-def _head(axes: Axes, told: Words, scale: str) -> None:
-    _text(axes, EDGE, NAME, told.name, told.name_size, weight="bold")
-    for base, line in zip(UNDERS, told.under, strict=True):
+def _head(axes: Axes, text: Words, scale: str) -> None:
+    _text(axes, EDGE, NAME, text.name, text.name_size, weight="bold")
+    for base, line in zip(UNDERS, text.under, strict=True):
         _text(axes, EDGE, base, line, BODY, color=LIGHT.soft)
-    for x, figure in zip(FIGURES, told.figures, strict=True):
+    for x, figure in zip(FIGURES, text.figures, strict=True):
         _text(axes, x, 13.0, figure.label, SMALL, color=LIGHT.soft)
         _text(axes, x, 19.5, figure.value, FIGURE_SIZE, weight="bold")
         _text(axes, x, 25.9, figure.under, SMALL, color=LIGHT.soft)
@@ -143,11 +143,11 @@ def _boxes(axes: Axes, table: TextTable, left: float, top: float) -> None:
         left += column.width
 
 
-def _cautions(axes: Axes, told: Words) -> None:
+def _cautions(axes: Axes, text: Words) -> None:
     _rule(axes, EDGE, A4[0] - EDGE, CAUTION_TOP, 1.2, LIGHT.ink)
-    for i, (name, lines) in enumerate(told.cautions):
+    for i, (name, lines) in enumerate(text.cautions):
         x = EDGE + CAUTION_STEP * i
         _text(axes, x, CAUTION_TOP + 4.2, name, BODY, weight="bold")
         for j, line in enumerate(lines):
             _text(axes, x, CAUTION_TOP + 7.6 + NOTE * j, line, SMALL)
-    _text(axes, EDGE, A4[1] - EDGE + 1.0, told.people, BODY, weight="bold")
+    _text(axes, EDGE, A4[1] - EDGE + 1.0, text.people, BODY, weight="bold")

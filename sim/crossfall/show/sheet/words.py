@@ -375,9 +375,9 @@ def selected(changed: Differences) -> tuple[list[Difference], list[Difference]]:
     sizes, parts = list(changed.dimensions), list(changed.parts)
     if len(sizes) + len(parts) <= MOST_ROWS:
         return parts + sizes, []
-    room = MOST_ROWS - 1
-    kept = min(len(sizes), max(room // 2, room - len(parts)))
-    return parts[: room - kept] + sizes[:kept], parts[room - kept :] + sizes[kept:]
+    rows_left = MOST_ROWS - 1
+    kept = min(len(sizes), max(rows_left // 2, rows_left - len(parts)))
+    return parts[: rows_left - kept] + sizes[:kept], parts[rows_left - kept :] + sizes[kept:]
 
 
 def _pulls(build: Build) -> TextTable:

@@ -22,8 +22,8 @@ from crossfall.show.sheet.views import (
 )
 from crossfall.show.sheet.words import sheet_words
 from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, paper_page, render, styled
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
-from crossfall.truck.problems import InputError, Problem
 
 _KINDS = (".html", ".pdf")
 _TEMPLATE = Path(__file__).with_name("sheet.html.j2")

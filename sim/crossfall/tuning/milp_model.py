@@ -25,9 +25,9 @@ from numpy.typing import NDArray
 from crossfall.statics import rigid
 from crossfall.truck import meshes, shapes
 from crossfall.truck.build import Loaded
+from crossfall.truck.errors import InputError
 from crossfall.truck.model import Array
 from crossfall.truck.pieces import pieces, setting
-from crossfall.truck.problems import InputError
 from crossfall.truck.read import contained
 from crossfall.truck.schema import PartSpec, TruckSpec
 from crossfall.truck.solids import MM, Solid
@@ -337,15 +337,15 @@ class Rules:
     def _exclusions(self) -> list[tuple[Array, float]]:
         """One row for each group, and one for every other pair that is not in one cluster."""
         changes = self.menu.catalogue.changes
-        found, told = [], np.zeros_like(self.menu.barred)
+        found, stated = [], np.zeros_like(self.menu.barred)
         for group in sorted({c.group for c in changes if c.group}):
             members = [i for i, c in enumerate(changes) if c.group == group and self.free[i]]
-            told[np.ix_(members, members)] = True
+            stated[np.ix_(members, members)] = True
             if len(members) > 1:
                 found.append((-np.minimum(self.holds[members].sum(axis=0), 1.0), 1.0))
         cluster = self.menu.cluster_of()
         home = [int(cluster[np.argmax(h)]) if h.any() else -1 for h in self.holds]
-        for i, j in zip(*np.nonzero(np.triu(self.menu.barred & ~told)), strict=True):
+        for i, j in zip(*np.nonzero(np.triu(self.menu.barred & ~stated)), strict=True):
             if self.free[i] and self.free[j] and home[i] != home[j]:
                 found.append((-self.holds[i] - self.holds[j], 1.0))
         return found

@@ -22,9 +22,9 @@ from crossfall.show.maps import WIDTH, MapPanel, draw_maps, plain_name
 from crossfall.show.style import LIGHT, axes_at, figure, render, styled, title
 from crossfall.show.unbeaten import draw_unbeaten
 from crossfall.study.dictionary import citation, describe_column
-from crossfall.study.morning import Morning, numbers, summarize
 from crossfall.study.scenario import Scenario
 from crossfall.study.scenario_file import MapSpec
+from crossfall.study.summary import Morning, numbers, summarize
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Array
 

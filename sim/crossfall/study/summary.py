@@ -13,8 +13,8 @@ from crossfall.study.export import FAILURE, LEADING
 from crossfall.study.scenario import Scenario
 from crossfall.study.scenario_file import WEIGHTS
 from crossfall.study.sweep import PARQUET, STORE
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
-from crossfall.truck.problems import InputError, Problem
 
 SURPRISES = 8
 MOST_HEADINGS = 16  # lines of the table by heading
