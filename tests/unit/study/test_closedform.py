@@ -141,7 +141,7 @@ def test_chunks_make_no_difference(tmp_path: Path, monkeypatch: pytest.MonkeyPat
     text = axis("both.track_mm", 150, 180, 7) + axis("part.battery pack.at_mm.z", 40, 90, 5)
     asked = scenario(tmp_path, text)
     table = whole_table(asked)
-    monkeypatch.setattr("crossfall.study.closedform.CHUNK", 4)
+    monkeypatch.setattr("crossfall.study.closedform._CHUNK", 4)
     small = whole_table(asked)
     for name, column in table.items():
         np.testing.assert_array_equal(column, small[name])
