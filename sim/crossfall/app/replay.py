@@ -62,8 +62,8 @@ def cg_path(truck: Truck, poses: Array) -> Array:
     )
     total = np.zeros((len(poses), 3))
     for i, body in enumerate(bodies):
-        at = np.broadcast_to(body.cg, (len(poses), 3))
-        total += body.mass * (poses[:, i, :3] + Rotation.from_quat(poses[:, i, 3:]).apply(np.array(at)))
+        turn = Rotation.from_quat(poses[:, i, 3:])
+        total += body.mass * (poses[:, i, :3] + turn.apply(np.array(body.cg)))
     path: Array = total / whole(truck).mass
     return path
 
