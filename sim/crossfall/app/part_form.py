@@ -22,8 +22,17 @@ KINDS = (
     shapes.Strip, shapes.Mesh,
 )  # fmt: skip
 MESHES = (".stl", ".obj", ".ply")
-START = {"size_mm": (30, 20, 10), "length_mm": 30, "width_mm": 12, "thickness_mm": 3,
-         "diameter_mm": 12, "outer_mm": 40, "inner_mm": 30, "around_mm": 50, "g_per_m": 72}  # fmt: skip
+START = {
+    "size_mm": (30, 20, 10),
+    "length_mm": 30,
+    "width_mm": 12,
+    "thickness_mm": 3,
+    "diameter_mm": 12,
+    "outer_mm": 40,
+    "inner_mm": 30,
+    "around_mm": 50,
+    "g_per_m": 72,
+}
 # Optional in the file because a link gives them otherwise; a new part of the page is no link.
 WANTED = ("length_mm",)
 

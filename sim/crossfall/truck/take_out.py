@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any
 
 import numpy as np
 
 from crossfall.truck.edits import part_row
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array, Part
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.schema import PartSpec, TruckSpec
 from crossfall.truck.shapes import Strip
 from crossfall.truck.solids import MM

@@ -9,8 +9,8 @@ import pytest
 
 from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.edits import add_part, set_values
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
-from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.take_out import DECIMALS, left_over, lumps
 
