@@ -103,8 +103,7 @@ class MujocoTruck:
         ]
         self._stops = Stops(len(self._shocks))
         body = whole(truck)  # drag on the whole: its joints have dampers of their own
-        inert = np.concatenate([np.full(3, body.mass), np.diag(body.inertia)])
-        self._model.dof_damping[:6] = settings.drag * inert
+        self._inert = np.concatenate([np.full(3, body.mass), np.diag(body.inertia)])
         self.refine()
         mujoco.mj_forward(model, self._data)
         self._start = self._unrolled()
@@ -123,8 +122,9 @@ class MujocoTruck:
             if wheel >= 0:  # of two friction coefficients the engine takes the larger
                 self._model.geom_friction[geom, 0] = min(friction[wheel], STICKS)
 
-    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1, drag: int = 1) -> None:
         option, method = self._model.opt, self._method
+        self._model.dof_damping[:6] = self.settings.drag * drag * self._inert
         self.dt = option.timestep = self._whole_step / step
         rounds = solver * self.settings.solver
         option.iterations, option.noslip_iterations = method.rounds * rounds, method.unslip * rounds
