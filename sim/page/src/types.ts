@@ -244,6 +244,8 @@ export interface Candidate {
   group: string | null;
   requires: string[];
   note: string;
+  /** What it does, in words. */
+  does: string;
 }
 
 export interface Candidates {
@@ -251,6 +253,10 @@ export interface Candidates {
   currency: string;
   changes: Candidate[];
   limits: string[];
+  /** Tells one state of the file from another. */
+  stamp: string;
+  /** After an edit of the list: its text before. */
+  was?: string;
 }
 
 export interface Buys {
