@@ -104,7 +104,7 @@ def test_tilting_to_the_limit_and_over(page: Page) -> None:
         re.compile(r"in hand before it (tips over its left tyres|slides or tips over its left)")
     )
     expect(page.locator(".stage-angle")).to_have_text("10.0°")
-    loads = [int(t.split()[0]) for t in page.locator(".stage-load").all_inner_texts()]
+    loads = [int(t.split()[0]) for t in page.locator(".stage-load b").all_inner_texts()]
     assert loads[0] + loads[2] > loads[1] + loads[3], "the downhill side carries more"
     slide(page, "#tilt", 80)
     expect(standing).to_contain_text("Gone over its left tyres")

@@ -9,14 +9,16 @@ import numpy as np
 from crossfall.statics import rigid
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import WHEELS, Array, Axle, Part, Shape, Truck
+from crossfall.truck.schema import BatterySpec
 
 _MAX_FACES = 4000  # of one mesh; beyond that the page draws its outline box
 
 
-def scene(truck: Truck) -> dict[str, Any]:
+def scene(truck: Truck, battery: BatterySpec | None = None) -> dict[str, Any]:
     """The whole picture: axles, parts, CG, tip lines and the lines that bound where a gram helps.
 
-    Lengths in mm with one decimal of a hundredth, masses in g; turns as nine numbers, row by row.
+    battery: of the truck's file, which says what part the drive pack is. Lengths in mm with one
+    decimal of a hundredth, masses in g; turns as nine numbers, row by row.
     """
     body = whole(truck)
     return {
@@ -28,6 +30,7 @@ def scene(truck: Truck) -> dict[str, Any]:
         "cg_mm": mm(body.cg),
         "sprung_cg_mm": mm(truck.chassis.cg),
         "clearance_mm": None if truck.clearance is None else mm(_points(truck)),
+        "pack": None if battery is None else battery.part,
         "parts": [_part(part) for part in truck.parts] or _bodies(truck),
     }
 

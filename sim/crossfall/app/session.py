@@ -100,7 +100,7 @@ class Bench:
             "redo": ahead[-1].what if ahead else None,
             "trucks": self.trucks(),
             "surfaces": [g.surface for g in loaded.truck.grips],
-            "scene": scene(loaded.truck),
+            "scene": scene(loaded.truck, loaded.spec.battery),
             **self._table(loaded, text),
             "carriers": CARRIER_NAMES,
             "fitted": {} if sheet.history.fitted is None else dict(sheet.history.fitted.chosen),
@@ -483,7 +483,7 @@ class Bench:
             with self._heavy:
                 known = replace(known, curve=answers.exact_curve(truck, grip))
         return {
-            "scene": scene(truck),
+            "scene": scene(truck, spec.battery),
             "rows": part_rows(truck, spec, None),
             "measures": measures(spec),
             "answers": answers.quick(truck, grip, known, full),

@@ -46,6 +46,8 @@ export interface Scene {
   cg_mm: Triple;
   sprung_cg_mm: Triple;
   clearance_mm: [Pair, Pair, Pair] | null;
+  /** The part that is the drive pack, by its name in the file. */
+  pack: string | null;
   parts: Part[];
 }
 
