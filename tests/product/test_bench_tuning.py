@@ -19,7 +19,7 @@ from crossfall.truck.build import load_truck
 from crossfall.truck.demos import demo_folder
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
-from crossfall.truck.ride import axle_loads, tyre_loads
+from crossfall.truck.ride import level_axle_loads, tyre_loads
 from crossfall.tuning.apply import apply, built
 from crossfall.tuning.changes import read_changes
 from crossfall.tuning.limits import breaches, read_limits
@@ -182,7 +182,7 @@ def test_the_planner_keeps_to_front_share_and_class(page: Page, bench: Bench) ->
     page.locator("#save").click()
     expect(page.locator("#state")).to_have_text("saved")
     done = load_truck(bench.folder / "bramble.toml")
-    loads = axle_loads(done.truck)
+    loads = level_axle_loads(done.truck)
     assert 0.48 <= loads[0] / loads.sum() <= 0.56
     assert breaches(read_limits(demo_folder() / LIMITS), done.truck, done.spec) == ()
 
@@ -190,7 +190,7 @@ def test_the_planner_keeps_to_front_share_and_class(page: Page, bench: Bench) ->
 def test_scale_readings_find_mass_and_height(page: Page, bench: Bench) -> None:
     page.get_by_role("tab", name="Scales").click()
     truck = load_truck(bench.folder / "bramble.toml").truck
-    front, rear = (load / GRAVITY * 1000 for load in axle_loads(truck))
+    front, rear = (load / GRAVITY * 1000 for load in level_axle_loads(truck))
     corners = tyre_loads(truck) / GRAVITY * 1000
     shown = (front, rear, corners[0] + corners[2], raised_rear(truck, 0.090))
     for i, load in enumerate(shown, start=1):

@@ -8,7 +8,7 @@ from typing import Any
 
 from crossfall.truck import document
 from crossfall.truck import edits as spec_edits
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.schema import TruckSpec
 
 # One axis of a place by itself, so that an edit leaves alone what another tab did to the others.
@@ -97,13 +97,13 @@ def on_text(text: str, edits: Sequence[Edit]) -> str:
     for edit in edits:
         match edit:
             case Set(key, value):
-                text = document.set_value(text, key, value)
+                text = document.text_with_value(text, key, value)
             case Rename(part, name):
-                text = document.rename_part(text, part, name)
+                text = document.text_with_name(text, part, name)
             case Remove(part):
-                text = document.remove_part(text, part)
+                text = document.text_without_part(text, part)
             case Add(part):
-                text = document.add_part(text, part)
+                text = document.text_with_part(text, part)
     return text
 
 

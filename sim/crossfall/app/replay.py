@@ -20,9 +20,9 @@ from scipy.spatial.transform import Rotation
 from crossfall.trials.record import Record, load_record
 from crossfall.truck.assemble import BODIES
 from crossfall.truck.axle_law import law_of
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, WHEELS, Array, Body, Truck
-from crossfall.truck.problems import InputError, Problem
 
 MAGIC = b"CFP1"
 ROWS = 6000  # at most; a longer record is thinned evenly
@@ -68,7 +68,7 @@ def cg_path(truck: Truck, poses: Array) -> Array:
     return path
 
 
-def pack(truck: Truck, record: Record, about: dict[str, Any]) -> bytes:
+def pack_replay(truck: Truck, record: Record, about: dict[str, Any]) -> bytes:
     """The binary file. about: goes into its header, with the names of the bodies."""
     keep = np.unique(np.linspace(0, len(record) - 1, min(len(record), ROWS)).round().astype(int))
     joints = {name: record.joints[keep, i] for i, name in enumerate(record.joint_names)}

@@ -11,7 +11,7 @@ from crossfall.truck.massprops import whole
 from crossfall.truck.model import WHEELS, Array, Axle, Part, Shape, Truck
 from crossfall.truck.schema import BatterySpec
 
-MAX_FACES = 4000  # of one mesh; beyond that the page draws its outline box
+_MAX_FACES = 4000  # of one mesh; beyond that the page draws its outline box
 
 
 def scene(truck: Truck, battery: BatterySpec | None = None) -> dict[str, Any]:
@@ -74,7 +74,7 @@ def _part(part: Part) -> dict[str, Any]:
 def _shape(shape: Shape) -> dict[str, Any]:
     if shape.kind != "mesh" or shape.vertices is None or shape.faces is None:
         return {"kind": shape.kind, "size_mm": mm(np.asarray(shape.size))}
-    if len(shape.faces) > MAX_FACES:
+    if len(shape.faces) > _MAX_FACES:
         low, high = shape.vertices.min(axis=0), shape.vertices.max(axis=0)
         return {"kind": "box", "size_mm": mm(high - low), "middle_mm": mm((low + high) / 2)}
     return {

@@ -16,7 +16,7 @@ from starlette.routing import Route
 from crossfall.app.access import Gate, Guard, TooBig
 from crossfall.app.document import At, Conflict
 from crossfall.app.session import Bench
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 
 STATIC = Path(__file__).parent / "static"
 KINDS = {

@@ -9,10 +9,10 @@ from importlib.metadata import PackageNotFoundError, version
 from importlib.util import find_spec
 from typing import Any, Literal, Protocol, get_args
 
-from crossfall.engines.settings import Settings
+from crossfall.engines.settings import TrialSettings
 from crossfall.engines.tyre_force import Vector
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import GRAVITY, Array, Axle, Truck
-from crossfall.truck.problems import InputError, Problem
 
 EngineName = Literal["bullet", "mujoco"]
 ENGINES: tuple[EngineName, ...] = get_args(EngineName)
@@ -34,7 +34,7 @@ class HeldTruck(Protocol):
     def dt(self) -> float: ...
 
     @property
-    def settings(self) -> Settings: ...
+    def settings(self) -> TrialSettings: ...
 
     @property
     def joint_names(self) -> tuple[str, ...]: ...
@@ -87,7 +87,7 @@ class HeldTruck(Protocol):
 
 
 def held_truck(
-    truck: Truck, settings: Settings, engine: EngineName
+    truck: Truck, settings: TrialSettings, engine: EngineName
 ) -> AbstractContextManager[HeldTruck]:
     """The truck in that engine, which gives its memory back at the end of the block.
 

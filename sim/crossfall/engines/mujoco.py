@@ -19,12 +19,12 @@ import mujoco
 import numpy as np
 
 from crossfall.engines.held import engine_version
-from crossfall.engines.multibody import ENDS, multibody
-from crossfall.engines.settings import EngineError, Settings
+from crossfall.engines.multibody import multibody
+from crossfall.engines.settings import EngineError, TrialSettings
 from crossfall.engines.springs import CornerSprings, corner_springs
 from crossfall.engines.tyre_force import Vector
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import GRAVITY, Array, Body, Truck, frozen
+from crossfall.truck.model import ENDS, GRAVITY, Array, Body, Truck, frozen
 from crossfall.truck.ride import tyre_loads
 
 STICKS = 50.0  # friction coefficient of a wheel against a rail: it never slips
@@ -35,7 +35,7 @@ STATE = mujoco.mjtState.mjSTATE_INTEGRATION
 
 
 @dataclass(frozen=True)
-class Method:
+class SolverMethod:
     """How the engine is run; none of it belongs to the truck.
 
     step: s. turn_per_step: rad of its fastest oscillation a joint may go through in a step;
@@ -56,11 +56,13 @@ class Method:
 class MujocoTruck:
     """See `HeldTruck`. Raises EngineError where the engine does not take the model."""
 
-    def __init__(self, truck: Truck, settings: Settings, method: Method = Method()) -> None:
+    def __init__(
+        self, truck: Truck, settings: TrialSettings, method: SolverMethod = SolverMethod()
+    ) -> None:
         multibody(truck, turning=False)  # refuses what makes none
         self.settings, self._method = settings, method
         self.engine, self.varies = engine_version("mujoco"), ("step", "solver", "contact")
-        self.dt = self._whole_step = method.step * settings.step / Settings.step
+        self.dt = self._whole_step = method.step * settings.step / TrialSettings.step
         try:
             self._model = mujoco.MjModel.from_xml_string(mjcf(truck, settings, method, self.dt))
         except ValueError as error:
@@ -185,7 +187,7 @@ class MujocoTruck:
         return out
 
 
-def mjcf(truck: Truck, settings: Settings, method: Method, step: float) -> str:
+def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: float) -> str:
     """MJCF of the truck at ride height on a plane, without friction. step: s."""
     loads = tyre_loads(truck)
     laws = {law.heave: law for law in corner_springs(truck, settings, step, 1.0, settling=True)}
@@ -242,7 +244,7 @@ def _corners(law: CornerSprings, firm: float) -> list[str]:
 
 
 def _wheel(
-    truck: Truck, wheel: int, load: float, parent: Array, settings: Settings, soft: float
+    truck: Truck, wheel: int, load: float, parent: Array, settings: TrialSettings, soft: float
 ) -> str:
     """A held wheel's discs on their slides. load: N on the ground. soft: s^2, see `mjcf`."""
     axle = truck.axles[wheel // 2]

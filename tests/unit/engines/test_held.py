@@ -14,10 +14,10 @@ from crossfall.engines.held import (
     held_truck,
     usual_engine,
 )
-from crossfall.engines.settings import EngineError, Settings
+from crossfall.engines.settings import EngineError, TrialSettings
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY
-from crossfall.truck.problems import InputError
 from crossfall.truck.ride import tyre_loads
 from held_cases import ASKEW, LOPSIDED, STEEP, hold, stood
 from linkages import linked
@@ -28,7 +28,7 @@ from support import INSTALLED, make_truck, with_suspension, with_tyres
 @pytest.mark.parametrize("locked", [False, True])
 def test_ride_height_is_an_equilibrium(engine, locked):
     truck = with_suspension(LOPSIDED, locked=locked)
-    with held_truck(truck, Settings(), engine) as rig:
+    with held_truck(truck, TrialSettings(), engine) as rig:
         rig.grip([1.0] * 4)
         hold(rig, 0.0, 0.0, 1.0)
         slack = 1e-4  # m: a solver's contact gives a little
@@ -57,7 +57,7 @@ def test_finer_steps_change_nothing_at_rest(engine):
 
 @pytest.mark.parametrize("engine", INSTALLED)
 def test_going_back_repeats_to_the_last_digit(engine):
-    with held_truck(LOPSIDED, Settings(), engine) as rig:
+    with held_truck(LOPSIDED, TrialSettings(), engine) as rig:
         rig.grip([0.6] * 4)
         hold(rig, ASKEW, STEEP, 1.0)
         moment, seen = rig.save(), []
@@ -71,7 +71,7 @@ def test_going_back_repeats_to_the_last_digit(engine):
 
 @pytest.mark.parametrize("engine", INSTALLED)
 def test_a_wheel_slips_at_its_own_grip_and_none_against_a_rail(engine):
-    with held_truck(make_truck(), Settings(), engine) as rig:
+    with held_truck(make_truck(), TrialSettings(), engine) as rig:
         rig.grip([math.inf, 0.2, math.inf, 0.2])
         hold(rig, math.pi / 2, STEEP)
         left, right = rig.slips()[::2], rig.slips()[1::2]
@@ -81,7 +81,7 @@ def test_a_wheel_slips_at_its_own_grip_and_none_against_a_rail(engine):
 def test_no_spring_is_too_stiff_for_the_second_engine():
     """Where a spring would need a tiny step its joint has inertia, which does nothing at rest."""
     stiff = make_truck(tyre_stiffness=2e5, spring_rate=2e4)
-    with held_truck(stiff, Settings(), "mujoco") as rig:
+    with held_truck(stiff, TrialSettings(), "mujoco") as rig:
         assert rig.dt == pytest.approx(0.002)
         rig.grip([5.0] * 4)
         hold(rig, ASKEW, STEEP, 3.0)
@@ -91,7 +91,7 @@ def test_no_spring_is_too_stiff_for_the_second_engine():
 
 def test_an_engine_that_lost_the_truck_says_so(tmp_path, monkeypatch, capfd):
     monkeypatch.chdir(tmp_path)
-    with held_truck(make_truck(), Settings(), "mujoco") as rig:
+    with held_truck(make_truck(), TrialSettings(), "mujoco") as rig:
         rig._data.qvel[:] = 1e30
         rig.step((0.0, 0.0, -GRAVITY))
         with pytest.raises(EngineError, match="lost"):
@@ -104,7 +104,7 @@ def test_an_engine_that_lost_the_truck_says_so(tmp_path, monkeypatch, capfd):
 def test_tyres_that_do_not_give_are_refused(engine):
     rigid = with_tyres(make_truck(), stiffness=math.inf)
     with pytest.raises(InputError, match="does not give"):
-        held_truck(rigid, Settings(), engine)
+        held_truck(rigid, TrialSettings(), engine)
 
 
 def test_without_bullet_the_other_is_usual_and_bullet_is_refused_in_a_line(monkeypatch):
@@ -112,10 +112,10 @@ def test_without_bullet_the_other_is_usual_and_bullet_is_refused_in_a_line(monke
     monkeypatch.setitem(sys.modules, "pybullet", None)
     assert usual_engine() == "mujoco"
     with pytest.raises(InputError, match=r"pybullet is not installed here.*choose mujoco"):
-        held_truck(make_truck(), Settings(), "bullet")
+        held_truck(make_truck(), TrialSettings(), "bullet")
 
 
 def test_mujoco_refuses_links_instead_of_leaving_them_out() -> None:
     truck = linked(make_truck(), "wishbone", "wishbone")
     with pytest.raises(InputError, match="move on links"):
-        held_truck(truck, Settings(), "mujoco")
+        held_truck(truck, TrialSettings(), "mujoco")
