@@ -5,6 +5,7 @@ import { makeBlock } from "./block";
 import { changesPage } from "./changes";
 import { byId, say } from "./dom";
 import { lags, settleLater } from "./edits";
+import { coursePage } from "./course";
 import { makeHeader } from "./header";
 import { makeHistory } from "./history";
 import { keepInStep } from "./link";
@@ -44,6 +45,7 @@ async function start(): Promise<void> {
     { id: "scales", name: "Scales", make: scalesPage },
     { id: "board", name: "Board", make: boardPage },
     { id: "maps", name: "Maps", make: mapsPage },
+    { id: "course", name: "Course", make: coursePage },
   ]);
   if (!frozen) {
     settleLater();
