@@ -6,9 +6,11 @@ import math
 
 from crossfall.engines.held import gravity_on_table, held_truck
 from crossfall.engines.settings import TrialSettings
+from linkages import leaning_shocks, linked
 from support import make_truck
 
 LOPSIDED = make_truck(chassis_cg=(-0.02, 0.008, 0.11), anti_roll=1.0, contact_half_width=0.01)
+ON_SHOCKS = linked(make_truck(anti_roll=0.4), "a bent truck", "wishbone", leaning_shocks())
 ASKEW = math.radians(60.0)
 STEEP = math.radians(25.0)
 SECONDS = 6.0

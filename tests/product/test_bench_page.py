@@ -246,7 +246,7 @@ def test_parts_come_and_go(page: Page) -> None:
     count = rows.count()
     page.locator("#add-part").click()
     page.get_by_label("Name", exact=True).fill("brass cover")
-    page.get_by_label("Mass, g", exact=True).fill("45")
+    page.get_by_label("Mass of one, g", exact=True).fill("45")
     page.get_by_label("Rides on", exact=True).select_option("front axle")
     page.get_by_label("Up, mm", exact=True).fill("-10")
     page.get_by_role("button", name="Add it").click()

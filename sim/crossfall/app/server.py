@@ -56,6 +56,7 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
         _get("/api/course", lambda q: bench.courses.state()),
         _post("/api/course-stop", lambda b: bench.courses.stop()),
         _binary("/api/course-poses", lambda q: bench.courses.poses(str(q.get("file", "")))),
+        _get("/api/part-form", lambda q: bench.part_form(_asked(q))),
         _get("/api/changes", lambda q: bench.changes(_asked(q))),
         _get("/api/bought", lambda q: bench.bought(_asked(q))),
         _post("/api/fit", lambda b: bench.fit(_at(b), _table(b, "chosen"))),

@@ -18,6 +18,7 @@ from crossfall.app import (
     course_jobs,
     decisions,
     fitted_changes,
+    part_form,
     reference,
     scale_form,
     share,
@@ -206,6 +207,11 @@ class Bench:
     def name_step(self, at: At, step: int, name: str) -> dict[str, Any]:
         self.desk.name(at, step, name.strip()[:60])
         return self.history(at)
+
+    def part_form(self, at: At) -> dict[str, Any]:
+        """What to ask of a part that is to be added."""
+        loaded, _ = self._at(at)
+        return part_form.part_form(loaded.spec, loaded.folder)
 
     def _catalogue(self, loaded: Loaded) -> Catalogue | None:
         path = change_file_of(loaded.path)
@@ -480,8 +486,9 @@ class Bench:
     def attempt(self, at: At, edits: list[Any], full: bool = False) -> dict[str, Any]:
         """What edits would do, without putting them down; full: the springs' answer as well."""
         loaded, sheet = self._at(at)
-        spec = on_spec(loaded.spec, understood(loaded.spec, edits))
-        truck, _ = build(spec, sheet.source.resolve().parent)
+        folder = sheet.source.resolve().parent
+        spec = on_spec(loaded.spec, understood(loaded.spec, edits, folder))
+        truck, _ = build(spec, folder)
         grip, known = self._grip(truck), self._last
         if full:
             with self._heavy:
@@ -499,7 +506,8 @@ class Bench:
         source = self.desk.agree(at).source
 
         def change(text: str) -> str:
-            return on_text(text, understood(self.reader.load(text, source).spec, edits))
+            folder = source.resolve().parent
+            return on_text(text, understood(self.reader.load(text, source).spec, edits, folder))
 
         self.desk.edit(at, change, what[:MAX_WORDS])
         return self.state()

@@ -12,7 +12,7 @@ from typing import Any, Literal, Protocol, get_args
 from crossfall.engines.settings import TrialSettings
 from crossfall.engines.tyre_force import Vector
 from crossfall.truck.errors import InputError, Problem
-from crossfall.truck.model import GRAVITY, Array, Axle, Truck
+from crossfall.truck.model import GRAVITY, Array, Truck
 
 EngineName = Literal["bullet", "mujoco"]
 ENGINES: tuple[EngineName, ...] = get_args(EngineName)
@@ -46,9 +46,9 @@ class HeldTruck(Protocol):
     def varies(self) -> tuple[str, ...]:
         """Which of `refine`'s arguments change anything in this engine."""
 
-    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
-        """From now on so many steps to one, times the solver's rounds, and times as firm contacts;
-        1 goes back. A truck at rest does not notice."""
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1, drag: int = 1) -> None:
+        """From now on so many steps to one, times the solver's rounds, times as firm contacts, and
+        times the settings' drag; 1 goes back. A truck at rest does not notice."""
 
     def step(self, gravity: Vector) -> None:
         """One step under gravity (3,) m/s^2 in table axes."""
@@ -91,8 +91,8 @@ def held_truck(
 ) -> AbstractContextManager[HeldTruck]:
     """The truck in that engine, which gives its memory back at the end of the block.
 
-    Raises InputError for a truck that makes no multibody, for tyres that do not give, where the
-    engine is not installed, and for links or shocks in MuJoCo, whose axles move straight.
+    Raises InputError for a truck that makes no multibody, for tyres that do not give, and where the
+    engine is not installed.
     """
     if any(math.isinf(axle.tyre.stiffness) for axle in truck.axles):
         raise InputError(Problem(truck.name, "a tyre that does not give cannot be tried out"))
@@ -104,9 +104,6 @@ def held_truck(
                 f"choose {' or '.join(e for e in ENGINES if installed(e)) or 'no trial'}",
             )
         )
-    if engine == "mujoco" and any(_on_links(axle) for axle in truck.axles):
-        what = "its axles move on links or shocks, which this engine has none of yet"
-        raise InputError(Problem("engine mujoco", f"{truck.name}: {what}", "choose bullet"))
     if engine == "bullet":
         from crossfall.engines.rig import HeldRig
 
@@ -114,11 +111,6 @@ def held_truck(
     from crossfall.engines.mujoco import MujocoTruck
 
     return MujocoTruck(truck, settings)
-
-
-def _on_links(axle: Axle) -> bool:
-    suspension = axle.suspension
-    return not suspension.locked and bool(suspension.links or suspension.shocks)
 
 
 def installed(engine: EngineName) -> bool:

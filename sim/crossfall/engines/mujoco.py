@@ -3,9 +3,12 @@
 Built from the Truck alone, apart from the URDF and from `tyre_force`, so that the two engines share
 no more than the truck and the way it is tilted. A corner is a fixed tendon of length
 -c = -(q +- (s/2) r): its spring has a dead band above its free length, so it only pushes, and its
-limits are the stops. A wheel is one thin disc, or one at either end of its contact width, each with
-its share of the wheel's mass, on slides with springs along its axle's x, y and z: the tyre. It
-cannot turn: brakes. Contacts are elliptic cones with next to no creep.
+limits are the stops. An axle on links has six joints in a row, heave and roll among them, and its
+links are tendons from ball to ball whose length is held: it goes where they let it, whatever
+`truck.axle_law` says. Shocks press on heave and roll by that law, as in the other engine. A wheel
+is one thin disc, or one at either end of its contact width, each with its share of the wheel's
+mass, on slides with springs along its axle's x, y and z: the tyre. It cannot turn: brakes. Contacts
+are elliptic cones with next to no creep.
 """
 
 from __future__ import annotations
@@ -21,14 +24,15 @@ import numpy as np
 from crossfall.engines.held import engine_version
 from crossfall.engines.multibody import multibody
 from crossfall.engines.settings import EngineError, TrialSettings
-from crossfall.engines.springs import CornerSprings, corner_springs
+from crossfall.engines.springs import CornerSprings, Stops, axle_forces, corner_springs
 from crossfall.engines.tyre_force import Vector
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import ENDS, GRAVITY, Array, Body, Truck, frozen
+from crossfall.truck.model import ENDS, GRAVITY, Array, Body, Links, Truck, frozen
 from crossfall.truck.ride import tyre_loads
 
 STICKS = 50.0  # friction coefficient of a wheel against a rail: it never slips
 SOFT = (0.99, 0.999, 1e-4)  # a contact's impedance, see the engine's manual, "solimp"
+STIFF = (0.99999, 0.99999, 1e-4)  # the same of a link, which has no length to give
 THIN = 5e-6  # m, half of a disc's thickness
 BAD = tuple(getattr(mujoco.mjtWarning, f"mjWARN_BADQ{what}") for what in ("POS", "VEL", "ACC"))
 STATE = mujoco.mjtState.mjSTATE_INTEGRATION
@@ -51,6 +55,14 @@ class SolverMethod:
     unslip: int = 10
     rounds: int = 100
     firm: float = 0.004
+
+
+@dataclass(frozen=True)
+class Snapshot:
+    """Everything needed to go back to a moment."""
+
+    state: Array
+    stops: Stops
 
 
 class MujocoTruck:
@@ -82,9 +94,16 @@ class MujocoTruck:
         ]
         self._radii = [truck.axles[w // 2].tyre.radius for w in range(4)]
         self._axles = [model.body(end).id for end in ENDS]
+        laws = corner_springs(truck, settings, self.dt, 1.0, settling=True)
+        self._shocks = [law for law in laws if law.shocks is not None]
+        self._pressed = [
+            (moving[name], int(model.joint(name).dofadr[0]))
+            for law in self._shocks
+            for name in (law.heave, law.roll)
+        ]
+        self._stops = Stops(len(self._shocks))
         body = whole(truck)  # drag on the whole: its joints have dampers of their own
-        inert = np.concatenate([np.full(3, body.mass), np.diag(body.inertia)])
-        self._model.dof_damping[:6] = settings.drag * inert
+        self._inert = np.concatenate([np.full(3, body.mass), np.diag(body.inertia)])
         self.refine()
         mujoco.mj_forward(model, self._data)
         self._start = self._unrolled()
@@ -103,8 +122,9 @@ class MujocoTruck:
             if wheel >= 0:  # of two friction coefficients the engine takes the larger
                 self._model.geom_friction[geom, 0] = min(friction[wheel], STICKS)
 
-    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1, drag: int = 1) -> None:
         option, method = self._model.opt, self._method
+        self._model.dof_damping[:6] = self.settings.drag * drag * self._inert
         self.dt = option.timestep = self._whole_step / step
         rounds = solver * self.settings.solver
         option.iterations, option.noslip_iterations = method.rounds * rounds, method.unslip * rounds
@@ -114,7 +134,19 @@ class MujocoTruck:
 
     def step(self, gravity: Vector) -> None:
         self._model.opt.gravity[:] = gravity
+        if self._shocks:
+            self._press()
         mujoco.mj_step(self._model, self._data)
+
+    def _press(self) -> None:
+        """What the shocks do, on heave and roll."""
+        data = self._data
+        moves = [(float(data.qpos[at]), float(data.qvel[dof])) for at, dof in self._pressed]
+        for i, law in enumerate(self._shocks):
+            heave, roll = 2 * i, 2 * i + 1
+            forces = axle_forces(i, law, moves[heave], moves[roll], self._stops, self.dt)
+            for at, force in zip((heave, roll), forces, strict=True):
+                data.qfrc_applied[self._pressed[at][1]] = force
 
     def loads(self) -> list[float]:
         loads, contacts, forces = [0.0] * 4, self._data.contact, self._data.efc_force
@@ -155,16 +187,17 @@ class MujocoTruck:
     def poses(self, raw: Sequence[list[float]]) -> Array:
         return frozen(np.array(raw).reshape(-1, 7)[:, [0, 1, 2, 4, 5, 6, 3]])
 
-    def save(self) -> Array:
+    def save(self) -> Snapshot:
         self._check()
         state = np.empty(mujoco.mj_stateSize(self._model, STATE))
         mujoco.mj_getState(self._model, self._data, state, STATE)
-        return state
+        return Snapshot(state, self._stops.copy())
 
-    def restore(self, snapshot: Array) -> None:
-        mujoco.mj_setState(self._model, self._data, snapshot, STATE)
+    def restore(self, snapshot: Snapshot) -> None:
+        mujoco.mj_setState(self._model, self._data, snapshot.state, STATE)
+        self._stops = snapshot.stops.copy()
 
-    def forget(self, snapshot: Array) -> None:
+    def forget(self, snapshot: Snapshot) -> None:
         """Nothing is kept outside the snapshot itself."""
 
     def _check(self) -> None:
@@ -192,43 +225,80 @@ def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: floa
     loads = tyre_loads(truck)
     laws = {law.heave: law for law in corner_springs(truck, settings, step, 1.0, settling=True)}
     soft = (step / method.turn_per_step) ** 2  # kg of inertia for each N/m, at least
-    bodies, tendons = [], []
+    bodies, tendons, lengths = [], [], []
     for i, axle in enumerate(truck.axles):
         s, end = axle.suspension, ENDS[i]
         centre = np.array([axle.x, 0.0, s.roll_centre_height])
-        joints = ""
+        joints = feet = ""
         if not s.locked:
             law = laws[f"{end}_heave"]
-            joints = _axle_joints(end, law, s.heave_lean, soft, axle.body)
-            tendons += _corners(law, method.firm)
+            if s.links is not None:
+                centre = np.array([axle.x, 0.0, axle.tyre.radius])
+                heads, feet = _balls(end, s.links, centre)
+                bodies.append(heads)
+                tendons += [_link(end, n) for n in range(len(s.links.names))]
+                lengths += [f'<tendon tendon1="{end}_link{n}"/>' for n in range(len(s.links.names))]
+            joints = _axle_joints(end, law, None if s.links else s.heave_lean, soft, axle.body)
+            tendons += [] if law.shocks is not None else _corners(law, method.firm)
         wheels = "".join(
             _wheel(truck, w, float(loads[w]), centre, settings, soft) for w in (2 * i, 2 * i + 1)
         )
         bodies.append(
             f'<body name="{end}" pos="{_numbers(centre)}">{joints}'
-            f"{_inertial(axle.body, centre)}{wheels}</body>"
+            f"{_inertial(axle.body, centre)}{wheels}{feet}</body>"
         )
     return f"""<mujoco><compiler angle="radian" autolimits="false"/>
 <option timestep="{step!r}" cone="elliptic" impratio="{method.impratio!r}"
  integrator="implicitfast" iterations="{method.rounds}" tolerance="1e-12"
  noslip_iterations="{method.unslip}" noslip_tolerance="1e-12"/>
 <default><geom friction="0 0 0" condim="3" solref="{method.firm!r} 1" solimp="{_numbers(SOFT)}"/>
-</default>
+<equality solref="{method.firm!r} 1" solimp="{_numbers(STIFF)}"/></default>
 <worldbody><geom name="table" type="plane" size="5 5 1"/>
 <body name="chassis"><freejoint/>{_inertial(truck.chassis, np.zeros(3))}{"".join(bodies)}</body>
-</worldbody><tendon>{"".join(tendons)}</tendon></mujoco>"""
+</worldbody><tendon>{"".join(tendons)}</tendon>
+<equality>{"".join(lengths)}</equality></mujoco>"""
 
 
-def _axle_joints(end: str, law: CornerSprings, lean: float, soft: float, body: Body) -> str:
-    """Heave and roll; the springs themselves are tendons. soft: s^2, see `mjcf`."""
-    axis = _numbers([math.sin(lean), 0.0, math.cos(lean)])
+def _axle_joints(end: str, law: CornerSprings, lean: float | None, soft: float, body: Body) -> str:
+    """Heave and roll; the springs themselves are tendons. lean: rad, None for an axle on links,
+    which has its place ahead and aside, yaw and pitch between them. soft: s^2, see `mjcf`."""
+    axis = _numbers([math.sin(lean or 0.0), 0.0, math.cos(lean or 0.0)])
+    ways = "" if lean is not None else _slide(end, "x", "1 0 0") + _slide(end, "y", "0 1 0")
     heave = 2 * law.rate * soft - body.mass
     roll = (2 * law.rate * law.half_spacing**2 + law.anti_roll) * soft - float(body.inertia[0, 0])
+    bar = law.anti_roll if law.shocks is None else 0.0  # shocks come with theirs
+    turns = "".join(
+        f'<joint name="{end}_{name}" type="hinge" axis="{about}"/>'
+        for name, about in (("yaw", "0 0 1"), ("pitch", "0 1 0"))
+        if lean is None
+    )
     return (
-        f'<joint name="{end}_heave" type="slide" axis="{axis}" armature="{max(0.0, heave)!r}"/>'
-        f'<joint name="{end}_roll" type="hinge" axis="1 0 0" stiffness="{law.anti_roll!r}" '
+        f'{ways}<joint name="{end}_heave" type="slide" axis="{axis}" '
+        f'armature="{max(0.0, heave)!r}"/>{turns}'
+        f'<joint name="{end}_roll" type="hinge" axis="1 0 0" stiffness="{bar!r}" '
         f'armature="{max(0.0, roll)!r}"/>'
     )
+
+
+def _slide(end: str, name: str, axis: str) -> str:
+    return f'<joint name="{end}_{name}" type="slide" axis="{axis}"/>'
+
+
+def _balls(end: str, links: Links, centre: Array) -> tuple[str, str]:
+    """The ends of its links, on the chassis and on the axle. centre: m, of the axle."""
+    heads = "".join(
+        f'<site name="{end}_head{n}" pos="{_numbers(at + centre)}"/>'
+        for n, at in enumerate(links.chassis)
+    )
+    feet = "".join(
+        f'<site name="{end}_foot{n}" pos="{_numbers(at)}"/>' for n, at in enumerate(links.axle)
+    )
+    return heads, feet
+
+
+def _link(end: str, n: int) -> str:
+    sites = f'<site site="{end}_head{n}"/><site site="{end}_foot{n}"/>'
+    return f'<spatial name="{end}_link{n}">{sites}</spatial>'
 
 
 def _corners(law: CornerSprings, firm: float) -> list[str]:

@@ -124,9 +124,10 @@ class HeldRig:
         for i, axle in enumerate(self.axles):
             axle.friction = list(friction[2 * i : 2 * i + 2])
 
-    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1, drag: int = 1) -> None:
         """Tyres are forces here: there are no contacts to solve, or to make firmer."""
         self.dt = self._whole_step / step
+        self.world.drag(self.settings.drag * drag)
         self.world.refine(self.dt)
         for axle in self.axles:
             axle.refine(step)

@@ -8,6 +8,7 @@ import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 from matplotlib.patches import Arc, Polygon
+from scipy.spatial.transform import Rotation
 
 from crossfall.answers.conditions import case_name
 from crossfall.show.paper import (
@@ -61,23 +62,11 @@ def recorded(record: Record, index: int) -> TiltPose:
     row = dict(zip(names, record.joints[index], strict=True))
     pose = record.chassis[index]
     return TiltPose(
-        frozen(turned(pose[3:])),
+        frozen(Rotation.from_quat(pose[3:]).as_matrix()),
         frozen(pose[:3]),
         frozen([row.get(f"{end}_heave", 0.0) for end in ("front", "rear")]),
         frozen([row.get(f"{end}_roll", 0.0) for end in ("front", "rear")]),
         frozen(record.give[index]),
-    )
-
-
-def turned(quaternion: Array) -> Array:
-    """(3, 3) rotation of a unit quaternion x, y, z, w."""
-    x, y, z, w = quaternion / np.linalg.norm(quaternion)
-    return np.array(
-        [
-            [1 - 2 * (y * y + z * z), 2 * (x * y - z * w), 2 * (x * z + y * w)],
-            [2 * (x * y + z * w), 1 - 2 * (x * x + z * z), 2 * (y * z - x * w)],
-            [2 * (x * z - y * w), 2 * (y * z + x * w), 1 - 2 * (x * x + y * y)],
-        ]
     )
 
 

@@ -33,7 +33,7 @@ SPAN = math.radians(1.5)  # below a tip, in which load is fitted
 _NEAR = math.radians(2.0)  # below a tip, in which a snap is told
 SAME = 1e-9  # rad between two table angles that are one
 LEFT = 0.001  # of the weight; a truck that tips as its load runs out has less at the last hold
-FINER = {"step": 2, "solver": 4, "contact": 4, "rate": 2, "all": 2}  # times, in a check
+FINER = {"step": 2, "solver": 4, "contact": 4, "rate": 2, "all": 2, "drag": 4}  # times, in a check
 CREEP = {"mujoco": math.radians(0.1)}  # contacts creep so far below the angle of friction
 SHORT = ("solver", "contact")  # checks that go over the last stride only
 LIMIT = {name: times / (times - 1) for name, times in FINER.items()}  # an error as 1 / times
@@ -234,8 +234,11 @@ def _checked(
     if base.fate != "rests":  # in one go it does not even come to where it came in strides
         return {"rate": found.high - log.end(base)[0]}
     at, rests = log.end(base)[0], [log.end(s) for s in holds if s.search == 1 and s.fate == "rests"]
-    below, last = max((r for r in rests if r[0] < at - SAME), key=lambda r: r[0]), rests[-1]
-    slope = (_borne(below, pair) - _borne(last, pair)) / (last[0] - below[0])
+    below, last = [r for r in rests if r[0] < at - SAME], rests[-1]
+    slope = 0.0
+    if below:
+        near = max(below, key=lambda r: r[0])
+        slope = (_borne(near, pair) - _borne(last, pair)) / (last[0] - near[0])
     again = next((r for r in rests if abs(r[0] - at) < SAME), log.end(base))
     terms: dict[str, float] = {}
     for check in others:

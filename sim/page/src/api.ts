@@ -3,7 +3,7 @@
 
 import { store } from "./store";
 import type { CourseAsked, CourseStanding, CourseState } from "./coursetypes";
-import type { Frozen, Answers, Before, Bench, BoardCard, Bought, Candidates, Edit, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepTable, TrialState, Tried, Weighed } from "./types";
+import type { Frozen, Answers, Before, Bench, BoardCard, Bought, Candidates, Edit, PartForm, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepTable, TrialState, Tried, Weighed } from "./types";
 
 export class Refusal extends Error {
   constructor(
@@ -122,6 +122,7 @@ export const api = {
   discard: () => act<Bench>("/api/discard"),
   open: (name: string) => tell<Bench>("/api/open", { name }),
   path: (heading: number, signal?: AbortSignal) => about<Path>("/api/path", { heading_deg: heading }, signal),
+  partForm: () => about<PartForm>("/api/part-form"),
   changes: () => about<Candidates>("/api/changes"),
   bought: () => about<Bought>("/api/bought"),
   fit: (chosen: Record<string, number>) => act<Bench>("/api/fit", { chosen }),

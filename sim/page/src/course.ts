@@ -9,7 +9,8 @@ import { CourseView, type Seen } from "./courseview";
 import { calm, drawnFlat, el, fixed, oneStop, put, say } from "./dom";
 import { Recording } from "./replay";
 import { save, stem } from "./share";
-import { on, packOf, store } from "./store";
+import { packOf, store } from "./store";
+import { keepFresh } from "./tabs";
 
 const FILM: [number, number] = [640, 400]; // px
 const MADE = `Driven in the engine: the truck goes straight on while the hill turns under it as the way does, with stones and ramps
@@ -66,7 +67,7 @@ class CoursePage {
       el("div", { class: "bar" }, choice, el("label", {}, "hill ", this.slope, " °"), el("label", {}, "at ", this.speed, " mm/s"), this.drive),
       this.map.root, el("div", { class: "hill-row" }, this.map.form, tools), el("div", { class: "course-stage", hidden: true }, this.canvas), this.controls, this.told, this.strip.root, el("p", { class: "text soft" }, MADE.replace(/\s+/g, " ")));
     this.dials();
-    on("bench", () => { this.leave(); this.changed(true); });
+    keepFresh(leaf, () => this.changed(true));
     new MutationObserver(() => { this.view?.repaint(); this.view?.again(); }).observe(document.documentElement, { attributes: true, attributeFilter: ["data-light"] });
     new ResizeObserver(() => this.view?.again()).observe(this.canvas);
     this.changed(true);

@@ -15,12 +15,13 @@ from crossfall.engines.held import (
     usual_engine,
 )
 from crossfall.engines.settings import EngineError, TrialSettings
+from crossfall.truck.axle_law import law_of
 from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import GRAVITY
+from crossfall.truck.model import ENDS, GRAVITY
 from crossfall.truck.ride import tyre_loads
-from held_cases import ASKEW, LOPSIDED, STEEP, hold, stood
-from linkages import linked
+from held_cases import ASKEW, LOPSIDED, ON_SHOCKS, STEEP, hold, stood
+from linkages import leaning_shocks, linked
 from support import INSTALLED, make_truck, with_suspension, with_tyres
 
 
@@ -49,15 +50,17 @@ def test_what_it_bears_is_its_weight(engine):
 
 
 @pytest.mark.parametrize("engine", INSTALLED)
-def test_finer_steps_change_nothing_at_rest(engine):
-    coarse, fine = stood(engine, LOPSIDED), stood(engine, LOPSIDED, refine=4)
+@pytest.mark.parametrize("truck", [LOPSIDED, ON_SHOCKS])
+def test_finer_steps_change_nothing_at_rest(engine, truck):
+    coarse, fine = stood(engine, truck), stood(engine, truck, refine=4)
     np.testing.assert_allclose(coarse[0], fine[0], atol=0.02)
     np.testing.assert_allclose(coarse[3], fine[3], atol=1e-4)
 
 
 @pytest.mark.parametrize("engine", INSTALLED)
-def test_going_back_repeats_to_the_last_digit(engine):
-    with held_truck(LOPSIDED, TrialSettings(), engine) as rig:
+@pytest.mark.parametrize("truck", [LOPSIDED, ON_SHOCKS])
+def test_going_back_repeats_to_the_last_digit(engine, truck):
+    with held_truck(truck, TrialSettings(), engine) as rig:
         rig.grip([0.6] * 4)
         hold(rig, ASKEW, STEEP, 1.0)
         moment, seen = rig.save(), []
@@ -115,7 +118,21 @@ def test_without_bullet_the_other_is_usual_and_bullet_is_refused_in_a_line(monke
         held_truck(make_truck(), TrialSettings(), "bullet")
 
 
-def test_mujoco_refuses_links_instead_of_leaving_them_out() -> None:
-    truck = linked(make_truck(), "wishbone", "wishbone")
-    with pytest.raises(InputError, match="move on links"):
-        held_truck(truck, TrialSettings(), "mujoco")
+@pytest.mark.parametrize("shocks", [None, leaning_shocks()])
+def test_the_second_engine_s_links_lead_an_axle_where_its_law_says(shocks):
+    """There they are lengths held, without a word of the law."""
+    truck = linked(make_truck(), "three links and a track bar", "wishbone", shocks)
+    with held_truck(truck, TrialSettings(), "mujoco") as rig:
+        rig.grip([5.0] * 4)
+        hold(rig, ASKEW, STEEP)
+        heave, roll = (np.reshape(rig.joint_positions(), (2, 2)).T)[:, :, None]
+        data, chassis = rig._data, rig._model.body("chassis").id
+        frame, origin = data.xmat[chassis].reshape(3, 3), data.xpos[chassis]
+        for i, axle in enumerate(truck.axles):
+            turn, shift = law_of(axle).motion(heave[i], roll[i])
+            middle = np.array([axle.x, 0.0, axle.tyre.radius])
+            own = rig._model.body(f"{ENDS[i]}").id
+            at = frame.T @ (data.xpos[own] - origin)
+            np.testing.assert_allclose(at, turn[0] @ middle + shift[0], atol=2e-5)
+            np.testing.assert_allclose(frame.T @ data.xmat[own].reshape(3, 3), turn[0], atol=2e-4)
+            assert abs(roll[i, 0]) > 0.02  # it moved

@@ -8,6 +8,7 @@ from itertools import pairwise
 import numpy as np
 import pytest
 from looks import clipped, drawn, least_size, overlaps, texts
+from scipy.spatial.transform import Rotation
 
 from crossfall.show import budget, loads, polar, tiltpose
 from crossfall.show.style import SMALL, render
@@ -308,7 +309,7 @@ def test_axle_moves_by_heave_along_the_leaning_axis_and_by_roll_about_its_centre
     lean, heave, roll = 0.1, 0.006, 0.05
     front = replace(truck.front, suspension=replace(truck.front.suspension, heave_lean=lean))
     leaning = replace(truck, front=front)
-    tilted = tiltpose.turned(np.array([0.1, -0.2, 0.05, 1.0]))
+    tilted = Rotation.from_quat([0.1, -0.2, 0.05, 1.0]).as_matrix()
     shift = np.array([0.01, -0.02, 0.03])
     pose = tiltpose.TiltPose(
         tilted, shift, np.array([heave, 0.0]), np.array([roll, 0.0]), np.zeros((4, 3))

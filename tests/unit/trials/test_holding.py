@@ -120,11 +120,13 @@ def test_its_own_error_is_measured_one_thing_at_a_time_below_the_tip():
     assert rules.table.rig.finer == {}
 
 
-def test_after_a_jump_everything_is_done_again_finer():
+def test_after_a_jump_everything_is_done_again_finer_and_with_more_drag():
     rules = Rules(tip=0.83, snap=0.52)
     search(rules, Rest(0.1), 0.4, PACE)
     assert not rules.of(0)
-    assert {tuple(finer) for _, _, finer, *_ in rules.of(2)} == {("step", "solver", "contact")}
+    finer = dict.fromkeys(("step", "solver", "contact"), FINER["all"]) | {"drag": FINER["drag"]}
+    assert all(used == finer for _, _, used, *_ in rules.of(2))
+    assert rules.of(2)
     assert rules.table.rig.finer == {}
 
 

@@ -228,7 +228,8 @@ def test_a_count_is_the_same_as_so_many_entries(count, step):
 
 def test_a_truck_built_twice_is_the_same_to_the_byte(tmp_path):
     code = (
-        "from crossfall.truck.build import load_truck; from crossfall.truck.digest import truck_digest;"
+        "from crossfall.truck.build import load_truck;"
+        "from crossfall.truck.digest import truck_digest;"
         "print(truck_digest(load_truck('bramble').truck))"
     )
     seen = set()
