@@ -220,8 +220,9 @@ def mjcf(truck: Truck, settings: Settings, method: Method, step: float) -> str:
 def _axle_joints(end: str, law: CornerSprings, lean: float, soft: float, body: Body) -> str:
     """Heave and roll; the springs themselves are tendons. soft: s^2, see `mjcf`."""
     axis = _numbers([math.sin(lean), 0.0, math.cos(lean)])
-    heave = 2 * law.rate * soft - body.mass
-    roll = (2 * law.rate * law.half_spacing**2 + law.anti_roll) * soft - float(body.inertia[0, 0])
+    rate = law.rate + law.more
+    heave = 2 * rate * soft - body.mass
+    roll = (2 * rate * law.half_spacing**2 + law.anti_roll) * soft - float(body.inertia[0, 0])
     return (
         f'<joint name="{end}_heave" type="slide" axis="{axis}" armature="{max(0.0, heave)!r}"/>'
         f'<joint name="{end}_roll" type="hinge" axis="1 0 0" stiffness="{law.anti_roll!r}" '
@@ -230,15 +231,22 @@ def _axle_joints(end: str, law: CornerSprings, lean: float, soft: float, body: B
 
 
 def _corners(law: CornerSprings, firm: float) -> list[str]:
-    """Springs, dampers and stops of an axle's two corners. firm: s, of the stops."""
-    return [
-        f'<fixed limited="true" range="{-law.bump!r} {law.droop!r}" solreflimit="{firm!r} 1" '
-        f'solimplimit="{_numbers(SOFT)}" stiffness="{law.rate!r}" '
-        f'springlength="{preload / law.rate!r} 1000" damping="{law.damping!r}">'
-        f'<joint joint="{law.heave}" coef="-1"/>'
-        f'<joint joint="{law.roll}" coef="{-sign * law.half_spacing!r}"/></fixed>'
-        for preload, sign in zip(law.preload, (1.0, -1.0), strict=True)
-    ]
+    """Springs, dampers and stops of an axle's two corners, a tendon more where soft springs bind.
+    firm: s, of the stops."""
+    out = []
+    for preload, bound, sign in zip(law.preload, law.bound, (1.0, -1.0), strict=True):
+        whole = (
+            f'limited="true" range="{-law.bump!r} {law.droop!r}" solreflimit="{firm!r} 1" '
+            f'solimplimit="{_numbers(SOFT)}" stiffness="{law.rate!r}" '
+            f'springlength="{preload / law.rate!r} 1000" damping="{law.damping!r}"'
+        )
+        beyond = f'stiffness="{law.more!r}" springlength="{-bound!r} 1000"'
+        out += [
+            f'<fixed {how}><joint joint="{law.heave}" coef="-1"/>'
+            f'<joint joint="{law.roll}" coef="{-sign * law.half_spacing!r}"/></fixed>'
+            for how in (whole, *([beyond] if law.more else []))
+        ]
+    return out
 
 
 def _wheel(
