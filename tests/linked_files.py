@@ -7,11 +7,12 @@ from pathlib import Path
 
 from crossfall.truck.build import Loaded, load_text
 from crossfall.truck.read import locate
+from numbered_files import numbered_text
 
 
 def linked_text(name: str, counts: str = "links", *, shocks: bool = False) -> str:
     """The file of a demo truck with its links named, and by default what counts: the links."""
-    text = locate(name).read_text(encoding="utf-8")
+    text = numbered_text(name)
     for kind in ("lower", "upper", *(["shock"] if shocks else [])):
         pattern = rf'(name = "(?:front|rear) {kind}(?: link)?"\n)'
         text, found = re.subn(pattern, rf'\1link = "{kind}"\n', text)
