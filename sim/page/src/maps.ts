@@ -2,11 +2,13 @@
 
 import { api, Refusal } from "./api";
 import { change } from "./edits";
+import { makeSweep } from "./sweep";
 import { el, fixed, put, say, svg } from "./dom";
 import type { SweepTable } from "./types";
 
 export function mapsPage(leaf: HTMLElement): void {
   const holder = el("div", { id: "map-holder" });
+  const making = el("div", {});
   const choice = el("select", { id: "sweep-choice", class: "grow", "aria-label": "Finished sweep" });
   const open = async (): Promise<void> => {
     try {
@@ -16,12 +18,24 @@ export function mapsPage(leaf: HTMLElement): void {
       put(holder, el("p", { class: "text wrong" }, e.message));
     }
   };
-  const bar = el("div", { class: "bar" }, choice, el("button", { type: "button", id: "sweep-open", onclick: () => void open() }, "Open"));
-  leaf.append(bar, holder);
-  void api.sweeps().then(({ tables }) => {
-    put(choice, ...tables.map((t) => el("option", { value: t }, t)));
-    if (tables.length === 0) put(bar, el("p", { class: "text" }, "There is no finished sweep in this folder yet. crossfall sweep makes one; its results.csv opens here."));
-  });
+  const bar = el("div", { class: "bar" }, el("label", { for: "sweep-choice" }, "Finished"), choice, el("button", { type: "button", id: "sweep-open", onclick: () => void open() }, "Open"));
+  const none = el("p", { class: "text soft" }, "No finished sweep in this folder yet: run one here, or with crossfall sweep.");
+  leaf.append(making, bar, none, holder);
+  const list = async (pick = ""): Promise<void> => {
+    try {
+      const { tables } = await api.sweeps();
+      const was = pick || choice.value;
+      put(choice, ...tables.map((t) => el("option", { value: t, selected: t === was }, t.replace(/^crossfall-out\//, "").replace(/\/table\.csv$/, ""))));
+      bar.hidden = tables.length === 0;
+      none.hidden = tables.length > 0;
+      if (pick) await open();
+    } catch (e) {
+      if (!(e instanceof Refusal)) throw e;
+    }
+  };
+  makeSweep(making, (table) => void list(table));
+  leaf.addEventListener("open", () => void list());
+  void list();
 }
 
 function chart(table: SweepTable): HTMLElement {

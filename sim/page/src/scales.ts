@@ -34,7 +34,7 @@ export function scalesPage(leaf: HTMLElement): void {
   }));
   const weigh = async (keep: boolean): Promise<void> => {
     try {
-      show(answer, await api.weigh({ step_g: Number(resolution.value), locked: locked.checked, readings: lines }, keep));
+      showWeighed(answer, await api.weigh({ step_g: Number(resolution.value), locked: locked.checked, readings: lines }, keep));
       if (keep) say("The readings are kept beside the truck.");
     } catch (e) {
       if (!(e instanceof Refusal)) throw e;
@@ -86,7 +86,8 @@ function sketch(line: Line): SVGElement {
     ...foot(20, a!), ...foot(72, b!), svg("path", { class: "sk-body", d: `M14 ${24 - high(a!)}L78 ${24 - high(b!)}L74 ${14 - high(b!)}L18 ${12 - high(a!)}Z` }));
 }
 
-function show(holder: HTMLElement, found: Weighed): void {
+/** What the readings say, beside what the file says. */
+export function showWeighed(holder: HTMLElement, found: Weighed): void {
   const n = store.answers.numbers;
   const file = [n.mass_g, n.cg_mm[0], n.cg_mm[1], n.cg_mm[2]];
   put(holder, el("table", { id: "weighed" }, el("caption", {}, "What the scale says"),
