@@ -52,6 +52,11 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
         _binary("/api/poses", lambda q: bench.poses(_asked(q), str(q.get("file", "")))),
         _post("/api/trial", lambda b: bench.trial(_at(b), _list(b, "headings"), _yes(b, "rail"))),
         _post("/api/trial-stop", lambda b: bench.trials.stop()),
+        _post("/api/course-standing", lambda b: bench.course_standing(_at(b), _table(b, "course"))),
+        _post("/api/course", lambda b: bench.course(_at(b), _table(b, "course"))),
+        _get("/api/course", lambda q: bench.courses.state()),
+        _post("/api/course-stop", lambda b: bench.courses.stop()),
+        _binary("/api/course-poses", lambda q: bench.courses.poses(str(q.get("file", "")))),
         _get("/api/part-form", lambda q: bench.part_form(_asked(q))),
         _get("/api/changes", lambda q: bench.changes(_asked(q))),
         _post(

@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime
 import tomllib
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 from threading import Lock
 from typing import Any
@@ -14,6 +15,8 @@ from crossfall.answers.conditions import choose_grip
 from crossfall.app import (
     answers,
     change_list,
+    course,
+    course_jobs,
     decisions,
     fitted_changes,
     part_form,
@@ -73,6 +76,7 @@ class Bench:
         self._pinned: Reference | None = None
         self.trials = trial_jobs.Trials()
         self.sweep_job = sweep_jobs.Sweeps(self.folder)
+        self.courses = course_jobs.Courses()
         # Long work is done one at a time, and not at all for a truck that has moved on meanwhile.
         self._heavy = Lock()
         self._opening = Lock()
@@ -511,6 +515,43 @@ class Bench:
             return trial_jobs.record_poses(self.folder, file, loaded.truck)
         return self.trials.poses(file)
 
+    def course_standing(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
+        """A course's way, and what truck and reference would have in hand standing on it."""
+        hill = course.understood_course(asked)
+        with self._heavy:
+            found: dict[str, Any] = {"way": course.way_told(hill)}
+            for whose, (text, source) in self._driven(self.desk.agree(at)).items():
+                truck = self.reader.load(text, source).truck
+                curve = self._curves.find(
+                    (text, self._grip(truck)),
+                    partial(answers.exact_curve, truck, self._grip(truck)),
+                )
+                found[whose] = course.standing(hill, curve)
+        return found
+
+    def course(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
+        """Begin driving a course with the truck and what it is compared with."""
+        hill, sheet = course.understood_course(asked), self.desk.agree(at)
+        trucks = []
+        for whose, (text, source) in self._driven(sheet).items():
+            grip = self._grip(self.reader.load(text, source).truck)
+            trucks.append({"whose": whose, "text": text, "path": str(source), "grip": grip.likely})
+        told = {
+            "truck": truck_name(sheet.history.text, sheet.source),
+            "surface": self._grip(self._loaded(sheet).truck).surface,
+            "against": self._reference(sheet).words,
+            "way": course.way_told(hill),
+        }
+        return self.courses.start(asked, trucks, told)
+
+    def _driven(self, sheet: Sheet) -> dict[str, tuple[str, Path]]:
+        """Text and source of the truck, and of what it is compared with where that is another."""
+        found = {"truck": (sheet.history.text, sheet.source)}
+        then = self._reference(sheet)
+        if (then.text, then.source) != found["truck"]:
+            found["reference"] = (then.text, then.source)
+        return found
+
     # What the page does
 
     def trial(self, at: At, headings: list[Any], rail: bool) -> dict[str, Any]:
@@ -609,6 +650,7 @@ class Bench:
     def close(self) -> None:
         self.trials.close()
         self.sweep_job.close()
+        self.courses.close()
         self.desk.close()
 
     def _at(self, at: At) -> tuple[Loaded, Sheet]:

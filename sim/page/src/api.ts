@@ -2,6 +2,7 @@
 // about the truck names the document and the revision that this page has in view.
 
 import { store } from "./store";
+import type { CourseAsked, CourseStanding, CourseState } from "./coursetypes";
 import type { Frozen, Agreement, Answers, Before, Begun, Bench, BoardCard, Bought, Candidates, Edit, PartForm, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepState, SweepTable, TrialState, Tried, Weighed, Wizard } from "./types";
 
 export class Refusal extends Error {
@@ -156,6 +157,15 @@ export const api = {
   stopTrial: () => tell<TrialState>("/api/trial-stop", {}),
   poses: async (file: string): Promise<ArrayBuffer> => {
     const response = await call(`/api/poses?${new URLSearchParams({ document: inView().document, revision: String(inView().revision), file })}`);
+    if (response.headers.get("content-type")?.includes("json")) await answer(response);
+    return response.arrayBuffer();
+  },
+  courseStanding: (course: CourseAsked) => act<CourseStanding>("/api/course-standing", { course }),
+  driveCourse: (course: CourseAsked) => act<CourseState>("/api/course", { course }),
+  courseState: () => ask<CourseState>("/api/course"),
+  stopCourse: () => tell<CourseState>("/api/course-stop", {}),
+  coursePoses: async (file: string): Promise<ArrayBuffer> => {
+    const response = await call(`/api/course-poses?${new URLSearchParams({ file })}`);
     if (response.headers.get("content-type")?.includes("json")) await answer(response);
     return response.arrayBuffer();
   },

@@ -5,6 +5,7 @@ import { makeBlock } from "./block";
 import { changesPage } from "./changes";
 import { byId, say } from "./dom";
 import { lags, settleLater } from "./edits";
+import { coursePage } from "./course";
 import { makeHeader } from "./header";
 import { listPage } from "./list";
 import { makeHistory } from "./history";
@@ -52,6 +53,7 @@ async function start(): Promise<void> {
       { id: "board", name: "On the board", make: boardPage },
     ]) },
     { id: "maps", name: "Sweeps", make: mapsPage },
+    { id: "course", name: "Course", make: coursePage },
   ]);
   if (!frozen) {
     settleLater();
