@@ -351,8 +351,8 @@ class Bench:
         loaded, sheet = self._at(at)
         kept = readings_of(self.folder / sheet.source.name)
         return {
-            "questions": wizard.questions(),
-            "pictures": wizard.pictures(figure_of(loaded.truck)),
+            "questions": wizard.wizard_questions(),
+            "pictures": wizard.wizard_pictures(figure_of(loaded.truck)),
             "cautions": wizard.CAUTIONS,
             "begun": kept.is_file(),
             "as_begun": kept.is_file() and not sheet.unsaved and is_sealed(sheet.source),

@@ -15,15 +15,18 @@ from crossfall.study.task import value_digest
 from crossfall.truck.build import Loaded
 from crossfall.truck.errors import InputError, Problem
 
-MOST = {"closed form": 20_000, "compliant": 4_000}  # trials of one sweep: what a page can show
+MOST_TRIALS_ON_PAGE = {
+    "closed form": 20_000,
+    "compliant": 4_000,
+}  # trials of one sweep: what a page can show
 HOME = "crossfall-out"  # where the verb keeps its results too
 
 
 def sweep_data(asked: Mapping[str, Any], surface: str | None) -> dict[str, Any]:
     """A scenario of two axes out of what the page asks. Raises InputError."""
     method, axes = asked.get("method"), asked.get("axes")
-    if method not in MOST:
-        raise InputError(Problem("sweep", "has no such method", ", ".join(MOST)))
+    if method not in MOST_TRIALS_ON_PAGE:
+        raise InputError(Problem("sweep", "has no such method", ", ".join(MOST_TRIALS_ON_PAGE)))
     if not isinstance(axes, list) or not 1 <= len(axes) <= 2:
         raise InputError(Problem("sweep", "needs one or two things to vary"))
     found = [_axis(one if isinstance(one, dict) else {}) for one in axes]
@@ -60,7 +63,7 @@ class Sweeps:
     def start(self, loaded: Loaded, text: str, data: dict[str, Any]) -> dict[str, Any]:
         """Begin a sweep, in place of any before it. Raises InputError for what cannot be varied."""
         scenario = scenario_of(loaded, data)
-        most = MOST[str(data["method"])]
+        most = MOST_TRIALS_ON_PAGE[str(data["method"])]
         if scenario.total > most:
             what = f"is {scenario.total} trials"
             raise InputError(Problem("sweep", what, f"at most {most}: take fewer steps"))

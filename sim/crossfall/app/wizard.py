@@ -36,12 +36,12 @@ CAUTIONS = {
     "after handling lead, and keep it from children.",
     "models": "All this is for scale models. It is no basis for a vehicle that carries people.",
 }
-BLOCK = 90.0  # mm, in the picture of a raised truck
-ANGLE = 36.0  # deg, of the board in its picture
+_BLOCK = 90.0  # mm, in the picture of a raised truck
+_ANGLE = 36.0  # deg, of the board in its picture
 
 
 @dataclass(frozen=True)
-class Step:
+class Instruction:
     """How one reading is asked for: what to do, and the picture and caution beside it."""
 
     do: str
@@ -49,70 +49,75 @@ class Step:
     caution: str = ""
 
 
-def _corner(name: str, caution: str = "") -> Step:
+def _corner(name: str, caution: str = "") -> Instruction:
     do = f"Stand the {name} wheel on the scale and the other three on blocks just as high"
-    return Step(do, f"corner {name}", caution)
+    return Instruction(do, f"corner {name}", caution)
 
 
-STEPS: dict[str, Step] = {
-    "wheelbase_mm": Step("Measure from the front wheel nut to the rear wheel nut", "lengths"),
-    "front_track_mm": Step("Measure between the middles of the two front tyres", "track"),
-    "rear_track_mm": Step("Measure between the middles of the two rear tyres", "track"),
-    "tyre_diameter_mm": Step("Measure across a tyre that carries nothing", "tyre"),
-    "tyre_width_mm": Step("Measure how wide its tread is", "tyre"),
+INSTRUCTIONS: dict[str, Instruction] = {
+    "wheelbase_mm": Instruction(
+        "Measure from the front wheel nut to the rear wheel nut", "lengths"
+    ),
+    "front_track_mm": Instruction("Measure between the middles of the two front tyres", "track"),
+    "rear_track_mm": Instruction("Measure between the middles of the two rear tyres", "track"),
+    "tyre_diameter_mm": Instruction("Measure across a tyre that carries nothing", "tyre"),
+    "tyre_width_mm": Instruction("Measure how wide its tread is", "tyre"),
     "front_left_g": _corner("front left", "pack"),
     "front_right_g": _corner("front right"),
     "rear_left_g": _corner("rear left"),
     "rear_right_g": _corner("rear right"),
-    "raised": Step("Choose the end to put on a block", "raised", "block"),
-    "block_mm": Step("Measure the block, from the lower wheels' ground to the raised ones'",
-                     "raised", "block"),
-    "raised_g": Step("Weigh the lower axle, both its wheels on the scale, brakes off", "raised",
-                     "block"),
-    "held": Step("Was the suspension tied, so that nothing sank or rose?", "damper"),
-    "wheel_g": Step("Take one wheel off and weigh it, tyre and all"),
-    "body_g": Step("Take the body off and weigh it; leave this out if it stays on"),
-    "roof_mm": Step("Measure how high its roof stands above the ground"),
-    "pack_g": Step("Take the pack out and weigh it", caution="pack"),
-    "pack_at_mm": Step("Say where the pack's middle sits in the truck"),
-    "squash_g": Step("Press one wheel down on the scale, and note what it shows", "pressed"),
-    "squash_mm": Step("Note by how much the wheel nut went down", "pressed"),
-    "sag_g": Step("Lay a weight on the body over one axle, about half a kilogram"),
-    "front_sag_mm": Step("Note by how much the body sank with it over the front axle"),
-    "rear_sag_mm": Step("Note by how much it sank with it over the rear axle"),
-    "front_hang_mm": Step("Lift the truck by its chassis: how far do the front wheels hang down?",
-                          caution="block"),
-    "rear_hang_mm": Step("And how far do the rear wheels hang down?"),
-    "bump_mm": Step("Push the body down to its stops: how far does it go?"),
-    "front_spacing_mm": Step("Measure between the left and right front spring"),
-    "rear_spacing_mm": Step("Measure between the left and right rear spring"),
-    "anti_roll_bar": Step("Which axles have an anti-roll bar?"),
-    "side_g": Step("Pull a held wheel along its axle with the luggage scale", "sideways"),
-    "side_mm": Step("Note by how much the rim moved", "sideways"),
-    "roll_g": Step("Pull a held wheel along the ground with the luggage scale", "along"),
-    "roll_mm": Step("Note by how much it moved", "along"),
-}  # fmt: skip
-CHOICES = {
+    "raised": Instruction("Choose the end to put on a block", "raised", "block"),
+    "block_mm": Instruction(
+        "Measure the block, from the lower wheels' ground to the raised ones'", "raised", "block"
+    ),
+    "raised_g": Instruction(
+        "Weigh the lower axle, both its wheels on the scale, brakes off", "raised", "block"
+    ),
+    "held": Instruction("Was the suspension tied, so that nothing sank or rose?", "damper"),
+    "wheel_g": Instruction("Take one wheel off and weigh it, tyre and all"),
+    "body_g": Instruction("Take the body off and weigh it; leave this out if it stays on"),
+    "roof_mm": Instruction("Measure how high its roof stands above the ground"),
+    "pack_g": Instruction("Take the pack out and weigh it", caution="pack"),
+    "pack_at_mm": Instruction("Say where the pack's middle sits in the truck"),
+    "squash_g": Instruction("Press one wheel down on the scale, and note what it shows", "pressed"),
+    "squash_mm": Instruction("Note by how much the wheel nut went down", "pressed"),
+    "sag_g": Instruction("Lay a weight on the body over one axle, about half a kilogram"),
+    "front_sag_mm": Instruction("Note by how much the body sank with it over the front axle"),
+    "rear_sag_mm": Instruction("Note by how much it sank with it over the rear axle"),
+    "front_hang_mm": Instruction(
+        "Lift the truck by its chassis: how far do the front wheels hang down?", caution="block"
+    ),
+    "rear_hang_mm": Instruction("And how far do the rear wheels hang down?"),
+    "bump_mm": Instruction("Push the body down to its stops: how far does it go?"),
+    "front_spacing_mm": Instruction("Measure between the left and right front spring"),
+    "rear_spacing_mm": Instruction("Measure between the left and right rear spring"),
+    "anti_roll_bar": Instruction("Which axles have an anti-roll bar?"),
+    "side_g": Instruction("Pull a held wheel along its axle with the luggage scale", "sideways"),
+    "side_mm": Instruction("Note by how much the rim moved", "sideways"),
+    "roll_g": Instruction("Pull a held wheel along the ground with the luggage scale", "along"),
+    "roll_mm": Instruction("Note by how much it moved", "along"),
+}
+_CHOICES = {
     "raised": ("front", "rear"),
     "anti_roll_bar": ("none", "front", "rear", "both"),
     "held": ("yes", "no"),
 }
 
 
-def questions() -> list[dict[str, Any]]:
+def wizard_questions() -> list[dict[str, Any]]:
     """What `begin` asks, in order, and what may be given later."""
     return [_told(q, True) for q in QUESTIONS] + [_told(q, False) for q in FURTHER]
 
 
 def _told(q: Question, first: bool) -> dict[str, Any]:
-    step = STEPS.get(q.key, Step(q.words[:1].upper() + q.words[1:]))
+    step = INSTRUCTIONS.get(q.key, Instruction(q.words[:1].upper() + q.words[1:]))
     return {
         "key": q.key,
         "words": q.words,
         "do": step.do,
-        "hint": "" if q.key in STEPS else q.hint,
+        "hint": "" if q.key in INSTRUCTIONS else q.hint,
         "kind": q.kind,
-        "choices": list(CHOICES.get(q.key, ())),
+        "choices": list(_CHOICES.get(q.key, ())),
         "needed": q.needed,
         "after": q.after,
         "minutes": q.minutes,
@@ -122,7 +127,7 @@ def _told(q: Question, first: bool) -> dict[str, Any]:
     }
 
 
-def pictures(f: draw.Figure) -> dict[str, str]:
+def wizard_pictures(f: draw.Figure) -> dict[str, str]:
     """The drawings by name, as SVG that the page's style sheet colours."""
     corners = ("front left", "front right", "rear left", "rear right")
     return {
@@ -130,12 +135,12 @@ def pictures(f: draw.Figure) -> dict[str, str]:
         "track": draw.track(f),
         "tyre": draw.tyre_size(f),
         "damper": draw.damper(),
-        "raised": draw.raised_weighing(f, BLOCK),
+        "raised": draw.raised_weighing(f, _BLOCK),
         "level front": draw.level_weighing(f, "front"),
         "level rear": draw.level_weighing(f, "rear"),
         "side left": draw.side_weighing(f, "left"),
         "side right": draw.side_weighing(f, "right"),
-        "board": draw.tilt_board(f, ANGLE),
+        "board": draw.tilt_board(f, _ANGLE),
         "headings": draw.headings(),
         "pressed": tyres.pressed(f, "1000 g"),
         "sideways": tyres.sideways(f, "1.0 kg"),
@@ -178,21 +183,21 @@ def agreement(loaded: Loaded, text: str, scales: Path, board: Path) -> tuple[dic
         raise InputError(Problem(loaded.path.name, str(error))) from None
     files_read = [p for p, one in ((scales, session), (board, read)) if one is not None]
     stamp = text_digest("".join(p.read_text("utf-8") for p in files_read))[:12]
-    mark = f"{COUNTED}{', '.join(p.name for p in files_read)}; readings {stamp}\n"
+    mark = f"{_COUNTED}{', '.join(p.name for p in files_read)}; readings {stamp}\n"
     told = {
         **_told_agreement(found),
         "scales": session is not None,
         "board": read is not None,
         # A reading that the file has been brought together with must not pull a second time.
-        "counted": "all" if mark in text else "some" if COUNTED in text else "",
+        "counted": "all" if mark in text else "some" if _COUNTED in text else "",
     }
     if told["counted"] == "all":
         return {**told, "moves": []}, text
     return told, mark + new_text(loaded, found, text)
 
 
-COUNTED = "# Reconciled with "
-MOVED = 0.05  # sd: less is no move worth a line
+_COUNTED = "# Reconciled with "
+_MOVED = 0.05  # sd: less is no move worth a line
 
 
 def _told_agreement(found: Reconciled) -> dict[str, Any]:
@@ -205,9 +210,9 @@ def _told_agreement(found: Reconciled) -> dict[str, Any]:
                 "what": what,
                 "unit": unit,
                 "before": float(found.before[i]) * 1e3,
-                "before_pm": files.SURE * float(found.before_sd[i]) * 1e3,
+                "before_pm": files.SURE_95 * float(found.before_sd[i]) * 1e3,
                 "after": float(found.after[i]) * 1e3,
-                "after_pm": files.SURE * float(found.after_sd[i]) * 1e3,
+                "after_pm": files.SURE_95 * float(found.after_sd[i]) * 1e3,
             }
             for i, (what, unit) in enumerate(names)
         ],
@@ -218,7 +223,7 @@ def _told_agreement(found: Reconciled) -> dict[str, Any]:
                 "place_by_mm": [float(v) * 1e3 for v in m.place_by],
             }
             for m in found.moves
-            if m.most >= MOVED
+            if m.most >= _MOVED
         ],
         "at_limit": list(found.at_limit),
         "left_out": [

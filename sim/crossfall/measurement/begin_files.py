@@ -32,7 +32,7 @@ from crossfall.truck.read import read_source
 _HEADINGS = (0.0, 90.0, 180.0, 270.0)
 LEAST_GAIN = radians(0.02)  # of a further reading worth naming
 ASKEW = 10.0  # mm, an axle's mass centre beside its middle that is worth a word
-SURE = 1.96
+SURE_95 = 1.96
 SEAL = "# Unchanged since it was made: "
 
 
@@ -195,9 +195,9 @@ def begin_answer(begun: Beginning, loaded: Loaded, path: Path, kept: Path) -> di
         "file": str(path),
         "readings_file": str(kept),
         "mass_g": sums.mass * 1e3,
-        "mass_pm_g": SURE * float(sums.sd[0]) * 1e3,
+        "mass_pm_g": SURE_95 * float(sums.sd[0]) * 1e3,
         "cg_mm": [float(v) * 1e3 for v in sums.cg],
-        "cg_pm_mm": [SURE * float(v) * 1e3 for v in sums.sd[1:]],
+        "cg_pm_mm": [SURE_95 * float(v) * 1e3 for v in sums.sd[1:]],
         "typical": typical_names(begun),
         "headings": [
             {

@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 
 from asking import Server, seen
-from crossfall.app.wizard import CAUTIONS, STEPS, questions
+from crossfall.app.wizard import CAUTIONS, INSTRUCTIONS, wizard_questions
 from crossfall.measurement.readings import QUESTIONS
 from crossfall.truck.demos import demo_folder
 
@@ -50,9 +50,9 @@ def test_every_question_has_words_and_a_picture_that_is_there(server: Server) ->
         assert q["do"]
         assert q["picture"] == "" or told["pictures"][q["picture"]].startswith("<svg viewBox")
         assert q["caution"] == "" or q["caution"] in told["cautions"]
-    assert {q.key for q in QUESTIONS} <= set(STEPS)
+    assert {q.key for q in QUESTIONS} <= set(INSTRUCTIONS)
     # work that can hurt is never asked for without its caution
-    cautioned = {q["key"]: q["caution"] for q in questions()}
+    cautioned = {q["key"]: q["caution"] for q in wizard_questions()}
     assert cautioned["front_left_g"] == cautioned["pack_g"] == "pack"
     assert cautioned["raised"] == cautioned["raised_g"] == "block"
     assert {"fall", "dust", "models"} <= set(CAUTIONS)
