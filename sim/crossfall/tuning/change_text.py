@@ -28,8 +28,8 @@ def empty_text(truck: str, currency: str) -> str:
 
 
 def set_field(text: str, name: str, field: str, value: Any) -> str:
-    """The text with one of a change's CHANGE_FIELDS set, or with None taken out. Other changes follow a
-    new name."""
+    """The text with one of a change's CHANGE_FIELDS set, or with None taken out. Other changes
+    follow a new name."""
     if field not in CHANGE_FIELDS:
         raise InputError(Problem("changes", f"a change has no '{field}'"))
     text = document.text_with_value(text, f"change.{name}.{field}", value)

@@ -3,7 +3,7 @@
 import { api, Refusal } from "./api";
 import { change } from "./edits";
 import { makeSweep } from "./sweep";
-import { el, fixed, put, say, svg } from "./dom";
+import { el, fixed, oneStop, put, say, svg } from "./dom";
 import type { SweepTable } from "./types";
 
 export function mapsPage(leaf: HTMLElement): void {
@@ -95,7 +95,7 @@ function scatter(table: SweepTable, by: { x: string; y: string; z: string }, hea
   const [cw, ch] = grid ? [((w - m - 70) / (nx - 1)) * 1.02, ((h - 60) / (ny - 1)) * 1.02] : [11, 11];
   const marks = rows.map((i) => {
     const words = `${by.x} ${fixed(of(by.x, i), 2)}, ${by.y} ${fixed(of(by.y, i), 2)}: ${by.z} ${fixed(of(by.z, i), 2)}`;
-    const mark = svg("rect", { x: x(of(by.x, i)) - cw / 2, y: y(of(by.y, i)) - ch / 2, width: cw, height: ch, fill: tone((of(by.z, i) - z0) / (z1 - z0)), class: "map-point", tabindex: rows.length <= 400 ? 0 : -1, role: "button", "aria-label": words }, svg("title", {}, words));
+    const mark = svg("rect", { x: x(of(by.x, i)) - cw / 2, y: y(of(by.y, i)) - ch / 2, width: cw, height: ch, fill: tone((of(by.z, i) - z0) / (z1 - z0)), class: "map-point", tabindex: -1, role: "button", "aria-label": words }, svg("title", {}, words));
     const place = (): void => {
       const values: Record<string, number> = {};
       for (const k of keys) values[k] = of(k, i);
@@ -113,5 +113,7 @@ function scatter(table: SweepTable, by: { x: string; y: string; z: string }, hea
       svg("text", { class: "ring-name", x: w - 22, y: 24 + (4 - i) * 30 + 18 }, fixed(z0 + ((z1 - z0) * i) / 4, 1)));
   }
   axis.push(svg("text", { class: "ring-name", x: w - 38, y: 16 }, by.z.replace(/_/g, " ")));
-  return svg("svg", { viewBox: `0 0 ${w} ${h}`, id: "map", role: "group", "aria-label": `${by.z} over ${by.x} and ${by.y}` }, ...marks, ...axis);
+  const map = svg("svg", { viewBox: `0 0 ${w} ${h}`, id: "map", role: "group", "aria-label": `${by.z} over ${by.x} and ${by.y}; arrow keys go from point to point` }, ...marks, ...axis);
+  oneStop(map, ".map-point");
+  return map;
 }

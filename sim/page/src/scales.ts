@@ -2,6 +2,7 @@
 
 import { api, Refusal } from "./api";
 import { el, fixed, put, say, signed, svg } from "./dom";
+import { oneStopGrid } from "./grid";
 import { store } from "./store";
 import { keepFresh } from "./tabs";
 import type { BoardCard, ScaleForm, Weighed } from "./types";
@@ -15,11 +16,13 @@ const blank = (at: string, raised = "", block_mm = ""): Line => ({ at, raised, b
 export function scalesPage(leaf: HTMLElement): void {
   let lines: Line[] = [blank("front"), blank("rear"), blank("left"), blank("rear", "front", "90")];
   let of = "";
-  const body = el("tbody", {});
+  let body = el("tbody", {});
+  const stop = { key: "" };
   const answer = el("div", { id: "weigh-answer", "aria-live": "polite" });
   const resolution = el("input", { id: "weigh-step", type: "number", min: 0.01, step: "any", value: 1, required: true });
   const locked = el("input", { id: "weigh-locked", type: "checkbox", checked: true });
-  const draw = (): void => put(body, ...lines.map((line, i) => {
+  const draw = (): void => {
+    const fresh = el("tbody", {}, ...lines.map((line, i) => {
     const picture = el("td", {}, sketch(line));
     const change = (key: keyof Line) => (e: Event): void => {
       line[key] = (e.target as HTMLInputElement).value;
@@ -32,6 +35,10 @@ export function scalesPage(leaf: HTMLElement): void {
       el("td", {}, el("input", { type: "text", inputmode: "decimal", value: line.loads, placeholder: "1342; 1345", "aria-label": `Reading ${i + 1}: scale shows, in g, repeats apart by semicolons or spaces`, onchange: change("loads") })),
       el("td", {}, el("button", { type: "button", "aria-label": `Remove reading ${i + 1}`, onclick: () => { lines.splice(i, 1); draw(); } }, "✕")));
   }));
+    oneStopGrid(fresh, "tr", stop);
+    body.replaceWith(fresh);
+    body = fresh;
+  };
   const weigh = async (keep: boolean): Promise<void> => {
     try {
       showWeighed(answer, await api.weigh({ step_g: Number(resolution.value), locked: locked.checked, readings: lines }, keep));
