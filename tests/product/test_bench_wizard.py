@@ -85,7 +85,12 @@ def test_from_no_file_to_one_that_agrees(tmp_path: Path) -> None:
         mass = whole(load_truck(folder / "alder.toml").truck).mass
         assert mass == pytest.approx(0.921 + 0.918 + 0.760 + 0.764)
         page.locator("#to-scale").click()
-        shown = {"Stand the front axle": "1845 1844", "Turn it round": "1531", "Both left": "1687"}
+        shown = {
+            "Stand the front axle": "1845 1844",
+            "Turn it round": "1531",
+            "Both left": "1687",
+            "smallest step": "1",
+        }
         answer(page, shown, "#to-agree")
         expect(page.locator("#weighed")).to_be_visible()
         page.locator("#to-agree").click()

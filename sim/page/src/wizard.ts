@@ -265,11 +265,17 @@ export function wizardPage(leaf: HTMLElement): void {
     });
     asked.push({ key: "tied", title: "Was the suspension tied, so that nothing sank or rose?", help: "Cable ties round the dampers, at ride height.", picture: "damper", caution: "", unit: "", choices: ["yes", "no"], needed: true, value: weighing["tied"] ?? "yes",
       take: async (typed) => { weighing["tied"] = typed; return null; } });
+    asked.push({ key: "step", title: "What is the smallest step the scale shows?", help: "", picture: "", caution: "", unit: "g", choices: [], needed: true, value: weighing["step"] ?? "1",
+      take: async (typed) => {
+        if (!(Number(typed.replace(",", ".")) > 0)) return "A number of grams, as 1 or 0.1.";
+        weighing["step"] = typed.replace(",", ".");
+        return null;
+      } });
     ask(asked, 0, "On the scale", () => void weighed());
   };
   const weighed = async (): Promise<void> => {
     const readings = WEIGHINGS.map(([at, raised]) => ({ at, raised, block_mm: raised ? (weighing["block"] ?? "") : "", loads: weighing[`${at} ${raised}`] ?? "" })).filter((r) => r.loads);
-    const form: ScaleForm = { step_g: 1, locked: weighing["tied"] !== "no", readings };
+    const form: ScaleForm = { step_g: Number(weighing["step"] ?? 1), locked: weighing["tied"] !== "no", readings };
     const answer = el("div", {});
     const again = el("button", { type: "button", id: "ask-back", onclick: scaleStage }, "Go through it again");
     try {
