@@ -1,6 +1,6 @@
 """Every number of the page's title block against what the verbs print of the file it saves.
 
-By hand, for three trucks and many edits: python tests/page_numbers.py 20
+By hand, for three trucks and many edits: python tests/page_numbers.py 20 [TRUCK ...]
 """
 
 from __future__ import annotations
@@ -147,6 +147,8 @@ def check(names: tuple[str, ...], edits: int, seed: int = 1) -> tuple[int, list[
 
 
 if __name__ == "__main__":
-    compared_in_all, differ = check(("bramble", "burdock", "thistle"), int(sys.argv[1]))
-    sys.stdout.write(f"{compared_in_all} numbers compared, {len(differ)} differ\n")
-    sys.stdout.writelines(f"{line}\n" for line in differ)
+    for truck in sys.argv[2:] or ("bramble", "burdock", "thistle"):
+        compared_in_all, differ = check((truck,), int(sys.argv[1]))
+        sys.stdout.write(f"{truck}: {compared_in_all} numbers compared, {len(differ)} differ\n")
+        sys.stdout.writelines(f"{line}\n" for line in differ)
+        sys.stdout.flush()

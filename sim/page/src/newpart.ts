@@ -46,7 +46,7 @@ export async function newPart(holder: HTMLElement, instead: HTMLElement[], views
   const lump = store.bench.rows.find((r) => r.name === from);
   const input = (id: string, label: string, attributes: Record<string, unknown>): HTMLInputElement => el("input", { id: `new-${id}`, "aria-label": label, "data-key": `new-${id}`, ...attributes });
   const number = (id: string, label: string, value: number | "", more: Record<string, unknown> = {}): HTMLInputElement => input(id, label, { type: "number", step: "any", value, ...more });
-  const name = input("name", "Name", { required: true, maxlength: 60, value: free(from ? "weighed part" : "brass weight"), pattern: "[^.\\[\\]\"]+" });
+  const name = input("name", "Name", { required: true, maxlength: 60, value: free(from ? "weighed part" : "added weight"), pattern: "[^.\\[\\]\"]+" });
   const mass = number("mass", "Mass of one, g", 20, { min: 0.001, max: 100000, required: true });
   const material = el("select", { id: "new-material", "aria-label": "Weighed, or out of what" }, el("option", { value: "" }, "as weighed"), ...form.materials.map((m) => el("option", { value: m }, m)));
   const price = number("price", "Price of one", 0, { min: 0, max: 1e7 });

@@ -144,14 +144,14 @@ export function wizardPage(leaf: HTMLElement): void {
     put(body,
       el("h3", {}, "A truck that has no file yet"),
       el("p", { class: "text" }, "A kitchen scale, a ruler and a block of 80 to 120 mm make one, in about ten minutes. Every question shows what to do; what you cannot measure now may be left out and added later."),
-      ...["pack", "block", "dust", "models"].map(caution),
       el("div", { class: "bar" }, el("button", { type: "button", class: "main", id: "begin-new", onclick: () => beginNew(null) }, "Begin a new truck"),
         draft ? el("button", { type: "button", id: "begin-on", onclick: () => beginNew(draft) }, `Go on with ${draft.name}`) : null),
       el("h3", {}, `${store.bench.file.replace(".toml", "")} is on the bench`),
       el("p", { class: "text" }, known.begun && !known.as_begun ? "It was begun here and changed by hand since: measure what matters on the scale and the board now." : "Bring it together with what scale and board say."),
       el("div", { class: "bar" }, el("button", { type: "button", id: "to-scale", onclick: () => show("scale") }, "Go on to the scale")),
       known.as_begun ? el("p", { class: "text soft" }, "It is as it was begun: a further reading makes it surer.") : null,
-      known.as_begun ? el("div", { class: "bar" }, el("button", { type: "button", id: "begin-more", onclick: () => further() }, "What to measure next")) : null);
+      known.as_begun ? el("div", { class: "bar" }, el("button", { type: "button", id: "begin-more", onclick: () => further() }, "What to measure next")) : null,
+      el("h3", {}, "Before you start"), ...["pack", "block", "fall", "dust", "models"].map(caution));
   };
   const beginNew = (from: Draft | null): void => {
     const draft: Draft = from ?? { name: "", typed: {}, at: 0 };
