@@ -292,6 +292,9 @@ def play(seed: int, steps: int = 30) -> int:
 
 
 if __name__ == "__main__":
-    rounds = int(sys.argv[1])
-    total = sum(play(seed) for seed in range(rounds))
-    sys.stdout.write(f"{rounds} rounds, {total} refusals, nothing lost\n")
+    rounds, total = int(sys.argv[1]), 0
+    for seed in range(rounds):
+        total += play(seed)
+        if (seed + 1) % 50 == 0 or seed + 1 == rounds:
+            sys.stdout.write(f"{seed + 1} rounds, {total} refusals, nothing lost\n")
+            sys.stdout.flush()

@@ -21,6 +21,7 @@ import { look, store, takeBench } from "./store";
 import { makePlaces, makeTabs, several } from "./tabs";
 import { Tilt } from "./tilt";
 import { weightsPage } from "./weights";
+import { wizardPage } from "./wizard";
 
 async function start(): Promise<void> {
   const bench = await api.bench();
@@ -47,6 +48,7 @@ async function start(): Promise<void> {
       { id: "list", name: "The list", make: listPage },
     ]) },
     { id: "measure", name: "Scale and board", make: several("Scale and board", [
+      { id: "wizard", name: "Step by step", make: wizardPage },
       { id: "scales", name: "On the scale", make: scalesPage },
       { id: "board", name: "On the board", make: boardPage },
     ]) },
