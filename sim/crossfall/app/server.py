@@ -51,6 +51,8 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
         _binary("/api/poses", lambda q: bench.poses(_asked(q), str(q.get("file", "")))),
         _post("/api/trial", lambda b: bench.trial(_at(b), _list(b, "headings"), _yes(b, "rail"))),
         _post("/api/trial-stop", lambda b: bench.trials.stop()),
+        _get("/api/suspension", lambda q: bench.suspension(_asked(q))),
+        _get("/api/suspension-moves", lambda q: bench.suspension_moves(_asked(q))),
         _post("/api/course-standing", lambda b: bench.course_standing(_at(b), _table(b, "course"))),
         _post("/api/course", lambda b: bench.course(_at(b), _table(b, "course"))),
         _get("/api/course", lambda q: bench.courses.state()),

@@ -22,6 +22,7 @@ from crossfall.app import (
     reference,
     scale_form,
     share,
+    suspension,
     sweeps,
     trial_jobs,
 )
@@ -65,6 +66,7 @@ class Bench:
         self._weakest: Memory[float] = Memory(2000)  # deg, by digest of the text and grip
         self._catalogues: Memory[Catalogue] = Memory(2)
         self._rankings: Memory[Ranking] = Memory(8)
+        self._moves: Memory[dict[str, Any]] = Memory(8)
         self._stances: Memory[dict[str, Any]] = Memory(150)
         self._last = KnownAnswers()
         self._surface: str | None = None
@@ -426,6 +428,21 @@ class Bench:
         if file.endswith(".npz"):
             return trial_jobs.record_poses(self.folder, file, loaded.truck)
         return self.trials.poses(file)
+
+    def suspension(self, at: At) -> dict[str, Any]:
+        """What the links of truck and reference amount to."""
+        return {
+            whose: suspension.suspension(self.reader.load(text, source).truck)
+            for whose, (text, source) in self._driven(self.desk.agree(at)).items()
+        }
+
+    def suspension_moves(self, at: At) -> dict[str, Any]:
+        """What each link end moved by 5 mm does; some seconds."""
+        with self._heavy:
+            loaded, sheet = self._at(at)
+            surface = self._known_surface(loaded.truck)
+            work = partial(suspension.suspension_moves, loaded, surface)
+            return self._moves.find((sheet.history.text, surface), work)
 
     def course_standing(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
         """A course's way, and what truck and reference would have in hand standing on it."""

@@ -2,6 +2,7 @@
 // about the truck names the document and the revision that this page has in view.
 
 import { store } from "./store";
+import type { SuspensionMoves, SuspensionTold } from "./suspensiontypes";
 import type { CourseAsked, CourseStanding, CourseState } from "./coursetypes";
 import type { Frozen, Answers, Before, Bench, BoardCard, Bought, Candidates, Edit, PartForm, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepTable, TrialState, Tried, Weighed } from "./types";
 
@@ -151,6 +152,8 @@ export const api = {
     if (response.headers.get("content-type")?.includes("json")) await answer(response);
     return response.arrayBuffer();
   },
+  suspension: () => about<SuspensionTold>("/api/suspension"),
+  suspensionMoves: () => about<SuspensionMoves>("/api/suspension-moves"),
   courseStanding: (course: CourseAsked) => act<CourseStanding>("/api/course-standing", { course }),
   driveCourse: (course: CourseAsked) => act<CourseState>("/api/course", { course }),
   courseState: () => ask<CourseState>("/api/course"),
