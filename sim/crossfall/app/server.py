@@ -60,6 +60,14 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
         _binary("/api/course-poses", lambda q: bench.courses.poses(str(q.get("file", "")))),
         _get("/api/part-form", lambda q: bench.part_form(_asked(q))),
         _get("/api/changes", lambda q: bench.changes(_asked(q))),
+        _post(
+            "/api/edit-changes",
+            lambda b: bench.edit_changes(_at(b), _text(b, "seen"), _table(b, "asked")),
+        ),
+        _post(
+            "/api/keep-edits",
+            lambda b: bench.keep_edits(_at(b), _text(b, "seen"), _table(b, "asked")),
+        ),
         _get("/api/bought", lambda q: bench.bought(_asked(q))),
         _post("/api/fit", lambda b: bench.fit(_at(b), _table(b, "chosen"))),
         _get("/api/readings", lambda q: bench.readings(_asked(q))),

@@ -14,6 +14,7 @@ from crossfall.answers.answer import Answers
 from crossfall.answers.conditions import choose_grip
 from crossfall.app import (
     answers,
+    change_list,
     course,
     course_jobs,
     decisions,
@@ -47,7 +48,7 @@ from crossfall.tuning.whatif import Ranking
 
 MAX_WORDS = 120
 # Files beside a truck's own that are no trucks.
-OTHERS = (".changes.toml", ".limits.toml", ".weighin.toml", ".board.toml")
+OTHERS = (".changes.toml", ".limits.toml", ".weighin.toml", ".board.toml", ".readings.toml")
 
 
 class Bench:
@@ -76,6 +77,7 @@ class Bench:
         # Long work is done one at a time, and not at all for a truck that has moved on meanwhile.
         self._heavy = Lock()
         self._opening = Lock()
+        self._listing = Lock()
         self.desk = self._desk(source)
         self._opened = reference.as_opened(self.desk.sheet)
 
@@ -232,11 +234,39 @@ class Bench:
                 "currency": "",
                 "changes": [],
                 "limits": [],
+                "stamp": "",
             }
-        found = fitted_changes.listed_changes(
-            catalogue, loaded.spec.currency, change_file_of(loaded.path)
-        )
-        return {**found, "limits": list(decisions.limits_files(loaded))}
+        path = change_file_of(loaded.path)
+        return {
+            **fitted_changes.listed_changes(catalogue, loaded.spec.currency, path),
+            "limits": list(decisions.limits_files(loaded)),
+            "stamp": change_list.stamp(path),
+        }
+
+    def edit_changes(self, at: At, seen: str, asked: dict[str, Any]) -> dict[str, Any]:
+        """Do one thing to the list of changes beside the truck, and write it. `was`: its text
+        before, which "text" puts back."""
+        with self._listing:
+            loaded, sheet = self._at(at)
+            fitted = sheet.history.fitted
+            base = loaded if fitted is None else self.reader.load(fitted.base, sheet.source)
+            was = change_list.edit_list(sheet, base, seen, asked)
+        return {**self.changes(at), "was": was}
+
+    def keep_edits(self, at: At, seen: str, asked: dict[str, Any]) -> dict[str, Any]:
+        """What was edited by hand since the reference, as a change of the list, and on the truck
+        as such from now on."""
+        with self._listing:
+            sheet = self.desk.agree(at)
+            made = change_list.kept(
+                sheet,
+                self._reference(sheet),
+                lambda text: self.reader.load(text, sheet.source),
+                seen,
+                asked,
+            )
+            self.desk.fit(at, lambda _: made, f"kept as the change {asked.get('name')}"[:MAX_WORDS])
+        return self.state()
 
     def _choice_of(self, at: At) -> tuple[Sheet, Catalogue, str, Loaded]:
         """The sheet, the change file, and the text and truck that a choice is made on."""
@@ -255,7 +285,7 @@ class Bench:
         with self._heavy:
             _, catalogue, base, began = self._choice_of(at)
             surface = self._known_surface(began.truck)
-            key = (base, catalogue.source.file, surface)
+            key = (base, text_digest(repr(catalogue.changes)), surface)
             work = lambda: rank_changes(began, catalogue, surface=surface)  # noqa: E731
             return fitted_changes.bought(catalogue, self._rankings.find(key, work))
 

@@ -7,6 +7,7 @@ import { byId, say } from "./dom";
 import { lags, settleLater } from "./edits";
 import { coursePage } from "./course";
 import { makeHeader } from "./header";
+import { listPage } from "./list";
 import { makeHistory } from "./history";
 import { keepInStep } from "./link";
 import { mapsPage } from "./maps";
@@ -44,6 +45,7 @@ async function start(): Promise<void> {
     { id: "tune", name: "Changes", make: several("Changes", [
       { id: "changes", name: "Switches", make: changesPage },
       { id: "plan", name: "Best set", make: planPage },
+      { id: "list", name: "The list", make: listPage },
     ]) },
     { id: "measure", name: "Scale and board", make: several("Scale and board", [
       { id: "scales", name: "On the scale", make: scalesPage },
