@@ -57,6 +57,7 @@ def test_a_link_end_is_moved_and_the_numbers_follow(page: Page) -> None:
     assert page.locator(".small-curves figure").count() == 6
     height = number(page, "roll centre", 1)
     name = re.compile("^Move rear upper.*, axle end up by 5 mm")
+    page.locator("#link-moves-all").click(timeout=LONG)
     page.get_by_role("button", name=name).click(timeout=LONG)
     expect(page.locator(".link-numbers .diff").first).to_be_visible(timeout=LONG)
     assert number(page, "roll centre", 1) != height

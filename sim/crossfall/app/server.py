@@ -56,6 +56,10 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
         _post("/api/course-standing", lambda b: bench.course_standing(_at(b), _table(b, "course"))),
         _post("/api/course", lambda b: bench.course(_at(b), _table(b, "course"))),
         _get("/api/course", lambda q: bench.courses.state()),
+        _post(
+            "/api/course-still",
+            lambda b: bench.keep_still(_at(b), _text(b, "picture"), _list(b, "words")),
+        ),
         _post("/api/course-stop", lambda b: bench.courses.stop()),
         _binary("/api/course-poses", lambda q: bench.courses.poses(str(q.get("file", "")))),
         _get("/api/part-form", lambda q: bench.part_form(_asked(q))),

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import base64
 import datetime
 import tomllib
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
 from threading import Lock
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from crossfall.answers.answer import Answers
 from crossfall.answers.conditions import choose_grip
@@ -46,6 +47,9 @@ from crossfall.truck.model import Grip, Truck
 from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
 from crossfall.tuning.whatif import Ranking
 
+if TYPE_CHECKING:
+    from crossfall.show.sheet.still import Still
+
 MAX_WORDS = 120
 # Files beside a truck's own that are no trucks.
 OTHERS = (".changes.toml", ".limits.toml", ".weighin.toml", ".board.toml", ".readings.toml")
@@ -74,6 +78,7 @@ class Bench:
         self._pinned: Reference | None = None
         self.trials = trial_jobs.Trials()
         self.courses = course_jobs.Courses()
+        self._still: dict[str, Still] = {}  # by truck; the last one kept
         # Long work is done one at a time, and not at all for a truck that has moved on meanwhile.
         self._heavy = Lock()
         self._opening = Lock()
@@ -344,24 +349,40 @@ class Bench:
         return decisions.board_card(truck, path, grip)
 
     def sheet(self, at: At) -> bytes:
-        """The set-up sheet as PDF, against the truck before its changes or as saved."""
+        """The set-up sheet as PDF, against the truck before its changes or as saved; with the still
+        of a course that was kept for this very truck."""
         from crossfall.show.sheet.facts import fitted_truck, gather
         from crossfall.show.sheet.write import pdf
 
         loaded, sheet = self._at(at)
         reference = self._reference(sheet)
         surface = self._known_surface(loaded.truck)
+        still = self._still.get(truck_name(sheet.history.text, sheet.source))
         if reference.text == sheet.history.text and reference.source == sheet.source:
-            return pdf(gather(loaded, None, surface))
+            return pdf(gather(loaded, None, surface), still)
         before = self.reader.load(reference.text, reference.source)
         made = sheet.history.fitted
         if made is None or reference.text != made.base:
-            return pdf(gather(loaded, before, surface))
+            return pdf(gather(loaded, before, surface), still)
         _, catalogue, _, began = self._choice_of(at)
         chosen = {catalogue.position(name): many for name, many in made.chosen}
         _, bought = fitted_truck(began, catalogue, chosen)
         currency = catalogue.currency or began.spec.currency
-        return pdf(gather(loaded, before, surface, bought=bought, currency=currency))
+        return pdf(gather(loaded, before, surface, bought=bought, currency=currency), still)
+
+    def keep_still(self, at: At, picture: str, words: list[Any]) -> dict[str, Any]:
+        """A picture of a course, base64 of a PNG, for the sheet of this very truck."""
+        from crossfall.show.sheet.still import Still
+
+        sheet = self.desk.agree(at)
+        try:
+            png = base64.b64decode(picture, validate=True)
+        except ValueError:
+            raise InputError(Problem("picture", "is not base64")) from None
+        still = Still(png, tuple(str(w) for w in words))
+        whose = truck_name(sheet.history.text, sheet.source)
+        self._still = {whose: still}
+        return {"bytes": len(png)}
 
     def share(self, at: At) -> bytes:
         """The page with all its answers as one file that needs no bench; some seconds."""

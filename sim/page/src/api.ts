@@ -159,6 +159,7 @@ export const api = {
   courseStanding: (course: CourseAsked) => act<CourseStanding>("/api/course-standing", { course }),
   driveCourse: (course: CourseAsked) => act<CourseState>("/api/course", { course }),
   courseState: () => ask<CourseState>("/api/course"),
+  keepStill: (picture: string, words: string[]) => act<{ bytes: number }>("/api/course-still", { picture, words }),
   stopCourse: () => tell<CourseState>("/api/course-stop", {}),
   coursePoses: async (file: string): Promise<ArrayBuffer> => {
     const response = await call(`/api/course-poses?${new URLSearchParams({ file })}`);

@@ -112,7 +112,7 @@ export class Stage implements Table, Looked {
     holder.append(this.mark, this.tags.cg, this.tags.pack, this.angle, key());
     for (const wheel of WHEELS) {
       const grams = el("b");
-      const root = el("div", { class: "stage-load", "aria-hidden": "true" }, `${wheel} `, grams);
+      const root = el("div", { class: "stage-load", "aria-hidden": "true", title: `load on the ${wheel} wheel` }, el("span", {}, `${wheel} `), grams);
       this.labels.push({ root, grams });
       holder.append(root);
     }

@@ -11,6 +11,7 @@ import { keepFresh } from "./tabs";
 import type { Pair, Triple } from "./types";
 
 const NONE = "No link part of this file says what it is, so roll centre and lean are the file's own numbers: give its links link = \"lower\", \"upper\", \"track bar\" or \"wishbone\", and what they amount to stands here.";
+const FIRST = 12; // moves that are shown at once
 const ENDS = ["front", "rear"] as const;
 
 /** Words, digits, and the number of an axle. */
@@ -54,9 +55,12 @@ export function suspensionPage(leaf: HTMLElement): void {
       if (bench !== store.bench) return;
       draw(told);
       if (!told.truck.linked) return;
-      put(moves, el("h3", {}, "A link end moved by 5 mm"), el("p", { class: "text soft" }, "Working out what each would do…"));
+      moves.setAttribute("aria-busy", "true");
+      if (!moves.firstChild) put(moves, el("h3", {}, "A link end moved by 5 mm"), el("p", { class: "text soft" }, "Working out what each would do…"));
       const found = await api.suspensionMoves();
-      if (bench === store.bench) put(moves, ...movesTable(found));
+      if (bench !== store.bench) return;
+      put(moves, ...movesTable(found));
+      moves.removeAttribute("aria-busy");
     } catch (e) {
       if (!(e instanceof Refusal)) throw e;
       if (!(e instanceof Gone) && e.status !== 409) words.textContent = e.message;
@@ -177,9 +181,11 @@ function movesTable(found: SuspensionMoves): HTMLElement[] {
   const cell = (v: number | null): HTMLElement => el("td", { class: `n ${v === null || Math.abs(v) < 0.005 ? "" : v > 0 ? "gain-up" : "gain-down"}` }, v === null ? "–" : signed(v, 2));
   const row = (m: LinkMove): HTMLElement => el("tr", {}, el("th", { scope: "row" }, `${m.part}, ${m.end} end ${m.axis}`),
     ...(m.why_not ? [el("td", { colspan: 3, class: "soft" }, m.why_not)] : [cell(m.side_deg), cell(m.climb_deg), cell(m.descent_deg)]),
-    el("td", {}, m.why_not ? null : el("button", { type: "button", class: "small", "aria-label": `Move ${m.part}, ${m.end} end ${m.axis} by ${fixed(found.moved_by_mm, 0)} mm`, onclick: () => void commit([m.edit], `${m.part}, ${m.end} end ${m.axis} ${fixed(found.moved_by_mm, 0)} mm`) }, "Do it")));
-  const body = el("tbody", {}, ...[...found.moves].sort((a, b) => most(b) - most(a)).map(row));
+    el("td", {}, m.why_not ? null : el("button", { type: "button", class: "small", "data-key": `move-${m.part}-${m.end}-${m.axis}`, "aria-label": `Move ${m.part}, ${m.end} end ${m.axis} by ${fixed(found.moved_by_mm, 0)} mm`, onclick: () => void commit([m.edit], `${m.part}, ${m.end} end ${m.axis} ${fixed(found.moved_by_mm, 0)} mm`) }, "Do it")));
+  const rows = [...found.moves].sort((a, b) => most(b) - most(a)).map(row);
+  const body = el("tbody", {}, ...rows.slice(0, FIRST));
   oneStop(body);
+  const rest = rows.length > FIRST ? el("button", { type: "button", id: "link-moves-all", onclick: () => { body.append(...rows.slice(FIRST)); rest?.parentElement?.remove(); } }, `All ${rows.length} of them`) : null;
   return [el("h3", {}, `A link end moved by ${fixed(found.moved_by_mm, 0)} mm`), el("p", { class: "text soft" }, `Degrees that it tips later on ${found.surface}, against a rail where it slides first; the side that loses more counts. Links on both sides move together.`),
-    el("div", { class: "parts-holder" }, el("table", { id: "link-moves" }, el("thead", {}, el("tr", {}, el("td", {}), ...["side", "climb", "descent"].map((w) => el("th", { scope: "col", class: "n" }, w)), el("td", {}))), body))];
+    el("div", { class: "parts-holder" }, el("table", { id: "link-moves" }, el("thead", {}, el("tr", {}, el("td", {}), ...["side", "climb", "descent"].map((w) => el("th", { scope: "col", class: "n" }, w)), el("td", {}))), body)), ...(rest ? [el("div", { class: "bar" }, rest)] : [])];
 }
