@@ -10,6 +10,7 @@ from playwright.sync_api import Browser, Page, expect
 
 from browsing import Bench, Watched, browser, looking, running, shop
 from linked_files import linked_text
+from numbered_files import numbered_text
 
 LONG = 120_000  # ms, on a machine with other work to do
 
@@ -23,6 +24,7 @@ def chromium() -> Iterator[Browser]:
 @pytest.fixture(scope="module")
 def bench(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Bench]:
     folder = shop(tmp_path_factory.mktemp("links") / "shop", "thistle")
+    (folder / "numbered.toml").write_text(numbered_text("bramble"), encoding="utf-8")
     (folder / "linked.toml").write_text(linked_text("bramble", shocks=True), encoding="utf-8")
     with running(folder, "linked.toml") as started:
         yield started
@@ -67,7 +69,7 @@ def test_a_link_end_is_moved_and_the_numbers_follow(page: Page) -> None:
 
 
 def test_a_truck_without_links_is_told_in_one_sentence(page: Page) -> None:
-    page.locator("#truck").select_option("thistle.toml")
+    page.locator("#truck").select_option("numbered.toml")
     leaf = page.locator("#leaf-suspension")
     expect(leaf).to_contain_text("No link part of this file says what it is", timeout=LONG)
     expect(page.locator(".link-numbers")).to_be_hidden()

@@ -17,9 +17,9 @@ _ENDS = ("chassis", "axle")
 
 
 def suspension(truck: Truck) -> dict[str, Any]:
-    """Both axles, front first; linked: whether links guide any of them. Rods in mm, truck axes."""
+    """Both axles, front first; linked: whether links or shocks count. Rods in mm, truck axes."""
     return {
-        "linked": any(axle.suspension.links is not None for axle in truck.axles),
+        "linked": any(a.suspension.links or a.suspension.shocks for a in truck.axles),
         "axles": [
             {**plain(axle_record(one)), "rods": _rods(axle), "x_mm": mm(axle.x)}
             for one, axle in zip(look(truck), truck.axles, strict=True)

@@ -29,6 +29,9 @@ def axle_record(one: AxleLook) -> dict[str, Any]:
         "bump_mm": one.bump * _MM,
         "droop_mm": one.droop * _MM,
         "spring_squeeze_mm": [v * _MM for v in one.squeeze],
+        "spring_squeeze_at_droop_mm": [v * _MM for v in one.at_droop],
+        "soft_spring_bound_at_mm": one.bound * _MM,
+        "shock_length_mm": [v * _MM for v in one.shock],
         "travel": {
             "heave_mm": (t.heave * _MM).tolist(),
             "roll_centre_mm": (t.roll_centre * _MM).tolist(),

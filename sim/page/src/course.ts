@@ -14,8 +14,8 @@ import { keepFresh } from "./tabs";
 
 const FILM: [number, number] = [640, 400]; // px
 const MADE = `Driven in the engine: the truck goes straight on while the hill turns under it as the way does, with stones and ramps
-  where the way has them. Left out: steering, so that it wanders a little off its line, and what bends cost; and its tyres squash but do
-  not give along the ground, which is up to a degree too hopeful. The curve above is no drive: it is the one answer for standing there.`;
+  where the way has them. Left out: steering, so that it wanders a little off its line, and what bends cost; its tyres squash but do
+  not give along the ground, which is up to a degree too hopeful; and axles on links move on straight lines. The curve above is no drive: it is the one answer for standing there.`;
 
 export function coursePage(leaf: HTMLElement): void {
   new CoursePage(leaf);

@@ -27,6 +27,12 @@ const ROWS: [string, number, (a: AxleTold) => number | null][] = [
   ["springs apart, as if upright, mm", 1, (a) => a.spring_spacing_mm],
   ["bump at the wheel, mm", 1, (a) => a.bump_mm],
   ["droop at the wheel, mm", 1, (a) => a.droop_mm],
+  ["left spring pressed at ride height, mm", 1, (a) => a.spring_squeeze_mm[0]],
+  ["left spring pressed at droop, mm", 1, (a) => a.spring_squeeze_at_droop_mm[0]],
+  ["soft springs bind at heave, mm", 1, (a) => a.soft_spring_bound_at_mm],
+  ["shock at droop, mm", 1, (a) => a.shock_length_mm[0]],
+  ["shock at ride height, mm", 1, (a) => a.shock_length_mm[1]],
+  ["shock at bump, mm", 1, (a) => a.shock_length_mm[2]],
 ];
 
 const CURVES: [string, string, (a: AxleTold) => [number[], (number | null)[]]][] = [
@@ -148,7 +154,7 @@ function numbersTable(told: SuspensionTold): HTMLElement {
     el("thead", {}, el("tr", {}, el("td", {}), ...ENDS.map((end) => el("th", { scope: "col", class: "n" }, end)))),
     el("tbody", {},
       el("tr", {}, el("th", { scope: "row" }, "guided by"), ...told.truck.axles.map((a) => el("td", { class: "n kinds" }, a.links.map((name) => name.replace(`${a.axle} `, "")).join(", ") || "numbers"))),
-      ...ROWS.map(([words, digits, of]) => el("tr", {}, el("th", { scope: "row" }, words),
+      ...ROWS.filter(([, , of]) => told.truck.axles.some((a) => of(a) !== null)).map(([words, digits, of]) => el("tr", {}, el("th", { scope: "row" }, words),
         ...told.truck.axles.map((a, i) => cell(of(a), told.reference && of(told.reference.axles[i]!), digits))))));
 }
 

@@ -29,6 +29,11 @@ export interface AxleTold {
   bump_mm: number;
   droop_mm: number;
   spring_squeeze_mm: Pair;
+  /** Below nought where the spring is slack there. */
+  spring_squeeze_at_droop_mm: Pair;
+  soft_spring_bound_at_mm: number | null;
+  /** Eye to eye at droop, ride height and bump. */
+  shock_length_mm: [number | null, number | null, number | null];
   travel: {
     heave_mm: number[];
     roll_centre_mm: (number | null)[];

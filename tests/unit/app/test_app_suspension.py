@@ -13,12 +13,14 @@ from click.testing import CliRunner
 from asking import Server, seen
 from crossfall.cli import crossfall
 from linked_files import linked_text
+from numbered_files import numbered_text
 
 
 @pytest.fixture
 def folder(tmp_path: Path) -> Path:
     place = tmp_path / "shop"
     place.mkdir()
+    (place / "numbered.toml").write_text(numbered_text("bramble"), encoding="utf-8")
     (place / "linked.toml").write_text(linked_text("bramble", shocks=True), encoding="utf-8")
     return place
 
@@ -74,7 +76,7 @@ def test_a_move_can_be_made_and_does_what_was_said(server: Server) -> None:
 
 
 def test_a_truck_without_links_says_so(server: Server) -> None:
-    state = server.tell("/api/open", name="thistle.toml")
+    state = server.tell("/api/open", name="numbered.toml")
     told = server.ask("/api/suspension", **seen(state))
     assert not told["truck"]["linked"]
     assert told["truck"]["axles"][0]["instant_centre_mm"] == [None, None]
