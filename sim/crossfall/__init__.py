@@ -27,7 +27,7 @@ if TYPE_CHECKING:
     from crossfall.front.vehicle import trial as trial
     from crossfall.front.vehicle import weigh as weigh
     from crossfall.front.vehicle import what_if as what_if
-    from crossfall.truck.problems import InputError as InputError
+    from crossfall.truck.errors import InputError as InputError
 
 _HOMES = {
     "load": "crossfall.front.vehicle",
@@ -40,7 +40,7 @@ _HOMES = {
     "sweep": "crossfall.front.studies",
     "Result": "crossfall.front.results",
     "Results": "crossfall.front.results",
-    "InputError": "crossfall.truck.problems",
+    "InputError": "crossfall.truck.errors",
 }
 
 __all__ = [

@@ -44,7 +44,7 @@ VERBS = {
     "sheet": "One page to hand over: drawings, weights, tips, changes, tilt-board card.",
     "bench": "Open the bench in the browser, for looking and dragging.",
     "sweep": "Try many builds; stopped or killed, it goes on where it was.",
-    "spread": "How sure is the angle, and which input's doubt matters most?",
+    "spread": "How sure is the angle, and which input's uncertainty matters most?",
     "sensitivity": "Which axis of a scenario matters, over its whole range?",
     "status": "How far has a sweep got, and what failed?",
     "names": "Every name of an answer and of the Python front door, with its meaning.",

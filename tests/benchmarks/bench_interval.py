@@ -1,11 +1,13 @@
 """How often a trial's 95 % interval holds what a far finer trial says, and how engines differ.
 
     python tests/benchmarks/bench_interval.py ENGINE FILE [--reference | --quick | --engines]
+        [--fresh SEED]
 
 The finer trial has a quarter of the step, of the rates and of the stillness, and four times the
 solver's rounds. Its answers are kept in FILE, a JSON line a case, and made only once; --reference
 makes them and stops. --engines holds the careful trials of both engines against each other on the
-same cases, and makes no reference.
+same cases, and makes no reference. Without --fresh the cases are those that the trial's floor was
+chosen on; with it they are drawn, trucks and all, and nothing was ever chosen on them.
 """
 
 from __future__ import annotations
@@ -17,6 +19,7 @@ import sys
 from collections.abc import Iterator
 from dataclasses import asdict, dataclass, fields, replace
 from pathlib import Path
+from random import Random
 
 import numpy as np
 
@@ -27,7 +30,7 @@ from trial_trucks import VARIED  # noqa: E402
 
 from crossfall.answers.tips import tip_angles  # noqa: E402
 from crossfall.engines.held import ENGINES, EngineName  # noqa: E402
-from crossfall.engines.settings import Settings  # noqa: E402
+from crossfall.engines.settings import TrialSettings  # noqa: E402
 from crossfall.trials.pace import QUICK, Pace  # noqa: E402
 from crossfall.trials.tilt import TiltTrial, tilt_trial  # noqa: E402
 from crossfall.truck.build import load_truck  # noqa: E402
@@ -37,7 +40,7 @@ from support import make_truck  # noqa: E402
 
 HEADINGS = (0, 40, 90, 140, 180, 270)
 GRIPS = (5.0, 1.2)  # holds; and times the tangent of that tip: tyres slip before it
-FINE_SETTINGS = Settings(step=Settings.step / 4, turn_per_step=0.225, solver=4)
+FINE_SETTINGS = TrialSettings(step=TrialSettings.step / 4, turn_per_step=0.225, solver=4)
 FINE_PACE = replace(
     Pace(),
     **{name: getattr(Pace(), name) / 4 for name in ("approach", "brisk", "slow", "steady")},
@@ -46,6 +49,32 @@ FINE_PACE = replace(
     stride=Pace().stride / 2,
     bracket=math.radians(0.01),
 )
+KINDS: dict[str, dict[str, tuple[float, float]]] = {  # what of a drawn truck lies where, SI
+    "stiff": {"spring_rate": (600, 1500), "tyre_stiffness": (8000, 20000)},
+    "soft": {"spring_rate": (120, 250), "droop": (0.008, 0.02)},
+    "droop": {"droop": (0.003, 0.008)},
+    "wide": {"contact_half_width": (0.005, 0.014)},
+    "tyres": {"tyre_stiffness": (1800, 3500)},
+}
+USUAL = {
+    "wheelbase": (0.28, 0.34),
+    "chassis_mass": (1.4, 2.6),
+    "axle_mass": (0.18, 0.32),
+    "wheel_mass": (0.09, 0.17),
+    "radius": (0.05, 0.062),
+    "tyre_stiffness": (3500, 9000),
+    "tangential": (0.35, 1.0),
+    "spring_rate": (220, 700),
+    "spring_spacing": (0.08, 0.13),
+    "roll_centre_height": (0.05, 0.095),
+    "bump": (0.012, 0.025),
+    "droop": (0.008, 0.03),
+    "anti_roll": (0.0, 1.5),
+}
+CENTRES = (0, 90, 180, 45, 135, 270, 225, 315)
+ASIDE = 12  # deg to either side of them
+TRUCKS = 7  # of each kind, with four headings each
+OF_TIP = (0.0, 0.0, 1.2, 1.2, 0.9)  # grip against the tangent of the tip that holds; 0: it holds
 
 
 @dataclass(frozen=True)
@@ -64,6 +93,33 @@ def trucks() -> dict[str, Truck]:
     made = dict(VARIED)
     made["stiff all over"] = make_truck(spring_rate=1500.0, tyre_stiffness=20000.0)
     return made | {name: load_truck(name).truck for name in demo_names()}
+
+
+def drawn_trucks(rng: Random) -> dict[str, Truck]:
+    """Trucks as nobody chose them."""
+    made = {}
+    for kind, own in KINDS.items():
+        for n in range(TRUCKS):
+            numbers = {name: rng.uniform(*ends) for name, ends in (USUAL | own).items()}
+            tracks = rng.uniform(0.15, 0.2), rng.uniform(0.15, 0.2)
+            cg = rng.uniform(-0.02, 0.015), rng.uniform(-0.006, 0.006), rng.uniform(0.085, 0.12)
+            lean = rng.uniform(-0.2, 0.2), rng.uniform(-0.2, 0.2)
+            made[f"{kind} {n}"] = make_truck(
+                tracks=tracks, chassis_cg=cg, heave_lean=lean, **numbers
+            )
+    return made
+
+
+def drawn_cases(made: dict[str, Truck], rng: Random) -> Iterator[tuple[Case, float]]:
+    """Climb, side, descent and diagonal of each, with where the statics expects it to go, rad."""
+    for name, truck in made.items():
+        for centre in (0, rng.choice((90, 270)), 180, rng.choice(CENTRES[3:5] + CENTRES[6:])):
+            heading, share = (centre + rng.randint(-ASIDE, ASIDE)) % 360, rng.choice(OF_TIP)
+            one = [math.radians(heading)]
+            tip = float(tip_angles([truck], one, GRIPS[0]).free[0, 0])
+            grip = round(share * math.tan(tip), 3) or GRIPS[0]
+            near = float(tip_angles([truck], one, grip).free[0, 0])
+            yield Case(name, heading, grip), near
 
 
 def cases(all_trucks: dict[str, Truck]) -> Iterator[tuple[Case, float]]:
@@ -119,9 +175,15 @@ def main() -> None:
     parser.add_argument("--reference", action="store_true")
     parser.add_argument("--quick", action="store_true")
     parser.add_argument("--engines", action="store_true")
+    parser.add_argument("--fresh", type=int)
     given = parser.parse_args()
-    made = trucks()
-    asked = list(cases(made))
+    if given.fresh is None:
+        made = trucks()
+        asked = list(cases(made))
+    else:
+        rng = Random(given.fresh)
+        made = drawn_trucks(rng)
+        asked = list(drawn_cases(made, rng))
     if given.engines:
         engine_by_engine(asked, made)
         return

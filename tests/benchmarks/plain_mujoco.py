@@ -9,8 +9,8 @@ from __future__ import annotations
 import math
 
 from crossfall.engines.held import gravity_on_table
-from crossfall.engines.mujoco import Method, MujocoTruck
-from crossfall.engines.settings import Settings
+from crossfall.engines.mujoco import MujocoTruck, SolverMethod
+from crossfall.engines.settings import TrialSettings
 from crossfall.truck.model import Truck
 
 GRIP = 5.0
@@ -19,7 +19,7 @@ GRIP = 5.0
 def plain_mujoco(truck: Truck, heading: float) -> float:
     """Table angle (rad) when the truck has fallen."""
     theta = 0.0
-    with MujocoTruck(truck, Settings(), Method(step=0.001)) as rig:
+    with MujocoTruck(truck, TrialSettings(), SolverMethod(step=0.001)) as rig:
         rig.grip([GRIP] * 4)
         while theta < math.radians(85.0):
             theta += math.radians(1.0) * rig.dt

@@ -9,7 +9,7 @@ import pytest
 from mujoco_links import AxleBench
 
 from crossfall.truck.axle_law import BY_Q, BY_QQ, LEFT, PITCH, VALUE, YAW, X, Y, law_of
-from crossfall.truck.linkage import geometry, place
+from crossfall.truck.linkage import geometry, linkage_poses
 from crossfall.truck.model import Array, Axle, Body, Links, Suspension, Tyre, frozen
 from crossfall.truck.spring_law import spring_law
 from linkages import AXLE_X, FRONT, RADIUS, leaning_shocks, links
@@ -45,7 +45,9 @@ def test_the_axle_goes_where_rods_with_ball_ends_let_it_go(name: str) -> None:
     assert np.ptp(heave) > 0.8 * (own.bump + own.droop)
     assert np.ptp(roll) > 1.6 * (own.bump + own.droop) / own.spacing
     many = (len(seen), 4, 3)
-    exact = place(np.broadcast_to(own.chassis, many), np.broadcast_to(own.axle, many), heave, roll)
+    exact = linkage_poses(
+        np.broadcast_to(own.chassis, many), np.broadcast_to(own.axle, many), heave, roll
+    )
     law = law_of(axle_on(own)).at(heave, roll)[:, VALUE]
     for x, y, yaw, pitch in (
         (*exact.place[:, :2].T, exact.yaw, exact.pitch),

@@ -16,7 +16,7 @@ import numpy as np
 import pytest
 
 from crossfall.truck.axle_law import BY_Q, LEFT, law_of
-from crossfall.truck.linkage import geometry, place
+from crossfall.truck.linkage import geometry, linkage_poses
 from crossfall.truck.model import Array, Axle, Body, Links, Shocks, Suspension, Tyre, frozen
 
 GROUND, CRANK, COUPLER, ROCKER = 100.0, 40.0, 120.0, 80.0
@@ -59,7 +59,7 @@ def test_an_axle_on_links_is_the_handbooks_four_bar(start_deg: float) -> None:
     axle = spread([a - centre, b - centre], [15.0, 40.0])
     there_a, there_b = four_bar(40.0)
     heave = ((there_a + there_b) / 2 - centre)[1] / 1e3
-    at = place(chassis[None], axle[None], np.array([heave]), np.zeros(1))
+    at = linkage_poses(chassis[None], axle[None], np.array([heave]), np.zeros(1))
     assert at.closed.all()
     coupler = angle(a, b) - np.degrees(at.pitch[0])  # pitch turns z towards x
     assert coupler == pytest.approx(20.298, abs=6e-4)

@@ -43,7 +43,7 @@ def test_cg_from_wheel_loads() -> None:
     front and rear wheel: a1 = 1.1084 m, a2 = 1.2316 m.
     """
     car = vehicle(height=0.5, wheelbase=2.34, behind_front=1.1084, mass=mass_of(7600.0))
-    np.testing.assert_allclose(ride.axle_loads(car), [4000.0, 3600.0], rtol=2e-4)
+    np.testing.assert_allclose(ride.level_axle_loads(car), [4000.0, 3600.0], rtol=2e-4)
     assert car.front.x - whole(car).cg[0] + 1.2316 == pytest.approx(2.34, abs=1e-4)
 
 
@@ -52,7 +52,7 @@ def test_cg_from_axle_loads() -> None:
     front axle.
     """
     car = vehicle(height=0.5, wheelbase=2.5, behind_front=1.034, mass=mass_of(13300.0))
-    np.testing.assert_allclose(ride.axle_loads(car), [7800.0, 5500.0], atol=2.0)
+    np.testing.assert_allclose(ride.level_axle_loads(car), [7800.0, 5500.0], atol=2.0)
 
 
 def test_forklift() -> None:
@@ -70,7 +70,7 @@ def test_forklift() -> None:
     np.testing.assert_allclose(found, [1262, 1262, 888, 888], atol=0.6)
 
     tipping = replace(truck, chassis=combine((truck.chassis, block(6125.0, ahead, size))))
-    assert ride.axle_loads(tipping)[1] == pytest.approx(0.0, abs=1e-9)
+    assert ride.level_axle_loads(tipping)[1] == pytest.approx(0.0, abs=1e-9)
     assert rigid.tip_angle(tipping, np.pi) == pytest.approx(0.0, abs=1e-12)
 
 

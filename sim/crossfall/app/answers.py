@@ -25,15 +25,15 @@ from crossfall.statics.compliant_gradient import CARRIERS
 from crossfall.truck.build import Loaded
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Array, Grip, Truck
-from crossfall.truck.ride import axle_loads, tyre_loads
+from crossfall.truck.ride import level_axle_loads, tyre_loads
 
 HEADINGS = np.radians(np.arange(0.0, 360.0, 5.0))
-QUARTERS = {"climb": 0.0, "left": 90.0, "descent": 180.0, "right": 270.0}
+QUARTER_HEADINGS = {"climb": 0.0, "left": 90.0, "descent": 180.0, "right": 270.0}
 TEN_GRAMS = 0.010  # kg
 
 
 @dataclass(frozen=True)
-class Curve:
+class TipMap:
     """The tips over HEADINGS on a ground as last worked out exactly, and the rigid truck's, rad."""
 
     grip: Grip
@@ -52,11 +52,11 @@ class Gains:
 
 
 @dataclass(frozen=True)
-class Known:
+class KnownAnswers:
     """What has been worked out exactly: curve and gains of this truck or of one like it, ways of
     this very truck."""
 
-    curve: Curve | None = None
+    curve: TipMap | None = None
     ways: Answers | None = None
     gains: Gains | None = None
 
@@ -67,7 +67,7 @@ def shown_grip(truck: Truck, surface: str | None) -> Grip:
     return choose_grip(truck, surface if surface in names else None)
 
 
-def quick(truck: Truck, grip: Grip, known: Known, exact: bool = False) -> dict[str, Any]:
+def quick(truck: Truck, grip: Grip, known: KnownAnswers, exact: bool = False) -> dict[str, Any]:
     """Everything for the page. exact: the curve known is this very truck's."""
     stiff = rigid.tip_angle(truck, HEADINGS)
     slide = sliding.slide_range(truck, [0.0], grip)[0]
@@ -76,15 +76,15 @@ def quick(truck: Truck, grip: Grip, known: Known, exact: bool = False) -> dict[s
     nothing = [None] * len(stiff)
     return {
         "exact": exact and curve is not None,
-        "numbers": numbers(truck),
+        "numbers": _numbers(truck),
         "surface": grip.surface,
         "grip_range": {"low": grip.low, "likely": grip.likely, "high": grip.high},
         "heading_deg": np.degrees(HEADINGS).round(9).tolist(),
-        "rigid_deg": degrees(stiff),
-        "compliant_deg": nothing if curve is None else degrees(curve.tip),
-        "rail_deg": nothing if curve is None else degrees(curve.rail),
-        "first_lift_deg": nothing if curve is None else degrees(curve.first_lift),
-        "slide_deg": dict(zip(("low", "likely", "high"), degrees(slide), strict=True)),
+        "rigid_deg": plain_degrees(stiff),
+        "compliant_deg": nothing if curve is None else plain_degrees(curve.tip),
+        "rail_deg": nothing if curve is None else plain_degrees(curve.rail),
+        "first_lift_deg": nothing if curve is None else plain_degrees(curve.first_lift),
+        "slide_deg": dict(zip(("low", "likely", "high"), plain_degrees(slide), strict=True)),
         "ways": None if known.ways is None else [record(a) for a in known.ways.answers],
         **_gains(truck, grip, known.gains),
     }
@@ -99,7 +99,7 @@ class Carried:
     first_lift: Array
 
 
-def carried(known: Curve, stiff: Array, slide: float) -> Carried:
+def carried(known: TipMap, stiff: Array, slide: float) -> Carried:
     """The curve moved by what the rigid one has moved to `stiff`; itself where that has not."""
     shift = stiff - known.rigid
     if not shift.any():
@@ -110,10 +110,10 @@ def carried(known: Curve, stiff: Array, slide: float) -> Carried:
     return Carried(np.where(slides, np.nan, free), np.where(slides, free, np.nan), lift)
 
 
-def numbers(truck: Truck) -> dict[str, Any]:
+def _numbers(truck: Truck) -> dict[str, Any]:
     """The title block: masses in g, places in mm, loads in g as a scale reads them."""
     body = whole(truck)
-    loads, corners = axle_loads(truck), tyre_loads(truck)
+    loads, corners = level_axle_loads(truck), tyre_loads(truck)
     off = sum(unsprung(truck, i).mass for i in (0, 1))
     return {
         "mass_g": round(body.mass * 1000, 2),
@@ -132,18 +132,19 @@ def _gains(truck: Truck, grip: Grip, last: Gains | None) -> dict[str, Any]:
     the truck on its springs and tyres, exactly or nearly, or of the rigid truck."""
     stiff = rigid_gains(truck)
     if last is None or last.grip != grip:
-        found, of = np.broadcast_to(stiff, (len(QUARTERS), len(CARRIERS), 4)), "rigid"
+        found, of = np.broadcast_to(stiff, (len(QUARTER_HEADINGS), len(CARRIERS), 4)), "rigid"
     else:
         found, of = last.exact + (stiff - last.rigid), "compliant"
     gain = {
-        name: dict(zip(CARRIERS, found[i].tolist(), strict=True)) for i, name in enumerate(QUARTERS)
+        name: dict(zip(CARRIERS, found[i].tolist(), strict=True))
+        for i, name in enumerate(QUARTER_HEADINGS)
     }
     return {"gain": gain, "gain_of": of}
 
 
 def rigid_gains(truck: Truck) -> Array:
     """(4, 1, 4) as of `Gains`: the derivative is linear in the place, so four values say it all."""
-    headings = np.radians(list(QUARTERS.values()))
+    headings = np.radians(list(QUARTER_HEADINGS.values()))
     return _by_place(
         lambda places: np.array([[rigid.mass_derivative(truck, h, places)] for h in headings])
     )
@@ -157,7 +158,7 @@ def exact_gains(loaded: Loaded, grip: Grip) -> Gains:
     slopes = gradients(loaded, surface=surface, everywhere=False).slopes
 
     def at(places: Array) -> Array:
-        found = np.array([slopes.per_mass(c, places)[: len(QUARTERS)] for c in CARRIERS])
+        found = np.array([slopes.per_mass(c, places)[: len(QUARTER_HEADINGS)] for c in CARRIERS])
         return np.swapaxes(found, 0, 1)
 
     return Gains(grip, rigid_gains(loaded.truck), _by_place(at))
@@ -171,24 +172,24 @@ def _by_place(per_mass: Callable[[Array], Array]) -> Array:
     return found
 
 
-def exact_curve(truck: Truck, grip: Grip) -> Curve:
+def exact_curve(truck: Truck, grip: Grip) -> TipMap:
     """The compliant answer over HEADINGS, about a second."""
     tips = tip_angles(truck, HEADINGS, grip.likely)
-    return Curve(grip, rigid.tip_angle(truck, HEADINGS), tips)
+    return TipMap(grip, rigid.tip_angle(truck, HEADINGS), tips)
 
 
-def weakest(curve: Curve) -> float:
+def least_over_headings(curve: TipMap) -> float:
     """Deg, the least angle at which it tips or slides, over HEADINGS."""
     return float(np.degrees(np.nanmin(curve.tips.goes)))
 
 
 def four_ways(truck: Truck, grip: Grip) -> Answers:
     """All there is to say at QUARTERS but for the trials; a second or two."""
-    asked = [Conditions(float(np.radians(h)), grip) for h in QUARTERS.values()]
+    asked = [Conditions(float(np.radians(h)), grip) for h in QUARTER_HEADINGS.values()]
     return answer(truck, asked, trial=False)
 
 
-def expected(known: Curve | None, heading_deg: float) -> float | None:
+def expected(known: TipMap | None, heading_deg: float) -> float | None:
     """Deg, where a trial at a heading may expect its tip; only used to hurry to a start."""
     if known is None:
         return None
@@ -196,13 +197,13 @@ def expected(known: Curve | None, heading_deg: float) -> float | None:
     return float(np.degrees(at)) if np.isfinite(at) else None
 
 
-def degrees(angles: Array | float) -> Any:
+def plain_degrees(angles: Array | float) -> Any:
     """rad as degrees in plain numbers; nan becomes None."""
-    return finite(np.degrees(np.asarray(angles, dtype=np.float64)).tolist())
+    return without_nan(np.degrees(np.asarray(angles, dtype=np.float64)).tolist())
 
 
-def finite(values: Any) -> Any:
+def without_nan(values: Any) -> Any:
     """The same numbers, nested as they are, with nan as None: JSON knows no nan."""
     if isinstance(values, list):
-        return [finite(v) for v in values]
+        return [without_nan(v) for v in values]
     return values if np.isfinite(values) else None

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from crossfall.answers.conditions import case_name
-from crossfall.app.answers import finite
+from crossfall.app.answers import without_nan
 from crossfall.app.folder import listing
 from crossfall.measurement.board import check_board
 from crossfall.measurement.board_file import add_reading, read_board, remove_reading
@@ -18,16 +18,16 @@ from crossfall.measurement.weigh_in import weigh_in
 from crossfall.measurement.weigh_in_file import read_session
 from crossfall.measurement.weigh_in_next import next_readings
 from crossfall.truck.build import Loaded
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Grip, Truck
-from crossfall.truck.problems import InputError, Problem
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.directions import DIRECTIONS
-from crossfall.tuning.limits import Limits, read_limits
-from crossfall.tuning.linear import Bounds
+from crossfall.tuning.limits import ClassLimits, read_limits
+from crossfall.tuning.milp_model import Bounds
 from crossfall.tuning.plan import Choice, aim_at, plan
 
-BOARD = (90.0, 270.0, 0.0, 180.0)
+_BOARD = (90.0, 270.0, 0.0, 180.0)
 
 
 def planned(
@@ -80,7 +80,7 @@ def _front_share(asked: Mapping[str, Any]) -> tuple[float, float] | None:
     return share
 
 
-def _limits(loaded: Loaded, asked: Mapping[str, Any]) -> Limits | None:
+def _limits(loaded: Loaded, asked: Mapping[str, Any]) -> ClassLimits | None:
     name = asked.get("limits")
     if not name:
         return None
@@ -130,13 +130,15 @@ def weighed(text: str, truck: Truck, path: Path) -> dict[str, Any]:
             {
                 "what": name,
                 "unit": unit,
-                "value": finite(e.value * 1e3),
-                "low": finite(e.low * 1e3),
-                "high": finite(e.high * 1e3),
+                "value": without_nan(e.value * 1e3),
+                "low": without_nan(e.low * 1e3),
+                "high": without_nan(e.high * 1e3),
             }
             for name, unit, e in zip(names, units, found.estimates, strict=True)
         ],
-        "doubts": [f"{d.label}: {d.by:.1f} standard deviations off the rest" for d in found.doubts],
+        "doubts": [
+            f"{d.label}: {d.by:.1f} standard deviations off the rest" for d in found.outliers
+        ],
         "warnings": list(found.warnings),
         "next": [a.what for a in advice],
     }
@@ -155,18 +157,18 @@ def keep_readings(text: str, path: Path) -> None:
 
 def board_card(truck: Truck, path: Path, grip: Grip | None) -> dict[str, Any]:
     """Predicted angles for the four ways, and how each reading in the board file compares."""
-    asked = [radians(h) for h in BOARD]
-    foretold = predict(truck, asked, [False] * len(asked))
+    asked = [radians(h) for h in _BOARD]
+    predicted = predict(truck, asked, [False] * len(asked))
     card = [
         {
             "heading_deg": h,
             "name": case_name(h),
-            "low_deg": round(degrees(foretold.low[i]), 2),
-            "high_deg": round(degrees(foretold.high[i]), 2),
-            "deg": round(degrees(foretold.angle[i]), 2),
-            "u_deg": round(degrees(foretold.u[i]), 2),
+            "low_deg": round(degrees(predicted.low[i]), 2),
+            "high_deg": round(degrees(predicted.high[i]), 2),
+            "deg": round(degrees(predicted.angle[i]), 2),
+            "u_deg": round(degrees(predicted.u[i]), 2),
         }
-        for i, h in enumerate(BOARD)
+        for i, h in enumerate(_BOARD)
     ]
     board = read_board(path) if path.is_file() else None
     if board is None or not board.readings:
@@ -181,7 +183,7 @@ def board_card(truck: Truck, path: Path, grip: Grip | None) -> dict[str, Any]:
                 "angles_deg": [round(degrees(a), 6) for a in v.reading.angles],
                 "heading_deg": round(degrees(v.reading.heading), 2),
                 "measured_deg": round(degrees(v.measured), 2),
-                "predicted_deg": finite(round(degrees(v.predicted), 2)),
+                "predicted_deg": without_nan(round(degrees(v.predicted), 2)),
                 "agrees": bool(v.agrees),
             }
             for v in found.verdicts

@@ -10,9 +10,9 @@ from pathlib import Path
 from typing import IO
 
 from crossfall.app import journal
-from crossfall.app.history import Fitted, History, changed, gone, named, redone, undone
+from crossfall.app.history import Fitted, History, changed, gone, named_history, redone, undone
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
-from crossfall.truck.problems import InputError, Problem
 
 
 class Conflict(Exception):
@@ -86,13 +86,13 @@ class Desk:
     def _open(self, source: Path, writable: bool) -> None:
         text = _read(source)
         self._journal = journal.journal_path(source, self._keeper)
-        held = journal.lock(self._journal)
+        held = journal.lock_journal(self._journal)
         if held is None:
             raise InputError(Problem(str(source), "is open in another bench", "close that first"))
         self.close()
         self._held = held
         path = source if writable else None
-        sheet = Sheet(source, path, journal.digest(text), text, History(text))
+        sheet = Sheet(source, path, journal.text_digest(text), text, History(text))
         entry = journal.read(self._journal)
         if entry is not None and (entry.unsaved or entry.history.text == text):
             fitted = entry.history.fitted if entry.history.text == text else entry.saved_fitted
@@ -155,7 +155,7 @@ class Desk:
 
     def name(self, at: At, step: int, name: str) -> Sheet:
         """Put a name on the state after a step, counted from 1. Raises Conflict, InputError."""
-        return self._walk(at, step, lambda history: named(history, step, name))
+        return self._walk(at, step, lambda history: named_history(history, step, name))
 
     def _walk(self, at: At, step: int, move: Callable[[History], History]) -> Sheet:
         with self._mutex:
@@ -204,7 +204,7 @@ class Desk:
                 return f"{sheet.source.name} is gone from disk; save to write it again"
             except (OSError, UnicodeDecodeError):
                 return f"{sheet.source.name} cannot be read any more"
-            if journal.digest(text) == sheet.base:
+            if journal.text_digest(text) == sheet.base:
                 return ""
             if sheet.unsaved:
                 return f"{sheet.source.name} was changed by another program"
@@ -224,7 +224,7 @@ class Desk:
     def _move_to(self, target: Path) -> Sheet:
         """Write the new file and carry on in it, history kept; the old one's journal is done."""
         path = journal.journal_path(target, self._keeper)
-        held = journal.lock(path)
+        held = journal.lock_journal(path)
         if held is None:
             raise InputError(Problem(target.name, "is open in another bench", "close that first"))
         entry = journal.read(path)
@@ -238,7 +238,7 @@ class Desk:
         self._journal.unlink(missing_ok=True)
         self.close()
         self._held, self._journal = held, path
-        base = journal.digest(history.text)
+        base = journal.text_digest(history.text)
         moved = Sheet(target, target, base, history.text, history, saved_fitted=history.fitted)
         return self._put(moved)
 
@@ -250,7 +250,7 @@ class Desk:
                 on_disk = _read(target)
             except FileNotFoundError:
                 return
-            if journal.digest(on_disk) != self._sheet.base:
+            if journal.text_digest(on_disk) != self._sheet.base:
                 raise Conflict("disk", f"{target.name} was changed by another program meanwhile")
 
     def _put(self, sheet: Sheet) -> Sheet:
@@ -259,7 +259,7 @@ class Desk:
             entry = journal.Entry(
                 sheet.base, sheet.history, sheet.document, sheet.unsaved, sheet.saved_fitted
             )
-            journal.write(self._journal, entry)
+            journal.write_journal(self._journal, entry)
         else:
             self._journal.unlink(missing_ok=True)
         self._sheet = sheet
@@ -272,7 +272,7 @@ def _saved(sheet: Sheet, path: Path | None) -> Sheet:
     return replace(
         sheet,
         path=path,
-        base=journal.digest(history.text),
+        base=journal.text_digest(history.text),
         saved_text=history.text,
         saved_fitted=history.fitted,
         recovered=False,

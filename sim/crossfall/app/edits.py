@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from pathlib import Path
 from typing import Any
 
 from crossfall.truck import document
 from crossfall.truck import edits as spec_edits
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.build import build
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.schema import TruckSpec
+from crossfall.truck.take_out import left_over
 
 # One axis of a place by itself, so that an edit leaves alone what another tab did to the others.
 PART_KEYS = ("name", "mass_g", "at_mm", "at_mm.x", "at_mm.y", "at_mm.z", "on", "price")
@@ -55,15 +58,25 @@ class Add:
 Edit = Set | Rename | Remove | Add
 
 
-def understood(spec: TruckSpec, given: Any) -> tuple[Edit, ...]:
+def understood(spec: TruckSpec, given: Any, folder: Path) -> tuple[Edit, ...]:
     """The page's edits, each {"do": "set" | "measure" | "remove" | "add", ...}.
 
     "set" and "remove" name their part, as it is called before any of these edits: a row's number
-    would be another part's once a row above it is gone. Raises InputError.
+    would be another part's once a row above it is gone. "add" with "out_of" also takes the part's
+    mass out of that lump, so that no sum changes. folder: of the truck's meshes. Raises InputError.
     """
     if not isinstance(given, list) or not 0 < len(given) <= MAX_EDITS:
         raise _wrong("there is nothing to do", f"1 to {MAX_EDITS} edits")
-    return tuple(_understood(spec, edit if isinstance(edit, dict) else {}) for edit in given)
+    found: list[Edit] = []
+    for edit in given:
+        one = edit if isinstance(edit, dict) else {}
+        found.append(_understood(spec, one))
+        if one.get("do") == "add" and one.get("out_of"):
+            after = on_spec(spec, found)
+            placed = build(after, folder)[0].parts
+            name, lump = str(one["part"].get("name")), str(one["out_of"])
+            found += [Set(k, v) for k, v in left_over(after, placed, name, lump).items()]
+    return tuple(found)
 
 
 def _understood(spec: TruckSpec, edit: dict[str, Any]) -> Edit:
@@ -97,13 +110,13 @@ def on_text(text: str, edits: Sequence[Edit]) -> str:
     for edit in edits:
         match edit:
             case Set(key, value):
-                text = document.set_value(text, key, value)
+                text = document.text_with_value(text, key, value)
             case Rename(part, name):
-                text = document.rename_part(text, part, name)
+                text = document.text_with_name(text, part, name)
             case Remove(part):
-                text = document.remove_part(text, part)
+                text = document.text_without_part(text, part)
             case Add(part):
-                text = document.add_part(text, part)
+                text = document.text_with_part(text, part)
     return text
 
 
@@ -126,6 +139,8 @@ def _plain(value: Any) -> Any:
     """Whole numbers stay whole, so that a file keeps the look its owner gave it."""
     if isinstance(value, list):
         return [_plain(v) for v in value[:16]]
+    if isinstance(value, dict):
+        return {str(k): _plain(v) for k, v in list(value.items())[:16] if v is not None}
     if isinstance(value, float) and value.is_integer() and abs(value) < 1e9:
         return int(value)
     return value if isinstance(value, int | float | str | bool) else None

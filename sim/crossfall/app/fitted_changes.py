@@ -12,18 +12,18 @@ from math import degrees
 from pathlib import Path
 from typing import Any
 
-from crossfall.app.answers import finite
+from crossfall.app.answers import without_nan
 from crossfall.app.history import Fitted
 from crossfall.truck import document
 from crossfall.truck.build import Loaded
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.apply import apply, misfits, objections
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.directions import DIRECTIONS
 from crossfall.tuning.whatif import Ranking
 
-SIDE = (
+_SIDE = (
     ("mass", "mass", 1e3, "g"),
     ("front_share", "on the front", 1e2, "%"),
     ("cg_height", "CG height", 1e3, "mm"),
@@ -91,17 +91,17 @@ def rewritten(
     before, after = (_flat(s.model_dump(exclude_unset=True, exclude={"part"})) for s in (old, new))
     for key in [*after, *(k for k in before if k not in after)]:
         if before.get(key) != after.get(key):
-            text = document.set_value(text, key, after.get(key))
+            text = document.text_with_value(text, key, after.get(key))
     was, now = ({p.name: p.model_dump(exclude_unset=True) for p in s.part} for s in (old, new))
     here = set(was if there is None else there)
     for name in was:
         if name in here and (name not in now or _reshaped(was[name], now[name])):
-            text = document.remove_part(text, name)
+            text = document.text_without_part(text, name)
             here.remove(name)
     for name, part in now.items():
         if name not in was or _reshaped(was[name], part):
             if name not in here:
-                text = document.add_part(text, _plain(part))
+                text = document.text_with_part(text, _plain(part))
             continue
         if name in here:
             text = _fields(text, name, was[name], part)
@@ -116,9 +116,9 @@ def _fields(text: str, name: str, was: dict[str, Any], now: dict[str, Any]) -> s
         if isinstance(old, list) and isinstance(new, list) and len(old) == len(new):
             for i, (a, b) in enumerate(zip(old, new, strict=True)):
                 if a != b:
-                    text = document.set_value(text, f"{key}.{i}", b)
+                    text = document.text_with_value(text, f"{key}.{i}", b)
         elif old != new:
-            text = document.set_value(text, key, new)
+            text = document.text_with_value(text, key, new)
     return text
 
 
@@ -147,7 +147,7 @@ def _plain(value: Any) -> Any:
     return value
 
 
-def listed(catalogue: Catalogue, currency: str, file: Path) -> dict[str, Any]:
+def listed_changes(catalogue: Catalogue, currency: str, file: Path) -> dict[str, Any]:
     """The change file as the page shows it."""
     return {
         "file": file.name,
@@ -171,7 +171,7 @@ def bought(catalogue: Catalogue, ranking: Ranking) -> dict[str, Any]:
     """What each change buys alone, deg for DIRECTIONS, and what it costs elsewhere."""
 
     def by_direction(values: Any) -> dict[str, Any]:
-        found = (finite(degrees(v)) for v in values)
+        found = (without_nan(degrees(v)) for v in values)
         return dict(zip(DIRECTIONS, found, strict=True))
 
     return {
@@ -187,7 +187,7 @@ def bought(catalogue: Catalogue, ranking: Ranking) -> dict[str, Any]:
                 "turns": dict(zip(DIRECTIONS, o.turns.tolist(), strict=True)),
                 "side": [
                     {"what": words, "by": round(getattr(o.side, f) * factor, 2), "unit": unit}
-                    for f, words, factor, unit in SIDE
+                    for f, words, factor, unit in _SIDE
                     if abs(getattr(o.side, f) * factor) >= 0.05
                 ],
                 "words": o.words,

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 
 _NAME = re.compile(r"[\w][\w .()+-]{0,79}", re.UNICODE)
 RESERVED = {"con", "prn", "aux", "nul"}

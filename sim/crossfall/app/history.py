@@ -113,7 +113,7 @@ def walk(history: History) -> list[str]:
     return texts
 
 
-def named(history: History, step: int, name: str) -> History:
+def named_history(history: History, step: int, name: str) -> History:
     """The history with a name on the state after its `step`-th step, from 1. Raises IndexError."""
     if not 1 <= step <= len(history.steps):
         raise IndexError(step)

@@ -18,7 +18,7 @@ from crossfall.app.history import Fitted, History, Step
 from crossfall.truck import locks
 from crossfall.truck.files import write_atomically
 
-FORMAT = 2
+_FORMAT = 2
 
 
 @dataclass(frozen=True)
@@ -34,7 +34,7 @@ class Entry:
     saved_fitted: Fitted | None = None
 
 
-def digest(text: str) -> str:
+def text_digest(text: str) -> str:
     return hashlib.sha256(text.encode()).hexdigest()
 
 
@@ -48,11 +48,11 @@ def state_folder() -> Path:
 
 def journal_path(spec: Path, folder: Path | None = None) -> Path:
     """The journal of a truck file, named by the file's full path."""
-    key = digest(str(spec.resolve()))[:16]
+    key = text_digest(str(spec.resolve()))[:16]
     return (folder or state_folder()) / f"{spec.stem}-{key}.json"
 
 
-def lock(path: Path) -> IO[str] | None:
+def lock_journal(path: Path) -> IO[str] | None:
     """Hold the journal for this process; None where another bench holds it. Close to let go."""
     path.parent.mkdir(parents=True, exist_ok=True)
     stream = open(path.with_suffix(".lock"), "w", encoding="utf-8")  # noqa: SIM115 - kept open
@@ -62,7 +62,7 @@ def lock(path: Path) -> IO[str] | None:
     return stream
 
 
-def write(path: Path, entry: Entry) -> None:
+def write_journal(path: Path, entry: Entry) -> None:
     """Put the journal down in one step."""
     h = entry.history
     bases: dict[str, int] = {}  # the texts that changes were fitted to, each written once
@@ -76,7 +76,7 @@ def write(path: Path, entry: Entry) -> None:
         return [{**vars(s), "fitted": [fit(f) for f in s.fitted]} for s in steps]
 
     content = {
-        "format": FORMAT,
+        "format": _FORMAT,
         "base": entry.base,
         "document": entry.document,
         "unsaved": entry.unsaved,
@@ -97,7 +97,7 @@ def read(path: Path) -> Entry | None:
     """The journal, or None where there is none or it is not one of ours."""
     try:
         content = json.loads(path.read_text("utf-8"))
-        if content["format"] not in (1, FORMAT):  # the first had no fitted changes
+        if content["format"] not in (1, _FORMAT):  # the first had no fitted changes
             return None
         h, bases = content["history"], content.get("bases", [])
 

@@ -9,7 +9,7 @@ from typing import Any
 
 from crossfall.app.document import Sheet
 from crossfall.app.history import gone, walk
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 
 
 @dataclass(frozen=True)
@@ -48,7 +48,7 @@ def current(sheet: Sheet, pinned: Reference | None) -> Reference:
     return pinned
 
 
-def listed(
+def listed_references(
     sheet: Sheet, opened: Reference, now: Reference, files: Sequence[str]
 ) -> list[dict[str, str]]:
     """What may be pinned, by key, in words. now: what is; files: truck files by name."""

@@ -20,9 +20,9 @@ from scipy.spatial.transform import Rotation
 from crossfall.trials.record import Record, load_record
 from crossfall.truck.assemble import BODIES
 from crossfall.truck.axle_law import law_of
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, WHEELS, Array, Body, Truck
-from crossfall.truck.problems import InputError, Problem
 
 MAGIC = b"CFP1"
 ROWS = 6000  # at most; a longer record is thinned evenly
@@ -62,13 +62,13 @@ def cg_path(truck: Truck, poses: Array) -> Array:
     )
     total = np.zeros((len(poses), 3))
     for i, body in enumerate(bodies):
-        at = np.broadcast_to(body.cg, (len(poses), 3))
-        total += body.mass * (poses[:, i, :3] + rotated(poses[:, i, 3:], at))
+        turn = Rotation.from_quat(poses[:, i, 3:])
+        total += body.mass * (poses[:, i, :3] + turn.apply(np.array(body.cg)))
     path: Array = total / whole(truck).mass
     return path
 
 
-def pack(truck: Truck, record: Record, about: dict[str, Any]) -> bytes:
+def pack_replay(truck: Truck, record: Record, about: dict[str, Any]) -> bytes:
     """The binary file. about: goes into its header, with the names of the bodies."""
     keep = np.unique(np.linspace(0, len(record) - 1, min(len(record), ROWS)).round().astype(int))
     joints = {name: record.joints[keep, i] for i, name in enumerate(record.joint_names)}
@@ -100,17 +100,8 @@ def read_record(path: Path) -> Record:
     return record
 
 
-def rotated(q: Array, v: Array) -> Array:
-    """v (n, 3) turned by the quaternions q (n, 4), x y z w."""
-    axis = q[:, :3]
-    once = np.cross(axis, v) + q[:, 3:] * v
-    turned: Array = v + 2 * np.cross(axis, once)
-    return turned
-
-
 def _after(outer: Array, inner: Array) -> Array:
     """(n, 7) the pose `inner` seen through the pose `outer`."""
-    x, y = outer[:, 3:], inner[:, 3:]
-    vector = x[:, 3:] * y[:, :3] + y[:, 3:] * x[:, :3] + np.cross(x[:, :3], y[:, :3])
-    scalar = x[:, 3] * y[:, 3] - np.sum(x[:, :3] * y[:, :3], axis=1)
-    return np.hstack([outer[:, :3] + rotated(x, inner[:, :3]), vector, scalar[:, None]])
+    turn = Rotation.from_quat(outer[:, 3:])
+    place = outer[:, :3] + turn.apply(inner[:, :3])
+    return np.hstack([place, (turn * Rotation.from_quat(inner[:, 3:])).as_quat()])

@@ -13,15 +13,15 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 
-PLACES = (
+_PLACES = (
     "front", "rear", "left", "right", "front left", "front right", "rear left", "rear right", "all",
 )  # fmt: skip
-ENDS = ("", "front", "rear", "left", "right")
-MOST = 60  # readings
+_ENDS = ("", "front", "rear", "left", "right")
+_MOST = 60  # readings
 # What the form has fields for; a file that says more is not the form's to write over.
-KNOWN = {
+_KNOWN = {
     "": {"title", "scale", "suspension", "reading"},
     "scale": {"resolution_g"},
     "suspension": {"locked"},
@@ -79,8 +79,8 @@ def as_text(form: Mapping[str, Any], truck: str) -> str:
     step, given = form.get("step_g"), form.get("readings")
     if isinstance(step, bool) or not isinstance(step, int | float) or not 0 < step <= 1000:
         raise InputError(Problem("scale", "the scale's step is missing", "0.01 to 1000 g"))
-    if not isinstance(given, list) or len(given) > MOST:
-        raise InputError(Problem("scale", "there are no readings", f"1 to {MOST}"))
+    if not isinstance(given, list) or len(given) > _MOST:
+        raise InputError(Problem("scale", "there are no readings", f"1 to {_MOST}"))
     title = re.sub(r"[^\w ()+.-]", "", truck)[:60]
     out = [f'title = "weigh-in of {title}"', "", "[scale]", f"resolution_g = {step:g}", ""]
     out += ["[suspension]", f"locked = {str(form.get('locked') is True).lower()}"]
@@ -97,8 +97,8 @@ def as_text(form: Mapping[str, Any], truck: str) -> str:
 
 def _reading(line: Mapping[str, Any]) -> list[str]:
     at, raised, typed = (str(line.get(k) or "") for k in ("at", "raised", "loads"))
-    if at not in PLACES or raised not in ENDS:
-        raise InputError(Problem("scale", "stands in no known way", ", ".join(PLACES)))
+    if at not in _PLACES or raised not in _ENDS:
+        raise InputError(Problem("scale", "stands in no known way", ", ".join(_PLACES)))
     found = loads(typed)
     if not found:
         return []
@@ -120,9 +120,9 @@ def as_form(path: Path) -> dict[str, Any] | None:
     if not isinstance(readings, list):
         return None
     parts += [("reading", r) for r in readings]
-    if any(not isinstance(part, dict) or set(part) - KNOWN[name] for name, part in parts):
+    if any(not isinstance(part, dict) or set(part) - _KNOWN[name] for name, part in parts):
         return None
-    if any(r.get("at") not in PLACES or r.get("raised", "") not in ENDS for r in readings):
+    if any(r.get("at") not in _PLACES or r.get("raised", "") not in _ENDS for r in readings):
         return None
     return {
         "step_g": data.get("scale", {}).get("resolution_g", 1),

@@ -9,14 +9,16 @@ import numpy as np
 from crossfall.statics import rigid
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import WHEELS, Array, Axle, Part, Shape, Truck
+from crossfall.truck.schema import BatterySpec
 
-MAX_FACES = 4000  # of one mesh; beyond that the page draws its outline box
+_MAX_FACES = 4000  # of one mesh; beyond that the page draws its outline box
 
 
-def scene(truck: Truck) -> dict[str, Any]:
+def scene(truck: Truck, battery: BatterySpec | None = None) -> dict[str, Any]:
     """The whole picture: axles, parts, CG, tip lines and the lines that bound where a gram helps.
 
-    Lengths in mm with one decimal of a hundredth, masses in g; turns as nine numbers, row by row.
+    battery: of the truck's file, which says what part the drive pack is. Lengths in mm with one
+    decimal of a hundredth, masses in g; turns as nine numbers, row by row.
     """
     body = whole(truck)
     return {
@@ -28,6 +30,7 @@ def scene(truck: Truck) -> dict[str, Any]:
         "cg_mm": mm(body.cg),
         "sprung_cg_mm": mm(truck.chassis.cg),
         "clearance_mm": None if truck.clearance is None else mm(_points(truck)),
+        "pack": None if battery is None else battery.part,
         "parts": [_part(part) for part in truck.parts] or _bodies(truck),
     }
 
@@ -71,7 +74,7 @@ def _part(part: Part) -> dict[str, Any]:
 def _shape(shape: Shape) -> dict[str, Any]:
     if shape.kind != "mesh" or shape.vertices is None or shape.faces is None:
         return {"kind": shape.kind, "size_mm": mm(np.asarray(shape.size))}
-    if len(shape.faces) > MAX_FACES:
+    if len(shape.faces) > _MAX_FACES:
         low, high = shape.vertices.min(axis=0), shape.vertices.max(axis=0)
         return {"kind": "box", "size_mm": mm(high - low), "middle_mm": mm((low + high) / 2)}
     return {

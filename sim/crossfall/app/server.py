@@ -16,7 +16,7 @@ from starlette.routing import Route
 from crossfall.app.access import Gate, Guard, TooBig
 from crossfall.app.document import At, Conflict
 from crossfall.app.session import Bench
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 
 STATIC = Path(__file__).parent / "static"
 KINDS = {
@@ -51,6 +51,7 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
         _binary("/api/poses", lambda q: bench.poses(_asked(q), str(q.get("file", "")))),
         _post("/api/trial", lambda b: bench.trial(_at(b), _list(b, "headings"), _yes(b, "rail"))),
         _post("/api/trial-stop", lambda b: bench.trials.stop()),
+        _get("/api/part-form", lambda q: bench.part_form(_asked(q))),
         _get("/api/changes", lambda q: bench.changes(_asked(q))),
         _get("/api/bought", lambda q: bench.bought(_asked(q))),
         _post("/api/fit", lambda b: bench.fit(_at(b), _table(b, "chosen"))),

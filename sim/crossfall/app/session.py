@@ -15,29 +15,30 @@ from crossfall.app import (
     answers,
     decisions,
     fitted_changes,
+    part_form,
     reference,
     scale_form,
     share,
     sweeps,
     trial_jobs,
 )
-from crossfall.app.answers import Curve, Gains, Known
+from crossfall.app.answers import Gains, KnownAnswers, TipMap
 from crossfall.app.document import At, Desk, Sheet
 from crossfall.app.edits import on_spec, on_text, understood
 from crossfall.app.folder import inside, listing
-from crossfall.app.journal import digest
+from crossfall.app.journal import text_digest
 from crossfall.app.reference import Reference
 from crossfall.app.scene import scene
 from crossfall.app.stances import stances
-from crossfall.app.truck_cache import CARRIERS, Memory, Reader, measures, rows, truck_name
+from crossfall.app.truck_cache import CARRIER_NAMES, Memory, Reader, measures, part_rows, truck_name
 from crossfall.measurement.board_predict import board_grip
 from crossfall.truck import document
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Grip, Truck
-from crossfall.truck.problems import InputError, Problem
-from crossfall.tuning.changes import Catalogue, beside, read_changes
+from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
 from crossfall.tuning.whatif import Ranking
 
 MAX_WORDS = 120
@@ -55,14 +56,14 @@ class Bench:
     def __init__(self, source: Path, folder: Path, keeper: Path | None = None) -> None:
         self.folder, self.keeper = folder.resolve(), keeper
         self.reader = Reader()
-        self._curves: Memory[Curve] = Memory(32)  # by text and grip, as the next two
+        self._curves: Memory[TipMap] = Memory(32)  # by text and grip, as the next two
         self._ways: Memory[Answers] = Memory(8)
         self._gains: Memory[Gains] = Memory(8)
         self._weakest: Memory[float] = Memory(2000)  # deg, by digest of the text and grip
         self._catalogues: Memory[Catalogue] = Memory(2)
         self._rankings: Memory[Ranking] = Memory(8)
         self._stances: Memory[dict[str, Any]] = Memory(150)
-        self._last = Known()
+        self._last = KnownAnswers()
         self._surface: str | None = None
         self._pinned: Reference | None = None
         self.trials = trial_jobs.Trials()
@@ -97,13 +98,13 @@ class Bench:
             "redo": ahead[-1].what if ahead else None,
             "trucks": self.trucks(),
             "surfaces": [g.surface for g in loaded.truck.grips],
-            "scene": scene(loaded.truck),
+            "scene": scene(loaded.truck, loaded.spec.battery),
             **self._table(loaded, text),
-            "carriers": CARRIERS,
+            "carriers": CARRIER_NAMES,
             "fitted": {} if sheet.history.fitted is None else dict(sheet.history.fitted.chosen),
             "before": self._before(sheet),
             "reference": self._reference(sheet).key,
-            "references": reference.listed(
+            "references": reference.listed_references(
                 sheet, self._opened, self._reference(sheet), self.trucks()
             ),
             "answers": self._answers(loaded.truck, text),
@@ -125,7 +126,10 @@ class Bench:
 
     def _table(self, loaded: Loaded, text: str) -> dict[str, Any]:
         own = len(tomllib.loads(text).get("part", []))
-        return {"rows": rows(loaded.truck, loaded.spec, own), "measures": measures(loaded.spec)}
+        return {
+            "rows": part_rows(loaded.truck, loaded.spec, own),
+            "measures": measures(loaded.spec),
+        }
 
     def _grip(self, truck: Truck) -> Grip:
         return answers.shown_grip(truck, self._surface)
@@ -138,7 +142,7 @@ class Bench:
         """All that is known by now of the truck of this text, on the surface shown."""
         grip = self._grip(truck)
         curve, gains = self._curves.get((text, grip)), self._gains.get((text, grip))
-        self._last = Known(curve or self._last.curve, None, gains or self._last.gains)
+        self._last = KnownAnswers(curve or self._last.curve, None, gains or self._last.gains)
         known = replace(self._last, ways=self._ways.get((text, grip)))
         return answers.quick(truck, grip, known, curve is not None)
 
@@ -159,7 +163,7 @@ class Bench:
             return None  # the file on disk is no truck any more: there is nothing to compare with
         grip = self._grip(truck)
         curve = self._curves.get((reference.text, grip))
-        known = Known(curve, self._ways.get((reference.text, grip)))
+        known = KnownAnswers(curve, self._ways.get((reference.text, grip)))
         said = answers.quick(truck, grip, known, curve is not None)
         return {"key": reference.key, "what": reference.words, "scene": scene(truck), **said}
 
@@ -172,7 +176,9 @@ class Bench:
             grip = self._grip(truck)
             key = (reference.text, grip)
             curve = self._curves.find(key, lambda: answers.exact_curve(truck, grip))
-            self._weakest.find((digest(reference.text), grip), lambda: answers.weakest(curve))
+            self._weakest.find(
+                (text_digest(reference.text), grip), lambda: answers.least_over_headings(curve)
+            )
             self._ways.find(key, lambda: answers.four_ways(truck, grip))
         return self._before(sheet)
 
@@ -188,7 +194,7 @@ class Bench:
         """Every step with the weakest angle after it, as far as that was worked out."""
         loaded, sheet = self._at(at)
         grip = self._grip(loaded.truck)
-        return reference.strip(sheet, lambda text: self._weakest.get((digest(text), grip)))
+        return reference.strip(sheet, lambda text: self._weakest.get((text_digest(text), grip)))
 
     def go(self, at: At, to: int) -> dict[str, Any]:
         self.desk.go(at, to)
@@ -198,8 +204,13 @@ class Bench:
         self.desk.name(at, step, name.strip()[:60])
         return self.history(at)
 
+    def part_form(self, at: At) -> dict[str, Any]:
+        """What to ask of a part that is to be added."""
+        loaded, _ = self._at(at)
+        return part_form.part_form(loaded.spec, loaded.folder)
+
     def _catalogue(self, loaded: Loaded) -> Catalogue | None:
-        path = beside(loaded.path)
+        path = change_file_of(loaded.path)
         stamp = path.stat().st_mtime_ns if path.is_file() else None
         if stamp is None:
             return None
@@ -210,8 +221,15 @@ class Bench:
         loaded, _ = self._at(at)
         catalogue = self._catalogue(loaded)
         if catalogue is None:
-            return {"file": beside(loaded.path).name, "currency": "", "changes": [], "limits": []}
-        found = fitted_changes.listed(catalogue, loaded.spec.currency, beside(loaded.path))
+            return {
+                "file": change_file_of(loaded.path).name,
+                "currency": "",
+                "changes": [],
+                "limits": [],
+            }
+        found = fitted_changes.listed_changes(
+            catalogue, loaded.spec.currency, change_file_of(loaded.path)
+        )
         return {**found, "limits": list(decisions.limits_files(loaded))}
 
     def _choice_of(self, at: At) -> tuple[Sheet, Catalogue, str, Loaded]:
@@ -226,13 +244,13 @@ class Bench:
 
     def bought(self, at: At) -> dict[str, Any]:
         """What each change buys on the truck the choice began from; about a second's work."""
-        from crossfall.tuning.whatif import what_if
+        from crossfall.tuning.whatif import rank_changes
 
         with self._heavy:
             _, catalogue, base, began = self._choice_of(at)
             surface = self._known_surface(began.truck)
             key = (base, catalogue.source.file, surface)
-            work = lambda: what_if(began, catalogue, surface=surface)  # noqa: E731
+            work = lambda: rank_changes(began, catalogue, surface=surface)  # noqa: E731
             return fitted_changes.bought(catalogue, self._rankings.find(key, work))
 
     def fit(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
@@ -291,7 +309,7 @@ class Bench:
 
     def sheet(self, at: At) -> bytes:
         """The set-up sheet as PDF, against the truck before its changes or as saved."""
-        from crossfall.show.sheet.facts import fitted, gather
+        from crossfall.show.sheet.facts import fitted_truck, gather
         from crossfall.show.sheet.write import pdf
 
         loaded, sheet = self._at(at)
@@ -305,7 +323,7 @@ class Bench:
             return pdf(gather(loaded, before, surface))
         _, catalogue, _, began = self._choice_of(at)
         chosen = {catalogue.position(name): many for name, many in made.chosen}
-        _, bought = fitted(began, catalogue, chosen)
+        _, bought = fitted_truck(began, catalogue, chosen)
         currency = catalogue.currency or began.spec.currency
         return pdf(gather(loaded, before, surface, bought=bought, currency=currency))
 
@@ -333,7 +351,7 @@ class Bench:
                 if type(value) is not float and type(value) is not int:
                     raise InputError(Problem("sweep", f"{key[:60]} is no number"))
                 whole = float(value).is_integer()
-                text = document.set_value(text, key, int(value) if whole else float(value))
+                text = document.text_with_value(text, key, int(value) if whole else float(value))
             return text
 
         self.desk.edit(at, change, "a point of the sweep")
@@ -355,7 +373,9 @@ class Bench:
             grip = self._grip(loaded.truck)
             find = lambda: answers.exact_curve(loaded.truck, grip)  # noqa: E731
             curve = self._curves.find((text, grip), find)
-            self._weakest.find((digest(text), grip), lambda: answers.weakest(curve))
+            self._weakest.find(
+                (text_digest(text), grip), lambda: answers.least_over_headings(curve)
+            )
         return self._answers(loaded.truck, text)
 
     def ways(self, at: At) -> dict[str, Any]:
@@ -394,7 +414,7 @@ class Bench:
         return self._stances.find(key, lambda: stances(truck, grip, float(heading), known))
 
     def trial_state(self) -> dict[str, Any]:
-        return {**self.trials.state(), "records": trial_jobs.records(self.folder)}
+        return {**self.trials.state(), "records": trial_jobs.kept_trials(self.folder)}
 
     def poses(self, at: At, file: str) -> bytes:
         """A finished trial, or a record kept in the folder, as a file of poses."""
@@ -425,15 +445,16 @@ class Bench:
     def attempt(self, at: At, edits: list[Any], full: bool = False) -> dict[str, Any]:
         """What edits would do, without putting them down; full: the springs' answer as well."""
         loaded, sheet = self._at(at)
-        spec = on_spec(loaded.spec, understood(loaded.spec, edits))
-        truck, _ = build(spec, sheet.source.resolve().parent)
+        folder = sheet.source.resolve().parent
+        spec = on_spec(loaded.spec, understood(loaded.spec, edits, folder))
+        truck, _ = build(spec, folder)
         grip, known = self._grip(truck), self._last
         if full:
             with self._heavy:
                 known = replace(known, curve=answers.exact_curve(truck, grip))
         return {
-            "scene": scene(truck),
-            "rows": rows(truck, spec, None),
+            "scene": scene(truck, spec.battery),
+            "rows": part_rows(truck, spec, None),
             "measures": measures(spec),
             "answers": answers.quick(truck, grip, known, full),
         }
@@ -444,7 +465,8 @@ class Bench:
         source = self.desk.agree(at).source
 
         def change(text: str) -> str:
-            return on_text(text, understood(self.reader.load(text, source).spec, edits))
+            folder = source.resolve().parent
+            return on_text(text, understood(self.reader.load(text, source).spec, edits, folder))
 
         self.desk.edit(at, change, what[:MAX_WORDS])
         return self.state()
@@ -466,7 +488,7 @@ class Bench:
         before = self.desk.agree(at).source
         after = self.desk.save(at, path, over).source
         if after != before:
-            mine, its = beside(before), beside(after)
+            mine, its = change_file_of(before), change_file_of(after)
             if mine.is_file() and not its.exists():
                 write_atomically(its, mine.read_bytes())
             if self._opened.source == before:
@@ -484,7 +506,7 @@ class Bench:
             if path.resolve() != self.desk.sheet.source.resolve():
                 fresh = self._desk(path)
                 self.desk.close()
-                self.desk, self._last = fresh, Known()
+                self.desk, self._last = fresh, KnownAnswers()
                 self._opened = reference.as_opened(self.desk.sheet)
         return self.state()
 

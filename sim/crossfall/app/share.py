@@ -6,7 +6,7 @@ import json
 from pathlib import Path
 from typing import Any
 
-STATIC = Path(__file__).parent / "static"
+_STATIC = Path(__file__).parent / "static"
 TURN = 15  # deg between the headings that a copy can stand on
 LINKS = (
     '<link rel="icon" href="/static/icon.svg" type="image/svg+xml">\n',
@@ -17,16 +17,16 @@ LINKS = (
 
 def copy(state: dict[str, Any], paths: dict[int, Any], date: str) -> bytes:
     """One HTML file. state: of the page, exact; paths: how it stands, by heading in deg."""
-    page = (STATIC / "index.html").read_text("utf-8")
+    page = (_STATIC / "index.html").read_text("utf-8")
     for link in LINKS:
         if link not in page:
             raise ValueError(f"the page no longer has {link}")
         page = page.replace(link, "")
-    style = (STATIC / "bench.css").read_text("utf-8")
-    script = (STATIC / "bench.js").read_text("utf-8").replace("</script", "<\\/script")
+    style = (_STATIC / "bench.css").read_text("utf-8")
+    script = (_STATIC / "bench.js").read_text("utf-8").replace("</script", "<\\/script")
     state = {**state, "trucks": [state["file"]], "references": []}  # nothing of the folder's rest
-    told = {"date": date, "turn_deg": TURN, "bench": state, "paths": paths}
-    data = json.dumps(told, allow_nan=False, separators=(",", ":")).replace("<", "\\u003c")
+    contents = {"date": date, "turn_deg": TURN, "bench": state, "paths": paths}
+    data = json.dumps(contents, allow_nan=False, separators=(",", ":")).replace("<", "\\u003c")
     head, body = page.split("</head>")
     body = body.replace(
         "</body>",

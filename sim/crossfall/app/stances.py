@@ -8,18 +8,18 @@ import numpy as np
 
 from crossfall.answers.keys import deg
 from crossfall.answers.tips import tip_angles
-from crossfall.app.answers import HEADINGS, Curve, degrees
+from crossfall.app.answers import HEADINGS, TipMap, plain_degrees
 from crossfall.app.scene import mm
 from crossfall.statics import rigid
-from crossfall.statics.compliant_path import Path, path
+from crossfall.statics.compliant_path import EquilibriumPath, equilibrium_path
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Array, Grip, Truck
 
-STEPS = 40
-CLOSE = 1e-3  # rad before it goes, where one more stance is asked for
+_STEPS = 40
+_CLOSE = 1e-3  # rad before it goes, where one more stance is asked for
 
 
-def stances(truck: Truck, grip: Grip, heading_deg: float, known: Curve | None) -> dict[str, Any]:
+def stances(truck: Truck, grip: Grip, heading_deg: float, known: TipMap | None) -> dict[str, Any]:
     """Poses, loads and CG by table angle on one of HEADINGS. known: where the tips are known.
 
     Angles under the answer's keys in deg, loads in g as a scale would read them. poses:
@@ -35,12 +35,14 @@ def stances(truck: Truck, grip: Grip, heading_deg: float, known: Curve | None) -
     free, slides = float(tips.free[at]), bool(tips.slides[at])
     far = free if np.isfinite(free) else float(rigid.tip_angle(truck, [heading])[0])
     # Closer together towards the tip, where loads and lean change fastest.
-    thetas = np.append(far * (1 - (1 - np.linspace(0.0, 1.0, STEPS)) ** 1.6), far - CLOSE)
+    thetas = np.append(far * (1 - (1 - np.linspace(0.0, 1.0, _STEPS)) ** 1.6), far - _CLOSE)
     goes = float(tips.goes[at]) if np.isfinite(tips.goes[at]) else far
-    held = path(truck, float(heading), thetas[thetas < goes], grip.likely)
+    held = equilibrium_path(truck, float(heading), thetas[thetas < goes], grip.likely)
     found = [held]
     if slides:
-        found.append(path(truck, float(heading), thetas[thetas >= goes], grip.likely, rail=True))
+        found.append(
+            equilibrium_path(truck, float(heading), thetas[thetas >= goes], grip.likely, rail=True)
+        )
     return {
         "heading_deg": heading_deg,
         "surface": grip.surface,
@@ -53,7 +55,7 @@ def stances(truck: Truck, grip: Grip, heading_deg: float, known: Curve | None) -
     }
 
 
-def _points(truck: Truck, found: Path) -> list[dict[str, Any]]:
+def _points(truck: Truck, found: EquilibriumPath) -> list[dict[str, Any]]:
     order = np.argsort(found.theta)
     order = order[np.isfinite(found.load[order]).all(axis=1)]
     return [
@@ -68,7 +70,7 @@ def _point(truck: Truck, theta: float, position: Array, turn: Array, load: Array
     total = np.sum([b.mass * c for b, c in zip(masses, centres, strict=True)], axis=0)
     chassis_first = (2, 0, 1)
     return {
-        "theta_deg": degrees(theta),
+        "theta_deg": plain_degrees(theta),
         "poses": [
             [*mm(position[i]), *np.round(_quaternion(turn[i]), 7).tolist()] for i in chassis_first
         ],

@@ -7,11 +7,11 @@ import io
 from pathlib import Path
 from typing import Any
 
-from crossfall.app.answers import finite
+from crossfall.app.answers import without_nan
 from crossfall.app.folder import inside
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 
-MAX_BYTES = 30_000_000
+_MAX_BYTES = 30_000_000
 MAX_ROWS = 20_000
 MAX_FOUND = 60
 
@@ -33,8 +33,8 @@ def table(folder: Path, name: str) -> dict[str, Any]:
     path = inside(path, last, ".csv")
     if not path.resolve().is_relative_to(folder.resolve()) or not path.is_file():
         raise InputError(Problem(name[:80], "is not in the opened folder"))
-    if path.stat().st_size > MAX_BYTES:
-        raise InputError(Problem(name, "is too large", f"at most {MAX_BYTES // 1_000_000} MB"))
+    if path.stat().st_size > _MAX_BYTES:
+        raise InputError(Problem(name, "is too large", f"at most {_MAX_BYTES // 1_000_000} MB"))
     try:
         lines = csv.reader(io.StringIO(path.read_text("utf-8")))
         names = next(lines)
@@ -55,6 +55,6 @@ def table(folder: Path, name: str) -> dict[str, Any]:
 
 def _value(text: str) -> Any:
     try:
-        return finite(float(text))
+        return without_nan(float(text))
     except ValueError:
         return text[:200] or None

@@ -9,8 +9,8 @@ from typing import Any
 from crossfall.app import replay
 from crossfall.app.folder import inside, listing
 from crossfall.app.jobs import Job
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Truck
-from crossfall.truck.problems import InputError, Problem
 
 MAX_HEADINGS = 72
 
@@ -67,7 +67,7 @@ class Trials:
             self._job.clear()
 
 
-def records(folder: Path) -> tuple[str, ...]:
+def kept_trials(folder: Path) -> tuple[str, ...]:
     """Recorded trials someone kept in the opened folder."""
     return listing(folder, ".npz")
 
@@ -76,4 +76,4 @@ def record_poses(folder: Path, name: str, truck: Truck) -> bytes:
     """A kept record as a replay of the truck on the bench. Raises InputError."""
     record = replay.read_record(inside(folder, name, ".npz"))
     about = {"heading_deg": None, "trial_outcome": "recorded", "file": name}
-    return replay.pack(truck, record, about)
+    return replay.pack_replay(truck, record, about)

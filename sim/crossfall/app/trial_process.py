@@ -14,13 +14,13 @@ from pathlib import Path
 from typing import Any
 
 from crossfall.answers.keys import trial_record
-from crossfall.app.replay import pack
+from crossfall.app.replay import pack_replay
 from crossfall.trials.tilt import tilt_trial
 from crossfall.truck.build import load_text
 from crossfall.truck.files import write_atomically
 
 
-def run(task: dict[str, Any]) -> None:
+def run_trials(task: dict[str, Any]) -> None:
     truck = load_text(task["text"], task["path"]).truck
     folder, grip, rail = Path(task["folder"]), task["grip"], task["rail"]
     for number, (heading, near) in enumerate(zip(task["headings"], task["near"], strict=True)):
@@ -29,9 +29,9 @@ def run(task: dict[str, Any]) -> None:
         about = {"heading_deg": heading, "hold": "rail" if rail else "brakes"}
         about |= trial_record(trial)
         file = f"{number}.poses"
-        write_atomically(folder / file, pack(truck, trial.record, about))
+        write_atomically(folder / file, pack_replay(truck, trial.record, about))
         print(json.dumps({**about, "file": file}), flush=True)
 
 
 if __name__ == "__main__":
-    run(json.load(sys.stdin))
+    run_trials(json.load(sys.stdin))

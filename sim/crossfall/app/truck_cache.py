@@ -9,14 +9,14 @@ from threading import Lock
 from typing import Any, Generic, TypeVar
 
 from crossfall.app.edits import MEASURES
-from crossfall.app.journal import digest
+from crossfall.app.journal import text_digest
 from crossfall.truck.build import Loaded, load_text
 from crossfall.truck.model import WHEELS, Truck
 from crossfall.truck.schema import TruckSpec
 
 T = TypeVar("T")
 
-CARRIERS = (
+CARRIER_NAMES = (
     "chassis",
     "front axle",
     "rear axle",
@@ -74,7 +74,7 @@ class Reader:
         return self._trucks.find((text, path), lambda: load_text(text, path))
 
 
-def rows(truck: Truck, spec: TruckSpec, own: int | None) -> list[dict[str, Any]]:
+def part_rows(truck: Truck, spec: TruckSpec, own: int | None) -> list[dict[str, Any]]:
     """The parts table, in the file's units. own: how many parts stand in the file itself."""
     pieces: dict[int, list[float]] = {}
     for part in truck.parts:
@@ -121,4 +121,4 @@ def measures(spec: TruckSpec) -> list[dict[str, Any]]:
 
 def truck_name(text: str, source: Path) -> str:
     """The same for the same truck, whatever was done and undone on the way to it."""
-    return digest(f"{source.resolve().parent}\n{text}")[:16]
+    return text_digest(f"{source.resolve().parent}\n{text}")[:16]

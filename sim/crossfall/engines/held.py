@@ -9,10 +9,10 @@ from importlib.metadata import PackageNotFoundError, version
 from importlib.util import find_spec
 from typing import Any, Literal, Protocol, get_args
 
-from crossfall.engines.settings import Settings
+from crossfall.engines.settings import TrialSettings
 from crossfall.engines.tyre_force import Vector
-from crossfall.truck.model import GRAVITY, Array, Axle, Truck
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
+from crossfall.truck.model import GRAVITY, Array, Truck
 
 EngineName = Literal["bullet", "mujoco"]
 ENGINES: tuple[EngineName, ...] = get_args(EngineName)
@@ -34,7 +34,7 @@ class HeldTruck(Protocol):
     def dt(self) -> float: ...
 
     @property
-    def settings(self) -> Settings: ...
+    def settings(self) -> TrialSettings: ...
 
     @property
     def joint_names(self) -> tuple[str, ...]: ...
@@ -87,12 +87,12 @@ class HeldTruck(Protocol):
 
 
 def held_truck(
-    truck: Truck, settings: Settings, engine: EngineName
+    truck: Truck, settings: TrialSettings, engine: EngineName
 ) -> AbstractContextManager[HeldTruck]:
     """The truck in that engine, which gives its memory back at the end of the block.
 
-    Raises InputError for a truck that makes no multibody, for tyres that do not give, where the
-    engine is not installed, and for links or shocks in MuJoCo, whose axles move straight.
+    Raises InputError for a truck that makes no multibody, for tyres that do not give, and where the
+    engine is not installed.
     """
     if any(math.isinf(axle.tyre.stiffness) for axle in truck.axles):
         raise InputError(Problem(truck.name, "a tyre that does not give cannot be tried out"))
@@ -104,9 +104,6 @@ def held_truck(
                 f"choose {' or '.join(e for e in ENGINES if installed(e)) or 'no trial'}",
             )
         )
-    if engine == "mujoco" and any(_on_links(axle) for axle in truck.axles):
-        what = "its axles move on links or shocks, which this engine has none of yet"
-        raise InputError(Problem("engine mujoco", f"{truck.name}: {what}", "choose bullet"))
     if engine == "bullet":
         from crossfall.engines.rig import HeldRig
 
@@ -114,11 +111,6 @@ def held_truck(
     from crossfall.engines.mujoco import MujocoTruck
 
     return MujocoTruck(truck, settings)
-
-
-def _on_links(axle: Axle) -> bool:
-    suspension = axle.suspension
-    return not suspension.locked and bool(suspension.links or suspension.shocks)
 
 
 def installed(engine: EngineName) -> bool:

@@ -3,9 +3,12 @@
 Built from the Truck alone, apart from the URDF and from `tyre_force`, so that the two engines share
 no more than the truck and the way it is tilted. A corner is a fixed tendon of length
 -c = -(q +- (s/2) r): its spring has a dead band above its free length, so it only pushes, and its
-limits are the stops. A wheel is one thin disc, or one at either end of its contact width, each with
-its share of the wheel's mass, on slides with springs along its axle's x, y and z: the tyre. It
-cannot turn: brakes. Contacts are elliptic cones with next to no creep.
+limits are the stops. An axle on links has six joints in a row, heave and roll among them, and its
+links are tendons from ball to ball whose length is held: it goes where they let it, whatever
+`truck.axle_law` says. Shocks press on heave and roll by that law, as in the other engine. A wheel
+is one thin disc, or one at either end of its contact width, each with its share of the wheel's
+mass, on slides with springs along its axle's x, y and z: the tyre. It cannot turn: brakes. Contacts
+are elliptic cones with next to no creep.
 """
 
 from __future__ import annotations
@@ -19,23 +22,24 @@ import mujoco
 import numpy as np
 
 from crossfall.engines.held import engine_version
-from crossfall.engines.multibody import ENDS, multibody
-from crossfall.engines.settings import EngineError, Settings
-from crossfall.engines.springs import CornerSprings, corner_springs
+from crossfall.engines.multibody import multibody
+from crossfall.engines.settings import EngineError, TrialSettings
+from crossfall.engines.springs import CornerSprings, Stops, axle_forces, corner_springs
 from crossfall.engines.tyre_force import Vector
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import GRAVITY, Array, Body, Truck, frozen
+from crossfall.truck.model import ENDS, GRAVITY, Array, Body, Links, Truck, frozen
 from crossfall.truck.ride import tyre_loads
 
 STICKS = 50.0  # friction coefficient of a wheel against a rail: it never slips
 SOFT = (0.99, 0.999, 1e-4)  # a contact's impedance, see the engine's manual, "solimp"
+STIFF = (0.99999, 0.99999, 1e-4)  # the same of a link, which has no length to give
 THIN = 5e-6  # m, half of a disc's thickness
 BAD = tuple(getattr(mujoco.mjtWarning, f"mjWARN_BADQ{what}") for what in ("POS", "VEL", "ACC"))
 STATE = mujoco.mjtState.mjSTATE_INTEGRATION
 
 
 @dataclass(frozen=True)
-class Method:
+class SolverMethod:
     """How the engine is run; none of it belongs to the truck.
 
     step: s. turn_per_step: rad of its fastest oscillation a joint may go through in a step;
@@ -53,14 +57,24 @@ class Method:
     firm: float = 0.004
 
 
+@dataclass(frozen=True)
+class Snapshot:
+    """Everything needed to go back to a moment."""
+
+    state: Array
+    stops: Stops
+
+
 class MujocoTruck:
     """See `HeldTruck`. Raises EngineError where the engine does not take the model."""
 
-    def __init__(self, truck: Truck, settings: Settings, method: Method = Method()) -> None:
+    def __init__(
+        self, truck: Truck, settings: TrialSettings, method: SolverMethod = SolverMethod()
+    ) -> None:
         multibody(truck, turning=False)  # refuses what makes none
         self.settings, self._method = settings, method
         self.engine, self.varies = engine_version("mujoco"), ("step", "solver", "contact")
-        self.dt = self._whole_step = method.step * settings.step / Settings.step
+        self.dt = self._whole_step = method.step * settings.step / TrialSettings.step
         try:
             self._model = mujoco.MjModel.from_xml_string(mjcf(truck, settings, method, self.dt))
         except ValueError as error:
@@ -80,6 +94,14 @@ class MujocoTruck:
         ]
         self._radii = [truck.axles[w // 2].tyre.radius for w in range(4)]
         self._axles = [model.body(end).id for end in ENDS]
+        laws = corner_springs(truck, settings, self.dt, 1.0, settling=True)
+        self._shocks = [law for law in laws if law.shocks is not None]
+        self._pressed = [
+            (moving[name], int(model.joint(name).dofadr[0]))
+            for law in self._shocks
+            for name in (law.heave, law.roll)
+        ]
+        self._stops = Stops(len(self._shocks))
         body = whole(truck)  # drag on the whole: its joints have dampers of their own
         self._inert = np.concatenate([np.full(3, body.mass), np.diag(body.inertia)])
         self.refine()
@@ -112,7 +134,19 @@ class MujocoTruck:
 
     def step(self, gravity: Vector) -> None:
         self._model.opt.gravity[:] = gravity
+        if self._shocks:
+            self._press()
         mujoco.mj_step(self._model, self._data)
+
+    def _press(self) -> None:
+        """What the shocks do, on heave and roll."""
+        data = self._data
+        moves = [(float(data.qpos[at]), float(data.qvel[dof])) for at, dof in self._pressed]
+        for i, law in enumerate(self._shocks):
+            heave, roll = 2 * i, 2 * i + 1
+            forces = axle_forces(i, law, moves[heave], moves[roll], self._stops, self.dt)
+            for at, force in zip((heave, roll), forces, strict=True):
+                data.qfrc_applied[self._pressed[at][1]] = force
 
     def loads(self) -> list[float]:
         loads, contacts, forces = [0.0] * 4, self._data.contact, self._data.efc_force
@@ -153,16 +187,17 @@ class MujocoTruck:
     def poses(self, raw: Sequence[list[float]]) -> Array:
         return frozen(np.array(raw).reshape(-1, 7)[:, [0, 1, 2, 4, 5, 6, 3]])
 
-    def save(self) -> Array:
+    def save(self) -> Snapshot:
         self._check()
         state = np.empty(mujoco.mj_stateSize(self._model, STATE))
         mujoco.mj_getState(self._model, self._data, state, STATE)
-        return state
+        return Snapshot(state, self._stops.copy())
 
-    def restore(self, snapshot: Array) -> None:
-        mujoco.mj_setState(self._model, self._data, snapshot, STATE)
+    def restore(self, snapshot: Snapshot) -> None:
+        mujoco.mj_setState(self._model, self._data, snapshot.state, STATE)
+        self._stops = snapshot.stops.copy()
 
-    def forget(self, snapshot: Array) -> None:
+    def forget(self, snapshot: Snapshot) -> None:
         """Nothing is kept outside the snapshot itself."""
 
     def _check(self) -> None:
@@ -185,49 +220,86 @@ class MujocoTruck:
         return out
 
 
-def mjcf(truck: Truck, settings: Settings, method: Method, step: float) -> str:
+def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: float) -> str:
     """MJCF of the truck at ride height on a plane, without friction. step: s."""
     loads = tyre_loads(truck)
     laws = {law.heave: law for law in corner_springs(truck, settings, step, 1.0, settling=True)}
     soft = (step / method.turn_per_step) ** 2  # kg of inertia for each N/m, at least
-    bodies, tendons = [], []
+    bodies, tendons, lengths = [], [], []
     for i, axle in enumerate(truck.axles):
         s, end = axle.suspension, ENDS[i]
         centre = np.array([axle.x, 0.0, s.roll_centre_height])
-        joints = ""
+        joints = feet = ""
         if not s.locked:
             law = laws[f"{end}_heave"]
-            joints = _axle_joints(end, law, s.heave_lean, soft, axle.body)
-            tendons += _corners(law, method.firm)
+            if s.links is not None:
+                centre = np.array([axle.x, 0.0, axle.tyre.radius])
+                heads, feet = _balls(end, s.links, centre)
+                bodies.append(heads)
+                tendons += [_link(end, n) for n in range(len(s.links.names))]
+                lengths += [f'<tendon tendon1="{end}_link{n}"/>' for n in range(len(s.links.names))]
+            joints = _axle_joints(end, law, None if s.links else s.heave_lean, soft, axle.body)
+            tendons += [] if law.shocks is not None else _corners(law, method.firm)
         wheels = "".join(
             _wheel(truck, w, float(loads[w]), centre, settings, soft) for w in (2 * i, 2 * i + 1)
         )
         bodies.append(
             f'<body name="{end}" pos="{_numbers(centre)}">{joints}'
-            f"{_inertial(axle.body, centre)}{wheels}</body>"
+            f"{_inertial(axle.body, centre)}{wheels}{feet}</body>"
         )
     return f"""<mujoco><compiler angle="radian" autolimits="false"/>
 <option timestep="{step!r}" cone="elliptic" impratio="{method.impratio!r}"
  integrator="implicitfast" iterations="{method.rounds}" tolerance="1e-12"
  noslip_iterations="{method.unslip}" noslip_tolerance="1e-12"/>
 <default><geom friction="0 0 0" condim="3" solref="{method.firm!r} 1" solimp="{_numbers(SOFT)}"/>
-</default>
+<equality solref="{method.firm!r} 1" solimp="{_numbers(STIFF)}"/></default>
 <worldbody><geom name="table" type="plane" size="5 5 1"/>
 <body name="chassis"><freejoint/>{_inertial(truck.chassis, np.zeros(3))}{"".join(bodies)}</body>
-</worldbody><tendon>{"".join(tendons)}</tendon></mujoco>"""
+</worldbody><tendon>{"".join(tendons)}</tendon>
+<equality>{"".join(lengths)}</equality></mujoco>"""
 
 
-def _axle_joints(end: str, law: CornerSprings, lean: float, soft: float, body: Body) -> str:
-    """Heave and roll; the springs themselves are tendons. soft: s^2, see `mjcf`."""
-    axis = _numbers([math.sin(lean), 0.0, math.cos(lean)])
+def _axle_joints(end: str, law: CornerSprings, lean: float | None, soft: float, body: Body) -> str:
+    """Heave and roll; the springs themselves are tendons. lean: rad, None for an axle on links,
+    which has its place ahead and aside, yaw and pitch between them. soft: s^2, see `mjcf`."""
+    axis = _numbers([math.sin(lean or 0.0), 0.0, math.cos(lean or 0.0)])
+    ways = "" if lean is not None else _slide(end, "x", "1 0 0") + _slide(end, "y", "0 1 0")
     rate = law.rate + law.more
     heave = 2 * rate * soft - body.mass
     roll = (2 * rate * law.half_spacing**2 + law.anti_roll) * soft - float(body.inertia[0, 0])
+    bar = law.anti_roll if law.shocks is None else 0.0  # shocks come with theirs
+    turns = "".join(
+        f'<joint name="{end}_{name}" type="hinge" axis="{about}"/>'
+        for name, about in (("yaw", "0 0 1"), ("pitch", "0 1 0"))
+        if lean is None
+    )
     return (
-        f'<joint name="{end}_heave" type="slide" axis="{axis}" armature="{max(0.0, heave)!r}"/>'
-        f'<joint name="{end}_roll" type="hinge" axis="1 0 0" stiffness="{law.anti_roll!r}" '
+        f'{ways}<joint name="{end}_heave" type="slide" axis="{axis}" '
+        f'armature="{max(0.0, heave)!r}"/>{turns}'
+        f'<joint name="{end}_roll" type="hinge" axis="1 0 0" stiffness="{bar!r}" '
         f'armature="{max(0.0, roll)!r}"/>'
     )
+
+
+def _slide(end: str, name: str, axis: str) -> str:
+    return f'<joint name="{end}_{name}" type="slide" axis="{axis}"/>'
+
+
+def _balls(end: str, links: Links, centre: Array) -> tuple[str, str]:
+    """The ends of its links, on the chassis and on the axle. centre: m, of the axle."""
+    heads = "".join(
+        f'<site name="{end}_head{n}" pos="{_numbers(at + centre)}"/>'
+        for n, at in enumerate(links.chassis)
+    )
+    feet = "".join(
+        f'<site name="{end}_foot{n}" pos="{_numbers(at)}"/>' for n, at in enumerate(links.axle)
+    )
+    return heads, feet
+
+
+def _link(end: str, n: int) -> str:
+    sites = f'<site site="{end}_head{n}"/><site site="{end}_foot{n}"/>'
+    return f'<spatial name="{end}_link{n}">{sites}</spatial>'
 
 
 def _corners(law: CornerSprings, firm: float) -> list[str]:
@@ -250,7 +322,7 @@ def _corners(law: CornerSprings, firm: float) -> list[str]:
 
 
 def _wheel(
-    truck: Truck, wheel: int, load: float, parent: Array, settings: Settings, soft: float
+    truck: Truck, wheel: int, load: float, parent: Array, settings: TrialSettings, soft: float
 ) -> str:
     """A held wheel's discs on their slides. load: N on the ground. soft: s^2, see `mjcf`."""
     axle = truck.axles[wheel // 2]

@@ -9,9 +9,9 @@ from dataclasses import dataclass
 from crossfall.engines.bullet import World
 from crossfall.engines.curve import Curve
 from crossfall.engines.held import engine_version
-from crossfall.engines.multibody import ENDS, SHARE, multibody
-from crossfall.engines.scale import Scale, similar
-from crossfall.engines.settings import GroundSettings, Settings
+from crossfall.engines.multibody import SHARE, multibody
+from crossfall.engines.scale import SimilarityScale, similar
+from crossfall.engines.settings import GroundSettings, TrialSettings
 from crossfall.engines.springs import (
     Stops,
     axle_forces,
@@ -20,11 +20,11 @@ from crossfall.engines.springs import (
     safe_step,
     tyre_springs,
 )
-from crossfall.engines.tyre_force import HeldWheels, Hold, Vector
-from crossfall.truck.model import Array, Truck
+from crossfall.engines.tyre_force import HeldWheels, KeptPatches, Vector
+from crossfall.truck.model import ENDS, Array, Truck
 from crossfall.truck.ride import tyre_loads
 
-Pose = tuple[tuple[float, ...], tuple[float, ...]]
+_Pose = tuple[tuple[float, ...], tuple[float, ...]]
 
 
 class Rig:
@@ -36,7 +36,7 @@ class Rig:
 
     def __init__(self, truck: Truck, settings: GroundSettings) -> None:
         self.settings = settings
-        self.scale = Scale(settings.length_scale)
+        self.scale = SimilarityScale(settings.length_scale)
         big = similar(truck, self.scale)
         self.dt = safe_step(big, settings, self.scale.time)  # world seconds
         self.world = World(big, step=self.dt, ground=settings)
@@ -77,7 +77,7 @@ class Snapshot:
 
     state: int
     stops: Stops
-    holds: tuple[Hold, ...]
+    holds: tuple[KeptPatches, ...]
 
 
 class HeldRig:
@@ -87,7 +87,7 @@ class HeldRig:
     the engine has no contacts to solve.
     """
 
-    def __init__(self, truck: Truck, settings: Settings) -> None:
+    def __init__(self, truck: Truck, settings: TrialSettings) -> None:
         multibody(truck, turning=False)  # refuses what makes none, before its step is sought
         self.settings, self._wheelbase = settings, truck.wheelbase
         self.engine, self.varies = engine_version("bullet"), ("step",)
@@ -177,10 +177,10 @@ class HeldRig:
     def lean(self) -> float:
         return math.acos(max(-1.0, min(1.0, self.world.uprightness())))
 
-    def pose(self) -> Pose:
+    def pose(self) -> _Pose:
         return self.world.chassis()
 
-    def poses(self, raw: Sequence[Pose]) -> Array:
+    def poses(self, raw: Sequence[_Pose]) -> Array:
         return self.world.chassis_poses(raw)
 
     def save(self) -> Snapshot:

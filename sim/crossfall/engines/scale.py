@@ -14,7 +14,7 @@ from crossfall.truck.model import Axle, Body, Clearance, Links, Shocks, Truck, f
 
 
 @dataclass(frozen=True)
-class Scale:
+class SimilarityScale:
     """Factors from the real truck to its similar copy, for a length factor."""
 
     length: float
@@ -42,7 +42,7 @@ class Scale:
         return self.length**2 * math.sqrt(self.length)
 
 
-def similar(truck: Truck, scale: Scale) -> Truck:
+def similar(truck: Truck, scale: SimilarityScale) -> Truck:
     """The truck `scale.length` times as large, without its list of parts."""
     s = scale.length
     clearance = truck.clearance
@@ -63,7 +63,7 @@ def _body(body: Body, s: float) -> Body:
     return Body(body.mass * s**3, frozen(body.cg * s), frozen(body.inertia * s**5))
 
 
-def _axle(axle: Axle, scale: Scale) -> Axle:
+def _axle(axle: Axle, scale: SimilarityScale) -> Axle:
     s, k = scale.length, scale.stiffness
     tyre, own = axle.tyre, axle.suspension
     left, right = axle.wheels

@@ -16,11 +16,11 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import ArrayLike
 
-from crossfall.engines.multibody import ENDS, disc_names
-from crossfall.engines.settings import Settings
-from crossfall.truck.axle_law import LEFT, law_of, plain
+from crossfall.engines.multibody import disc_names
+from crossfall.engines.settings import TrialSettings
+from crossfall.truck.axle_law import LEFT, law_of, plain_law
 from crossfall.truck.massprops import unsprung
-from crossfall.truck.model import GRAVITY, Array, Truck
+from crossfall.truck.model import ENDS, GRAVITY, Array, Truck
 from crossfall.truck.ride import spring_squeezes, sprung_loads, tyre_loads
 from crossfall.truck.spring_law import spring_law
 
@@ -72,7 +72,7 @@ class TyreSpring:
 
 
 def corner_springs(
-    truck: Truck, settings: Settings, step: float, time: float, *, settling: bool
+    truck: Truck, settings: TrialSettings, step: float, time: float, *, settling: bool
 ) -> tuple[CornerSprings, ...]:
     """Springs of each axle that is not locked. time: factor from real to world seconds.
 
@@ -107,13 +107,13 @@ def corner_springs(
                 settings.stop_time * time,
                 springs.more,
                 (springs.bound - left, springs.bound - right),
-                None if s.shocks is None else plain(law_of(axle).coefficients[LEFT:]),
+                None if s.shocks is None else plain_law(law_of(axle).coefficients[LEFT:]),
             )
         )
     return tuple(out)
 
 
-def tyre_springs(truck: Truck, settings: Settings, step: float) -> tuple[TyreSpring, ...]:
+def tyre_springs(truck: Truck, settings: TrialSettings, step: float) -> tuple[TyreSpring, ...]:
     """A spring for every disc whose tyre is not rigid, wheels in order."""
     loads = tyre_loads(truck)
     out = []
@@ -132,7 +132,7 @@ def tyre_springs(truck: Truck, settings: Settings, step: float) -> tuple[TyreSpr
     return tuple(out)
 
 
-def safe_step(truck: Truck, settings: Settings, time: float) -> float:
+def safe_step(truck: Truck, settings: TrialSettings, time: float) -> float:
     """World seconds: the settings' step, or shorter where a tyre or spring is stiff.
 
     On turning wheels the fastest motion is an axle heaving or rolling against its wheels: with tyre
@@ -152,7 +152,7 @@ def safe_step(truck: Truck, settings: Settings, time: float) -> float:
     return step
 
 
-def held_step(truck: Truck, settings: Settings) -> float:
+def held_step(truck: Truck, settings: TrialSettings) -> float:
     """s: the settings' step, or shorter where the truck on held wheels oscillates fast.
 
     By the fastest of its motions at ride height, M x'' = -K x in the six movements of the chassis

@@ -34,11 +34,11 @@ from crossfall.truck.model import GRAVITY, Axle
 
 Vector = tuple[float, float, float]
 Stance = tuple[float, ...]
-LEVEL: Sequence[float] = (1.0, 0.0, 0.0, 0.0, 1.0, 0.0, 0.0, 0.0, 1.0)
+_LEVEL: Sequence[float] = (1.0, 0.0, 0.0, 0.0, 1.0, 0.0, 0.0, 0.0, 1.0)
 
 
 @dataclass(slots=True)
-class Patch:
+class _Patch:
     """One disc, and where it holds the table.
 
     side: 0 left, 1 right. across: m along the axle from its middle. spring: N at ride height.
@@ -60,10 +60,10 @@ class Patch:
 
 
 @dataclass(frozen=True)
-class Hold:
+class KeptPatches:
     """The patches of one axle at a moment, to come back to."""
 
-    patches: tuple[Patch, ...]
+    patches: tuple[_Patch, ...]
     angle: float
 
 
@@ -81,14 +81,14 @@ class HeldWheels:
         self.friction = [math.inf, math.inf]
         self._rates = (tyre.longitudinal * share, tyre.lateral * share, tyre.stiffness * share)
         self._radius, self._rise = tyre.radius, tyre.radius - axle.suspension.roll_centre_height
-        self._angle, self._turn = 0.0, LEVEL
+        self._angle, self._turn = 0.0, _LEVEL
         self.patches = []
         for side in (0, 1):
             for offset in offsets:
                 across = (1 - 2 * side) * (axle.track / 2 + offset * tyre.contact_half_width)
                 spring = (loads[side] - masses[side] * GRAVITY) * share
                 self.patches.append(
-                    Patch(side, across, spring, masses[side] * share, axle.x, across)
+                    _Patch(side, across, spring, masses[side] * share, axle.x, across)
                 )
         borne = sum(loads) / 2 / GRAVITY * share
         ahead, aside, up = (2 * damping * math.sqrt(rate * borne) / step for rate in self._rates)
@@ -132,10 +132,10 @@ class HeldWheels:
         self._damping = along * factor / self._steps, up * factor / self._steps
         self._steps = factor
 
-    def save(self) -> Hold:
-        return Hold(tuple(copy(p) for p in self.patches), self._angle)
+    def save(self) -> KeptPatches:
+        return KeptPatches(tuple(copy(p) for p in self.patches), self._angle)
 
-    def restore(self, hold: Hold) -> None:
+    def restore(self, hold: KeptPatches) -> None:
         self.patches, self._angle = [copy(p) for p in hold.patches], hold.angle
 
     def press(
@@ -202,7 +202,7 @@ class HeldWheels:
         )
         return stance, roll * ey, -roll * ex
 
-    def _touch(self, patch: Patch, stance: Stance, weight: Vector) -> Vector:
+    def _touch(self, patch: _Patch, stance: Stance, weight: Vector) -> Vector:
         """Force of the table on one disc, N; moves its patch on."""
         k00, k01, k02, k11, k12, k22, ex, ey, ez, zx, zy, zz, px, py, pz = stance
         wx, wy, wz = weight
@@ -244,7 +244,7 @@ class HeldWheels:
         patch.load = fz
         return fx + along * (x - was[0]), fy + along * (y - was[1]), fz
 
-    def _hanging(self, patch: Patch, stance: Stance, weight: Vector) -> Vector:
+    def _hanging(self, patch: _Patch, stance: Stance, weight: Vector) -> Vector:
         """w of a disc in the air, A K^-1 A^T m g - F0 A_z / k_z."""
         _, _, _, _, _, _, ex, ey, ez, zx, zy, zz, *_ = stance
         xx, xy, xz = ey * zz - ez * zy, ez * zx - ex * zz, ex * zy - ey * zx

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from matplotlib.figure import Figure
 
     from crossfall.answers.conditions import Hold
-    from crossfall.study.unbeaten import Aim
+    from crossfall.study.unbeaten import Sense
 
 ANGLES = ("tip_deg", "rigid_deg", "compliant_deg", "rail_deg", "trial_deg")
 ROUND = tuple(15.0 * i for i in range(24))
@@ -113,7 +113,7 @@ def loads(
     return Picture(draw_loads(one, vehicle.model))
 
 
-def front(rows: Iterable[Mapping[str, Any]], aims: Mapping[str, Aim], title: str = "") -> Picture:
+def front(rows: Iterable[Mapping[str, Any]], aims: Mapping[str, Sense], title: str = "") -> Picture:
     """The rows of a sweep that no other beats in two or three columns at once, among all others.
 
     aims: "high" or "low" for each column. Raises ValueError where a column is not there.

@@ -56,7 +56,7 @@ def _signature(thing: Any) -> str:
     return str(found.replace(parameters=kept, return_annotation=found.empty))
 
 
-def page() -> str:
+def reference_page() -> str:
     """One self-contained HTML page: the Python names, and the keys of an answer."""
     from crossfall.answers.keys import KEYS, SCHEMA
 

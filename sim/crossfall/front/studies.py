@@ -67,7 +67,7 @@ def sweep(
     where the work cannot be done or kept.
     """
     from crossfall.study.sweep import default_folder
-    from crossfall.study.sweep import sweep as run
+    from crossfall.study.sweep import run_scenario as run
 
     scenario = _scenario(what, axes, heading, method, more)
     done = run(scenario, Path(folder) if folder else default_folder(scenario), workers=workers)
@@ -100,13 +100,15 @@ def sensitivity(
     >>> found[0].axes[0].key
     'both.track_mm'
     """
-    from crossfall.study.sensitivity import sensitivity as indices
-    from crossfall.verbs.common import plain
-    from crossfall.verbs.sensitivity import answer
+    from crossfall.study.sensitivity import sobol_sensitivity as indices
+    from crossfall.verbs.common import plain_json
+    from crossfall.verbs.sensitivity import sensitivity_record
 
     scenario = _scenario(what, axes, heading, method, more)
     found = indices(scenario, how, response=response, samples=samples)
-    rows = [frozen_value({"response": s.response, **plain(answer(s))}) for s in found]
+    rows = [
+        frozen_value({"response": s.response, **plain_json(sensitivity_record(s))}) for s in found
+    ]
     return Results(rows, ("heading_deg", "response", "mean_deg", "sd_deg", "answers"))
 
 

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any, Literal, overload
 from crossfall.front.results import Result, Results, frozen_value
 from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.edits import get_value, set_values
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.verbs.tilt import FOUR
 
 if TYPE_CHECKING:
@@ -96,11 +96,13 @@ class Vehicle:
 
         parts: of how many parts, the most influential first, `parts` tells.
         """
-        from crossfall.truck.weight import weigh as weighed
-        from crossfall.verbs.common import plain
-        from crossfall.verbs.weigh import answer
+        from crossfall.truck.weight import weigh_truck as weighed
+        from crossfall.verbs.common import plain_json
+        from crossfall.verbs.weigh import weigh_record
 
-        return _result(plain(answer(self.model, weighed(self.model), parts)), WEIGH_SHOWN)
+        return _result(
+            plain_json(weigh_record(self.model, weighed(self.model), parts)), WEIGH_SHOWN
+        )
 
     @overload
     def tip(
@@ -182,13 +184,13 @@ class Vehicle:
 
         changes: the file; TRUCK.changes.toml beside the truck if not given. Raises InputError.
         """
-        from crossfall.tuning.whatif import what_if as ranked
-        from crossfall.verbs.common import plain
-        from crossfall.verbs.whatif import answer, catalogue_of
+        from crossfall.tuning.whatif import rank_changes as ranked
+        from crossfall.verbs.common import plain_json
+        from crossfall.verbs.whatif import catalogue_of, ranking_record
 
         catalogue = catalogue_of(self.loaded, None if changes is None else Path(changes))
         found = ranked(self.loaded, catalogue, aim, None, surface=surface, hold=hold)
-        rows = plain(answer(self.loaded, catalogue, found))["changes"]
+        rows = plain_json(ranking_record(self.loaded, catalogue, found))["changes"]
         for row in rows:
             row["gain_aim_deg"] = row["gain_deg"][aim]
             row["gain_aim_pm_deg"] = row["gain_pm_deg"][aim]
@@ -204,19 +206,19 @@ class Vehicle:
         samples: int = 128,
         seed: int = 0,
     ) -> Result | Results:
-        """Whole trucks drawn within their tolerances, and which input's doubt matters most (Sobol
-        indices), under the keys of `crossfall spread --json`.
+        """Whole trucks drawn within their tolerances, and which input's uncertainty matters most
+        (Sobol indices), under the keys of `crossfall spread --json`.
 
         samples: a power of two from 16. Other arguments as for `tip`; "weakest" is none.
         Raises InputError; ValueError for samples or where nothing is uncertain.
         """
-        from crossfall.study.montecarlo import spread as drawn
-        from crossfall.verbs.common import plain
+        from crossfall.study.montecarlo import monte_carlo as drawn
+        from crossfall.verbs.common import plain_json
         from crossfall.verbs.spread import heading_answer
 
         asked = self._asked(heading, surface, grip, hold)
         found = drawn(self.model, asked, samples=samples, seed=seed)
-        rows = [_result(plain(heading_answer(h, "compliant"))) for h in found]
+        rows = [_result(plain_json(heading_answer(h, "compliant"))) for h in found]
         return rows[0] if is_one(heading) else Results(rows)
 
     def _asked(
@@ -308,9 +310,9 @@ def _headings(name: str, heading: Any) -> list[float]:
 
 def _record(one: Any) -> dict[str, Any]:
     from crossfall.answers.keys import record
-    from crossfall.verbs.common import plain
+    from crossfall.verbs.common import plain_json
 
-    found: dict[str, Any] = plain(record(one))
+    found: dict[str, Any] = plain_json(record(one))
     return found
 
 

@@ -2,8 +2,8 @@
 
 The readings fix the sums: mass, CG, and each axle's couple across. Weighed parts stand as they are;
 an axle and a wheel are lumps of their own; the rest of the truck is one lump of the chassis, whose
-mass and place make the sums come out. Its tolerance is the sums' doubt, so the file is as sure of
-mass and CG as scale and ruler are, whatever the split.
+mass and place make the sums come out. Its tolerance is the sums' uncertainty, so the file is as
+sure of mass and CG as scale and ruler are, whatever the split.
 """
 
 from __future__ import annotations
@@ -17,22 +17,22 @@ import numpy as np
 
 from crossfall.measurement import typical
 from crossfall.measurement.readings import Readings
-from crossfall.measurement.setup import ENDS, Filled, Setup, setup
+from crossfall.measurement.setup import Filled, Setup, setup
 from crossfall.measurement.sums import Sums, sums
 from crossfall.truck import pieces as placing
-from crossfall.truck.model import GRAVITY, WHEELS, Array, Part
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
+from crossfall.truck.model import ENDS, GRAVITY, WHEELS, Array, Part
 from crossfall.truck.schema import TruckSpec
 
-MM = G = 1e-3
-RECTANGULAR = 1 / sqrt(3)
+_MM = _G = 1e-3
+_RECTANGULAR = 1 / sqrt(3)
 REST = "chassis and drive"
 AXLES = ("front axle", "rear axle")
-HIGHEST = 0.7  # of the wheelbase, a CG no truck that stands has
-STEEPEST = 0.5  # block over wheelbase
+_HIGHEST = 0.7  # of the wheelbase, a CG no truck that stands has
+_STEEPEST = 0.5  # block over wheelbase
 LOWEST_BLOCK = 15.0  # mm
 FURTHEST_SIDE = 0.3  # of the track, an axle's mass centre beside its middle
-DECIMALS = 4
+_DECIMALS = 4
 
 
 @dataclass(frozen=True)
@@ -62,29 +62,31 @@ class Beginning:
 
 def begin(readings: Readings) -> Beginning:
     """Raises InputError where the readings make no truck, with the reading to look at."""
-    if found := mistakes(readings):
+    if found := _mistakes(readings):
         raise InputError(found)
     made = setup(readings)
     known = [_wheel(readings, made), *_axles(made), *_weighed(readings)]
     total = _sums(readings, made)
-    height = total.cg[2] / MM
-    if not 0.9 * made.ends[0].tyre["radius"].value < height < HIGHEST * readings.wheelbase_mm:
+    height = total.cg[2] / _MM
+    if not 0.9 * made.ends[0].tyre["radius"].value < height < _HIGHEST * readings.wheelbase_mm:
         what = f"puts the CG {height:.0f} mm above the ground"
         allowed = "no such truck: look at raised_g, block_mm, and whether both wheels were on"
         raise InputError(Problem("readings", what, allowed, "raised_g"))
     return Beginning(readings, made, total, tuple(_closed(readings, made, total, known)))
 
 
-def mistakes(r: Readings) -> list[Problem]:
+def _mistakes(r: Readings) -> list[Problem]:
     """What cannot be, a problem each at the reading to look at."""
     found = []
 
     def bad(key: str, what: str, allowed: str) -> None:
         found.append(Problem("readings", what, allowed, key))
 
-    if not LOWEST_BLOCK <= r.block_mm <= STEEPEST * r.wheelbase_mm:
+    if not LOWEST_BLOCK <= r.block_mm <= _STEEPEST * r.wheelbase_mm:
         bad(
-            "block_mm", f"is {r.block_mm:g}", f"{LOWEST_BLOCK:g} to {STEEPEST * r.wheelbase_mm:.0f}"
+            "block_mm",
+            f"is {r.block_mm:g}",
+            f"{LOWEST_BLOCK:g} to {_STEEPEST * r.wheelbase_mm:.0f}",
         )
     total = sum(r.corners_g)
     if r.raised_g >= total:
@@ -100,7 +102,7 @@ def mistakes(r: Readings) -> list[Problem]:
         sag = getattr(r, key)
         if r.sag_g is None or sag is None:
             continue
-        least = r.sag_g * G * GRAVITY / setup(r).ends[0].tyre["stiffness"].value / 2
+        least = r.sag_g * _G * GRAVITY / setup(r).ends[0].tyre["stiffness"].value / 2
         if sag <= least:
             bad(key, f"is {sag:g}, which the tyres alone give", f"more than {least:.1f}")
     return found
@@ -114,16 +116,16 @@ def _sums(r: Readings, made: Setup) -> Sums:
         spring, axle = end.suspension["spring"], end.axle_g
         unsprung = axle.value + 2 * made.wheel_g.value
         off = axle.tol + 2 * made.wheel_g.tol
-        pairs[f"rate_{name}"] = (spring.value / MM, spring.tol / MM * RECTANGULAR)
-        pairs[f"unsprung_{name}"] = (unsprung * G, off * G * RECTANGULAR)
+        pairs[f"rate_{name}"] = (spring.value / _MM, spring.tol / _MM * _RECTANGULAR)
+        pairs[f"unsprung_{name}"] = (unsprung * _G, off * _G * _RECTANGULAR)
     both = [end.suspension for end in made.ends]
     for key, field in (("spacing", "spring_spacing"), ("roll_centre", "roll_centre")):
         mean = sum(one[field].value for one in both) / 2
-        pairs[key] = (mean * MM, both[0][field].tol * MM * RECTANGULAR)
+        pairs[key] = (mean * _MM, both[0][field].tol * _MM * _RECTANGULAR)
     return sums(
         r,
-        (radii[0].value * MM, radii[1].value * MM),
-        radii[0].tol * MM * RECTANGULAR,
+        (radii[0].value * _MM, radii[1].value * _MM),
+        radii[0].tol * _MM * _RECTANGULAR,
         pairs,
     )
 
@@ -217,9 +219,9 @@ def _taken_out(r: Readings, known: Sequence[Lump], placed: Sequence[Part]) -> li
         raise InputError(Problem("readings", what, allowed, "part"))
     for name, mass in (("wheel", wheels[0]), *((f"{a} lump", taken[a]) for a in AXLES)):
         i = own[name]
-        left = found[i].entries["mass_g"] - mass / G
+        left = found[i].entries["mass_g"] - mass / _G
         if left <= 0:
-            what = f"weigh {mass / G:.0f} g, all of the {name.removesuffix(' lump')}"
+            what = f"weigh {mass / _G:.0f} g, all of the {name.removesuffix(' lump')}"
             allowed = f"less than {found[i].entries['mass_g']:g}"
             raise InputError(Problem("readings", what, allowed, "part"))
         found[i] = Lump({**found[i].entries, "mass_g": _tidy(left)}, found[i].how)
@@ -245,7 +247,7 @@ def _across(
         unsprung = made.ends[i].axle_g.value + 2 * made.wheel_g.value
         a[i, 0] = made.ends[i].load_g - unsprung
         a[i, 1 + i] = masses[f"{AXLES[i]} lump"]
-        b[i] -= sum(p.body.mass / G * p.unsprung * p.body.cg[1] / MM for p in own)
+        b[i] -= sum(p.body.mass / _G * p.unsprung * p.body.cg[1] / _MM for p in own)
     scale = np.diag([typical.CHASSIS_SIDE_MM, typical.AXLE_SIDE_MM, typical.AXLE_SIDE_MM]) ** 2
     return np.asarray(scale @ a.T @ np.linalg.solve(a @ scale @ a.T, b))
 
@@ -265,28 +267,30 @@ def _remainder(r: Readings, made: Setup, total: Sums, known: Sequence[Lump]) -> 
     ]  # fmt: skip
     mass = total.mass - sum(p.body.mass for p in placed)
     if mass <= 0.02 * total.mass:
-        what = f"weigh {(total.mass - mass) / G:.0f} g together, and the truck {total.mass / G:.0f}"
+        what = (
+            f"weigh {(total.mass - mass) / _G:.0f} g together, and the truck {total.mass / _G:.0f}"
+        )
         allowed = "something must be left for frame and drive"
         raise InputError(Problem("readings", what, allowed, "the parts"))
     moment = total.mass * total.cg - np.sum([p.body.mass * p.body.cg for p in placed], axis=0)
     at = moment / mass
-    if not 0 < at[2] < r.wheelbase_mm * MM:
-        what = f"leave the rest of the truck {at[2] / MM:.0f} mm above the ground"
+    if not 0 < at[2] < r.wheelbase_mm * _MM:
+        what = f"leave the rest of the truck {at[2] / _MM:.0f} mm above the ground"
         allowed = "look at the heights of pack, body and parts, and at raised_g"
         raise InputError(Problem("readings", what, allowed, "the parts"))
-    share = total.mass / mass / RECTANGULAR
+    share = total.mass / mass / _RECTANGULAR
     sd = total.sd
-    height = min(80.0, 1.6 * at[2] / MM)
+    height = min(80.0, 1.6 * at[2] / _MM)
     size = [1.1 * r.wheelbase_mm, 0.4 * r.front_track_mm, height]
     entries = {
         "name": REST,
         "on": "chassis",
         "remainder": True,
-        "mass_g": _tidy(mass / G),
+        "mass_g": _tidy(mass / _G),
         "shape": {"kind": "box", "size_mm": [_tidy(v) for v in size]},
-        "at_mm": [_tidy(v / MM) for v in at],
-        "mass_tol_g": _tidy(sd[0] / G / RECTANGULAR),
-        "place_tol_xyz_mm": [round(float(v) * share / MM, 2) for v in sd[1:]],
+        "at_mm": [_tidy(v / _MM) for v in at],
+        "mass_tol_g": _tidy(sd[0] / _G / _RECTANGULAR),
+        "place_tol_xyz_mm": [round(float(v) * share / _MM, 2) for v in sd[1:]],
     }
     return Lump(entries, "all the rest: what scale and ruler leave after the parts below")
 
@@ -334,12 +338,12 @@ SUSPENSION_UNITS = {
     "anti_dive": "percent",
     "anti_squat": "percent",
 }
-Line = tuple[str, float, tuple[str, float] | None, str]
+_Line = tuple[str, float, tuple[str, float] | None, str]
 
 
-def end_lines(values: Mapping[str, Filled], units: Mapping[str, str]) -> list[Line]:
+def end_lines(values: Mapping[str, Filled], units: Mapping[str, str]) -> list[_Line]:
     """Key, value, key and value of the tolerance, and how it came about."""
-    found: list[Line] = []
+    found: list[_Line] = []
     for key, one in values.items():
         unit = units[key]
         tol = (f"{key}_tol_{unit}", _tidy(one.tol)) if one.tol else None
@@ -358,4 +362,4 @@ def grip(r: Readings) -> tuple[dict[str, float], str]:
 
 
 def _tidy(value: float) -> float:
-    return round(float(value), DECIMALS)
+    return round(float(value), _DECIMALS)

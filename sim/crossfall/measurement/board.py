@@ -14,8 +14,8 @@ from crossfall.measurement.weighted_fit import TOLERANCE
 from crossfall.statics.sliding import slide_range
 from crossfall.truck.model import Grip, Truck
 
-GUESSED_SCATTER = float(np.radians(0.3))  # of one tip, where nothing is repeated
-GUESS_WORTH = 2.0
+_GUESSED_SCATTER = float(np.radians(0.3))  # of one tip, where nothing is repeated
+_GUESS_WORTH = 2.0
 AGREE = 1.0  # of the combined 95 % uncertainty
 
 
@@ -62,8 +62,8 @@ class BoardResult:
 def board_scatter(board: BoardReadings) -> Scatter:
     """How one tip differs from the next, from all repeats of this truck."""
     groups = [r.angles for r in board.readings]
-    told = (GUESSED_SCATTER, GUESS_WORTH) if pooled(groups)[1] < 2 else None
-    return scatter(groups, board.resolution, told)
+    prior = (_GUESSED_SCATTER, _GUESS_WORTH) if pooled(groups)[1] < 2 else None
+    return scatter(groups, board.resolution, prior)
 
 
 def check_board(truck: Truck, board: BoardReadings, grip: Grip | None = None) -> BoardResult:

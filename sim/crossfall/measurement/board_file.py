@@ -24,15 +24,15 @@ import numpy as np
 import tomlkit
 from pydantic import Field, ValidationError, model_validator
 
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
-from crossfall.truck.lines import Path as KeyPath
-from crossfall.truck.lines import nearest_line
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.read import read_source
 from crossfall.truck.schema import Line, Strict, Text, mistake
 from crossfall.truck.sentences import problems
+from crossfall.truck.toml_line_index import KeyPath as KeyPath
+from crossfall.truck.toml_line_index import nearest_line
 
-HEAD = """\
+_HEAD = """\
 # Tip angles measured on a real board, beside the chassis file of {name}.
 # heading_deg: 0 climb, 90 left side down, 180 descent, 270 right side down.
 
@@ -148,7 +148,7 @@ def add_reading(
         read_board(path)
         text = path.read_text(encoding="utf-8")
     else:
-        text = HEAD.format(name=truck)
+        text = _HEAD.format(name=truck)
     flags = [k for k, on in (("locked", locked), ("rail", rail), ("slid", slid)) if on]
     entry = [
         "[[tip]]",
@@ -202,7 +202,7 @@ def _deepest(found: Sequence[Problem]) -> list[Problem]:
     return [p for p in found if not any(k.startswith(f"{p.key}[") for k in keys)]
 
 
-def beside(spec: Path, cwd: Path | None = None) -> Path:
+def board_file_of(spec: Path, cwd: Path | None = None) -> Path:
     """The board file that belongs to a chassis file: next to it, or here for a demo truck."""
     from crossfall.truck.demos import find_demo
 

@@ -16,13 +16,13 @@ from crossfall.measurement.board import board_scatter
 from crossfall.measurement.board_file import BoardReadings
 from crossfall.measurement.board_predict import GIVE_SD, Outlook, Prediction, outlook
 from crossfall.measurement.scatter import Scatter
-from crossfall.measurement.weigh_in import Doubt, Estimate, estimate
+from crossfall.measurement.weigh_in import Estimate, OddReading, estimate
 from crossfall.measurement.weighted_fit import (
     TOLERANCE,
     Datum,
-    Fit,
-    Known,
-    Model,
+    Prior,
+    ReadingModel,
+    WeightedFit,
     fit,
     jacobian,
     unbelievable,
@@ -30,12 +30,12 @@ from crossfall.measurement.weighted_fit import (
 from crossfall.statics import rigid
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
-from crossfall.truck.weight import weigh
+from crossfall.truck.weight import weigh_truck
 
 RULER = 0.0005  # m, +- limit on wheelbase and tracks
 TRUSTED = 0.002  # m, least sd of the CG's place in plan where the file gives no tolerances
 GIVE_LIMIT = GIVE_SD / TOLERANCE
-LEAST = np.radians(0.3)  # per 20 mm of height or 10 mm of half-width: less is no measurement
+_LEAST = np.radians(0.3)  # per 20 mm of height or 10 mm of half-width: less is no measurement
 TOLD = 0.1  # of the height's pattern over the headings, that must not look like a half-width's
 HEADING_LIMIT = np.radians(2.0)  # +- of how squarely the truck stood on the board
 
@@ -50,7 +50,7 @@ class BoardFit:
     (inside, if negative) the tip lines lie with which the closed form alone gives the measured
     side angles: it holds what tyres and springs cost, and is no half-width of any tyre. x, y: m,
     the CG's place in plan as the angles leave it.
-    correlation of height and contact. doubts: readings that do not fit the rest, off and by in
+    correlation of height and contact. outliers: readings that do not fit the rest, off and by in
     rad and sd."""
 
     height: Estimate
@@ -61,7 +61,7 @@ class BoardFit:
     correlation: float
     chi_square: float
     redundancy: int
-    doubts: tuple[Doubt, ...]
+    outliers: tuple[OddReading, ...]
     warnings: tuple[str, ...]
 
 
@@ -89,7 +89,7 @@ def infer(
     if not bears[0]:  # sides only: the height rests on the file's contact half-width
         known[1] = contact_from_file(truck)
     elif not bears[1]:
-        known[1] = Known("contact", _half_width(truck), 0.0)
+        known[1] = Prior("contact", _half_width(truck), 0.0)
     kind = board_scatter(board)
     data = [Datum(_label(r.heading), float(np.mean(r.angles)), len(r.angles)) for r in tips]
     found = fit(model, data, [kind], known)
@@ -99,10 +99,10 @@ def infer(
         contact, nearest, impossible = _possible(estimate(found, 1), _tread(truck))
         said += impossible
         if nearest is not None:
-            known[1] = Known("contact", nearest, 0.0)
+            known[1] = Prior("contact", nearest, 0.0)
             found = fit(model, data, [kind], known)
-    doubts = tuple(
-        Doubt(data[i].label, tips[i].line, float(found.slips[i]), float(found.normalised[i]))
+    outliers = tuple(
+        OddReading(data[i].label, tips[i].line, float(found.slips[i]), float(found.normalised[i]))
         for i in unbelievable(found.normalised, [kind.dof] * len(data))
     )
     return BoardFit(
@@ -114,7 +114,7 @@ def infer(
         _correlation(found) if contact.measured else float("nan"),
         found.chi_square,
         found.redundancy,
-        doubts,
+        outliers,
         tuple(said),
     )
 
@@ -139,7 +139,7 @@ def _possible(asked: Estimate, most: float) -> tuple[Estimate, float | None, lis
     return NOTHING, value, [said]
 
 
-def _closed_form(truck: Truck, board: BoardReadings, kind: Scatter, found: Fit) -> Estimate:
+def _closed_form(truck: Truck, board: BoardReadings, kind: Scatter, found: WeightedFit) -> Estimate:
     """The tip lines that the closed form needs on the side slopes, the height being known."""
     tips = [r for r in board.tips if abs(np.sin(r.heading)) > np.sin(np.radians(80))]
     if not tips:
@@ -147,9 +147,9 @@ def _closed_form(truck: Truck, board: BoardReadings, kind: Scatter, found: Fit) 
     psi = [r.heading for r in tips]
     sd = np.sqrt(np.diag(found.covariance))
     known = [
-        Known("contact", _half_width(truck), np.inf, 0.01, False),
+        Prior("contact", _half_width(truck), np.inf, 0.01, False),
         *(
-            Known(n, float(found.values[i]), float(sd[i]), 0.0, False)
+            Prior(n, float(found.values[i]), float(sd[i]), 0.0, False)
             for n, i in (("height", 0), ("x", 2), ("y", 3))
         ),
         _limit("track", 0.0, RULER),
@@ -160,7 +160,7 @@ def _closed_form(truck: Truck, board: BoardReadings, kind: Scatter, found: Fit) 
     def angles(p: Array) -> Array:
         w, z, x, y, track, meter = p.T
         wider = w + track / 2
-        tilt: Array = rigid.tip_angles(
+        tilt: Array = rigid.rigid_tip_angles(
             front + wider, rear + wider, truck.front.x, truck.rear.x, x, y, z, psi
         )
         shown: Array = tilt + meter[:, None]
@@ -172,21 +172,21 @@ def _closed_form(truck: Truck, board: BoardReadings, kind: Scatter, found: Fit) 
 
 def board_known(
     truck: Truck, board: BoardReadings, place: Array | None, expected: Prediction
-) -> list[Known]:
+) -> list[Prior]:
     """Height and contact unknown; the rest within what the file, a ruler and the eye tell.
 
     The order is that of `board_model`'s columns.
     """
     cg = whole(truck).cg
     if place is None:
-        sd = np.maximum(weigh(truck).cg_sd[:2], TRUSTED)
+        sd = np.maximum(weigh_truck(truck).cg_sd[:2], TRUSTED)
         place = np.array([cg[:2], sd]).T
     half = _half_width(truck)
     found = [
-        Known("height", float(cg[2]), np.inf, 0.02, False),
-        Known("contact", half, np.inf, 0.01, False),
-        Known("x", float(place[0, 0]), float(place[0, 1]), 0.0, False, "CG along"),
-        Known("y", float(place[1, 0]), float(place[1, 1]), 0.0, False, "CG across"),
+        Prior("height", float(cg[2]), np.inf, 0.02, False),
+        Prior("contact", half, np.inf, 0.01, False),
+        Prior("x", float(place[0, 0]), float(place[0, 1]), 0.0, False, "CG along"),
+        Prior("y", float(place[1, 0]), float(place[1, 1]), 0.0, False, "CG across"),
         _limit("wheelbase", truck.wheelbase, RULER),
         _limit("track", 0.0, RULER),
         _limit("inclinometer", 0.0, board.accuracy),
@@ -194,19 +194,19 @@ def board_known(
         _limit("square", 0.0, float(HEADING_LIMIT)),
     ]
     for i, sd in enumerate(expected.ground):
-        found.append(Known(f"friction {i}", 0.0, float(sd), 0.0, True, "friction"))
+        found.append(Prior(f"friction {i}", 0.0, float(sd), 0.0, True, "friction"))
     return found
 
 
-def _limit(name: str, value: float, limit: float) -> Known:
-    return Known(name, value, limit * TOLERANCE, 0.0, True, name)
+def _limit(name: str, value: float, limit: float) -> Prior:
+    return Prior(name, value, limit * TOLERANCE, 0.0, True, name)
 
 
-def contact_from_file(truck: Truck) -> Known:
+def contact_from_file(truck: Truck) -> Prior:
     """The file's half-width, give or take a quarter of the tread."""
     half, most = _half_width(truck), _tread(truck)
     sd = most / 2 * TOLERANCE
-    return Known("contact", half, sd, 0.0, True, "contact", least=0.0, most=most)
+    return Prior("contact", half, sd, 0.0, True, "contact", least=0.0, most=most)
 
 
 def _half_width(truck: Truck) -> float:
@@ -218,7 +218,7 @@ def _tread(truck: Truck) -> float:
     return (truck.front.tyre.width + truck.rear.tyre.width) / 4
 
 
-def board_model(truck: Truck, board: BoardReadings, ahead: Outlook) -> Model:
+def board_model(truck: Truck, board: BoardReadings, ahead: Outlook) -> ReadingModel:
     """(K, P) parameters -> (K, D) rad, the tip angles in order.
 
     The closed form, and what tyres and springs give, which itself changes with the CG and the
@@ -234,7 +234,7 @@ def board_model(truck: Truck, board: BoardReadings, ahead: Outlook) -> Model:
     def closed(x: Array, y: Array, z: Array, w: Array, base: Array, track: Array) -> Array:
         """(K, D); a heading each, as diagonals differ from builds only in the heading."""
         front, rear = (half + track / 2 + w for half in halves)
-        return rigid.tip_angles(front, rear, base / 2, -base / 2, x, y, z, psi)
+        return rigid.rigid_tip_angles(front, rear, base / 2, -base / 2, x, y, z, psi)
 
     steps = np.concatenate([np.eye(4), -np.eye(4)]) * 1e-4
     x0, y0, z0, w0 = (middle + steps).T
@@ -267,15 +267,15 @@ def _turning(truck: Truck, psi: Array) -> Array:
     return turned
 
 
-def _bears(model: Model, known: list[Known]) -> tuple[bool, bool]:
+def _bears(model: ReadingModel, known: list[Prior]) -> tuple[bool, bool]:
     """Whether the headings tell height and contact half-width, each whatever the other is."""
     at = np.array([k.value for k in known])
     sizes = np.array([k.size if k.uncertain else 1.0 for k in known])
     height, contact = (jacobian(model, at, sizes)[:, :2] * sizes[:2]).T
-    if np.linalg.norm(contact) < LEAST:  # climbs and descents only, or very soft tyres
+    if np.linalg.norm(contact) < _LEAST:  # climbs and descents only, or very soft tyres
         return True, False
-    enough = max(LEAST, TOLD * float(np.linalg.norm(height)))
-    return _apart(height, contact) > enough, _apart(contact, height) > LEAST
+    enough = max(_LEAST, TOLD * float(np.linalg.norm(height)))
+    return _apart(height, contact) > enough, _apart(contact, height) > _LEAST
 
 
 def _apart(one: Array, other: Array) -> float:
@@ -283,7 +283,7 @@ def _apart(one: Array, other: Array) -> float:
     return float(np.linalg.norm(one - other * (one @ other) / (other @ other)))
 
 
-def _correlation(found: Fit) -> float:
+def _correlation(found: WeightedFit) -> float:
     """nan where the half-width is held."""
     c = found.covariance
     return float(c[0, 1] / np.sqrt(c[0, 0] * c[1, 1])) if c[1, 1] > 0 else float("nan")

@@ -17,8 +17,8 @@ from crossfall.truck.model import Array, Grip, Truck, frozen
 from crossfall.truck.weight import COVERAGE
 
 GIVE_SD = 0.10  # of the angle that tyres and springs cost: rates are seldom known better
-STEP = 1e-3  # m, for derivatives: small to the truck, large to the accuracy of the compliant tip
-BOARD = "tilt board"  # the usual name in a chassis file of the board's own grip
+_STEP = 1e-3  # m, for derivatives: small to the truck, large to the accuracy of the compliant tip
+_BOARD = "tilt board"  # the usual name in a chassis file of the board's own grip
 
 
 @dataclass(frozen=True)
@@ -54,7 +54,7 @@ class Outlook:
 
 def board_grip(truck: Truck) -> Grip:
     """The board's own grip, where the file has one, else that of its first surface."""
-    return next((g for g in truck.grips if g.surface == BOARD), None) or choose_grip(truck, None)
+    return next((g for g in truck.grips if g.surface == _BOARD), None) or choose_grip(truck, None)
 
 
 def outlook(
@@ -126,9 +126,9 @@ def slopes(
     psi = np.asarray(headings, dtype=np.float64)
     rail = [False] * len(psi) if railed is None else list(railed)
     mu = (board_grip(truck) if grip is None else grip).likely
-    changes = [(sign * STEP * axis, 0.0) for axis in np.eye(3) for sign in (1.0, -1.0)]
+    changes = [(sign * _STEP * axis, 0.0) for axis in np.eye(3) for sign in (1.0, -1.0)]
     least = min(a.tyre.contact_half_width for a in truck.axles)
-    ends = (STEP, -min(least, STEP))
+    ends = (_STEP, -min(least, _STEP))
     changes += [(np.zeros(3), end) for end in ends]
     found = np.empty((len(changes), len(psi)))
     for against in (False, True):
@@ -136,7 +136,7 @@ def slopes(
         if not some:
             continue
         builds = [
-            changed(held(truck) if locked[i] else truck, shift, wider)
+            _changed(held(truck) if locked[i] else truck, shift, wider)
             for shift, wider in changes
             for i in some
         ]
@@ -144,12 +144,12 @@ def slopes(
             builds, np.tile(psi[some], len(changes)), mu, _hold(against), originals=len(some)
         )
         found[:, some] = tips.free.reshape(len(changes), -1)
-    spans = np.array([2 * STEP] * 3 + [ends[0] - ends[1]])
+    spans = np.array([2 * _STEP] * 3 + [ends[0] - ends[1]])
     out: Array = ((found[::2] - found[1::2]) / spans[:, None]).T
     return np.nan_to_num(out)
 
 
-def changed(truck: Truck, shift: Array, wider: float) -> Truck:
+def _changed(truck: Truck, shift: Array, wider: float) -> Truck:
     """The truck with its CG moved by (3,) m, all in the chassis, and its tyres' half-widths."""
     share = whole(truck).mass / truck.chassis.mass
     body = replace(truck.chassis, cg=frozen(truck.chassis.cg + share * shift))

@@ -21,7 +21,7 @@ from crossfall.measurement.reconcile_fit import Bounded, fit_within
 from crossfall.measurement.scatter import Scatter
 from crossfall.measurement.weigh_in_pose import Posed, pose
 from crossfall.measurement.weigh_in_session import Session
-from crossfall.measurement.weighted_fit import Datum, Known, Model, unbelievable
+from crossfall.measurement.weighted_fit import Datum, Prior, ReadingModel, unbelievable
 from crossfall.truck.model import Array, Truck
 
 MOST_OUT = 3  # readings left out before the whole is given up as not belonging together
@@ -99,7 +99,7 @@ class Reconciled:
 
 
 @dataclass(frozen=True)
-class Rows:
+class _Rows:
     """The parts list as arrays, one piece each: rows, masses kg, places (n, 3) m, side +-1."""
 
     row: Array
@@ -117,8 +117,8 @@ class Rows:
         return np.concatenate([total[:, None], cg], axis=1)
 
 
-def rows_of(truck: Truck) -> Rows:
-    return Rows(
+def rows_of(truck: Truck) -> _Rows:
+    return _Rows(
         np.array([p.row for p in truck.parts]),
         np.array([p.body.mass for p in truck.parts]),
         np.array([p.body.cg for p in truck.parts]),
@@ -131,10 +131,10 @@ class Pull:
     """One kind of readings: model of (K, 4) mass and CG and (K, Q) own parameters to (K, D)."""
 
     name: str
-    model: Model
+    model: ReadingModel
     data: tuple[Datum, ...]
     kinds: tuple[Scatter, ...]
-    known: tuple[Known, ...]
+    known: tuple[Prior, ...]
     lines: tuple[int | None, ...]
 
 
@@ -180,14 +180,14 @@ def reconcile(
     return _result(truck, names, rows, parts, found, left)
 
 
-def _part_priors(truck: Truck, names: Sequence[str], fixed: frozenset[int]) -> list[Known]:
+def _part_priors(truck: Truck, names: Sequence[str], fixed: frozenset[int]) -> list[Prior]:
     """Four per row: mass, then place along its own x, y, z; all zero change as the file has it."""
     sds = np.zeros((len(names), 4))
     for p in truck.parts:
         if p.row not in fixed:
             sds[p.row] = [p.mass_sd, *np.broadcast_to(p.place_sd, 3)]
     return [
-        Known(f"{name} {what}", 0.0, float(sd))
+        Prior(f"{name} {what}", 0.0, float(sd))
         for name, row in zip(names, sds, strict=True)
         for what, sd in zip(("mass", "x", "y", "z"), row, strict=True)
     ]
@@ -219,7 +219,7 @@ def _board(truck: Truck, board: BoardReadings, ahead: Outlook) -> Pull:
 
 
 def _fit(
-    rows: Rows, parts: Sequence[Known], pulls: Sequence[Pull], out: Container[tuple[int, int]]
+    rows: _Rows, parts: Sequence[Prior], pulls: Sequence[Pull], out: Container[tuple[int, int]]
 ) -> tuple[Bounded, list[tuple[int, int]]]:
     """All readings but those out, and which pull and reading each datum is."""
     own = [replace(k, name=f"{pull.name} {k.name}") for pull in pulls for k in pull.known]
@@ -234,7 +234,7 @@ def _fit(
     return fit_within(model, data, kinds, [*parts, *own]), marks
 
 
-def _shown(rows: Rows, count: int, pulls: Sequence[Pull], p: Array) -> list[Array]:
+def _shown(rows: _Rows, count: int, pulls: Sequence[Pull], p: Array) -> list[Array]:
     """(K, D) what each pull should read, for (K, P) parameters: `count` of parts, then its own."""
     whole = rows.whole(p[:, :count].reshape(len(p), -1, 4))
     shown, start = [], count
@@ -248,8 +248,8 @@ def _shown(rows: Rows, count: int, pulls: Sequence[Pull], p: Array) -> list[Arra
 def _result(
     truck: Truck,
     names: Sequence[str],
-    rows: Rows,
-    parts: Sequence[Known],
+    rows: _Rows,
+    parts: Sequence[Prior],
     found: Bounded,
     left: Sequence[Left],
 ) -> Reconciled:
@@ -283,7 +283,7 @@ def _result(
     )
 
 
-def _slopes(rows: Rows, at: Array) -> Array:
+def _slopes(rows: _Rows, at: Array) -> Array:
     """(4, 4R) change of mass and CG by each row's mass and place."""
     step = 1e-6
     eye = np.eye(at.size).reshape(-1, *at.shape) * step

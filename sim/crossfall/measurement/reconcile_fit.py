@@ -12,8 +12,8 @@ from crossfall.measurement.scatter import Scatter
 from crossfall.measurement.weighted_fit import (
     ROUNDS,
     Datum,
-    Known,
-    Model,
+    Prior,
+    ReadingModel,
     design,
     no_truck,
     solvable,
@@ -21,9 +21,9 @@ from crossfall.measurement.weighted_fit import (
 )
 from crossfall.truck.model import Array
 
-SETTLED = 1e-5  # of a parameter's size
-AT_LIMIT = 1e-6  # of a parameter's size
-LEAST_STEP = 1e-6  # of a Gauss-Newton step: no way down is found along a shorter one
+_SETTLED = 1e-5  # of a parameter's size
+_AT_LIMIT = 1e-6  # of a parameter's size
+_LEAST_STEP = 1e-6  # of a Gauss-Newton step: no way down is found along a shorter one
 
 
 @dataclass(frozen=True)
@@ -45,7 +45,7 @@ class Bounded:
 
 @solvable()
 def fit_within(
-    model: Model, data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Known]
+    model: ReadingModel, data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Prior]
 ) -> Bounded:
     """Gauss-Newton, each step a bounded linear least squares, halved until it leads downhill.
 
@@ -57,38 +57,40 @@ def fit_within(
 
     start = np.array([k.value for k in known])
     values = start.copy()
-    moving, sizes, weights, told = weights_of(data, kinds, known)
+    moving, sizes, weights, prior_weights = weights_of(data, kinds, known)
     readings = np.array([d.value for d in data])
     scale = sizes[moving]
     limits = np.array([k.limits for k in known])[moving].T
 
-    def gap(at: Array) -> Array:
-        return np.concatenate([(readings - model(at[None])[0]) * weights, (start - at) * told])
+    def residual(at: Array) -> Array:
+        return np.concatenate(
+            [(readings - model(at[None])[0]) * weights, (start - at) * prior_weights]
+        )
 
     for _ in range(ROUNDS):
-        rows = design(model, values, sizes, weights, told)[:, moving] * scale
-        left = gap(values)
+        rows = design(model, values, sizes, weights, prior_weights)[:, moving] * scale
+        left = residual(values)
         if not (np.isfinite(rows).all() and np.isfinite(left).all()):
             raise no_truck()
-        room = (limits - values[moving]) / scale
-        step = lsq_linear(rows, left, (room[0] - 1e-12, room[1] + 1e-12), tol=1e-14).x
-        if np.all(np.abs(step) <= SETTLED):
+        bounds = (limits - values[moving]) / scale
+        step = lsq_linear(rows, left, (bounds[0] - 1e-12, bounds[1] + 1e-12), tol=1e-14).x
+        if np.all(np.abs(step) <= _SETTLED):
             break
         whole = np.zeros(len(known))
         whole[moving] = step * scale
-        share = _downhill(gap, values, whole, float(left @ left))
+        share = _downhill(residual, values, whole, float(left @ left))
         values = values + share * whole
         if share == 0.0:
             break
     held = np.zeros(len(known), dtype=np.bool_)
     edge = np.min(np.abs(limits - values[moving]) / scale, axis=0)
-    held[moving] = edge < AT_LIMIT
+    held[moving] = edge < _AT_LIMIT
     free = moving & ~held
-    rows = design(model, values, sizes, weights, told)[:, free]
+    rows = design(model, values, sizes, weights, prior_weights)[:, free]
     inverse = np.linalg.pinv(rows * sizes[free], rcond=1e-13) * sizes[free, None]
     effects = np.zeros((len(known), len(rows)))
     effects[free] = inverse
-    left = gap(values)
+    left = residual(values)
     open_share = 1.0 - np.einsum("ij,ji->i", rows, inverse)[: len(data)]
     open_share = np.maximum(open_share, 1e-9)
     return Bounded(
@@ -102,11 +104,11 @@ def fit_within(
     )
 
 
-def _downhill(gap: Callable[[Array], Array], at: Array, step: Array, before: float) -> float:
+def _downhill(residual: Callable[[Array], Array], at: Array, step: Array, before: float) -> float:
     """How much of a step to take so that the sum of squares does not rise; none, if it must."""
     share = 1.0
-    while share > LEAST_STEP:
-        if float(np.sum(gap(at + share * step) ** 2)) <= before:
+    while share > _LEAST_STEP:
+        if float(np.sum(residual(at + share * step) ** 2)) <= before:
             return share
         share /= 2
     return 0.0

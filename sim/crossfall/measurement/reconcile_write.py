@@ -8,12 +8,12 @@ from crossfall.measurement.reconcile import Move, Reconciled
 from crossfall.truck import document
 from crossfall.truck.build import Loaded, load_text
 from crossfall.truck.demos import find_demo
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.schema import PartSpec
 
 LEAST_G, LEAST_MM = 0.005, 0.005  # what is less than this stays as the file has it
-DECIMALS = 2
+_DECIMALS = 2
 
 
 def included_rows(loaded: Loaded) -> frozenset[int]:
@@ -47,7 +47,7 @@ def new_text(loaded: Loaded, found: Reconciled) -> str:
     return text
 
 
-def write(loaded: Loaded, found: Reconciled, path: Path, sources: list[str]) -> Loaded:
+def write_reconciled(loaded: Loaded, found: Reconciled, path: Path, sources: list[str]) -> Loaded:
     """Write the new file and give back the truck it makes. Raises InputError, nothing written."""
     text = new_text(loaded, found)
     head = f"# Reconciled with {', '.join(sources)}; before: {loaded.path.name}\n"
@@ -63,17 +63,17 @@ def _with_move(text: str, part: PartSpec, move: Move) -> str:
         share = 1 + move.mass_by / move.old_mass
         per_metre = getattr(part.shape, "g_per_m", None)
         if part.mass_g is None and per_metre is not None:
-            text = document.set_value(
+            text = document.text_with_value(
                 text, f"part.{part.name}.shape.g_per_m", _tidy(per_metre * share)
             )
         else:
             mass = _tidy(move.old_mass * 1e3 + grams)
-            text = document.set_value(text, f"part.{part.name}.mass_g", mass)
+            text = document.text_with_value(text, f"part.{part.name}.mass_g", mass)
     by = [_tidy(v * 1e3) if abs(v * 1e3) >= LEAST_MM else 0.0 for v in move.place_by]
     if any(by):
-        text = document.move_part(text, part.name, by)
+        text = document.text_with_move(text, part.name, by)
     return text
 
 
 def _tidy(value: float) -> float:
-    return round(float(value), DECIMALS)
+    return round(float(value), _DECIMALS)

@@ -24,8 +24,8 @@ import numpy as np
 
 from crossfall.truck.model import Array
 
-LEVEL = 0.95  # of every interval given
-DRAWS = 40_000  # of the interval's distribution: its half-width is then good to about 1 %
+_LEVEL = 0.95  # of every interval given
+_DRAWS = 40_000  # of the interval's distribution: its half-width is then good to about 1 %
 
 
 @dataclass(frozen=True)
@@ -111,7 +111,7 @@ def interval(
     error = normal * bell
     error = error + t @ np.array([sd for sd, _ in sampled])
     error = error + box @ np.asarray(rectangular, dtype=np.float64)
-    rank = int(LEVEL * DRAWS)
+    rank = int(_LEVEL * _DRAWS)
     return float(np.partition(np.abs(error), rank)[rank])
 
 
@@ -119,9 +119,9 @@ def interval(
 def _draws(dofs: tuple[float, ...], boxes: int) -> tuple[Array, Array, Array]:
     """Standard draws: t per small sample, unit-variance uniform per box, one Gaussian."""
     rng = np.random.default_rng(1)
-    bell = rng.standard_normal(DRAWS)
-    box = rng.uniform(-np.sqrt(3), np.sqrt(3), (DRAWS, boxes))
-    t = np.empty((DRAWS, len(dofs)))
+    bell = rng.standard_normal(_DRAWS)
+    box = rng.uniform(-np.sqrt(3), np.sqrt(3), (_DRAWS, boxes))
+    t = np.empty((_DRAWS, len(dofs)))
     for column, dof in enumerate(dofs):
-        t[:, column] = rng.standard_t(dof, DRAWS)
+        t[:, column] = rng.standard_t(dof, _DRAWS)
     return t, box, bell

@@ -15,9 +15,10 @@ from crossfall.measurement.begin import (
     end_lines,
     grip,
 )
-from crossfall.measurement.setup import ENDS, End
+from crossfall.measurement.setup import End
+from crossfall.truck.model import ENDS
 
-HEAD = """\
+_HEAD = """\
 # {name}: a first truck file, made by crossfall begin from readings of scale, ruler and block.
 # It gives every reading back. What was not measured is typical of the class and says so; tolerances
 # (_tol_, plus or minus) are as wide as that. Axes: x forward, y left, z up from the ground, origin
@@ -31,7 +32,11 @@ def truck_text(begun: Beginning, stem: str) -> str:
     """The whole file. stem: of its name."""
     r, made = begun.readings, begun.setup
     surface, how = grip(r)
-    lines = [HEAD.format(name=_comment(r.name), file=stem), "format = 1", f"name = {_toml(r.name)}"]
+    lines = [
+        _HEAD.format(name=_comment(r.name), file=stem),
+        "format = 1",
+        f"name = {_toml(r.name)}",
+    ]
     lines += ["", "[chassis]", f"wheelbase_mm = {_toml(r.wheelbase_mm)}"]
     lines.append(f"wheelbase_tol_mm = {_toml(made.wheelbase.tol)}")
     for name, end in zip(ENDS, made.ends, strict=True):

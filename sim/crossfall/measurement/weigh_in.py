@@ -15,7 +15,7 @@ from crossfall.measurement.scatter import pooled
 from crossfall.measurement.weigh_in_cautions import cautions
 from crossfall.measurement.weigh_in_pose import pose
 from crossfall.measurement.weigh_in_session import Session
-from crossfall.measurement.weighted_fit import Fit, fit, unbelievable
+from crossfall.measurement.weighted_fit import WeightedFit, fit, unbelievable
 from crossfall.truck.model import Array
 
 
@@ -38,7 +38,7 @@ class Estimate:
 
 
 @dataclass(frozen=True)
-class Doubt:
+class OddReading:
     """A reading further from the rest than chance allows.
 
     off: kg, how wrong it would be if the others are right; by: standard deviations.
@@ -69,7 +69,7 @@ class Weighing:
     scatter_dof: float
     chi_square: float
     redundancy: int
-    doubts: tuple[Doubt, ...]
+    outliers: tuple[OddReading, ...]
     warnings: tuple[str, ...]
 
     @property
@@ -92,8 +92,8 @@ def weigh_in(session: Session) -> Weighing:
         causes[s.label] = causes.get(s.label, np.zeros(4)) + s.effect[:4] ** 2
     spread, dof = pooled([r.loads for r in session.readings])
     dofs = [problem.kinds[d.kind].dof for d in problem.data]
-    doubts = [
-        Doubt(
+    outliers = [
+        OddReading(
             problem.data[i].label,
             session.readings[i].line,
             float(found.slips[i]),
@@ -114,12 +114,12 @@ def weigh_in(session: Session) -> Weighing:
         scatter_dof=dof,
         chi_square=found.chi_square,
         redundancy=found.redundancy,
-        doubts=tuple(doubts),
+        outliers=tuple(outliers),
         warnings=tuple(cautions(session, mass.value, z.value)),
     )
 
 
-def estimate(found: Fit, index: int) -> Estimate:
+def estimate(found: WeightedFit, index: int) -> Estimate:
     """One parameter of a fit with its interval."""
     gradient = np.zeros(len(found.values))
     gradient[index] = 1.0

@@ -31,12 +31,17 @@ from typing import Annotated, Any, Literal
 import numpy as np
 from pydantic import Field, ValidationError, model_validator
 
-from crossfall.measurement.weigh_in_session import Free, Measured, Reading, Ruler, Scale, Session
-from crossfall.truck.lines import Path as KeyPath
-from crossfall.truck.lines import nearest_line
+from crossfall.measurement.weigh_in_session import (
+    Free,
+    Measured,
+    Repeats,
+    Ruler,
+    Session,
+    WeighingScale,
+)
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import GRAVITY, WHEELS, Truck
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.read import read_source
 from crossfall.truck.sentences import problems
 from crossfall.truck.shapes import (
@@ -48,12 +53,14 @@ from crossfall.truck.shapes import (
     TyreRate,
     mistake,
 )
+from crossfall.truck.toml_line_index import KeyPath as KeyPath
+from crossfall.truck.toml_line_index import nearest_line
 
-MM = G = 1e-3
+_MM = _G = 1e-3
 SPRING_TOLERANCE = 0.2  # of what a chassis file says of springs and unsprung mass
 SAG = 0.012  # m, springs not given: a corner's load over this, from a third to nearly twice it
 
-At = Literal[
+_At = Literal[
     "front left",
     "front right",
     "rear left",
@@ -65,12 +72,12 @@ At = Literal[
     "all",
     "each wheel",
 ]
-End = Literal["front", "rear", "left", "right"]
-MOST = 200  # repeats
+_End = Literal["front", "rear", "left", "right"]
+_MOST = 200  # repeats
 LIGHTEST, HEAVIEST = 0.1, 100_000.0  # g, of any reading
 
 Load = Annotated[float, Field(ge=LIGHTEST, le=HEAVIEST)]
-Step = Annotated[float, Field(ge=1e-4, le=1000)]  # g: from a laboratory's to a bathroom's
+_Step = Annotated[float, Field(ge=1e-4, le=1000)]  # g: from a laboratory's to a bathroom's
 Off = Annotated[float, Field(ge=0, le=100)]  # mm
 
 
@@ -90,13 +97,13 @@ class RulerSpec(Strict):
 class ScaleSpec(Strict):
     """resolution_g: one step. height_match_mm: how well the blocks match the scale's height."""
 
-    resolution_g: Step
+    resolution_g: _Step
     accuracy_percent: Annotated[float, Field(ge=0, le=20)] = 0.2
     height_match_mm: Annotated[float, Field(ge=0, le=20)] = 0.2
-    placement_g: Step | None = None
+    placement_g: _Step | None = None
 
 
-class SuspensionSpec(Strict):
+class _SuspensionSpec(Strict):
     """locked: held still (cable ties round the dampers). Springs are for readings that are not."""
 
     locked: bool
@@ -113,9 +120,9 @@ class SuspensionSpec(Strict):
 class ReadingSpec(Strict):
     """One place of the scale: repeats in load_g, four at a time for "each wheel"."""
 
-    at: At
+    at: _At
     load_g: Any
-    raised: End | None = None
+    raised: _End | None = None
     block_mm: Dimension | None = None
     block_tol_mm: Off = 0.5
     turned: bool = False
@@ -142,7 +149,7 @@ class ReadingSpec(Strict):
         given = self.load_g if isinstance(self.load_g, list) else [self.load_g]
         rows = [r if isinstance(r, list) else [r] for r in given]
         nested = isinstance(given[0], list) if given else False
-        good = 0 < len(rows) <= MOST and nested == (width == 4)
+        good = 0 < len(rows) <= _MOST and nested == (width == 4)
         fine = good and all(len(r) == width and all(map(_is_load, r)) for r in rows)
         return tuple(tuple(float(v) for v in r) for r in rows) if fine else ()
 
@@ -160,7 +167,7 @@ class ReadingsSpec(Strict):
     floor_tol_deg: Annotated[float, Field(ge=0, le=10)] = 0.2
     truck: RulerSpec = Field(default_factory=RulerSpec)
     scale: ScaleSpec
-    suspension: SuspensionSpec
+    suspension: _SuspensionSpec
     reading: Annotated[tuple[ReadingSpec, ...], Field(strict=False, min_length=1, max_length=500)]
 
 
@@ -185,16 +192,16 @@ def read_session(path: str | Path, truck: Truck | None = None) -> Session:
     stiffness = spec.suspension.tyre_n_per_mm
     session = Session(
         ruler,
-        Scale(
-            spec.scale.resolution_g * G,
+        WeighingScale(
+            spec.scale.resolution_g * _G,
             spec.scale.accuracy_percent / 100,
-            spec.scale.height_match_mm * MM,
-            None if spec.scale.placement_g is None else spec.scale.placement_g * G,
+            spec.scale.height_match_mm * _MM,
+            None if spec.scale.placement_g is None else spec.scale.placement_g * _G,
         ),
         readings,
         None,
         radians(spec.floor_tol_deg),
-        stiffness / MM if stiffness else truck.front.tyre.stiffness if truck else 5000.0,
+        stiffness / _MM if stiffness else truck.front.tyre.stiffness if truck else 5000.0,
         source.file,
     )
     if all(r.locked for r in readings):
@@ -207,11 +214,11 @@ def _ruler(spec: RulerSpec, truck: Truck | None, file: str, line: int | None) ->
     known: dict[str, float] = {}
     if truck is not None:
         known = {
-            "wheelbase_mm": truck.wheelbase / MM,
-            "front_track_mm": truck.front.track / MM,
-            "rear_track_mm": truck.rear.track / MM,
-            "front_radius_mm": truck.front.tyre.radius / MM,
-            "rear_radius_mm": truck.rear.tyre.radius / MM,
+            "wheelbase_mm": truck.wheelbase / _MM,
+            "front_track_mm": truck.front.track / _MM,
+            "rear_track_mm": truck.rear.track / _MM,
+            "front_radius_mm": truck.front.tyre.radius / _MM,
+            "rear_radius_mm": truck.rear.tyre.radius / _MM,
         }
     given = spec.model_dump(exclude_none=True)
     names = ("wheelbase", "front_track", "rear_track", "front_radius", "rear_radius")
@@ -228,18 +235,20 @@ def _ruler(spec: RulerSpec, truck: Truck | None, file: str, line: int | None) ->
         *(spec.radius_tol_mm,) * 2,
     )
     return Ruler(
-        *(Measured(both[f"{n}_mm"] * MM, t * MM) for n, t in zip(names, tolerances, strict=True))
+        *(Measured(both[f"{n}_mm"] * _MM, t * _MM) for n, t in zip(names, tolerances, strict=True))
     )
 
 
-def _readings(spec: ReadingSpec, whole: ReadingsSpec, line: int | None) -> list[Reading]:
+def _readings(spec: ReadingSpec, whole: ReadingsSpec, line: int | None) -> list[Repeats]:
     locked = whole.suspension.locked if spec.locked is None else spec.locked
-    block = Measured((spec.block_mm or 0.0) * MM, spec.block_tol_mm * MM if spec.block_mm else 0.0)
+    block = Measured(
+        (spec.block_mm or 0.0) * _MM, spec.block_tol_mm * _MM if spec.block_mm else 0.0
+    )
     together = spec.at == "each wheel"
     return [
-        Reading(
+        Repeats(
             at,
-            tuple(v * G for v in column),
+            tuple(v * _G for v in column),
             spec.raised or "",
             block,
             together,
@@ -253,12 +262,12 @@ def _readings(spec: ReadingSpec, whole: ReadingsSpec, line: int | None) -> list[
     ]
 
 
-def _raises_fit(readings: tuple[Reading, ...], ruler: Ruler, file: str) -> None:
+def _raises_fit(readings: tuple[Repeats, ...], ruler: Ruler, file: str) -> None:
     """No wheels that would touch, and no block so tall that the truck would stand on end."""
     found = []
-    reach = (ruler.radius_front.value + ruler.radius_rear.value) / MM
-    if ruler.wheelbase.value / MM <= reach:
-        what = f"is {ruler.wheelbase.value / MM:g}, so front and rear tyres would touch"
+    reach = (ruler.radius_front.value + ruler.radius_rear.value) / _MM
+    if ruler.wheelbase.value / _MM <= reach:
+        what = f"is {ruler.wheelbase.value / _MM:g}, so front and rear tyres would touch"
         allowed = f"more than both radii together, {reach:g}"
         raise InputError(Problem(file, what, allowed, "truck.wheelbase_mm"))
     for r in readings:
@@ -266,14 +275,14 @@ def _raises_fit(readings: tuple[Reading, ...], ruler: Ruler, file: str) -> None:
         tracks = min(ruler.track_front.value, ruler.track_rear.value)
         most = 0.7 * (ruler.wheelbase.value if ends else tracks)
         if r.raised and r.block.value > most:
-            what = f"is {r.block.value / MM:g}, nearly on end"
-            allowed = f"at most {most / MM:.0f} for this truck"
+            what = f"is {r.block.value / _MM:g}, nearly on end"
+            allowed = f"at most {most / _MM:.0f} for this truck"
             found.append(Problem(file, what, allowed, "reading.block_mm", r.line))
     if found:
         raise InputError(found)
 
 
-def _free(spec: SuspensionSpec, truck: Truck | None, session: Session) -> Free:
+def _free(spec: _SuspensionSpec, truck: Truck | None, session: Session) -> Free:
     """Springs as given, else the truck's, else guesses wide enough to hold any such truck."""
     mass = float(4 * np.mean([np.mean(r.loads) / _wheels(r) for r in session.readings]))
     rate = 0.3 * mass * GRAVITY / 2 / SAG
@@ -301,20 +310,20 @@ def _free(spec: SuspensionSpec, truck: Truck | None, session: Session) -> Free:
         guess = {k: Measured(v, SPRING_TOLERANCE * v) for k, v in exact.items()}
     part = spec.tol_percent / 100
     given: dict[str, Any] = {
-        "rate_front": (spec.front_spring_n_per_mm, 1 / MM),
-        "rate_rear": (spec.rear_spring_n_per_mm, 1 / MM),
-        "spacing": (spec.spring_spacing_mm, MM),
-        "roll_centre": (spec.roll_centre_mm, MM),
-        "unsprung_front": (spec.front_unsprung_g, G),
-        "unsprung_rear": (spec.rear_unsprung_g, G),
+        "rate_front": (spec.front_spring_n_per_mm, 1 / _MM),
+        "rate_rear": (spec.rear_spring_n_per_mm, 1 / _MM),
+        "spacing": (spec.spring_spacing_mm, _MM),
+        "roll_centre": (spec.roll_centre_mm, _MM),
+        "unsprung_front": (spec.front_unsprung_g, _G),
+        "unsprung_rear": (spec.rear_unsprung_g, _G),
     }
-    told = {k: Measured(v * s, part * v * s) for k, (v, s) in given.items() if v is not None}
-    both = {**guess, **told}
-    known = truck is not None or {"rate_front", "rate_rear"} <= set(told)
+    stated = {k: Measured(v * s, part * v * s) for k, (v, s) in given.items() if v is not None}
+    both = {**guess, **stated}
+    known = truck is not None or {"rate_front", "rate_rear"} <= set(stated)
     return Free(**both, anti_roll=anti_roll, known=known)
 
 
-def _wheels(reading: Reading) -> int:
+def _wheels(reading: Repeats) -> int:
     from crossfall.measurement.weigh_in_model import UNDER
 
     return len(UNDER[reading.at])

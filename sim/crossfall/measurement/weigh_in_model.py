@@ -30,8 +30,8 @@ from numpy.typing import NDArray
 
 from crossfall.truck.model import GRAVITY, WHEELS, Array
 
-ENDS = ("front", "rear", "left", "right")
-STATIONS = (*WHEELS, *ENDS, "all")
+_ENDS = ("front", "rear", "left", "right")
+STATIONS = (*WHEELS, *_ENDS, "all")
 UNDER = {  # which wheels (front left first) stand on the scale
     **{wheel: (i,) for i, wheel in enumerate(WHEELS)},
     "front": (0, 1),
@@ -41,11 +41,11 @@ UNDER = {  # which wheels (front left first) stand on the scale
     "all": (0, 1, 2, 3),
 }
 SETTLE = 60  # rounds of the spring balance at most: each gains a factor of 3 or more
-SETTLED = 1e-15  # m or rad
+_SETTLED = 1e-15  # m or rad
 
 
 @dataclass(frozen=True)
-class Shape:
+class TruckGeometry:
     """The truck's geometry and its mass: arrays of one shape (K,), or numbers. SI.
 
     place: x, y, z of the CG. radii: wheel centres' heights, front and rear, under load.
@@ -102,7 +102,7 @@ class Stand:
         return Stand(*(getattr(self, n)[..., some] for n in self.__dataclass_fields__))
 
 
-def wheel_loads(shape: Shape, springs: Springs | None, stand: Stand) -> Array:
+def wheel_loads(shape: TruckGeometry, springs: Springs | None, stand: Stand) -> Array:
     """(..., 4) kg on each wheel, front left first."""
     front, height = _end_balance(shape, springs, stand)
     couple = _side_couple(shape, springs, stand, front, height)
@@ -121,7 +121,9 @@ def wheel_loads(shape: Shape, springs: Springs | None, stand: Stand) -> Array:
     )
 
 
-def _end_balance(shape: Shape, springs: Springs | None, stand: Stand) -> tuple[Array, Array]:
+def _end_balance(
+    shape: TruckGeometry, springs: Springs | None, stand: Stand
+) -> tuple[Array, Array]:
     """kg on the front axle (2) and m, CG height above the wheels' level in the truck's frame."""
     if springs is None:
         return _front_load(shape, stand, 0.0, 0.0, shape.z), shape.z
@@ -139,14 +141,14 @@ def _end_balance(shape: Shape, springs: Springs | None, stand: Stand) -> tuple[A
         now = np.stack([front, shape.mass - front]) - own
         cos_end = np.cos(_pitch(shape, stand, q[0], q[1])[0])
         before, q = q, (now * cos_end * cos_side - carried) / rate
-        if np.max(np.abs(q - before)) < SETTLED:
+        if np.max(np.abs(q - before)) < _SETTLED:
             break
     at_cg = 0.5 + shape.x / shape.wheelbase
     return front, height - q[0] * at_cg - q[1] * (1 - at_cg)
 
 
 def _pitch(
-    shape: Shape, stand: Stand, q_front: Array | float, q_rear: Array | float
+    shape: TruckGeometry, stand: Stand, q_front: Array | float, q_rear: Array | float
 ) -> tuple[Array, Array]:
     """alpha rad (1), nose up, of the chassis; and m, the level distance between wheel centres."""
     rise = shape.radius_front + q_front - shape.radius_rear - q_rear
@@ -157,7 +159,7 @@ def _pitch(
 
 
 def _front_load(
-    shape: Shape, stand: Stand, q_front: Array | float, q_rear: Array | float, height: Array
+    shape: TruckGeometry, stand: Stand, q_front: Array | float, q_rear: Array | float, height: Array
 ) -> Array:
     """kg on the front axle, equation (2); height: m, of the CG in the chassis frame."""
     alpha, apart = _pitch(shape, stand, q_front, q_rear)
@@ -172,7 +174,7 @@ def _front_load(
 
 
 def _side_couple(
-    shape: Shape, springs: Springs | None, stand: Stand, front: Array, height: Array
+    shape: TruckGeometry, springs: Springs | None, stand: Stand, front: Array, height: Array
 ) -> Array:
     """kg m, the couple of both axles' left less right loads times half the track."""
     share = front / shape.mass
@@ -187,7 +189,7 @@ def _side_couple(
 
 
 def _lean(
-    shape: Shape, springs: Springs, beta: Array, across: Array, above: Array
+    shape: TruckGeometry, springs: Springs, beta: Array, across: Array, above: Array
 ) -> tuple[Array, Array]:
     """The CG's place once the sprung mass has leaned to the low side, axle frame."""
     own = springs.unsprung_front + springs.unsprung_rear
@@ -203,7 +205,7 @@ def _lean(
         side, up = y * np.cos(phi) - arm * np.sin(phi), arm * np.cos(phi) + y * np.sin(phi)
         pull = sprung * (up * np.sin(beta) - side * np.cos(beta) + y)
         before, phi = phi, np.clip(pull / stiffness, -1.0, 1.0)
-        if np.max(np.abs(phi - before)) < SETTLED:
+        if np.max(np.abs(phi - before)) < _SETTLED:
             break
     part = sprung / shape.mass
     return across + part * (side - y), above + part * (up - arm)

@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from crossfall.measurement.weigh_in_pose import QUANTITIES, Posed, pose
-from crossfall.measurement.weigh_in_session import Measured, Reading, Session
+from crossfall.measurement.weigh_in_session import Measured, Repeats, Session
 from crossfall.measurement.weighted_fit import fit, foreseen
 from crossfall.truck.model import Array
 
@@ -22,7 +22,7 @@ RAISES = (0.3, 0.45)  # of the wheelbase: 17 and 27 degrees, where a truck still
 
 
 @dataclass(frozen=True)
-class Advice:
+class _Advice:
     """One further thing to do. after: (4,) u of mass kg, x, y, z m that it would leave.
 
     gain: how many times smaller the worst quantity's u becomes.
@@ -34,7 +34,7 @@ class Advice:
 
 
 @dataclass(frozen=True)
-class Plan:
+class ReadingPlan:
     """worst: which of mass, x, y, z limits the tip angle most; degrees: what each is worth there.
 
     degrees: (4,) deg of tip angle per standard uncertainty. advice: best first.
@@ -42,23 +42,23 @@ class Plan:
 
     worst: str
     degrees: Array
-    advice: tuple[Advice, ...]
+    advice: tuple[_Advice, ...]
 
 
-def next_readings(session: Session) -> Plan:
+def next_readings(session: Session) -> ReadingPlan:
     """Every candidate reading ranked by how far it would shrink the worst quantity."""
     posed = pose(session)
     found = fit(posed.model, posed.data, posed.kinds, posed.known)
     before = np.sqrt(np.diag(found.covariance))[:4]
     degrees = np.degrees(tip_effect(session, found.values[:4]) * before)
     worst = _worst(posed, degrees)
-    told = dict(zip([k.name for k in posed.known], found.values, strict=True))
+    fitted = dict(zip([k.name for k in posed.known], found.values, strict=True))
     advice = []
     for what, changed in dict(_candidates(session)).items():
-        after = np.sqrt(np.diag(_after(changed, told, posed)))[:4]
-        advice.append(Advice(what, after, float(before[worst] / after[worst])))
+        after = np.sqrt(np.diag(_after(changed, fitted, posed)))[:4]
+        advice.append(_Advice(what, after, float(before[worst] / after[worst])))
     advice.sort(key=lambda a: (-round(a.gain, 6), a.what))
-    return Plan(QUANTITIES[worst], degrees, tuple(advice))
+    return ReadingPlan(QUANTITIES[worst], degrees, tuple(advice))
 
 
 def tip_effect(session: Session, values: Array) -> Array:
@@ -88,12 +88,12 @@ def _worst(posed: Posed, degrees: Array) -> int:
     return missing[0] if missing else int(np.argmax(degrees))
 
 
-def _after(changed: Session, told: dict[str, float], posed: Posed) -> Array:
+def _after(changed: Session, fitted: dict[str, float], posed: Posed) -> Array:
     """(P, P) covariance with the further reading; a loose guess stays as loose as it was."""
     new = pose(changed)
     known = tuple(replace(k, sd=o.sd) for k, o in zip(new.known[:4], posed.known[:4], strict=True))
     known += new.known[4:]
-    at = np.array([told.get(k.name, k.value) for k in known])
+    at = np.array([fitted.get(k.name, k.value) for k in known])
     return foreseen(new.model, at, new.data, posed.kinds, known)
 
 
@@ -115,13 +115,13 @@ def _candidates(session: Session) -> Iterator[tuple[str, Session]]:
     yield from _better_rulers(session)
 
 
-def _new_readings(session: Session) -> Iterator[Reading]:
+def _new_readings(session: Session) -> Iterator[Repeats]:
     mean = float(np.mean([np.mean(r.loads) for r in session.readings]))
     loads = (mean,) * REPEATS
     level = Measured(0.0, 0.0)
     for at in ("all", "front", "rear", "left", "right"):
-        yield Reading(at, loads)
-    yield Reading("front", loads, turned=True)
+        yield Repeats(at, loads)
+    yield Repeats("front", loads, turned=True)
     used = list(dict.fromkeys(r.block for r in session.readings if r.raised))
     tolerance = max((b.tolerance for b in used), default=0.0005)
     base = session.ruler.wheelbase.value
@@ -130,9 +130,9 @@ def _new_readings(session: Session) -> Iterator[Reading]:
         if block == level or block.value > 0.5 * base:
             continue
         for at, raised in (("rear", "front"), ("front", "rear")):
-            yield Reading(at, loads, raised, block)
+            yield Repeats(at, loads, raised, block)
             if session.free is not None:
-                yield Reading(at, loads, raised, block, locked=True)
+                yield Repeats(at, loads, raised, block, locked=True)
 
 
 def _better_rulers(session: Session) -> Iterator[tuple[str, Session]]:

@@ -10,19 +10,19 @@ import numpy as np
 from crossfall.measurement.scatter import Scatter, pooled, scatter
 from crossfall.measurement.weigh_in_model import (
     UNDER,
-    Shape,
     Springs,
     Stand,
+    TruckGeometry,
     warp_stiffness,
     wheel_loads,
 )
-from crossfall.measurement.weigh_in_session import Measured, Reading, Ruler, Session
-from crossfall.measurement.weighted_fit import TOLERANCE, Datum, Known, jacobian
+from crossfall.measurement.weigh_in_session import Measured, Repeats, Ruler, Session
+from crossfall.measurement.weighted_fit import TOLERANCE, Datum, Prior, jacobian
 from crossfall.truck.model import Array
 
 QUANTITIES = ("mass", "x", "y", "z")
 GUESSED_SCATTER = 0.003  # kg, placement scatter where nothing is repeated: a guess, so
-GUESS_WORTH = 2.0  # it counts as two degrees of freedom (known to a factor, JCGM 100 G.4.2)
+_GUESS_WORTH = 2.0  # it counts as two degrees of freedom (known to a factor, JCGM 100 G.4.2)
 STATED_WORTH = 8.0  # the same for scatter the file states: known to a quarter
 CROSS = 0.1  # of the mass: how far a truck may stand on one diagonal
 
@@ -37,7 +37,7 @@ class Posed:
     model: Callable[[Array], Array]
     data: tuple[Datum, ...]
     kinds: tuple[Scatter, ...]
-    known: tuple[Known, ...]
+    known: tuple[Prior, ...]
     bears: tuple[bool, ...]  # which of the four any reading bears on
 
 
@@ -58,18 +58,18 @@ def pose(session: Session) -> Posed:
     return Posed(model, data, _kinds(session), tuple(known), bears)
 
 
-def _unknowns(session: Session, mass: float, bears: Sequence[bool]) -> list[Known]:
+def _unknowns(session: Session, mass: float, bears: Sequence[bool]) -> list[Prior]:
     """Mass and CG: unknown where a reading bears on them, else a loose guess."""
     hub = session.ruler.radius_front.value
     sizes = (0.2 * mass, 0.03, 0.01, 0.03)
     values = (mass, 0.0, 0.0, 1.6 * hub)
     return [
-        Known(name, value, np.inf if there else size, size, False)
+        Prior(name, value, np.inf if there else size, size, False)
         for name, value, size, there in zip(QUANTITIES, values, sizes, bears, strict=True)
     ]
 
 
-def nuisances(session: Session, mass: float) -> list[Known]:
+def nuisances(session: Session, mass: float) -> list[Prior]:
     """Everything besides mass and CG that the readings depend on, in a fixed order."""
     found = [
         _within(name, getattr(session.ruler, name), name.replace("_", " "))
@@ -90,17 +90,17 @@ def nuisances(session: Session, mass: float) -> list[Known]:
     match = Measured(0.0, session.scale.height_match)
     found.append(_within("match", match, "block and scale heights"))
     for number, _ in enumerate(_arrangements(session)):
-        found.append(Known(f"cross {number}", 0.0, CROSS * mass, 0.0, False, "standing diagonally"))
+        found.append(Prior(f"cross {number}", 0.0, CROSS * mass, 0.0, False, "standing diagonally"))
     return found
 
 
-def _scale(reading: Reading) -> int:
+def _scale(reading: Repeats) -> int:
     """Which scale it was: of four the one under that wheel, else the only one."""
     return UNDER[reading.at][0] if reading.together else 4
 
 
-def _within(name: str, m: Measured, label: str) -> Known:
-    return Known(name, m.value, m.tolerance * TOLERANCE, 0.0, True, label)
+def _within(name: str, m: Measured, label: str) -> Prior:
+    return Prior(name, m.value, m.tolerance * TOLERANCE, 0.0, True, label)
 
 
 def _blocks(session: Session) -> list[Measured]:
@@ -108,7 +108,7 @@ def _blocks(session: Session) -> list[Measured]:
     return list(dict.fromkeys(r.block for r in session.readings if r.raised))
 
 
-def _arrangement(reading: Reading) -> tuple[str, float, bool]:
+def _arrangement(reading: Repeats) -> tuple[str, float, bool]:
     return reading.raised, reading.block.value, reading.together
 
 
@@ -129,21 +129,21 @@ def _kinds(session: Session) -> tuple[Scatter, Scatter]:
     stated = session.scale.placement
     kinds = []
     for name, pool in zip(("wheel", "axle"), pools, strict=True):
-        told = None if stated is None else (stated, STATED_WORTH)
-        if told is None and pooled(pool)[1] < 2:
-            told = (GUESSED_SCATTER, GUESS_WORTH)
-        found = scatter(pool, step, told)
+        prior = None if stated is None else (stated, STATED_WORTH)
+        if prior is None and pooled(pool)[1] < 2:
+            prior = (GUESSED_SCATTER, _GUESS_WORTH)
+        found = scatter(pool, step, prior)
         kinds.append(found if scant else replace(found, label=f"placement scatter, {name}"))
     return kinds[0], kinds[1]
 
 
-def _mass_guess(readings: Sequence[Reading]) -> float:
+def _mass_guess(readings: Sequence[Repeats]) -> float:
     """kg, near enough to start from: the readings of any way of standing, spread over wheels."""
     per_wheel = [np.mean(r.loads) / len(UNDER[r.at]) for r in readings]
     return float(4 * np.mean(per_wheel))
 
 
-def _bears(model: Callable[[Array], Array], known: Sequence[Known]) -> tuple[bool, ...]:
+def _bears(model: Callable[[Array], Array], known: Sequence[Prior]) -> tuple[bool, ...]:
     """Which of mass, x, y, z the readings fix: no null direction of their derivatives moves it."""
     at = np.array([k.value for k in known])
     sizes = np.array([k.size if k.uncertain else 1.0 for k in known])
@@ -157,7 +157,7 @@ def _bears(model: Callable[[Array], Array], known: Sequence[Known]) -> tuple[boo
 # The readings as a function of the parameters
 
 
-def observer(session: Session, known: Sequence[Known]) -> Callable[[Array], Array]:
+def observer(session: Session, known: Sequence[Prior]) -> Callable[[Array], Array]:
     """(K, P) parameters -> (K, D) kg, the readings in order."""
     column = {k.name: i for i, k in enumerate(known)}
     blocks, arrangements = _blocks(session), _arrangements(session)
@@ -183,7 +183,7 @@ def observer(session: Session, known: Sequence[Known]) -> Callable[[Array], Arra
             values: Array = p[:, [column[name]]]
             return values
 
-        shape = Shape(*(get(n) for n in (*QUANTITIES, *Ruler.__dataclass_fields__)))
+        shape = TruckGeometry(*(get(n) for n in (*QUANTITIES, *Ruler.__dataclass_fields__)))
         up, tall = padded[:, ups], get("match")
         stand = Stand(
             block[:, 0] * up + match[:, 0] * tall,
@@ -204,7 +204,7 @@ def observer(session: Session, known: Sequence[Known]) -> Callable[[Array], Arra
     return readings
 
 
-def _sign(reading: Reading, end: str) -> tuple[float, float]:
+def _sign(reading: Repeats, end: str) -> tuple[float, float]:
     """Which way standing up at that end turns the truck: (front over rear, left over right)."""
     found = {"front": (1.0, 0.0), "rear": (-1.0, 0.0), "left": (0.0, 1.0), "right": (0.0, -1.0)}
     return found.get(end, (0.0, 0.0))
@@ -223,7 +223,7 @@ def _springs(session: Session, get: Callable[[str], Array]) -> Springs:
     )
 
 
-def warp_gain(session: Session, reading: Reading) -> float:
+def warp_gain(session: Session, reading: Repeats) -> float:
     """kg per m a lone wheel gains by standing on something taller than the other three."""
     track = (session.ruler.track_front.value + session.ruler.track_rear.value) / 2
     free = None if reading.locked else session.free

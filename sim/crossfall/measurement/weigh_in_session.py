@@ -26,7 +26,7 @@ class Ruler:
 
 
 @dataclass(frozen=True)
-class Scale:
+class WeighingScale:
     """resolution: kg, one step. accuracy: fraction of the reading, +- limit. height_match: m, how
     well blocks match the scale's height. placement: kg, sd of re-placing the truck, or None."""
 
@@ -54,7 +54,7 @@ class Free:
 
 
 @dataclass(frozen=True)
-class Reading:
+class Repeats:
     """Repeats of one load, kg.
 
     at: one of `weighin_model.STATIONS`. raised: front, rear, left, right or "" (level), on a
@@ -88,8 +88,8 @@ class Session:
     """
 
     ruler: Ruler
-    scale: Scale
-    readings: tuple[Reading, ...]
+    scale: WeighingScale
+    readings: tuple[Repeats, ...]
     free: Free | None = None
     floor: float = 0.0
     tyre_stiffness: float = 5000.0

@@ -16,18 +16,18 @@ import numpy as np
 from numpy.typing import NDArray
 
 from crossfall.measurement.scatter import Scatter, interval, welch_satterthwaite
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
-from crossfall.truck.problems import InputError, Problem
 
 TOLERANCE = 1.0 / np.sqrt(3.0)  # sd of a value that may lie anywhere within +-1: JCGM 100 4.3.7
-STEP = 1e-3  # of a parameter's size, for central differences: the model is nearly linear over it
+_STEP = 1e-3  # of a parameter's size, for central differences: the model is nearly linear over it
 ROUNDS = 30
-SETTLED = 1e-6  # of a parameter's size: the next step would be far smaller still
+_SETTLED = 1e-6  # of a parameter's size: the next step would be far smaller still
 CRITICAL = 0.01  # chance of calling any good reading bad
 
 
 @dataclass(frozen=True)
-class Known:
+class Prior:
     """Something known beforehand: value and sd (SI); rectangular if sd comes from limits.
 
     sd may be infinite: an unknown, for which `scale` says what size it is. least, most: beyond
@@ -70,7 +70,7 @@ class Datum:
 
 
 @dataclass(frozen=True)
-class Source:
+class _Source:
     """One independent cause of error: how much of it goes into each parameter."""
 
     label: str
@@ -80,7 +80,7 @@ class Source:
 
 
 @dataclass(frozen=True)
-class Fit:
+class WeightedFit:
     """Best values, covariance, causes, and residuals.
 
     values: (P,). covariance: (P, P). residuals: (D,) reading less model. normalised: (D,) the
@@ -91,7 +91,7 @@ class Fit:
 
     values: Array
     covariance: Array
-    sources: tuple[Source, ...]
+    sources: tuple[_Source, ...]
     residuals: Array
     normalised: Array
     slips: Array
@@ -113,7 +113,7 @@ class Fit:
         return u, interval(float(np.sqrt(bell)), sampled, boxes), dof
 
 
-Model = Callable[[Array], Array]  # (K, P) parameter sets -> (K, D) readings
+ReadingModel = Callable[[Array], Array]  # (K, P) parameter sets -> (K, D) readings
 
 
 @contextmanager
@@ -132,39 +132,41 @@ def no_truck() -> InputError:
     return InputError(Problem("readings", what, "look for a slip in a length, a load or an angle"))
 
 
-def jacobian(model: Model, at: Array, sizes: Array) -> Array:
+def jacobian(model: ReadingModel, at: Array, sizes: Array) -> Array:
     """(D, P), by central differences, all columns in one call of the model."""
-    steps = np.diag(STEP * sizes)
+    steps = np.diag(_STEP * sizes)
     both = model(np.concatenate([at + steps, at - steps]))
-    change: Array = ((both[: len(at)] - both[len(at) :]) / (2 * STEP * sizes[:, None])).T
+    change: Array = ((both[: len(at)] - both[len(at) :]) / (2 * _STEP * sizes[:, None])).T
     return change
 
 
 @solvable()
 def fit(
-    model: Model, data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Known]
-) -> Fit:
+    model: ReadingModel, data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Prior]
+) -> WeightedFit:
     """Fit the parameters `known` (fixed order) to the data by Gauss-Newton.
 
     Parameters with zero sd stay where they are. InputError where the readings fit no truck.
     """
     values = np.array([k.value for k in known])
     start = values.copy()
-    moving, sizes, weights, told = weights_of(data, kinds, known)
+    moving, sizes, weights, prior_weights = weights_of(data, kinds, known)
     readings = np.array([d.value for d in data])
     inverse = rows = np.empty((0, 0))
     for _ in range(ROUNDS):
-        rows = design(model, values, sizes, weights, told)[:, moving]
-        gap = np.concatenate(
-            [(readings - model(values[None])[0]) * weights, (start - values) * told]
+        rows = design(model, values, sizes, weights, prior_weights)[:, moving]
+        residual = np.concatenate(
+            [(readings - model(values[None])[0]) * weights, (start - values) * prior_weights]
         )
         inverse = np.linalg.pinv(rows * sizes[moving], rcond=1e-13) * sizes[moving, None]
-        step = inverse @ gap
+        step = inverse @ residual
         values[moving] += step
-        if np.all(np.abs(step) <= SETTLED * sizes[moving]):
+        if np.all(np.abs(step) <= _SETTLED * sizes[moving]):
             break
-    gap = np.concatenate([(readings - model(values[None])[0]) * weights, (start - values) * told])
-    if not (np.isfinite(gap).all() and np.isfinite(inverse).all()):
+    residual = np.concatenate(
+        [(readings - model(values[None])[0]) * weights, (start - values) * prior_weights]
+    )
+    if not (np.isfinite(residual).all() and np.isfinite(inverse).all()):
         raise no_truck()
     effects = np.zeros((len(known), len(rows)))
     effects[moving] = inverse
@@ -172,29 +174,33 @@ def fit(
     free = 1.0 - leverage
     checked = free > 1e-6
     normalised = np.full(len(data), np.nan)
-    normalised[checked] = gap[: len(data)][checked] / np.sqrt(free[checked])
+    normalised[checked] = residual[: len(data)][checked] / np.sqrt(free[checked])
     slips = np.full(len(data), np.nan)
-    slips[checked] = (gap[: len(data)] / weights)[checked] / free[checked]
-    redundancy = len(data) + int(np.sum(told > 0)) - int(np.sum(moving))
-    return Fit(
+    slips[checked] = (residual[: len(data)] / weights)[checked] / free[checked]
+    redundancy = len(data) + int(np.sum(prior_weights > 0)) - int(np.sum(moving))
+    return WeightedFit(
         values,
         effects @ effects.T,
         _sources(effects, data, kinds, known),
-        gap[: len(data)] / weights,
+        residual[: len(data)] / weights,
         normalised,
         slips,
-        float(gap @ gap),
+        float(residual @ residual),
         redundancy,
     )
 
 
 @solvable()
 def foreseen(
-    model: Model, at: Array, data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Known]
+    model: ReadingModel,
+    at: Array,
+    data: Sequence[Datum],
+    kinds: Sequence[Scatter],
+    known: Sequence[Prior],
 ) -> Array:
     """(P, P) covariance a fit would have if it came out at `at`, whatever the readings show."""
-    moving, sizes, weights, told = weights_of(data, kinds, known)
-    rows = design(model, at, sizes, weights, told)[:, moving]
+    moving, sizes, weights, prior_weights = weights_of(data, kinds, known)
+    rows = design(model, at, sizes, weights, prior_weights)[:, moving]
     inverse = np.linalg.pinv(rows * sizes[moving], rcond=1e-13) * sizes[moving, None]
     effects = np.zeros((len(known), len(rows)))
     effects[moving] = inverse
@@ -202,35 +208,37 @@ def foreseen(
 
 
 def weights_of(
-    data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Known]
+    data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Prior]
 ) -> tuple[NDArray[np.bool_], Array, Array, Array]:
     """Which parameters move, their sizes, and 1/sd of the readings and of what was known."""
     moving = np.array([k.uncertain for k in known])
     sizes = np.array([k.size if k.uncertain else 1.0 for k in known])
     weights = 1.0 / np.sqrt([max(kinds[d.kind].variance(d.repeats), 1e-24) for d in data])
-    told = np.array([1.0 / k.sd if k.uncertain else 0.0 for k in known])
-    return moving, sizes, weights, told
+    prior_weights = np.array([1.0 / k.sd if k.uncertain else 0.0 for k in known])
+    return moving, sizes, weights, prior_weights
 
 
-def design(model: Model, at: Array, sizes: Array, weights: Array, told: Array) -> Array:
+def design(
+    model: ReadingModel, at: Array, sizes: Array, weights: Array, prior_weights: Array
+) -> Array:
     """(D + P, P) derivatives of the normalised readings and of what was known beforehand."""
-    return np.vstack([jacobian(model, at, sizes) * weights[:, None], np.diag(told)])
+    return np.vstack([jacobian(model, at, sizes) * weights[:, None], np.diag(prior_weights)])
 
 
 def _sources(
-    effects: Array, data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Known]
-) -> tuple[Source, ...]:
+    effects: Array, data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Prior]
+) -> tuple[_Source, ...]:
     """Split each observation's effect into its independent causes."""
     found = []
     for column, d in zip(effects.T, data, strict=False):
         kind = kinds[d.kind]
         whole = max(kind.variance(d.repeats), 1e-24)
         changing, shared = kind.changing / d.repeats / whole, kind.shared / whole
-        found.append(Source(kind.label, column * np.sqrt(changing), kind.dof, False))
-        found.append(Source("scale steps", column * np.sqrt(shared), np.inf, True))
+        found.append(_Source(kind.label, column * np.sqrt(changing), kind.dof, False))
+        found.append(_Source("scale steps", column * np.sqrt(shared), np.inf, True))
     for column, k in zip(effects.T[len(data) :], known, strict=True):
         if k.uncertain and np.isfinite(k.sd):
-            found.append(Source(k.label or k.name, column, np.inf, k.rectangular))
+            found.append(_Source(k.label or k.name, column, np.inf, k.rectangular))
     return tuple(s for s in found if np.any(s.effect))
 
 

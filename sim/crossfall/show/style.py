@@ -21,8 +21,8 @@ from matplotlib.figure import Figure
 from matplotlib.font_manager import FontProperties
 from matplotlib.textpath import text_to_path
 
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
-from crossfall.truck.problems import InputError, Problem
 
 MM_PER_INCH = 25.4
 MM_PER_POINT = MM_PER_INCH / 72
@@ -175,7 +175,7 @@ def figure(width: float, height: float) -> Figure:
     return made
 
 
-def page(width: float, height: float) -> tuple[Figure, Axes]:
+def paper_page(width: float, height: float) -> tuple[Figure, Axes]:
     """A figure and one bare axes over all of it, whose data units are mm of paper.
 
     Its limits stand, so shapes go on it by `add_artist`, which need not work them out again."""

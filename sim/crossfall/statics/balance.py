@@ -11,11 +11,11 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crossfall.statics.builds import Builds, Flags, Ints
-from crossfall.statics.kinematics import Pose, carry, cross, gravity_direction, place, skew
+from crossfall.statics.builds import Builds, Ints
+from crossfall.statics.kinematics import Pose, carry, cross, frames_at, gravity_direction, skew
 from crossfall.statics.tyres import Contact, Discs, Patches, contact, discs, history
 from crossfall.truck.axle_law import BY_Q, BY_QQ, BY_QR, BY_R, BY_RR, VALUE
-from crossfall.truck.model import Array
+from crossfall.truck.model import Array, Flags
 
 
 @dataclass(frozen=True)
@@ -68,7 +68,7 @@ def balance(
     points = shape[0] * shape[1]
     corners = slice(points, points + builds.corner_gaps)
     gravity, d_gravity = gravity_direction(heading, theta)
-    pose = place(builds, x)
+    pose = frames_at(builds, x)
     disc = discs(builds, pose)
     touch = None if on is None else on[:points].reshape(shape)
     stick = None if on is None or len(on) <= corners.stop else on[corners.stop :].reshape(shape)

@@ -15,16 +15,15 @@ from numpy.typing import NDArray
 
 from crossfall.truck.axle_law import law_of
 from crossfall.truck.massprops import unsprung, whole
-from crossfall.truck.model import GRAVITY, Array, Truck, Tyre
+from crossfall.truck.model import GRAVITY, Array, Flags, Truck, Tyre
 from crossfall.truck.ride import spring_squeezes, tyre_loads
 from crossfall.truck.spring_law import spring_law
 
-Flags = NDArray[np.bool_]
 Ints = NDArray[np.int64]
 Index = Ints | Flags | slice
 
-NEVER = 1e3  # wheelbases of compression, which no spring is pressed by
-FIRM = 30.0  # of the vertical stiffness: gives a hundredth of a degree of tip
+_NEVER = 1e3  # wheelbases of compression, which no spring is pressed by
+_FIRM = 30.0  # of the vertical stiffness: gives a hundredth of a degree of tip
 
 
 @dataclass(frozen=True)
@@ -82,7 +81,7 @@ def pick(values: NDArray[Any], index: Index) -> Any:
     return values.take(index, axis=-1)
 
 
-def pack(trucks: Sequence[Truck], stop_ratio: float = 100.0) -> Builds:
+def stacked(trucks: Sequence[Truck], stop_ratio: float = 100.0) -> Builds:
     """Stack trucks. `stop_ratio`: stiffness of the bump and droop stops over the corner spring's,
     a numerical stand-in for metal on metal."""
     points = 2 if any(a.tyre.contact_half_width > 0 for t in trucks for a in t.axles) else 1
@@ -159,7 +158,7 @@ def _spring_column(truck: Truck, stages: int) -> dict[str, Any]:
         "spring_rate": rates * length / weight,
         "preload": rates * squeezes / weight,
         "stage_rate": more[:stages],
-        "stage_at": np.minimum(at / length, NEVER)[None][:stages],
+        "stage_at": np.minimum(at / length, _NEVER)[None][:stages],
     }
 
 
@@ -167,7 +166,7 @@ def _rates(tyre: Tyre) -> tuple[float, float, float]:
     return tyre.longitudinal, tyre.lateral, tyre.stiffness
 
 
-def lock(builds: Builds) -> Builds:
+def locked_builds(builds: Builds) -> Builds:
     """The same builds with both suspensions locked: only the tyres give."""
     return replace(builds, held=np.ones_like(builds.held))
 
@@ -176,7 +175,7 @@ def _staged(builds: Builds, stages: int) -> Builds:
     """The same builds with so many second stages; those they lack never come."""
     lacking = stages - len(builds.stage_rate)
     rate = np.zeros((lacking, *builds.spring_rate.shape))
-    at = np.full((lacking, *builds.preload.shape), NEVER)
+    at = np.full((lacking, *builds.preload.shape), _NEVER)
     return replace(
         builds,
         stage_rate=np.concatenate([builds.stage_rate, rate]),
@@ -184,7 +183,7 @@ def _staged(builds: Builds, stages: int) -> Builds:
     )
 
 
-def joined(parts: Sequence[Builds]) -> Builds:
+def joined_builds(parts: Sequence[Builds]) -> Builds:
     """Several stacks as one."""
     most = max(p.law.shape[1] for p in parts)
     stages = max(len(p.stage_rate) for p in parts)
@@ -197,7 +196,7 @@ def joined(parts: Sequence[Builds]) -> Builds:
 def firm(builds: Builds) -> Builds:
     """The same builds with tyres that hardly give along the ground."""
     rate = builds.tyre_rate.copy()
-    rate[:2] = FIRM * rate[2]
+    rate[:2] = _FIRM * rate[2]
     return replace(builds, tyre_rate=rate)
 
 

@@ -11,9 +11,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.statics.balance import Balance, balance, gap_slopes
-from crossfall.statics.builds import Builds, Flags, Index, Ints, pick
+from crossfall.statics.builds import Builds, Index, Ints, pick
 from crossfall.statics.tyres import AT_LIMIT, Patches
-from crossfall.truck.model import Array
+from crossfall.truck.model import Array, Flags
 
 np.empty(
     1 << 21

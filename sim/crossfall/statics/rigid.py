@@ -109,7 +109,7 @@ def tip_edge(truck: Truck, headings: ArrayLike) -> NDArray[np.intp]:
     return np.asarray(edge_angles(truck, headings).argmin(axis=-1))
 
 
-def tip_angles(
+def rigid_tip_angles(
     half_front: ArrayLike,
     half_rear: ArrayLike,
     x_front: ArrayLike,

@@ -15,7 +15,7 @@ from crossfall.statics.rigid import QUARTERS, tip_angle
 from crossfall.statics.slope import greatest_grade
 from crossfall.truck.model import Array, Grip, Truck
 
-WHEELS = ("front", "rear", "both")  # the axles that drive or brake, in order
+DRIVEN = ("front", "rear", "both")  # the axles that drive or brake, in order
 
 
 @dataclass(frozen=True)
@@ -41,7 +41,7 @@ def traction(truck: Truck, grip: Grip) -> Traction:
         np.array(
             [
                 [greatest_grade(truck, mu, wheels, nose_up) for mu in _ends(grip)]
-                for wheels in WHEELS
+                for wheels in DRIVEN
             ]
         )
         for nose_up in (True, False)

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 NONE: Mapping[str, str] = {}
-UNITS = {
+_UNITS = {
     "_n_per_mm": "N/mm",
     "_mm_per_s": "mm/s",
     "_deg": "degree",
@@ -85,9 +85,9 @@ class Description:
     source: str
 
 
-def describe(column: str, responses: Mapping[str, str] = NONE) -> Description:
+def describe_column(column: str, responses: Mapping[str, str] = NONE) -> Description:
     """What a column is. responses: those of the scenario, name -> expression."""
-    unit = next((said for end, said in UNITS.items() if column.endswith(end)), "1")
+    unit = next((said for end, said in _UNITS.items() if column.endswith(end)), "1")
     if column in responses:
         return Description(responses[column], unit, "expression of the scenario")
     for end, said in (("_low_deg", "lower"), ("_high_deg", "upper")):

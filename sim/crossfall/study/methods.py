@@ -21,20 +21,20 @@ import numpy as np
 
 from crossfall.answers.conditions import Conditions, choose_grip, one_grip
 from crossfall.statics import rigid, sliding
-from crossfall.study.draws import drawn
+from crossfall.study.draws import drawn_truck
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Grip, Truck
-from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TruckSpec
 
 if TYPE_CHECKING:
     from crossfall.answers.tips import TipAngles
     from crossfall.study.slopes import Crossing
 
-Row = dict[str, Any]
-FATES = {"crossed": "stands", "slid": "slides", "rolled over": "tips"}
+_Row = dict[str, Any]
+_FATES = {"crossed": "stands", "slid": "slides", "rolled over": "tips"}
 STACK = 128  # builds and headings answered at once: a stack takes little longer than one
 
 
@@ -52,12 +52,12 @@ def warm_up(common: Mapping[str, Any]) -> None:
         from crossfall.study import slopes  # noqa: F401
 
 
-def compliant(common: Mapping[str, Any], payload: Row) -> list[Row]:
+def compliant(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     """The tip angle on springs and tyres at the ground's grip, as `answers` gives it."""
     return [{**about(truck_of(common, payload)), **_statics(common, payload)}]
 
 
-def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
+def tilt_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     """One virtual trial on the table, and the compliant answer in the same conditions beside it.
 
     tip_deg is the trial's; trial_less_compliant_deg: how far it lies above the statics' tip.
@@ -98,7 +98,7 @@ def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
     ]
 
 
-def _statics(common: Mapping[str, Any], payload: Row) -> Row:
+def _statics(common: Mapping[str, Any], payload: _Row) -> _Row:
     """The conditions and the answer, under the keys of `answers.keys`.
 
     tip_deg is always a number: where it slides first, what it does against a rail. first: what
@@ -113,7 +113,7 @@ def _statics(common: Mapping[str, Any], payload: Row) -> Row:
     if math.isnan(free):
         raise NoAnswer("the equilibrium could not be followed to a tip")
     heading, slope = [one.heading], asked_of(common, payload)["slope"]
-    row: Row = {
+    row: _Row = {
         "tip_deg": math.degrees(free),
         "over": rigid.EDGES[int(rigid.tip_edge(truck, heading)[0])],
         "grip": one.grip.likely,
@@ -132,12 +132,12 @@ def _statics(common: Mapping[str, Any], payload: Row) -> Row:
     return row | (_range(truck, one, slides) if common.get("ranges") else {})
 
 
-def _range(truck: Truck, one: Conditions, slides: bool) -> Row:
+def _range(truck: Truck, one: Conditions, slides: bool) -> _Row:
     """The 95 % ranges, flat, and how likely a tip comes first."""
     from crossfall.answers.ranges import ranges
 
     (found,) = ranges(truck, [one])[1]
-    row: Row = {}
+    row: _Row = {}
     for name, ends in (
         ("compliant", None if slides else found.tip),
         ("rail", found.tip if slides or one.rail else None),
@@ -149,7 +149,7 @@ def _range(truck: Truck, one: Conditions, slides: bool) -> Row:
     return row | {"outcome": sliding.outcome(chance), "tips_first_share": chance}
 
 
-def slope_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
+def slope_trial(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     """One drive across a slope at the ground's likely grip: over a plane, a stone or rough ground,
     drawn by the seed."""
     from crossfall.study.slopes import one_trial
@@ -163,7 +163,7 @@ def slope_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
             **about(truck),
             "grip": grip,
             "outcome": trial.outcome,
-            "on_slope": FATES.get(trial.outcome, trial.outcome),
+            "on_slope": _FATES.get(trial.outcome, trial.outcome),
             "least_load_g": 1000 * trial.least_load / GRAVITY,
             "least_wheel": WHEELS[trial.least_wheel],
             "least_geometric_margin_deg": _degrees(trial.least_margin),
@@ -172,7 +172,7 @@ def slope_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
     ]
 
 
-def critical_slope(common: Mapping[str, Any], payload: Row) -> list[Row]:
+def _critical_slope(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     """The slope that half of the drives across do not survive, found by trials.
 
     Grip is drawn anew for every drive, from the surface's range, unless one number is given.
@@ -204,7 +204,7 @@ def critical_slope(common: Mapping[str, Any], payload: Row) -> list[Row]:
     ]
 
 
-def _crossing(asked: Mapping[str, Any], payload: Row, grip: Grip | float) -> Crossing:
+def _crossing(asked: Mapping[str, Any], payload: _Row, grip: Grip | float) -> Crossing:
     from crossfall.study.slopes import Crossing
     from crossfall.trials.ground import Plane, Rough, Stone
 
@@ -225,12 +225,12 @@ def _crossing(asked: Mapping[str, Any], payload: Row, grip: Grip | float) -> Cro
 # What the methods share
 
 
-def truck_of(common: Mapping[str, Any], payload: Row) -> Truck:
+def truck_of(common: Mapping[str, Any], payload: _Row) -> Truck:
     """The build of this trial: edits put in, and errors drawn where tolerances are asked for."""
     return _built(*_build_key(common, payload))
 
 
-def asked_of(common: Mapping[str, Any], payload: Row) -> dict[str, Any]:
+def asked_of(common: Mapping[str, Any], payload: _Row) -> dict[str, Any]:
     """heading (rad), slope (rad or None), grip (or None), speed (m/s), stone and rough (m)."""
     chosen = {**common["fixed"], **payload}
     slope = chosen.get("slope_deg")
@@ -245,7 +245,7 @@ def asked_of(common: Mapping[str, Any], payload: Row) -> dict[str, Any]:
     }
 
 
-def conditions_of(truck: Truck, common: Mapping[str, Any], payload: Row) -> Conditions:
+def conditions_of(truck: Truck, common: Mapping[str, Any], payload: _Row) -> Conditions:
     """What is asked: the grip of the scenario's surface, or the truck's first, unless one number
     is given for it."""
     asked = asked_of(common, payload)
@@ -254,7 +254,7 @@ def conditions_of(truck: Truck, common: Mapping[str, Any], payload: Row) -> Cond
     return Conditions(asked["heading"], grip, common.get("hold", "brakes"))
 
 
-def about(truck: Truck) -> Row:
+def about(truck: Truck) -> _Row:
     """Columns that say what the build weighs."""
     body = whole(truck)
     x, y, z = (1000 * float(v) for v in body.cg)
@@ -277,7 +277,7 @@ def _parsed(text: str) -> TruckSpec:
 
 
 def _build_key(
-    common: Mapping[str, Any], payload: Row
+    common: Mapping[str, Any], payload: _Row
 ) -> tuple[str, str | None, tuple[tuple[str, Any], ...], int | None]:
     """What decides the build: the file's values, its folder, the edits and the seed of errors."""
     edits = {k: v for k, v in {**common["fixed"], **payload}.items() if "." in k}
@@ -291,13 +291,13 @@ def _built(
 ) -> Truck:
     spec = set_values(_parsed(text), dict(edits))
     truck = build(spec, None if folder is None else Path(folder))[0]
-    return truck if seed is None else drawn(truck, seed)
+    return truck if seed is None else drawn_truck(truck, seed)
 
 
 _solved: dict[Any, tuple[TipAngles, int]] = {}  # of the latest stack, by case
 
 
-def ahead(common: Mapping[str, Any], payloads: Sequence[Row]) -> None:
+def ahead(common: Mapping[str, Any], payloads: Sequence[_Row]) -> None:
     """Answer by statics, in one stack, what trials will ask for. A build that is no truck is left
     out here, and says so when its turn comes."""
     if common.get("method") not in ("compliant", "tilt trial"):
@@ -320,6 +320,6 @@ def ahead(common: Mapping[str, Any], payloads: Sequence[Row]) -> None:
     _solved.update({case: (found, i) for i, case in enumerate(asked)})
 
 
-def _case(common: Mapping[str, Any], payload: Row) -> Any:
+def _case(common: Mapping[str, Any], payload: _Row) -> Any:
     asked = asked_of(common, payload)
     return _build_key(common, payload), asked["heading"], asked["grip"], common.get("hold")

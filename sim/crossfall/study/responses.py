@@ -85,7 +85,7 @@ def fault(expression: str, columns: set[str]) -> tuple[str, str] | None:
         ):
             return f"uses {type(node).__name__.lower()}, which is not known here", ""
     try:
-        evaluate(expression, dict.fromkeys(known, 1.0))
+        evaluate_expression(expression, dict.fromkeys(known, 1.0))
     except Exception as error:  # whatever simpleeval or numpy find wrong with it
         return f"cannot be worked out: {error}", ""
     return None
@@ -111,7 +111,7 @@ def _names_a_column(node: ast.Call, known: set[str]) -> bool:
     )
 
 
-def evaluate(expression: str, row: Mapping[str, Any]) -> Any:
+def evaluate_expression(expression: str, row: Mapping[str, Any]) -> Any:
     """The value of an expression for one row, or for columns (n,); nan where a column has none."""
     from simpleeval import SimpleEval
 
@@ -141,7 +141,7 @@ def columns_of(table: Any, responses: Mapping[str, str]) -> dict[str, Any]:
     columns = {name: table[name].to_numpy() for name in numbers}
     out: dict[str, Any] = {}
     for name, expression in responses.items():
-        value = np.broadcast_to(evaluate(expression, columns | out), (len(table),))
+        value = np.broadcast_to(evaluate_expression(expression, columns | out), (len(table),))
         out[name] = np.where(np.isfinite(value), value, np.nan)
     return out
 
@@ -150,6 +150,6 @@ def with_responses(row: Mapping[str, Any], responses: Mapping[str, str]) -> dict
     """The row with its responses after the other columns: None where one is no finite number."""
     out = dict(row)
     for name, expression in responses.items():
-        value = float(evaluate(expression, row))
+        value = float(evaluate_expression(expression, row))
         out[name] = value if np.isfinite(value) else None
     return out

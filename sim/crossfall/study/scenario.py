@@ -15,12 +15,12 @@ from pydantic import ValidationError
 
 from crossfall.study.design import Axis, Design, count, points
 from crossfall.study.scenario_checks import mistakes
-from crossfall.study.scenario_file import MOST, ScenarioSpec
+from crossfall.study.scenario_file import MOST_TRIALS, ScenarioSpec
 from crossfall.truck.build import Loaded, load_truck
-from crossfall.truck.lines import Path as Key
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.read import Source, Where, read_source
 from crossfall.truck.sentences import problems, suggestion
+from crossfall.truck.toml_line_index import KeyPath as Key
 
 MOST_STORED = 200_000  # of a method slower than the closed form: a month of nights
 
@@ -159,7 +159,7 @@ def _truck_of(spec: ScenarioSpec, path: Path, source: Source, where: Where) -> s
 
 
 def _size_mistakes(scenario: Scenario, where: Where) -> list[Problem]:
-    most = MOST if scenario.spec.method == "closed form" else MOST_STORED
+    most = MOST_TRIALS if scenario.spec.method == "closed form" else MOST_STORED
     if scenario.total <= most:
         return []
     what = f"asks for {scenario.total} trials"

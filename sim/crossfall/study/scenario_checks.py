@@ -12,12 +12,12 @@ from crossfall.study.responses import COLUMNS, FUNCTIONS, fault
 from crossfall.study.scenario_file import CONDITIONS, DRIVING, WEIGHTS, ScenarioSpec
 from crossfall.truck.build import Loaded
 from crossfall.truck.edits import get_value, set_value
-from crossfall.truck.lines import Path as Key
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Truck
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.read import Where
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.sentences import suggestion
+from crossfall.truck.toml_line_index import KeyPath as Key
 
 
 def mistakes(spec: ScenarioSpec, loaded: Loaded, where: Where) -> list[Problem]:

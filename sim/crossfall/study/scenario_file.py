@@ -59,11 +59,11 @@ from pydantic_core import PydanticKnownError
 
 from crossfall.answers.conditions import Hold
 from crossfall.engines.held import EngineName
-from crossfall.study.design import Kind
+from crossfall.study.design import DesignKind
 from crossfall.trials.pace import Care
 from crossfall.truck.schema import Angle, Line, Name, Strict, Text, mistake
 
-MOST = 10_000_000  # trials of one scenario
+MOST_TRIALS = 10_000_000  # trials of one scenario
 MOST_NUMBER = 1e15  # of any value
 CONDITIONS: dict[str, tuple[float, float]] = {  # keys that are no value of a truck: their bounds
     "heading_deg": (-360.0, 360.0),
@@ -122,8 +122,8 @@ class AxisSpec(Strict):
 
 
 class DesignSpec(Strict):
-    kind: Kind = "grid"
-    points: Annotated[int, Field(ge=1, le=MOST)] | None = None
+    kind: DesignKind = "grid"
+    points: Annotated[int, Field(ge=1, le=MOST_TRIALS)] | None = None
 
     @model_validator(mode="after")
     def _points_fit(self) -> DesignSpec:
@@ -160,7 +160,7 @@ class ResponseSpec(Strict):
     expression: Annotated[Line, Field(alias="is")]
 
 
-class FrontSpec(Strict):
+class _FrontSpec(Strict):
     """A picture of the builds that no other beats in all of two or three columns at once."""
 
     aims: Annotated[dict[str, Literal["high", "low"]], Field(min_length=2, max_length=3)]
@@ -198,7 +198,7 @@ class ScenarioSpec(Strict):
     limits: LimitsSpec = LimitsSpec()
     map: Annotated[tuple[MapSpec, ...], Field(strict=False)] = ()
     response: Annotated[tuple[ResponseSpec, ...], Field(strict=False)] = ()
-    front: Annotated[tuple[FrontSpec, ...], Field(strict=False)] = ()
+    front: Annotated[tuple[_FrontSpec, ...], Field(strict=False)] = ()
 
     @property
     def responses(self) -> dict[str, str]:

@@ -24,9 +24,9 @@ from crossfall.trials.slope import SlopeTrial, cross_slope
 from crossfall.truck.model import Grip, Truck
 
 STRAY = 0.06  # m, the most a stone lies farther ahead: about where on the tread it is met
-BELOW = {Plane: math.radians(3.0), Stone: math.radians(25.0), Rough: math.radians(20.0)}
+_BELOW = {Plane: math.radians(3.0), Stone: math.radians(25.0), Rough: math.radians(20.0)}
 ABOVE = math.radians(3.0)
-STEEPEST = math.radians(85.0)
+_STEEPEST = math.radians(85.0)
 
 
 @dataclass(frozen=True)
@@ -103,10 +103,10 @@ def critical_slope(
         return trial.outcome != "crossed"
 
     search = find_critical if varies(crossing) else bisect
-    low = max(0.0, static - BELOW[type(crossing.ground)])
-    high = min(STEEPEST, static + ABOVE)
+    low = max(0.0, static - _BELOW[type(crossing.ground)])
+    high = min(_STEEPEST, static + ABOVE)
     found = search(fails, low, high, half_width=half_width, most=most)
-    outside = (0.0, low) if found.failed.all() else (high, STEEPEST)
+    outside = (0.0, low) if found.failed.all() else (high, _STEEPEST)
     if (found.failed.all() or not found.failed.any()) and outside[0] < outside[1]:
         del outcomes[:]
         found = search(fails, *outside, half_width=half_width, most=most)
@@ -153,7 +153,7 @@ def bisect(
 
 def one_trial(truck: Truck, crossing: Crossing, angle: float, number: int) -> SlopeTrial:
     """Trial `number` of a crossing, on a slope of `angle` (rad)."""
-    ground, grip = drawn(crossing, number)
+    ground, grip = drawn_ground(crossing, number)
     return cross_slope(
         truck,
         angle,
@@ -166,7 +166,7 @@ def one_trial(truck: Truck, crossing: Crossing, angle: float, number: int) -> Sl
     )
 
 
-def drawn(crossing: Crossing, number: int) -> tuple[Plane | Stone | Rough, float | None]:
+def drawn_ground(crossing: Crossing, number: int) -> tuple[Plane | Stone | Rough, float | None]:
     """The ground and grip of trial `number`: triangular within a range of grips."""
     rng = np.random.default_rng([crossing.seed, number])
     grip, ground = crossing.grip, crossing.ground
@@ -211,7 +211,7 @@ def standing_tip(truck: Truck, heading: float, grip: float | None = None) -> flo
     return tip
 
 
-def standing(truck: Truck, trial: SlopeTrial | RampTrial) -> Standing:
+def standing_reserve(truck: Truck, trial: SlopeTrial | RampTrial) -> Standing:
     """How much steeper the slope or ramp of a trial might be before the truck tips standing on it.
 
     The ground is taken as a plane with the trial's grip, without its stone or its waves.

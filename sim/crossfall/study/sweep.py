@@ -15,15 +15,15 @@ from crossfall.engines.held import usual_engine
 from crossfall.study.blocks import batch_of_blocks, do_blocks, done_blocks
 from crossfall.study.export import export, export_columns
 from crossfall.study.methods import STACK
-from crossfall.study.pool import Limits
-from crossfall.study.runner import Progress, run
+from crossfall.study.pool import TrialLimits
+from crossfall.study.runner import RunProgress, run_batch
 from crossfall.study.scenario import Scenario, scenario_folder
 from crossfall.study.store import full_disk, is_full
-from crossfall.study.task import Batch, canonical, digest, make_batch
+from crossfall.study.task import Batch, canonical, make_batch, value_digest
 from crossfall.study.versions import versions_of
-from crossfall.truck.digest import digest as truck_digest
+from crossfall.truck.digest import truck_digest as truck_digest
 
-METHODS = {
+_METHODS = {
     "compliant": "crossfall.study.methods:compliant",
     "tilt trial": "crossfall.study.methods:tilt_trial",
     "slope trial": "crossfall.study.methods:slope_trial",
@@ -68,9 +68,9 @@ def folder_of(scenario_or_folder: str) -> Path:
         return given
     name, place = _plain(given.stem), given.resolve().parent
     if name != given.stem:
-        name += f"-{digest(given.stem)[:6]}"
+        name += f"-{value_digest(given.stem)[:6]}"
     if given.parent != Path() and place not in (Path.cwd(), scenario_folder().resolve()):
-        name += f"-{digest(str(place))[:6]}"
+        name += f"-{value_digest(str(place))[:6]}"
     return Path("crossfall-out") / name
 
 
@@ -107,7 +107,7 @@ def batch_of(scenario: Scenario) -> Batch:
     stack = STACK if spec.method == "compliant" else 1
     return make_batch(
         spec.name,
-        METHODS[spec.method],
+        _METHODS[spec.method],
         common,
         scenario.payloads,
         scenario.total,
@@ -118,14 +118,14 @@ def batch_of(scenario: Scenario) -> Batch:
     )
 
 
-def sweep(
+def run_scenario(
     scenario: Scenario,
     folder: Path,
     *,
     workers: int | None = None,
     cluster: str = "",
     retry_failed: bool = False,
-    watch: Callable[[Progress], None] | None = None,
+    watch: Callable[[RunProgress], None] | None = None,
     stop: Callable[[], bool] = lambda: False,
 ) -> SweepResult:
     """Do a scenario and write its table into `folder`; what is there already is not done again.
@@ -138,12 +138,12 @@ def sweep(
         if scenario.spec.method == "closed form":
             return _closed_form(scenario, folder, retry_failed, watch, stop)
         batch, store = batch_of(scenario), folder / STORE
-        result = run(
+        result = run_batch(
             batch,
             store,
             workers=workers,
             cluster=cluster,
-            limits=Limits(trial=scenario.spec.limits.trial_s),
+            limits=TrialLimits(trial=scenario.spec.limits.trial_s),
             retry_failed=retry_failed,
             watch=watch,
             stop=stop,
@@ -171,7 +171,7 @@ def _closed_form(
     scenario: Scenario,
     folder: Path,
     retry_failed: bool,
-    watch: Callable[[Progress], None] | None,
+    watch: Callable[[RunProgress], None] | None,
     stop: Callable[[], bool],
 ) -> SweepResult:
     began, store = time.monotonic(), folder / STORE
@@ -199,7 +199,7 @@ def write_tables(scenario: Scenario, folder: Path) -> tuple[tuple[Path, ...], in
         "spec": batch.spec,
         "method": "closed form",
         "versions": canonical(batch.versions),
-        "batch": digest(json.loads(scenario.spec.model_dump_json())),
+        "batch": value_digest(json.loads(scenario.spec.model_dump_json())),
     }
     tables = done_blocks(store, batch)
     first = next(tables, None)

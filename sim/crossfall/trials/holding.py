@@ -15,7 +15,7 @@ OTHER = 0.7  # of the strides, in the repeat
 
 
 @dataclass(frozen=True)
-class Search:
+class _Search:
     """What one search found, and the moments at which it rested, upwards."""
 
     bracket: Bracket
@@ -59,7 +59,7 @@ def search(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
     return one.bracket
 
 
-def check(run: Tilting, found: Search, pace: Pace) -> bool:
+def check(run: Tilting, found: _Search, pace: Pace) -> bool:
     """Go from the first rest to one below the tip, as usual and with one thing finer at a time:
     all that tyres slip on the way tells. Solver and contacts slip no tyre: for them it goes from
     the rest before, as it has already done. False where there are too few rests for that, or it
@@ -90,7 +90,7 @@ def check(run: Tilting, found: Search, pace: Pace) -> bool:
     return True
 
 
-def _narrowed(run: Tilting, rest: Moment, pace: Pace, number: int) -> Search:
+def _narrowed(run: Tilting, rest: Moment, pace: Pace, number: int) -> _Search:
     """In strides from `rest`, and by halves.
 
     Where it went from before a jump says nothing of where it goes from after it.
@@ -111,7 +111,7 @@ def _narrowed(run: Tilting, rest: Moment, pace: Pace, number: int) -> Search:
         if high - test > pace.bracket and math.isfinite(high) and fresh < MOST_JUMPS:
             high, goes, fresh = math.inf, "rests", fresh + 1
             run.log.afresh()
-    return Search(Bracket(rest.theta, high, goes, run.fell), tuple(rests), jumps)
+    return _Search(Bracket(rest.theta, high, goes, run.fell), tuple(rests), jumps)
 
 
 def _hold(

@@ -18,11 +18,11 @@ import numpy as np
 from crossfall.engines.held import engine_version
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive
-from crossfall.trials.going import Going, Journey, under_way
+from crossfall.trials.drive_run import Going, Journey, under_way
 from crossfall.trials.ground import Ground, Plane, Stone, front_of_tyres, stone_foot
 from crossfall.truck.model import Truck
 
-Crossing = Literal["crossed", "slid", "rolled over", "stuck"]
+_Crossing = Literal["crossed", "slid", "rolled over", "stuck"]
 Climbing = Literal["climbs", "descends", "loops over", "slides", "spins", "stalls"]
 
 
@@ -72,7 +72,7 @@ class SlopeTrial:
     spun: m the driven wheels turned without going on. seconds: CPU time it took.
     """
 
-    outcome: Crossing | Climbing
+    outcome: _Crossing | Climbing
     heading: float
     slope: float
     ground: Ground
@@ -210,7 +210,7 @@ def goes_over(going: Going, manner: Manner, grade: float = 0.0) -> bool:
     return going.airborne
 
 
-def _cross(going: Going, course: Sequence[Command], far: float, manner: Manner) -> Crossing:
+def _cross(going: Going, course: Sequence[Command], far: float, manner: Manner) -> _Crossing:
     for _ in running(going, course):
         if going.lean > manner.fallen:
             return "rolled over"
@@ -242,7 +242,7 @@ def _climb(going: Going, commands: Sequence[Command], heading: float, manner: Ma
 
 def _trial(
     going: Going,
-    outcome: Crossing | Climbing,
+    outcome: _Crossing | Climbing,
     heading: float,
     slope: float,
     ground: Ground,

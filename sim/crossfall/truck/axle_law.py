@@ -21,13 +21,13 @@ from functools import cache, lru_cache
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from crossfall.truck.linkage import LinkageError, place, rotations
+from crossfall.truck.linkage import LinkageError, linkage_poses, rotations
 from crossfall.truck.model import Array, Axle, Links, Shocks, frozen
 
 DEGREE = 5
-MARGIN = 1.25  # of the travel: what stops that give a little, and a step too far, still find
+_MARGIN = 1.25  # of the travel: what stops that give a little, and a step too far, still find
 LEAST_TRAVEL = 1e-4  # m, about which links are fitted that need not move
-NODES = 7  # of the corner travel each way, at which links are fitted
+_NODES = 7  # of the corner travel each way, at which links are fitted
 X, Y, Z, YAW, PITCH, LEFT, RIGHT = range(7)
 VALUE, BY_Q, BY_R, BY_QQ, BY_QR, BY_RR = range(6)
 
@@ -85,7 +85,7 @@ class AxleLaw:
 
     def at(self, heave: Array, roll: Array) -> Array:
         """(7, 6, ...) X to RIGHT and their derivatives VALUE to BY_RR, SI."""
-        return evaluate(self.coefficients, heave, roll)
+        return axle_law_values(self.coefficients, heave, roll)
 
     def motion(self, heave: ArrayLike, roll: ArrayLike) -> tuple[Array, Array]:
         """(..., 3, 3) turn and (..., 3) shift: a point X of the axle at ride height is now at
@@ -112,7 +112,7 @@ class AxleLaw:
         return np.asarray(self.coefficients * length**i / unit[:, None])
 
 
-def plain(coefficients: Array) -> Callable[[float, float], list[list[float]]]:
+def plain_law(coefficients: Array) -> Callable[[float, float], list[list[float]]]:
     """For who asks at one place after another: (f, terms) coefficients as a function of heave and
     roll that gives, for each of the f, its value and derivatives by heave and by roll."""
     degree = degree_of(coefficients.shape[1])
@@ -137,7 +137,7 @@ def plain(coefficients: Array) -> Callable[[float, float], list[list[float]]]:
     return at
 
 
-def evaluate(coefficients: Array, heave: Array, roll: Array) -> Array:
+def axle_law_values(coefficients: Array, heave: Array, roll: Array) -> Array:
     """(7, 6, ...) of axles with (7, terms) in common or (7, terms, ...) each: see AxleLaw.at."""
     terms = coefficients.shape[1]
     if terms == 2:
@@ -183,7 +183,7 @@ def law_of(axle: Axle) -> AxleLaw:
 def travel(bump: float, droop: float, spacing: float, nodes: int) -> tuple[Array, Array]:
     """Heave (m) and roll (rad) of nodes^2 places over the corners' travel, MARGIN wider."""
     at = np.cos(np.pi * (np.arange(nodes) + 0.5) / nodes)  # Chebyshev's, so that ends fit as well
-    middle, half = (bump - droop) / 2, MARGIN * max((bump + droop) / 2, LEAST_TRAVEL)
+    middle, half = (bump - droop) / 2, _MARGIN * max((bump + droop) / 2, LEAST_TRAVEL)
     left, right = (middle + half * g.ravel() for g in np.meshgrid(at, at))
     return (left + right) / 2, (left - right) / spacing
 
@@ -200,9 +200,11 @@ def _fitted(values: Array, heave: Array, roll: Array) -> Array:
 @lru_cache(maxsize=4096)
 def _guided(links: Links) -> Array:
     """(5, terms) of the axle's centre on its links. Raises LinkageError."""
-    heave, roll = travel(links.bump, links.droop, links.spacing, NODES)
+    heave, roll = travel(links.bump, links.droop, links.spacing, _NODES)
     many = (len(heave), *links.axle.shape)
-    at = place(np.broadcast_to(links.chassis, many), np.broadcast_to(links.axle, many), heave, roll)
+    at = linkage_poses(
+        np.broadcast_to(links.chassis, many), np.broadcast_to(links.axle, many), heave, roll
+    )
     if not at.closed.all():
         raise LinkageError(_binds(heave, roll, at.closed, links))
     guide = np.zeros((5, len(powers(DEGREE))))
@@ -234,8 +236,8 @@ def _pressed(
     """(2, terms) compression of left and right shock. point: m, that the guide (5, terms) moves,
     from the axle's centre. reach: m of bump and droop, and spacing."""
     guide = np.frombuffer(guide_bytes).reshape(5, -1)
-    heave, roll = travel(*reach, NODES)
-    now = evaluate(np.pad(guide, ((0, 2), (0, 0))), heave, roll)[:, VALUE]
+    heave, roll = travel(*reach, _NODES)
+    now = axle_law_values(np.pad(guide, ((0, 2), (0, 0))), heave, roll)[:, VALUE]
     turn = rotations(now[YAW], now[PITCH], roll)
     ends = np.einsum("kij,sj->ksi", turn, shocks.axle - np.array(point))
     ends += now[:3].T[:, None] + np.array(point)

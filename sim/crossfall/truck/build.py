@@ -10,6 +10,7 @@ import numpy as np
 
 from crossfall.truck import checks, meshes, schema, shapes
 from crossfall.truck.assemble import reassemble
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.guides import suspended
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import (
@@ -24,8 +25,7 @@ from crossfall.truck.model import (
     frozen,
 )
 from crossfall.truck.pieces import pieces, setting
-from crossfall.truck.problems import InputError, Problem
-from crossfall.truck.read import Reading, Where, contained, in_memory, read_spec, read_text
+from crossfall.truck.read import ReadFile, Where, contained, in_memory, read_spec, read_text
 from crossfall.truck.solids import MM, Solid
 from crossfall.truck.stance import standing
 from crossfall.truck.tolerances import uncertain_inputs
@@ -63,7 +63,7 @@ def load_text(text: str, path: str | Path) -> Loaded:
     return _loaded(read_text(text, path))
 
 
-def _loaded(reading: Reading) -> Loaded:
+def _loaded(reading: ReadFile) -> Loaded:
     truck, warnings = build(reading.spec, reading.path.resolve().parent, reading.where)
     return Loaded(truck, reading.spec, warnings, reading.path, reading.where)
 

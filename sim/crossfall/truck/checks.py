@@ -8,14 +8,14 @@ import numpy as np
 from pydantic import BaseModel
 
 from crossfall.truck.assemble import BODIES
+from crossfall.truck.errors import Problem
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.materials import MATERIALS
 from crossfall.truck.model import GRAVITY, WHEELS, Suspension, Truck
-from crossfall.truck.problems import Problem
 from crossfall.truck.read import Where
 from crossfall.truck.ride import (
-    axle_loads,
     corner_rates,
+    level_axle_loads,
     spring_preloads,
     spring_squeezes,
     tyre_loads,
@@ -196,7 +196,7 @@ def _buried(truck: Truck, where: Where) -> list[Problem]:
 
 def _balance(truck: Truck, where: Where) -> list[Problem]:
     body = whole(truck)
-    front, rear = (load / (body.mass * GRAVITY) for load in axle_loads(truck))
+    front, rear = (load / (body.mass * GRAVITY) for load in level_axle_loads(truck))
     if min(front, rear) <= 0:
         end, x = (
             ("ahead of the front", truck.front.x)

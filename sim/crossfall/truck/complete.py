@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from crossfall.truck.checks import truck_mistakes
-from crossfall.truck.model import Truck
+from crossfall.truck.model import ENDS, Truck
 from crossfall.truck.read import in_memory
 from crossfall.truck.ride import spring_squeezes
 from crossfall.truck.schema import TYPICAL_DAMPING, ToleranceSpec, TruckSpec
-from crossfall.truck.tolerances import DEFAULTS, ENDS, Basis
+from crossfall.truck.tolerances import DEFAULTS, Basis
 from crossfall.truck.uncertain import shown, varied
 
 _SECTIONS = {
@@ -147,9 +147,9 @@ def falls_in_tolerance(truck: Truck, spec: TruckSpec) -> tuple[str, ...]:
     where, found = in_memory(spec), []
     for number, one in enumerate(truck.uncertain):
         unit, low, _, high = shown(one)
-        for value, told in ((one.low, low), (one.high, high)):
+        for value, end in ((one.low, low), (one.high, high)):
             if problems := truck_mistakes(varied(truck, {number: value}), spec, where):
-                found.append(f"{one.name}: at {told:.4g} {unit}, in its range, {problems[0].what}")
+                found.append(f"{one.name}: at {end:.4g} {unit}, in its range, {problems[0].what}")
     return tuple(found)
 
 

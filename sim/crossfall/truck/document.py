@@ -14,13 +14,13 @@ from typing import Any
 import tomlkit
 from tomlkit.exceptions import TOMLKitError
 
-from crossfall.truck import lines, sentences
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck import sentences, toml_line_index
+from crossfall.truck.errors import InputError, Problem
 
 _AXES = {"x": 0, "y": 1, "z": 2}
 
 
-def set_value(text: str, key: str, value: Any) -> str:
+def text_with_value(text: str, key: str, value: Any) -> str:
     """The text with one value changed, or with None taken out; tables on the way are made."""
     document = _parse(text)
     steps = key.replace("[", ".").replace("]", "").split(".")
@@ -29,7 +29,7 @@ def set_value(text: str, key: str, value: Any) -> str:
     return _dump(document, text)
 
 
-def add_part(text: str, part: Mapping[str, Any]) -> str:
+def text_with_part(text: str, part: Mapping[str, Any]) -> str:
     """The text with a [[part]] entry at its end."""
     name = part.get("name")
     if not isinstance(name, str) or not name:
@@ -52,11 +52,11 @@ def add_part(text: str, part: Mapping[str, Any]) -> str:
     return added
 
 
-def remove_part(text: str, name: str) -> str:
+def text_without_part(text: str, name: str) -> str:
     """The text without a part's entry and the blank line above it; other comments stay."""
     data = _plain(text)
     row = _row(data, name)
-    index = lines.line_index(text)
+    index = toml_line_index.line_index(text)
     rows = text.splitlines(keepends=True)
     start = index[("part", row)] - 1
     if not rows[start].lstrip().startswith("[["):
@@ -80,26 +80,26 @@ def remove_part(text: str, name: str) -> str:
     return result
 
 
-def move_part(text: str, name: str, by_mm: Sequence[float]) -> str:
+def text_with_move(text: str, name: str, by_mm: Sequence[float]) -> str:
     """The text with a part shifted in its carrier's axes; a link moves with both ends."""
     part = _plain(text)["part"][_row(_plain(text), name)]
     for field in ("at_mm", "chassis_end_mm", "axle_end_mm"):
         if field in part:
             moved = [_tidy(p + b) for p, b in zip(part[field], by_mm, strict=True)]
-            text = set_value(text, f"part.{name}.{field}", moved)
+            text = text_with_value(text, f"part.{name}.{field}", moved)
     return text
 
 
-def rename_part(text: str, name: str, new_name: str) -> str:
+def text_with_name(text: str, name: str, new_name: str) -> str:
     """The text with a part called otherwise; the battery section follows."""
     data = _plain(text)
     row, taken = _row(data, name), _find(data, new_name)
     if taken is not None and taken != row:
         raise InputError(Problem("file", f"'{new_name}' is there already", "", f"part.{name}"))
-    text = set_value(text, f"part.{name}.name", new_name)
+    text = text_with_value(text, f"part.{name}.name", new_name)
     battery = data.get("battery", {}).get("part")
     if isinstance(battery, str) and battery.casefold() == name.casefold():
-        text = set_value(text, "battery.part", new_name)
+        text = text_with_value(text, "battery.part", new_name)
     return text
 
 

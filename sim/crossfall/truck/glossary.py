@@ -12,7 +12,7 @@ from pydantic import BaseModel
 from crossfall.truck import schema, shapes
 from crossfall.truck.toleranced import ToleranceSpec, value_of
 
-UNITS = (
+_UNITS = (
     ("_n_mm_per_deg", "N mm/deg"),
     ("_n_s_per_m", "N s/m"),
     ("_n_per_mm", "N/mm"),
@@ -157,7 +157,7 @@ _TABLES = {"chassis", "front", "rear", "tyre", "suspension", "grip", "clearance"
 
 
 @dataclass(frozen=True)
-class Entry:
+class _Entry:
     """One key. table: where it stands. needed: the file cannot do without it where its table is."""
 
     table: str
@@ -167,18 +167,18 @@ class Entry:
     needed: bool
 
 
-def entries() -> Iterator[Entry]:
+def entries() -> Iterator[_Entry]:
     """Every key, table by table, in the file's order."""
     for table, model, _ in TABLES:
         for key, field in model.model_fields.items():
             if (key in _TABLES and _is_model(field.annotation)) or (table == "" and key == "part"):
                 continue
-            yield Entry(table, key, unit(key), meaning(key), field.is_required())
+            yield _Entry(table, key, unit(key), meaning(key), field.is_required())
 
 
 def unit(key: str) -> str:
     """A key's unit, empty where it has none."""
-    return next((words for end, words in UNITS if key.endswith(end)), "")
+    return next((words for end, words in _UNITS if key.endswith(end)), "")
 
 
 def meaning(key: str) -> str:

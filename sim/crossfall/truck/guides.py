@@ -11,14 +11,13 @@ import numpy as np
 
 from crossfall.truck import schema
 from crossfall.truck.axle_law import law_of
+from crossfall.truck.errors import Problem
 from crossfall.truck.linkage import LinkageError, geometry, refuse
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import Array, Axle, Links, Shocks, Suspension, Truck, frozen
-from crossfall.truck.problems import Problem
+from crossfall.truck.model import ENDS, Array, Axle, Links, Shocks, Suspension, Truck, frozen
 from crossfall.truck.read import Where
 from crossfall.truck.solids import MM
 
-ENDS = ("front", "rear")
 RODS = ("lower", "upper", "track bar", "wishbone")
 _LAST = 1e-12  # m and rad: further digits of what follows from links differ between processors
 AT_REST = np.zeros(1)
@@ -151,8 +150,8 @@ def _on_its_links(
         axle = guided(axle, far)
         law_of(axle)
     axle = _with_spacing(axle)
-    if given.guided_by is None and (told := _contradiction(end, axle, given, truck)):
-        key, what = told
+    if given.guided_by is None and (contradictions := _contradiction(end, axle, given, truck)):
+        key, what = contradictions
         return axle, (key, what, 'say which counts: guided_by = "links" or "numbers"')
     return axle, None
 
@@ -206,22 +205,24 @@ def _contradiction(
     end: str, axle: Axle, given: schema.SuspensionSpec, truck: Truck
 ) -> tuple[str, str] | None:
     """The first key that the links answer as well, and both values."""
-    s, told = axle.suspension, []
+    s, contradictions = axle.suspension, []
     key = ""
     if given.roll_centre_mm is not None:
         key = "roll_centre_mm"
-        told.append(
+        contradictions.append(
             f"a roll centre of {given.roll_centre_mm:g} mm and the links give "
             f"{s.roll_centre_height / MM:.1f} mm"
         )
     if given.percent is not None:
         key = key or given.PERCENT
         name = given.PERCENT.removesuffix("_percent").replace("_", "-")
-        told.append(f"{name} of {given.percent:g} % and the links give {anti(end, s, truck):.0f} %")
+        contradictions.append(
+            f"{name} of {given.percent:g} % and the links give {anti(end, s, truck):.0f} %"
+        )
     if given.heave_lean_deg is not None:
         key = key or "heave_lean_deg"
-        told.append(
+        contradictions.append(
             f"a lean of {given.heave_lean_deg:g} deg and the links give "
             f"{degrees(s.heave_lean):.1f} deg"
         )
-    return (key, f"the file says {', '.join(told)}") if told else None
+    return (key, f"the file says {', '.join(contradictions)}") if contradictions else None

@@ -22,8 +22,8 @@ from crossfall.truck.model import Array, Links, frozen
 
 FREE = 4  # x, y, yaw, pitch: what the links decide
 CLOSED = 1e-12  # of a link's length, to which they close
-ROUNDS = 14  # Newton corrections before it is said that they do not
-FAR = 0.6  # rad of yaw or pitch, beyond which it is another way of putting the links together
+_ROUNDS = 14  # Newton corrections before it is said that they do not
+_FAR = 0.6  # rad of yaw or pitch, beyond which it is another way of putting the links together
 LEAST_HOLD = 0.02  # of the strongest: links that hold a freedom less do not hold it
 
 
@@ -56,7 +56,7 @@ def rotations(yaw: Array, pitch: Array, roll: Array) -> Array:
     return np.stack([np.stack(np.broadcast_arrays(*row), axis=-1) for row in rows], axis=-2)
 
 
-def place(chassis: Array, axle: Array, heave: Array, roll: Array) -> Placed:
+def linkage_poses(chassis: Array, axle: Array, heave: Array, roll: Array) -> Placed:
     """Poses of K axles, each on its own four links (K, 4, 3), at heave (K,) m and roll (K,) rad.
 
     Newton's method from where the movement at ride height leads to.
@@ -85,7 +85,7 @@ def _close(
     chassis: Array, axle: Array, length: Array, heave: Array, roll: Array, free: Array
 ) -> tuple[Array, NDArray[np.bool_]]:
     small = np.zeros(len(heave), dtype=bool)
-    for _ in range(ROUNDS):
+    for _ in range(_ROUNDS):
         rod, slopes = _slopes(chassis, axle, heave, roll, free)
         miss = ((rod**2).sum(axis=-1) - length) / 2
         small = np.abs(miss).max(axis=1) < CLOSED * length.max(axis=1)
@@ -95,7 +95,7 @@ def _close(
         most = np.abs(change[:, 2:]).max(axis=1, keepdims=True)
         free = free - change * np.minimum(1.0, 0.3 / np.maximum(most, 1e-300))
         free[:, 2:] = np.clip(free[:, 2:], -1.5, 1.5)
-    return free, small & (np.abs(free[:, 2:]).max(axis=1) < FAR)
+    return free, small & (np.abs(free[:, 2:]).max(axis=1) < _FAR)
 
 
 def _hair(slopes: Array) -> Array:
@@ -181,7 +181,7 @@ def geometry(links: Links, x: float, radius: float, heave: Array, roll: Array) -
     count = heave.shape[0]
     ends = (np.broadcast_to(e, (count, *e.shape)) for e in (links.chassis, links.axle))
     chassis, axle = ends
-    at = place(chassis, axle, heave, roll)
+    at = linkage_poses(chassis, axle, heave, roll)
     if not at.closed.all():
         raise LinkageError(f"the links bind at {_where(heave, roll, at.closed)}")
     free = np.column_stack([at.place[:, :2], at.yaw, at.pitch])

@@ -17,14 +17,14 @@ import numpy as np
 from crossfall.truck.model import Array, Shape, frozen
 from crossfall.truck.solids import ALONG, Solid, box_gyration
 
-MAX_BYTES = 10_000_000
+MAX_MESH_BYTES = 10_000_000
 MAX_FACES = 100_000
 MAX_CORNERS = 300_000  # what so many faces can have
 MAX_HEAD = 65_536  # bytes of a PLY file's header
 _LONG_LINE = re.compile(rb"[^\n]{4096}")  # a face of hundreds of corners
 _ASCII = bytes(b if b < 128 else ord("?") for b in range(256))
 FORMATS = ("stl", "obj", "ply")
-UNITS = {"mm": 1e-3, "cm": 1e-2, "m": 1.0, "inch": 0.0254}
+_UNITS = {"mm": 1e-3, "cm": 1e-2, "m": 1.0, "inch": 0.0254}
 MAX_EXTENT = 10.0  # m from the origin; more than that is a wrong unit
 
 
@@ -56,8 +56,8 @@ def load_mesh(path: Path, unit: str) -> MeshSolid:
         raise MeshError("names a mesh file that cannot be read", str(error.strerror)) from None
     if not path.is_file():
         raise MeshError("names something that is not a file", "an STL, OBJ or PLY file")
-    if about.st_size > MAX_BYTES:
-        raise MeshError(f"names a mesh of {about.st_size} bytes", f"at most {MAX_BYTES}")
+    if about.st_size > MAX_MESH_BYTES:
+        raise MeshError(f"names a mesh of {about.st_size} bytes", f"at most {MAX_MESH_BYTES}")
     return _load(path, unit, about.st_mtime_ns, about.st_size)
 
 
@@ -74,7 +74,7 @@ def _load(path: Path, unit: str, _mtime: int, _size: int) -> MeshSolid:
     try:
         # A number out of range warns on its way to being refused.
         with np.errstate(all="ignore"), warnings.catch_warnings(action="ignore"):
-            return _solid(_parse(kind, _plain(kind, data), UNITS[unit]))
+            return _solid(_parse(kind, _plain(kind, data), _UNITS[unit]))
     except MeshError:
         raise
     except MemoryError:
@@ -122,8 +122,8 @@ def _binary_stl(data: bytes) -> bool:
     if len(data) < 84:
         return False
     (count,) = struct.unpack("<I", data[80:84])
-    told = len(data) == 84 + 50 * count
-    return bool(told) or not data[:5].lower().startswith(b"solid")
+    binary = len(data) == 84 + 50 * count
+    return bool(binary) or not data[:5].lower().startswith(b"solid")
 
 
 def _plain(kind: str, data: bytes) -> bytes:

@@ -13,11 +13,13 @@ import numpy as np
 from numpy.typing import NDArray
 
 Array = NDArray[np.float64]
+Flags = NDArray[np.bool_]
 
 TANGENTIAL_RATIO = (0.3, 0.6, 1.0)
 """Lateral and longitudinal stiffness of a tyre over its vertical one, low, likely and high, where
 nobody measured them. An assumption: no published number was found for small foam-filled tyres."""
 GRAVITY = 9.80665  # m/s^2, standard acceleration of gravity (3rd CGPM, 1901)
+ENDS = ("front", "rear")
 WHEELS = ("front left", "front right", "rear left", "rear right")
 
 Carrier = Literal[

@@ -14,7 +14,7 @@ from crossfall.truck.model import GRAVITY, Array, Truck
 from crossfall.truck.spring_law import spring_law
 
 
-def axle_loads(truck: Truck) -> Array:
+def level_axle_loads(truck: Truck) -> Array:
     """(2,) N on the ground under front and rear axle, level: moments about the other axle."""
     body = whole(truck)
     front = body.mass * GRAVITY * (body.cg[0] - truck.rear.x) / truck.wheelbase
@@ -34,7 +34,7 @@ def spring_couples(truck: Truck) -> Array:
 def sprung_loads(truck: Truck) -> Array:
     """(2,) N of sprung weight on front and rear axle: axle load less unsprung weight."""
     own = np.array([unsprung(truck, i).mass for i in (0, 1)]) * GRAVITY
-    return axle_loads(truck) - own
+    return level_axle_loads(truck) - own
 
 
 def spring_preloads(truck: Truck) -> Array:
@@ -80,7 +80,9 @@ def corner_rates(truck: Truck) -> Array:
 def tyre_loads(truck: Truck) -> Array:
     """(4,) N on each tyre, level at ride height: axle load, and roll balance of each axle."""
     loads = []
-    for i, (load, moment) in enumerate(zip(axle_loads(truck), spring_couples(truck), strict=True)):
+    for i, (load, moment) in enumerate(
+        zip(level_axle_loads(truck), spring_couples(truck), strict=True)
+    ):
         own = unsprung(truck, i)
         transfer = (moment + own.mass * GRAVITY * own.cg[1]) / truck.axles[i].track
         loads += [load / 2 + transfer, load / 2 - transfer]

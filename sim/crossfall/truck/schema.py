@@ -425,7 +425,7 @@ class AxleSpec(Toleranced):
     suspension: SuspensionSpec
 
 
-class FrontSpec(AxleSpec):
+class _FrontSpec(AxleSpec):
     suspension: FrontSuspensionSpec
 
 
@@ -504,7 +504,7 @@ class TruckSpec(Strict):
     note: Text = ""
     currency: Annotated[str, StringConstraints(max_length=8)] = ""
     chassis: ChassisSpec
-    front: FrontSpec
+    front: _FrontSpec
     rear: RearSpec
     grip: dict[Name, GripSpec] = Field(default_factory=dict)
     clearance: ClearanceSpec | None = None

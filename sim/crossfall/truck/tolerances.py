@@ -8,13 +8,12 @@ from types import MappingProxyType
 from typing import Literal
 
 from crossfall.truck.massprops import unsprung, whole
-from crossfall.truck.model import TANGENTIAL_RATIO, Links, Suspension, Truck, UncertainInput
+from crossfall.truck.model import ENDS, TANGENTIAL_RATIO, Links, Suspension, Truck, UncertainInput
 from crossfall.truck.schema import AxleSpec, SuspensionSpec, TruckSpec
 from crossfall.truck.toleranced import ToleranceSpec
 
 Unit = Literal["m", "kg", "N/m", "N m/rad", "rad", "1"]
 Basis = Literal["file", "default", "assumed"]
-ENDS = ("front", "rear")
 LEAST_UNSPRUNG = 0.8  # of an axle, as much as its mass may be out by
 
 

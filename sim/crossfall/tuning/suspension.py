@@ -13,15 +13,14 @@ from crossfall.answers.tips import tip_pairs
 from crossfall.truck import edits
 from crossfall.truck.axle_law import BY_Q, BY_QQ, LEFT, RIGHT, VALUE, law_of
 from crossfall.truck.build import Loaded, build
-from crossfall.truck.guides import ENDS
+from crossfall.truck.errors import InputError
 from crossfall.truck.linkage import geometry
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import Array, Axle, Suspension, Truck, frozen
-from crossfall.truck.problems import InputError
+from crossfall.truck.model import ENDS, Array, Axle, Suspension, Truck, frozen
 from crossfall.truck.ride import spring_squeezes
 from crossfall.truck.spring_law import spring_law
 
-STEPS = 41  # places along the travel
+_STEPS = 41  # places along the travel
 BY = 5e-3  # m that each link end is moved by
 AXES = ("forwards", "outwards", "up")
 
@@ -107,7 +106,7 @@ def _axle(truck: Truck, end: str, axle: Axle, squeeze: Array) -> AxleLook:
     pressed = law.at(wide, np.zeros_like(wide))[[LEFT, RIGHT], VALUE].max(axis=0)
     bump = float(np.interp(s.bump, pressed, wide))
     droop = float(-np.interp(-s.droop, pressed, wide))
-    heave = np.sort(np.append(np.linspace(-droop, bump, STEPS), 0.0))
+    heave = np.sort(np.append(np.linspace(-droop, bump, _STEPS), 0.0))
     at = int(np.argmin(np.abs(heave)))
     corner = law.at(heave, np.zeros_like(heave))[LEFT]
     pressed_by = squeeze[0] + corner[VALUE]
@@ -130,7 +129,7 @@ def _axle(truck: Truck, end: str, axle: Axle, squeeze: Array) -> AxleLook:
     instant = np.where(np.abs(instant) < 1e3, instant, np.nan)
     anti = sign * np.tan(lean) / full
     most = (s.bump + s.droop) / s.spring_spacing
-    roll = np.linspace(-most, most, STEPS)
+    roll = np.linspace(-most, most, _STEPS)
     yaw = law.at(np.zeros_like(roll), roll)[3, VALUE]
     ratios = law.ratios()
     return AxleLook(

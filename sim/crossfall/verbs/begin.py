@@ -21,12 +21,12 @@ if TYPE_CHECKING:
     from crossfall.measurement.next_reading import Advice
     from crossfall.truck.build import Loaded
 
-HEADINGS = (0.0, 90.0, 180.0, 270.0)
-SHOWN = 4  # further readings
+_HEADINGS = (0.0, 90.0, 180.0, 270.0)
+_SHOWN = 4  # further readings
 LEAST_GAIN = radians(0.02)  # of a further reading worth naming
 ASKEW = 10.0  # mm, an axle's mass centre beside its middle that is worth a word
 SEAL = "# Unchanged since it was made: "
-CAUTIONS = (
+_CAUTIONS = (
     "Lithium packs: take the pack out, or insulate and secure it, before you lift, raise or turn "
     "the truck.",
     "A truck on a block can roll off: chock the lower wheels, keep the block in the bench's middle "
@@ -76,8 +76,8 @@ def command(name: str, source: Path | None, again: bool, as_json: bool, **option
     from crossfall.measurement.readings import checked, missing, read_readings, written
     from crossfall.measurement.truck_text import truck_text
     from crossfall.truck.build import load_text
+    from crossfall.truck.errors import InputError
     from crossfall.truck.files import write_atomically
-    from crossfall.truck.problems import InputError
 
     path, kept = _paths(name, again)
     given = {k: _tidy(_value(k, v)) for k, v in options.items() if v is not None}
@@ -95,13 +95,13 @@ def command(name: str, source: Path | None, again: bool, as_json: bool, **option
     loaded = load_text(text, path)
     write_atomically(kept, _kept(kept, data) if again else written(readings))
     write_atomically(path, _sealed(text))
-    _answer(begun, loaded, path, kept, as_json)
+    _tell(begun, loaded, path, kept, as_json)
     return 0
 
 
 def _paths(name: str, again: bool) -> tuple[Path, Path]:
     """The truck file and its readings file. Raises InputError where they may not be written."""
-    from crossfall.truck.problems import InputError, Problem
+    from crossfall.truck.errors import InputError, Problem
 
     path = Path(name.removesuffix(".toml") + ".toml")
     bad = set('".[]') & set(path.stem)
@@ -152,7 +152,7 @@ def _kept(path: Path, data: Mapping[str, Any]) -> str:
 
 
 def _value(key: str, value: Any) -> Any:
-    from crossfall.truck.problems import InputError, Problem
+    from crossfall.truck.errors import InputError, Problem
 
     question = next(q for q in (*QUESTIONS, *FURTHER) if q.key == key)
     try:
@@ -202,7 +202,7 @@ def _wanted(question: Question) -> str:
 
 def _ask(data: dict[str, Any]) -> None:
     """Every question not answered yet, one by one; an empty line leaves a reading out."""
-    for text in (*CAUTIONS, "An empty line leaves out what may be left out."):
+    for text in (*_CAUTIONS, "An empty line leaves out what may be left out."):
         click.echo(text, err=True)
     for q in QUESTIONS:
         if q.key in data or (q.after and data.get(q.after) is None):
@@ -240,17 +240,17 @@ def _accepted(question: Question, typed: str) -> Any:
     return value
 
 
-def _answer(begun: Beginning, loaded: Loaded, path: Path, kept: Path, as_json: bool) -> None:
+def _tell(begun: Beginning, loaded: Loaded, path: Path, kept: Path, as_json: bool) -> None:
     from crossfall.answers.conditions import conditions
     from crossfall.answers.ranges import ranges
-    from crossfall.measurement.next_reading import next_readings
+    from crossfall.measurement.next_reading import next_measurements
 
-    found, spans = ranges(loaded.truck, conditions(loaded.truck, [radians(h) for h in HEADINGS]))
-    advice = [a for a in next_readings(begun, loaded.truck, spans) if a.gain > LEAST_GAIN]
+    found, spans = ranges(loaded.truck, conditions(loaded.truck, [radians(h) for h in _HEADINGS]))
+    advice = [a for a in next_measurements(begun, loaded.truck, spans) if a.gain > LEAST_GAIN]
     for text in _askew(begun):
         warn(text)
     if as_json:
-        emit("begin", answer(begun, path, kept, found, spans, advice))
+        emit("begin", _answer(begun, path, kept, found, spans, advice))
     else:
         _show(begun, path, kept, found, spans, advice)
 
@@ -283,7 +283,7 @@ def typical_names(begun: Beginning) -> list[str]:
     return found
 
 
-def answer(
+def _answer(
     begun: Beginning,
     path: Path,
     kept: Path,
@@ -309,7 +309,7 @@ def answer(
                 "compliant_range_deg": [degrees(v) for v in spans[i].tip],
                 "slides_first": bool(found.slides[i]),
             }
-            for i, h in enumerate(HEADINGS)
+            for i, h in enumerate(_HEADINGS)
         ],
         "next": [
             {
@@ -338,32 +338,33 @@ def _show(
     from crossfall.answers.conditions import case_name
 
     out = console()
-    told = answer(begun, path, kept, found, spans, advice)
-    x, y, z = told["cg_mm"]
+    record = _answer(begun, path, kept, found, spans, advice)
+    x, y, z = record["cg_mm"]
     out.print(f"Wrote [bold]{escape(str(path))}[/bold] and {escape(str(kept))}.")
-    off = told["cg_pm_mm"]
+    off = record["cg_pm_mm"]
     out.print(
-        f"{told['mass_g']:.0f} ± {told['mass_pm_g']:.0f} g; CG {x:+.1f} ± {off[0]:.1f} mm ahead of "
-        f"mid-wheelbase, {y:+.1f} ± {off[1]:.1f} to the left, {z:.1f} ± {off[2]:.1f} up (95 %)."
+        f"{record['mass_g']:.0f} ± {record['mass_pm_g']:.0f} g; CG {x:+.1f} ± {off[0]:.1f} mm "
+        f"ahead of mid-wheelbase, {y:+.1f} ± {off[1]:.1f} to the left, {z:.1f} ± {off[2]:.1f} up "
+        "(95 %)."
     )
     table = Table(box=None, title="Tips at, degrees, 95 % range", title_justify="left")
     for name in ("heading", "", "tips", "from", "to"):
         table.add_column(name, justify="left" if not name else "right")
-    for row in told["headings"]:
+    for row in record["headings"]:
         low, high = row["compliant_range_deg"]
         angle = f"{row['compliant_deg']:.1f}"
         angle = f"\\[{angle}]" if row["slides_first"] else angle
         table.add_row(f"{row['heading_deg']:.0f}", case_name(row["heading_deg"]), angle,
                       f"{low:.1f}", f"{high:.1f}")  # fmt: skip
     out.print(table)
-    if any(row["slides_first"] for row in told["headings"]):
+    if any(row["slides_first"] for row in record["headings"]):
         out.print(
             "\\[ ]: it slides first on most ground; the angle is what it does against a rail."
         )
-    out.print(f"Typical, not measured: {', '.join(told['typical'])}.")
+    out.print(f"Typical, not measured: {', '.join(record['typical'])}.")
     if advice:
         out.print("What to measure next, by how much it narrows ± for its minutes:")
-    for a in advice[:SHOWN]:
+    for a in advice[:_SHOWN]:
         keys = " ".join("--" + k.replace("_", "-") + " .." for k in a.keys)
         gain = f"{degrees(a.gain):.2f}° in {a.minutes:g} min"
         out.print(f"  {gain}: {escape(a.words)}; begin {escape(path.stem)} --again {keys}")

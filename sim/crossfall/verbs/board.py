@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from crossfall.truck.build import Loaded
     from crossfall.truck.model import Grip, Truck
 
-FOUR = (90.0, 270.0, 0.0, 180.0)
+_FOUR = (90.0, 270.0, 0.0, 180.0)
 
 
 @click.command()
@@ -76,12 +76,12 @@ def command(
     With --heading and --angle the reading is added to the board file first. Without either, all
     that is in the file is compared; with no file yet, the predictions are shown to try for.
     """
-    from crossfall.measurement.board_file import add_reading, beside, read_board
+    from crossfall.measurement.board_file import add_reading, board_file_of, read_board
 
     if (heading is None) != (not angles):
         raise click.UsageError("--heading and --angle go together")
     loaded = load_and_warn(truck)
-    file = path or beside(loaded.path)
+    file = path or board_file_of(loaded.path)
     if heading is not None:
         add_reading(
             file, loaded.truck.name, heading % 360, angles, locked=locked, rail=rail, slid=slid
@@ -102,9 +102,9 @@ def _compare(loaded: Loaded, board: Any, surface: str | None, as_json: bool) -> 
     for text in said:
         warn(text)
     if as_json:
-        emit("board", answer(loaded, board.file, found, fitted, list(said)))
+        emit("board", _answer(loaded, board.file, found, fitted, list(said)))
     else:
-        show(loaded, board.file, found, fitted)
+        _show(loaded, board.file, found, fitted)
     return 0 if found.agrees else 1
 
 
@@ -120,7 +120,7 @@ def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:
     """Nothing measured yet: what to expect, suspension free and locked."""
     from crossfall.measurement.board_predict import predict
 
-    psi = [radians(h) for h in FOUR]
+    psi = [radians(h) for h in _FOUR]
     free = predict(loaded.truck, psi, [False] * 4)
     held = predict(loaded.truck, psi, [True] * 4)
     rows = [
@@ -133,7 +133,7 @@ def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:
             "locked_low_95_deg": degrees(held.low[i]),
             "locked_high_95_deg": degrees(held.high[i]),
         }
-        for i, h in enumerate(FOUR)
+        for i, h in enumerate(_FOUR)
     ]
     if as_json:
         emit("board", {"truck": loaded.truck.name, "file": str(file), "predictions": rows})
@@ -159,7 +159,7 @@ def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:
     return 0
 
 
-def answer(
+def _answer(
     loaded: Loaded, file: str, found: BoardResult, fitted: BoardFit | None, warnings: list[str]
 ) -> dict[str, Any]:
     """Everything in degrees and mm."""
@@ -178,9 +178,9 @@ def answer(
             "contact_half_width_mm": _estimate(fitted.contact),
             "closed_form_tip_line_mm": _estimate(fitted.closed_form),
             "correlation": fitted.correlation,
-            "doubts": [
+            "outliers": [
                 {"reading": d.label, "line": d.line, "off_deg": degrees(d.off), "sd": d.by}
-                for d in fitted.doubts
+                for d in fitted.outliers
             ],
         },
         "warnings": warnings,
@@ -218,7 +218,7 @@ def _estimate(e: Estimate) -> dict[str, float]:
     }
 
 
-def show(loaded: Loaded, file: str, found: BoardResult, fitted: BoardFit | None) -> None:
+def _show(loaded: Loaded, file: str, found: BoardResult, fitted: BoardFit | None) -> None:
     from rich.markup import escape
     from rich.table import Table
 
@@ -275,7 +275,7 @@ def _show_fit(fitted: BoardFit) -> None:
             f"With tip lines {abs(c.value) * 1e3:.1f} mm {side} the tyres' centre planes the "
             "closed form alone would give the side angles; what tyres and springs cost is in it."
         )
-    for d in fitted.doubts:
+    for d in fitted.outliers:
         out.print(
             f"Not to be believed: {d.label}, {degrees(abs(d.off)):.1f}° "
             f"{'more' if d.off > 0 else 'less'} than the rest allow ({abs(d.by):.1f} sd)."

@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from rich.console import Console
 
     from crossfall.truck.build import Loaded
-    from crossfall.truck.problems import Problem
+    from crossfall.truck.errors import Problem
 
 F = TypeVar("F", bound=Callable[..., Any])
 
@@ -58,7 +58,7 @@ def emit(verb: str, answer: dict[str, Any]) -> None:
     """Print the one JSON object of a verb. Numbers that do not exist come out as null."""
     from crossfall.answers.keys import SCHEMA
 
-    click.echo(json.dumps(plain({"schema": SCHEMA, "verb": verb, **answer}), indent=2))
+    click.echo(json.dumps(plain_json({"schema": SCHEMA, "verb": verb, **answer}), indent=2))
 
 
 def problem_keys(problem: Problem) -> dict[str, Any]:
@@ -72,14 +72,14 @@ def problem_keys(problem: Problem) -> dict[str, Any]:
     }
 
 
-def plain(value: Any) -> Any:
+def plain_json(value: Any) -> Any:
     """The same value in JSON's own types; NaN and infinities become None."""
     if isinstance(value, dict):
-        return {str(k): plain(v) for k, v in value.items()}
+        return {str(k): plain_json(v) for k, v in value.items()}
     if isinstance(value, (list, tuple)):
-        return [plain(v) for v in value]
+        return [plain_json(v) for v in value]
     if hasattr(value, "tolist"):
-        return plain(value.tolist())
+        return plain_json(value.tolist())
     if isinstance(value, float):
         return value if math.isfinite(value) else None
     return value

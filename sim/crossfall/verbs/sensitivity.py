@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from crossfall.verbs.common import console, emit, json_option
-from crossfall.verbs.tilt import Progress
+from crossfall.verbs.tilt import ProgressLine
 
 if TYPE_CHECKING:
     from crossfall.study.sensitivity import How, Sensitivity
@@ -52,12 +52,14 @@ def command(
     Builds are drawn all over the ranges of the axes; their steps have no say. ± is 95 %.
     """
     from crossfall.study.scenario import load_scenario
-    from crossfall.study.sensitivity import sensitivity
+    from crossfall.study.sensitivity import sobol_sensitivity
 
     loaded = load_scenario(scenario)
     try:
-        with Progress(as_json, "answer") as progress:
-            found = sensitivity(loaded, how, response=response, samples=samples, progress=progress)
+        with ProgressLine(as_json, "answer") as progress:
+            found = sobol_sensitivity(
+                loaded, how, response=response, samples=samples, progress=progress
+            )
     except ValueError as error:
         raise click.UsageError(str(error)) from error
     files = []
@@ -75,18 +77,18 @@ def command(
                 "truck": loaded.loaded.truck.name,
                 "how": how,
                 "response": found[0].response,
-                "headings": [answer(s) for s in found],
+                "headings": [sensitivity_record(s) for s in found],
                 "files": files,
             },
         )
         return
     for one in found:
-        show(loaded.spec.name, one)
+        _show(loaded.spec.name, one)
     for file in files:
         click.echo(f"wrote {file}")
 
 
-def answer(s: Sensitivity) -> dict[str, Any]:
+def sensitivity_record(s: Sensitivity) -> dict[str, Any]:
     """One heading. Effects are in the response's unit, degrees."""
     if s.how == "sobol":
         axes = [
@@ -120,7 +122,7 @@ def answer(s: Sensitivity) -> dict[str, Any]:
     }
 
 
-def show(name: str, s: Sensitivity) -> None:
+def _show(name: str, s: Sensitivity) -> None:
     from rich.markup import escape
     from rich.table import Table
 

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from crossfall.trials.slope import SlopeTrial
     from crossfall.truck.model import Grip, Truck
 
-WHEELS = ("front left", "front right", "rear left", "rear right")
+_WHEELS = ("front left", "front right", "rear left", "rear right")
 PASSED = ("crossed", "climbs", "descends", "up")
 
 
@@ -80,10 +80,10 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
     trials and held against the static answer, which leaves the degrees to keep in hand. The exit
     status of a single trial is 1 where the truck does not get through.
     """
-    check(asked, record)
+    _check(asked, record)
     loaded = load_and_warn(truck)
     if asked["slope"] is None and asked["ramp"] is None:
-        study = search(loaded.truck, asked, quiet=as_json)
+        study = _search(loaded.truck, asked, quiet=as_json)
         if as_json:
             emit("slope", {"truck": loaded.truck.name, **study_answer(study)})
         else:
@@ -99,7 +99,7 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
     return 0 if trial.outcome in PASSED else 1
 
 
-def check(asked: dict[str, Any], record: Path | None) -> None:
+def _check(asked: dict[str, Any], record: Path | None) -> None:
     """Options that contradict each other. Raises click.UsageError."""
     both = {
         "--stone and --rough": asked["stone"] and asked["rough"],
@@ -160,7 +160,7 @@ def crossing(truck: Truck, asked: dict[str, Any]) -> Crossing:
 
 def single(truck: Truck, asked: dict[str, Any]) -> SlopeTrial | RampTrial:
     """One trial at the likely grip, on ground number 0 of the seed."""
-    from crossfall.study.slopes import drawn, likely
+    from crossfall.study.slopes import drawn_ground, likely
     from crossfall.trials.ramp import ramp_entry
     from crossfall.trials.slope import climb_slope, cross_slope, programmes
 
@@ -177,7 +177,7 @@ def single(truck: Truck, asked: dict[str, Any]) -> SlopeTrial | RampTrial:
             grip=grip,
         )
     wanted = crossing(truck, asked)
-    ground, slope = drawn(wanted, 0)[0], radians(asked["slope"])
+    ground, slope = drawn_ground(wanted, 0)[0], radians(asked["slope"])
     if asked["programme"]:
         commands = programmes(asked["speed"] / 1000, drive)[asked["programme"]]
         return climb_slope(
@@ -194,7 +194,7 @@ def single(truck: Truck, asked: dict[str, Any]) -> SlopeTrial | RampTrial:
     )
 
 
-def search(truck: Truck, asked: dict[str, Any], *, quiet: bool) -> SlopeStudy:
+def _search(truck: Truck, asked: dict[str, Any], *, quiet: bool) -> SlopeStudy:
     import sys
 
     from crossfall.study.slopes import critical_slope
@@ -243,10 +243,10 @@ def grams(force: float) -> float:
 
 
 def trial_answer(truck: Truck, trial: SlopeTrial | RampTrial) -> dict[str, Any]:
-    from crossfall.study.slopes import standing
+    from crossfall.study.slopes import standing_reserve
     from crossfall.trials.ramp import POINTS, RampTrial
 
-    stands = standing(truck, trial)
+    stands = standing_reserve(truck, trial)
     shared = {
         "outcome": trial.outcome,
         "grip": trial.grip,
@@ -275,7 +275,7 @@ def trial_answer(truck: Truck, trial: SlopeTrial | RampTrial) -> dict[str, Any]:
         "slope_deg": round(degrees(trial.slope), 9),
         "ground": ground_answer(trial.ground),
         **shared,
-        "least_wheel": WHEELS[trial.least_wheel],
+        "least_wheel": _WHEELS[trial.least_wheel],
         "slid_mm": 1000 * trial.slid,
         "spun_mm": 1000 * trial.spun,
     }
@@ -310,10 +310,10 @@ def study_answer(study: SlopeStudy) -> dict[str, Any]:
 def show_trial(truck: Truck, trial: SlopeTrial | RampTrial) -> None:
     from rich.table import Table
 
-    from crossfall.study.slopes import standing
+    from crossfall.study.slopes import standing_reserve
     from crossfall.trials.ramp import POINTS, RampTrial
 
-    stands = standing(truck, trial)
+    stands = standing_reserve(truck, trial)
     table = Table(show_header=False, title=f"{truck.name}: {trial.outcome}", title_justify="left")
     table.add_column()
     table.add_column(justify="right")
@@ -331,7 +331,7 @@ def show_trial(truck: Truck, trial: SlopeTrial | RampTrial) -> None:
         table.add_row("heading", f"{degrees(trial.heading):.0f}° {way(trial.heading)}")
         table.add_row("came", f"{1000 * trial.travelled:.0f} mm")
         table.add_row("off its line", f"{1000 * trial.slid:.0f} mm")
-        least = f"{grams(trial.least_load):.0f} g, {WHEELS[trial.least_wheel]}"
+        least = f"{grams(trial.least_load):.0f} g, {_WHEELS[trial.least_wheel]}"
         table.add_row("least load on a wheel", least)
     table.add_row("standing there it tips at", f"{degrees(stands.tip):.1f}°")
     table.add_row("in reserve", f"{degrees(stands.reserve):.1f}°".replace("-", "−"))

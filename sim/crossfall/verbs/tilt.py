@@ -22,7 +22,9 @@ if TYPE_CHECKING:
 FOUR = (0.0, 90.0, 180.0, 270.0)
 
 
-def finite(_: click.Context, __: click.Parameter, values: tuple[float, ...]) -> tuple[float, ...]:
+def headings_option(
+    _: click.Context, __: click.Parameter, values: tuple[float, ...]
+) -> tuple[float, ...]:
     """Headings in degrees, brought into 0 to 360; NaN and infinities are no headings."""
     for value in values:
         if not isfinite(value):
@@ -36,7 +38,7 @@ def finite(_: click.Context, __: click.Parameter, values: tuple[float, ...]) -> 
     "--heading",
     "headings",
     type=float,
-    callback=finite,
+    callback=headings_option,
     multiple=True,
     metavar="DEG",
     help="0 climbs, 90 has its left side down, 180 descends, 270 its right. May be repeated.",
@@ -93,7 +95,7 @@ def command(
     )
     if weakest:
         asked = (*asked[:-1], weakest_heading(loaded.truck, asked[-1]))
-    with Progress(as_json) as progress:
+    with ProgressLine(as_json) as progress:
         found = answer(
             loaded.truck,
             asked,
@@ -115,7 +117,7 @@ def command(
         drives = traction_answer(traction(loaded.truck, asked[0].grip))
         emit("tilt", {**report(found), "traction": drives, "files": [str(p) for p in written]})
         return
-    show(found)
+    _show(found)
     show_drive(loaded.truck, traction(loaded.truck, asked[0].grip))
     for path in written:
         click.echo(f"wrote {path}")
@@ -153,7 +155,7 @@ def engines(asked: str | None) -> tuple[EngineName, ...]:
     return (usual_engine(),)
 
 
-class Progress:
+class ProgressLine:
     """One line on a terminal's standard error; nothing anywhere else."""
 
     def __init__(self, quiet: bool, what: str = "trial") -> None:
@@ -161,7 +163,7 @@ class Progress:
 
         self.on, self.what = not quiet and sys.stderr.isatty(), what
 
-    def __enter__(self) -> Progress:
+    def __enter__(self) -> ProgressLine:
         return self
 
     def __call__(self, done: int, of: int) -> None:
@@ -214,7 +216,7 @@ def all_round(found: Answers, truck: Truck) -> Answers:
     return replace(found, answers=tuple(answers))
 
 
-def show(found: Answers) -> None:
+def _show(found: Answers) -> None:
     """The table a tuner reads, and a sentence a heading."""
     out = console()
     out.print()
@@ -266,10 +268,10 @@ def tips_table(found: Answers) -> Table:
             f"{degrees(a.conditions.heading):.0f} {short_case(a.case)}",
             angle(a.rigid),
             f"\\[{angle(a.rail)}]" if a.slides_first else angle(a.tip),
-            span(a.range.tip),
+            span_text(a.range.tip),
             trial_text(a),
             angle(a.first_lift),
-            span((a.slide[0], a.slide[2]), 0),
+            span_text((a.slide[0], a.slide[2]), 0),
             "is a toss-up" if a.outcome == "too close to call" else a.outcome,
         )
     return table
@@ -302,7 +304,7 @@ def went(trial: TiltTrial) -> str:
     return f"{trial.outcome} {degrees(angle):.2f} ±{degrees(ends[1] - ends[0]) / 2:.2f}"
 
 
-def span(ends: Any, digits: int = 1) -> str:
+def span_text(ends: Any, digits: int = 1) -> str:
     low, high = (f"{degrees(v):.{digits}f}" for v in ends)
     return low if low == high else f"{low}\N{EN DASH}{high}"
 

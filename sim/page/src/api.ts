@@ -2,7 +2,7 @@
 // about the truck names the document and the revision that this page has in view.
 
 import { store } from "./store";
-import type { Frozen, Answers, Before, Bench, BoardCard, Bought, Candidates, Edit, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepTable, TrialState, Tried, Weighed } from "./types";
+import type { Frozen, Answers, Before, Bench, BoardCard, Bought, Candidates, Edit, PartForm, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepTable, TrialState, Tried, Weighed } from "./types";
 
 export class Refusal extends Error {
   constructor(
@@ -121,6 +121,7 @@ export const api = {
   discard: () => act<Bench>("/api/discard"),
   open: (name: string) => tell<Bench>("/api/open", { name }),
   path: (heading: number, signal?: AbortSignal) => about<Path>("/api/path", { heading_deg: heading }, signal),
+  partForm: () => about<PartForm>("/api/part-form"),
   changes: () => about<Candidates>("/api/changes"),
   bought: () => about<Bought>("/api/bought"),
   fit: (chosen: Record<string, number>) => act<Bench>("/api/fit", { chosen }),

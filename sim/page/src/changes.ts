@@ -3,6 +3,7 @@
 import { api, Refusal } from "./api";
 import { change } from "./edits";
 import { el, money, put, say, signed } from "./dom";
+import { keepFresh } from "./tabs";
 import { around, DIRECTIONS, on, store, tips } from "./store";
 import type { Answers, Bought, Candidate, Candidates } from "./types";
 
@@ -44,12 +45,8 @@ export function changesPage(leaf: HTMLElement): void {
       if (e.status !== 409 && e.status !== 0) say(e.message, "wrong");
     }
   };
-  let timer = 0;
-  on("bench", () => {
-    draw();
-    clearTimeout(timer);
-    timer = window.setTimeout(() => { if (!leaf.hidden) void fetchAll(); }, 250);
-  });
+  on("bench", draw);
+  keepFresh(leaf, () => void fetchAll(), 250);
   // The tips are worked out after the change is made: the total follows them.
   on("shown", () => put(total, ...totals(list)));
   draw();

@@ -16,7 +16,7 @@ import { makeShare } from "./share";
 import { makeStage } from "./stage";
 import { Replay } from "./replay";
 import { look, store, takeBench } from "./store";
-import { makePlaces, makeTabs } from "./tabs";
+import { makePlaces, makeTabs, several } from "./tabs";
 import { Tilt } from "./tilt";
 import { weightsPage } from "./weights";
 
@@ -39,11 +39,15 @@ async function start(): Promise<void> {
     byId<HTMLInputElement>("turn").step = String(frozen.turn_deg);
   } else makeTabs([
     { id: "weights", name: "Weights", make: weightsPage },
-    { id: "changes", name: "Changes", make: changesPage },
-    { id: "plan", name: "Plan", make: planPage },
-    { id: "scales", name: "Scales", make: scalesPage },
-    { id: "board", name: "Board", make: boardPage },
-    { id: "maps", name: "Maps", make: mapsPage },
+    { id: "tune", name: "Changes", make: several("Changes", [
+      { id: "changes", name: "Switches", make: changesPage },
+      { id: "plan", name: "Best set", make: planPage },
+    ]) },
+    { id: "measure", name: "Scale and board", make: several("Scale and board", [
+      { id: "scales", name: "On the scale", make: scalesPage },
+      { id: "board", name: "On the board", make: boardPage },
+    ]) },
+    { id: "maps", name: "Sweeps", make: mapsPage },
   ]);
   if (!frozen) {
     settleLater();

@@ -3,7 +3,8 @@
 import { api, Refusal } from "./api";
 import { change } from "./edits";
 import { el, fixed, money, put, svg } from "./dom";
-import { on, store } from "./store";
+import { store } from "./store";
+import { keepFresh } from "./tabs";
 import type { Planned, PlannedSet } from "./types";
 
 const FIELDS: [string, string, string][] = [
@@ -45,7 +46,7 @@ export function planPage(leaf: HTMLElement): void {
     }).finally(() => { go.disabled = false; });
   });
   leaf.append(form, answer);
-  on("bench", () => { if (!leaf.hidden) void fetchLimits(); });
+  keepFresh(leaf, () => void fetchLimits());
   void fetchLimits();
 }
 

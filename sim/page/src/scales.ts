@@ -2,7 +2,8 @@
 
 import { api, Refusal } from "./api";
 import { el, fixed, put, say, signed, svg } from "./dom";
-import { on, store } from "./store";
+import { store } from "./store";
+import { keepFresh } from "./tabs";
 import type { BoardCard, ScaleForm, Weighed } from "./types";
 
 const PLACES = ["front", "rear", "left", "right", "front left", "front right", "rear left", "rear right", "all"];
@@ -66,7 +67,7 @@ export function scalesPage(leaf: HTMLElement): void {
       of = "";
     }
   };
-  on("bench", () => { if (!leaf.hidden) void readBack(); });
+  keepFresh(leaf, () => void readBack());
   void readBack();
 }
 
@@ -120,11 +121,7 @@ export function boardPage(leaf: HTMLElement): void {
     }))),
     card.agrees === null ? null : el("p", { class: "text" }, el("b", {}, card.agrees ? "Prediction and board agree." : "Prediction and board do not agree.")),
     ...card.causes.map((c) => el("p", { class: "text" }, c)), el("p", { class: "text soft" }, `Readings are kept in ${card.file}.`));
-  let timer = 0;
-  on("bench", () => {
-    clearTimeout(timer);
-    timer = window.setTimeout(() => { if (!leaf.hidden) fetchCard(); }, 900);
-  });
+  keepFresh(leaf, () => fetchCard(), 900);
   put(holder, el("p", { class: "text soft" }, "Working out what the board should show…"));
   fetchCard();
 }

@@ -46,6 +46,8 @@ export interface Scene {
   cg_mm: Triple;
   sprung_cg_mm: Triple;
   clearance_mm: [Pair, Pair, Pair] | null;
+  /** The part that is the drive pack, by its name in the file. */
+  pack: string | null;
   parts: Part[];
 }
 
@@ -192,7 +194,31 @@ export type Edit =
   | { do: "set"; part: string; key: string; value: unknown }
   | { do: "measure"; key: string; value: number }
   | { do: "remove"; part: string }
-  | { do: "add"; part: { name: string; on: string; mass_g: number; at_mm: Triple; price?: number } };
+  | { do: "add"; part: Record<string, unknown>; out_of?: string };
+
+export interface PartField {
+  key: string;
+  meaning: string;
+  many: number;
+  needed: boolean;
+  choices: string[];
+  start: number | number[] | string | null;
+}
+
+export interface PartKind {
+  kind: string;
+  words: string;
+  fields: PartField[];
+}
+
+/** What to ask of a new part, and the lumps that it can be taken out of. */
+export interface PartForm {
+  kinds: PartKind[];
+  materials: string[];
+  meshes: string[];
+  lumps: string[];
+  currency: string;
+}
 
 export interface TrialFound extends TrialAnswer {
   heading_deg: number;

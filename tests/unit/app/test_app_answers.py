@@ -18,9 +18,9 @@ from crossfall.answers.tips import TipAngles, tip_angles
 from crossfall.app import trial_process
 from crossfall.app.answers import (
     HEADINGS,
-    QUARTERS,
-    Curve,
-    Known,
+    QUARTER_HEADINGS,
+    KnownAnswers,
+    TipMap,
     carried,
     quick,
     shown_grip,
@@ -30,7 +30,7 @@ from crossfall.app.stances import stances
 from crossfall.statics import rigid
 from crossfall.truck.build import Loaded, load_truck
 from crossfall.truck.demos import demo_folder
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 from crossfall.tuning.gains import gradients
 from support import make_truck
 
@@ -60,7 +60,9 @@ def shown(request: pytest.FixtureRequest, bench: Bench) -> dict[str, Any]:
 
 
 def test_the_four_ways_are_what_tilt_prints(bramble: Loaded, shown: dict[str, Any]) -> None:
-    asked = conditions(bramble.truck, np.radians([*QUARTERS.values()]).tolist(), shown["surface"])
+    asked = conditions(
+        bramble.truck, np.radians([*QUARTER_HEADINGS.values()]).tolist(), shown["surface"]
+    )
     found = answer(bramble.truck, asked, trial=False)
     assert [w["outcome"] for w in shown["ways"]] == [a.outcome for a in found.answers]
     for one, said in zip(found.answers, shown["ways"], strict=True):
@@ -122,7 +124,7 @@ def test_grams_are_worth_what_gains_says(bramble: Loaded, bench: Bench) -> None:
     place = np.array([0.07, -0.03, 0.12])
     for carrier in ("chassis", "front axle", "rear left"):
         wanted = np.degrees(slopes.per_mass(carrier, place))[:4, 0] * 0.010
-        got = [said["gain"][way][carrier] for way in QUARTERS]
+        got = [said["gain"][way][carrier] for way in QUARTER_HEADINGS]
         assert [c[0] + 1000 * np.dot(c[1:], place) for c in got] == pytest.approx(wanted, abs=SAME)
 
 
@@ -139,7 +141,7 @@ def angles(free: list[float], slide: float, lift: list[float]) -> TipAngles:
 
 
 def test_a_curve_is_carried_by_what_the_rigid_one_has_moved() -> None:
-    known = Curve(one_grip(0.9), np.full(72, 0.8), angles([0.6, 0.8], 0.7, [0.5, 0.75]))
+    known = TipMap(one_grip(0.9), np.full(72, 0.8), angles([0.6, 0.8], 0.7, [0.5, 0.75]))
     same = carried(known, known.rigid, 0.7)
     assert same.tip[:2] == pytest.approx([0.6, np.nan], nan_ok=True)
     assert same.rail[:2] == pytest.approx([np.nan, 0.8], nan_ok=True)
@@ -152,9 +154,9 @@ def test_a_curve_is_carried_by_what_the_rigid_one_has_moved() -> None:
 
 def test_a_curve_on_another_ground_is_not_carried() -> None:
     truck = make_truck()
-    known = Curve(one_grip(0.9), rigid.tip_angle(truck, HEADINGS), angles([0.6], 0.7, [0.5]))
-    assert quick(truck, known.grip, Known(known), True)["exact"]
-    other = quick(truck, shown_grip(truck, "rock"), Known(known), True)
+    known = TipMap(one_grip(0.9), rigid.tip_angle(truck, HEADINGS), angles([0.6], 0.7, [0.5]))
+    assert quick(truck, known.grip, KnownAnswers(known), True)["exact"]
+    other = quick(truck, shown_grip(truck, "rock"), KnownAnswers(known), True)
     assert not other["exact"]
     assert other["compliant_deg"] == [None] * len(HEADINGS)
     assert other["gain_of"] == "rigid"
@@ -177,7 +179,7 @@ def test_a_trial_stands_on_the_surface_shown(
         "text": source.read_text("utf-8"), "path": str(source), "folder": str(tmp_path),
         "headings": [0.0], "near": [None], "grip": 0.6, "rail": rail,
     }  # fmt: skip
-    trial_process.run(task)
+    trial_process.run_trials(task)
     said = json.loads(capsys.readouterr().out)
     assert said["trial_outcome"] == outcome
     assert said["hold"] == ("rail" if rail else "brakes")

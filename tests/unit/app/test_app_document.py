@@ -10,7 +10,7 @@ from crossfall.app import journal
 from crossfall.app.document import At, Conflict, Desk
 from crossfall.app.folder import inside, listing
 from crossfall.app.history import Fitted
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 
 
 def check(text: str, path: Path) -> None:

@@ -14,8 +14,8 @@ from asking import Server, seen
 from crossfall.app import scale_form, share
 from crossfall.truck.build import load_truck
 from crossfall.truck.demos import demo_folder
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
-from crossfall.truck.problems import InputError
 
 NAMES = ("bramble.toml", "bramble.changes.toml", "thistle.toml", "burdock.toml")
 

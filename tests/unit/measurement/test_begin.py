@@ -11,18 +11,18 @@ from crossfall.answers.conditions import conditions
 from crossfall.answers.ranges import ranges
 from crossfall.answers.tips import tip_angles
 from crossfall.measurement.begin import REST, Beginning, begin
-from crossfall.measurement.next_reading import next_readings
+from crossfall.measurement.next_reading import next_measurements
 from crossfall.measurement.readings import QUESTIONS, Readings, checked, read_readings, written
 from crossfall.measurement.truck_text import truck_text
-from crossfall.measurement.weigh_in_model import Shape, Springs, Stand, wheel_loads
+from crossfall.measurement.weigh_in_model import Springs, Stand, TruckGeometry, wheel_loads
 from crossfall.truck.build import build, load_text
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Truck
-from crossfall.truck.problems import InputError
 from crossfall.truck.ride import tyre_loads
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.uncertain import varied
-from crossfall.truck.weight import weigh
+from crossfall.truck.weight import weigh_truck
 from measured_builds import QUICK, raised_load, random_builds, readings
 
 LEAST = 0.01  # g: lumps are written to a ten-thousandth of a mm
@@ -87,7 +87,7 @@ def test_the_rear_may_be_raised_and_the_springs_free() -> None:
         np.array(unsprung(truck, 1).mass),
     )
     radii = (truck.front.tyre.radius, truck.rear.tyre.radius)
-    shape = Shape(np.array(m.mass), *m.cg, truck.wheelbase, 0.176, 0.178, *radii)
+    shape = TruckGeometry(np.array(m.mass), *m.cg, truck.wheelbase, 0.176, 0.178, *radii)
     stand = Stand(zero - 0.090, zero, zero, zero, zero)
     rear = float(wheel_loads(shape, springs, stand)[2:].sum()) * 1e3
     again = begin(checked({**FULL, "raised": "rear", "raised_g": rear, "held": False}))
@@ -123,7 +123,7 @@ def test_the_file_is_as_sure_as_the_readings() -> None:
     """However wide the split between axles and chassis: what scale and ruler say stays said."""
     begun = begin(checked(QUICK))
     loaded = load_text(truck_text(begun, "mine"), "mine.toml")
-    found = weigh(loaded.truck)
+    found = weigh_truck(loaded.truck)
     sd = begun.sums.sd
     assert found.mass_sd == pytest.approx(sd[0], rel=1e-3)
     # Wheelbase and tracks may be out as well, and mass and place of the rest count together.
@@ -177,7 +177,7 @@ def test_the_next_reading_narrows_the_range_as_told() -> None:
     truck = truck_of(begun)
     asked = conditions(truck, np.radians([0.0, 90.0, 180.0, 270.0]), grip=0.9, hold="rail")
     spans = ranges(truck, asked)[1]
-    advice = next_readings(begun, truck, spans)
+    advice = next_measurements(begun, truck, spans)
     gains = [a.per_minute for a in advice]
     assert gains == sorted(gains, reverse=True)
     best = advice[0]
@@ -190,9 +190,9 @@ def test_the_next_reading_narrows_the_range_as_told() -> None:
     assert then < now
     # What a stop does is far from linear: the foretold gain is good to a factor of two or so.
     assert 0.4 * best.gain < now - then < 2.5 * best.gain
-    assert not {a.keys for a in next_readings(begin(checked({**QUICK, **given})), after, found)} & {
-        best.keys
-    }
+    assert not {
+        a.keys for a in next_measurements(begin(checked({**QUICK, **given})), after, found)
+    } & {best.keys}
 
 
 def test_every_line_says_where_it_is_from() -> None:

@@ -14,9 +14,9 @@ from crossfall.measurement.board_height import infer
 from crossfall.measurement.board_predict import held, outlook, predict
 from crossfall.statics import rigid
 from crossfall.truck.build import load_truck
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck, frozen
-from crossfall.truck.problems import InputError
 from support import make_truck
 
 FOUR = (0.0, 90.0, 180.0, 270.0)
@@ -206,9 +206,9 @@ def test_an_odd_angle_is_found() -> None:
     bad = replace(board.readings[1], angles=tuple(a + 0.07 for a in board.readings[1].angles))
     readings = (board.readings[0], bad, *board.readings[2:])
     found = infer(TRUCK, replace(board, readings=readings))
-    assert found.doubts
-    assert found.doubts[0].label == "heading 90"
-    assert found.doubts[0].off == pytest.approx(0.07, rel=0.3)
+    assert found.outliers
+    assert found.outliers[0].label == "heading 90"
+    assert found.outliers[0].off == pytest.approx(0.07, rel=0.3)
 
 
 # Agreement and diagnosis

@@ -10,9 +10,9 @@ import pytest
 
 from crossfall.measurement.reconcile_fit import fit_within
 from crossfall.measurement.scatter import Scatter
-from crossfall.measurement.weighted_fit import Datum, Known, fit
+from crossfall.measurement.weighted_fit import Datum, Prior, fit
+from crossfall.truck.errors import InputError
 from crossfall.truck.model import Array
-from crossfall.truck.problems import InputError
 
 DATA = [Datum("one", 1.0, 1), Datum("two", 2.0, 1)]
 KINDS = [Scatter(1e-6, 0.0, np.inf)]
@@ -33,7 +33,7 @@ def endless(p: Array) -> Array:
 def test_a_model_without_an_answer_is_said_in_a_sentence(
     method: Callable[..., object], model: Callable[[Array], Array]
 ) -> None:
-    known = [Known("p", 0.5, 1.0)]
+    known = [Prior("p", 0.5, 1.0)]
     with warnings.catch_warnings():
         warnings.simplefilter("error")
         with pytest.raises(InputError, match="no truck gives these readings"):

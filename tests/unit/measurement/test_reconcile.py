@@ -13,15 +13,15 @@ from crossfall.measurement.board_file import BoardReading, BoardReadings
 from crossfall.measurement.board_predict import predict
 from crossfall.measurement.reconcile import Reconciled, reconcile, rows_of
 from crossfall.measurement.reconcile_fit import fit_within
-from crossfall.measurement.reconcile_write import new_path, new_text, write
+from crossfall.measurement.reconcile_write import new_path, new_text, write_reconciled
 from crossfall.measurement.scatter import Scatter
 from crossfall.measurement.weigh_in_session import Measured, Ruler, Session
-from crossfall.measurement.weighted_fit import Datum, Known
+from crossfall.measurement.weighted_fit import Datum, Prior
 from crossfall.truck.assemble import with_masses, with_shifts
 from crossfall.truck.build import Loaded, load_text, load_truck
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
-from crossfall.truck.problems import InputError
 
 EXACT = 0.0002  # m, for rulers: so that the readings decide
 
@@ -215,9 +215,9 @@ def test_an_instrument_is_no_further_off_than_it_says() -> None:
     """A product of two unknowns, which full Gauss-Newton steps from (1, 0) throw far about."""
     kinds = [Scatter(1e-8, 0.0, 50.0)]
     known = [
-        Known("share", 1.0, 0.1),
-        Known("part", 0.0, 1.0, least=-0.5),
-        Known("meter", 0.0, 1.0),
+        Prior("share", 1.0, 0.1),
+        Prior("part", 0.0, 1.0, least=-0.5),
+        Prior("meter", 0.0, 1.0),
     ]
 
     def model(p: Array) -> Array:
@@ -274,7 +274,7 @@ def test_the_new_file_is_the_reconciled_truck_with_its_comments(
     loaded: Loaded, moved: Reconciled, tmp_path: Path
 ) -> None:
     before = loaded.path.read_bytes()
-    again = write(loaded, moved, tmp_path / "new.toml", ["scales.toml"])
+    again = write_reconciled(loaded, moved, tmp_path / "new.toml", ["scales.toml"])
     assert loaded.path.read_bytes() == before
     got = whole_of(again.truck)
     assert got[0] == pytest.approx(moved.after[0], abs=3e-4)

@@ -10,7 +10,7 @@ from weighin_cases import AXLES, BOTH_ENDS, KITCHEN, RULER, SPRINGS, TRUTH, WHEE
 
 from crossfall.measurement.weigh_in import weigh_in
 from crossfall.measurement.weigh_in_next import next_readings
-from crossfall.measurement.weigh_in_session import Measured, Scale, Session
+from crossfall.measurement.weigh_in_session import Measured, Session, WeighingScale
 
 ON_FOUR = tuple(WHEELS) + tuple((wheel, "rear") for wheel, _ in WHEELS)
 
@@ -33,7 +33,7 @@ def test_exact_readings_give_the_truth(blank: Session) -> None:
     answer = weigh_in(read(blank))
     for estimate, truth in zip(answer.estimates, TRUTH, strict=True):
         assert estimate.value == pytest.approx(truth, rel=1e-9, abs=1e-10)
-    assert answer.doubts == ()
+    assert answer.outliers == ()
 
 
 def coverage(
@@ -41,7 +41,7 @@ def coverage(
 ) -> tuple[list[float], float]:
     """Share of trials whose 95 % interval holds the truth (mass, x, y, z), and with a doubt."""
     rng = np.random.default_rng(seed)
-    hits, doubts = np.zeros(4), 0
+    hits, outliers = np.zeros(4), 0
     for _ in range(trials):
         truth = (
             rng.uniform(2.0, 4.0),
@@ -51,8 +51,8 @@ def coverage(
         )
         answer = weigh_in(read(blank, truth, rng, placement))
         hits += [e.low <= t <= e.high for e, t in zip(answer.estimates, truth, strict=True)]
-        doubts += bool(answer.doubts)
-    return list(hits / trials), doubts / trials
+        outliers += bool(answer.outliers)
+    return list(hits / trials), outliers / trials
 
 
 def test_intervals_cover_the_truth_in_a_thousand_weigh_ins() -> None:
@@ -68,7 +68,7 @@ def test_intervals_cover_the_truth_in_a_thousand_weigh_ins() -> None:
         (session(BOTH_ENDS, repeats=2), 0.006),
         (session(ON_FOUR, together=True, repeats=2), 0.004),
         (session(AXLES, free=SPRINGS), 0.002),
-        (session(BOTH_ENDS, scale=Scale(0.005, 0.002, 0.0005)), 0.0015),
+        (session(BOTH_ENDS, scale=WeighingScale(0.005, 0.002, 0.0005)), 0.0015),
     ],
     ids=["clumsy, two repeats", "four scales", "free suspension", "5 g steps"],
 )
@@ -115,14 +115,14 @@ def test_one_axle_alone_cannot_tell_the_mass() -> None:
 
 
 def test_a_raise_too_small_for_the_scale_is_warned_of_and_the_raise_named_is_enough() -> None:
-    coarse, low = Scale(0.005, 0.002, 0.0005), Measured(0.020, 0.0005)
+    coarse, low = WeighingScale(0.005, 0.002, 0.0005), Measured(0.020, 0.0005)
     answer = weigh_in(read(session(AXLES, scale=coarse, block=low)))
     (text,) = [w for w in answer.warnings if "too little" in w]
     named = float(text.split("raise it ")[1].split(" mm")[0])
     enough = Measured(named * 1e-3, 0.0005)
     again = weigh_in(read(session(AXLES, scale=coarse, block=enough)))
     assert not any("too little" in w for w in again.warnings)
-    fine = weigh_in(read(session(AXLES, scale=Scale(0.0005), block=low)))
+    fine = weigh_in(read(session(AXLES, scale=WeighingScale(0.0005), block=low)))
     assert not any("too little" in w for w in fine.warnings)
 
 
@@ -163,7 +163,7 @@ def test_a_slip_of_the_pen_is_found_or_at_least_no_good_reading_is_blamed(wrong:
     off = replace(r, loads=tuple(v + 0.08 for v in r.loads))
     readings = tuple(off if i == wrong else o for i, o in enumerate(good.readings))
     answer = weigh_in(replace(good, readings=readings))
-    blamed = {d.label for d in answer.doubts}
+    blamed = {d.label for d in answer.outliers}
     if wrong < 4:
         assert blamed
         assert answer.chi_square > 20
@@ -176,15 +176,15 @@ def test_a_wrong_raised_reading_shows_when_both_ends_were_raised() -> None:
     last = good.readings[-1]
     off = replace(last, loads=tuple(v + 0.08 for v in last.loads))
     answer = weigh_in(replace(good, readings=(*good.readings[:-1], off)))
-    assert answer.doubts
-    assert answer.doubts[0].label in {good.readings[-1].label, good.readings[-2].label}
+    assert answer.outliers
+    assert answer.outliers[0].label in {good.readings[-1].label, good.readings[-2].label}
 
 
 # What to measure next
 
 
 def test_advice_foretells_the_uncertainty_that_the_reading_then_leaves() -> None:
-    stated = Scale(0.001, 0.002, 0.0005, placement=0.002)
+    stated = WeighingScale(0.001, 0.002, 0.0005, placement=0.002)
     before = read(session(AXLES, scale=stated, repeats=3))
     plan = next_readings(before)
     best = plan.advice[0]

@@ -8,7 +8,7 @@ import pytest
 
 from crossfall.measurement.weigh_in import weigh_in
 from crossfall.measurement.weigh_in_file import read_session
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 from support import make_truck
 
 GOOD = """\

@@ -19,8 +19,8 @@ from crossfall.measurement.weigh_in_file import read_session
 from crossfall.show import guide_drawings as draw
 from crossfall.show import guide_tyres
 from crossfall.show.guide import MARK, METHOD, guide_page, write_guide
+from crossfall.truck.errors import InputError
 from crossfall.truck.model import GRAVITY, Truck
-from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TyreSpec
 from support import make_truck
 

@@ -7,16 +7,22 @@ import pytest
 from scipy.optimize import minimize
 
 from crossfall.measurement import weigh_in_formulas as formulas
-from crossfall.measurement.weigh_in_model import Shape, Springs, Stand, warp_stiffness, wheel_loads
+from crossfall.measurement.weigh_in_model import (
+    Springs,
+    Stand,
+    TruckGeometry,
+    warp_stiffness,
+    wheel_loads,
+)
 from crossfall.truck.model import GRAVITY, Array
 
 
-def shape(**changes: float) -> Shape:
+def shape(**changes: float) -> TruckGeometry:
     values = {
         "mass": 2.75, "x": -0.012, "y": 0.004, "z": 0.098, "wheelbase": 0.313,
         "track_front": 0.17, "track_rear": 0.17, "radius_front": 0.056, "radius_rear": 0.056,
     } | changes  # fmt: skip
-    return Shape(*(np.array([v]) for v in values.values()))
+    return TruckGeometry(*(np.array([v]) for v in values.values()))
 
 
 def stand(end: float = 0.0, side: float = 0.0, **changes: float) -> Stand:
@@ -60,7 +66,7 @@ def test_unlike_tyres_turn_the_truck_about_the_rear_wheel_centre() -> None:
     assert loads[:2].sum() == pytest.approx(2.75 * reach / level, rel=1e-12)
 
 
-def least_energy(s: Shape, k: Springs, block: float) -> float:
+def least_energy(s: TruckGeometry, k: Springs, block: float) -> float:
     """J of the truck at rest, front wheels on a block: gravity and springs, wheels rolling free.
 
     Chassis pose and both axles' movement along the chassis normal; the wheel centres' heights fix

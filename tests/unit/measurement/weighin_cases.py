@@ -7,7 +7,14 @@ from dataclasses import replace
 import numpy as np
 
 from crossfall.measurement.weigh_in_pose import pose
-from crossfall.measurement.weigh_in_session import Free, Measured, Reading, Ruler, Scale, Session
+from crossfall.measurement.weigh_in_session import (
+    Free,
+    Measured,
+    Repeats,
+    Ruler,
+    Session,
+    WeighingScale,
+)
 
 RULER = Ruler(
     Measured(0.313, 0.0005),
@@ -25,7 +32,7 @@ SPRINGS = Free(
     Measured(0.52, 0.05),
 )
 BLOCK = Measured(0.080, 0.0005)
-KITCHEN = Scale(0.001, 0.002, 0.0005)
+KITCHEN = WeighingScale(0.001, 0.002, 0.0005)
 TRUTH = (2.75, -0.012, 0.003, 0.098)  # mass kg, CG m
 
 AXLES = (("front", ""), ("rear", ""), ("left", ""), ("right", ""), ("rear", "front"))
@@ -37,7 +44,7 @@ def session(
     stations: tuple[tuple[str, str], ...] = AXLES,
     *,
     repeats: int = 3,
-    scale: Scale = KITCHEN,
+    scale: WeighingScale = KITCHEN,
     ruler: Ruler = RULER,
     block: Measured = BLOCK,
     free: Free | None = None,
@@ -46,7 +53,7 @@ def session(
 ) -> Session:
     """A session with nothing read yet: every load is 0.7 kg a wheel."""
     readings = tuple(
-        Reading(at, (0.7,) * repeats, raised, block if raised else Measured(0, 0), together)
+        Repeats(at, (0.7,) * repeats, raised, block if raised else Measured(0, 0), together)
         for at, raised in stations
     )
     return Session(ruler, scale, readings, free, floor)

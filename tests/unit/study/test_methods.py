@@ -13,7 +13,7 @@ from crossfall.answers.conditions import conditions
 from crossfall.answers.keys import record
 from crossfall.engines.held import engine_version
 from crossfall.study import methods
-from crossfall.study.methods import ahead, compliant, tilt_trial
+from crossfall.study.methods import ahead, compliant, tilt_rows
 from crossfall.study.scenario import Scenario, load_scenario
 from crossfall.study.sweep import batch_of
 from crossfall.study.task import perform
@@ -129,7 +129,7 @@ def test_a_trial_has_the_statics_of_its_conditions_beside_it(tmp_path: Path) -> 
     one = scenario(tmp_path)
     static = rows_of(one)[1]
     common, payloads = asked_of(one)
-    (row,) = tilt_trial({**common, "method": "tilt trial"}, payloads[1])
+    (row,) = tilt_rows({**common, "method": "tilt trial"}, payloads[1])
     for key in ("compliant_deg", "rail_deg", "goes_at_deg", "grip", "hold", "first_lift_deg"):
         assert row[key] == pytest.approx(static[key], abs=1e-9), key
     assert row["trial_outcome"] == "tips"
@@ -144,9 +144,9 @@ def test_a_row_says_which_engine_tried_it(tmp_path: Path) -> None:
     common, payloads = asked_of(scenario(tmp_path))
     common = {**common, "method": "tilt trial"}
     for engine in INSTALLED:
-        (row,) = tilt_trial({**common, "engine": engine}, payloads[1])
+        (row,) = tilt_rows({**common, "engine": engine}, payloads[1])
         assert row["trial_engine"] == engine_version(engine)
-        (quick,) = tilt_trial({**common, "engine": engine, "trial": "quick"}, payloads[1])
+        (quick,) = tilt_rows({**common, "engine": engine, "trial": "quick"}, payloads[1])
         assert quick["trial_ci_low_deg"] < row["trial_deg"] < quick["trial_ci_high_deg"]
     assert versions_of("tilt trial", "mujoco")["mujoco"] != "absent"
     assert "pybullet" not in versions_of("tilt trial", "mujoco")

@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from crossfall.statics.sliding import triangular_quantile
-from crossfall.study.slopes import Crossing, bisect, critical_slope, drawn, varies
+from crossfall.study.slopes import Crossing, bisect, critical_slope, drawn_ground, varies
 from crossfall.trials.ground import Plane, Rough, Stone
 from crossfall.truck.model import Grip
 from support import make_truck
@@ -29,10 +29,12 @@ def test_grips_are_drawn_from_the_triangle() -> None:
 
 def test_a_number_and_a_seed_fix_the_ground_and_the_grip() -> None:
     crossing = Crossing(ground=Rough(0.004), grip=ROCK, seed=5)
-    assert drawn(crossing, 3) == drawn(crossing, 3)
-    assert drawn(crossing, 3) != drawn(crossing, 4)
-    assert drawn(crossing, 3) != drawn(Crossing(ground=Rough(0.004), grip=ROCK, seed=6), 3)
-    stone, grip = drawn(Crossing(ground=Stone(0.02), grip=0.7), 0)
+    assert drawn_ground(crossing, 3) == drawn_ground(crossing, 3)
+    assert drawn_ground(crossing, 3) != drawn_ground(crossing, 4)
+    assert drawn_ground(crossing, 3) != drawn_ground(
+        Crossing(ground=Rough(0.004), grip=ROCK, seed=6), 3
+    )
+    stone, grip = drawn_ground(Crossing(ground=Stone(0.02), grip=0.7), 0)
     assert isinstance(stone, Stone)
     assert stone.height == 0.02
     assert stone.stray > 0

@@ -9,7 +9,7 @@ from types import SimpleNamespace
 import pytest
 
 from crossfall.trials.holding import check, search
-from crossfall.trials.outcome import FINER, joined
+from crossfall.trials.outcome import FINER, joined_brackets
 from crossfall.trials.pace import Pace
 
 PACE = Pace(bracket=0.01, stride=0.1, limit=1.5)
@@ -148,11 +148,11 @@ def test_where_two_searches_lie_apart_the_bracket_holds_both():
     from crossfall.trials.outcome import Bracket
 
     one, other = Bracket(0.5, 0.51, "tips", 1), Bracket(0.8, 0.82, "tips", 1)
-    assert joined(one, other)[0] == Bracket(0.5, 0.82, "tips", 1)
-    assert joined(other, one)[0] == Bracket(0.5, 0.82, "tips", 1)
+    assert joined_brackets(one, other)[0] == Bracket(0.5, 0.82, "tips", 1)
+    assert joined_brackets(other, one)[0] == Bracket(0.5, 0.82, "tips", 1)
     near = Bracket(0.505, 0.525, "tips", 1)
-    assert joined(one, near) == (one, pytest.approx(0.01))
-    assert joined(one, None) == (one, 0.0)
+    assert joined_brackets(one, near) == (one, pytest.approx(0.01))
+    assert joined_brackets(one, None) == (one, 0.0)
 
 
 def test_a_truck_that_jumps_at_every_look_does_not_take_for_ever():

@@ -9,8 +9,8 @@ import pytest
 
 from crossfall.truck.axle_law import law_of
 from crossfall.truck.build import load_text, load_truck
+from crossfall.truck.errors import InputError
 from crossfall.truck.guides import anti
-from crossfall.truck.problems import InputError
 from crossfall.truck.read import locate
 from crossfall.truck.uncertain import varied
 from linked_files import linked, linked_text

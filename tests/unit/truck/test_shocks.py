@@ -9,10 +9,10 @@ import pytest
 
 from crossfall.truck.axle_law import LEFT, VALUE, law_of
 from crossfall.truck.build import Loaded, load_text
-from crossfall.truck.doubts import doubts
 from crossfall.truck.edits import set_value
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
-from crossfall.truck.problems import InputError
+from crossfall.truck.plausibility import implausible_values
 from crossfall.truck.read import in_memory, locate
 from crossfall.truck.ride import spring_squeezes
 from linked_files import TRAVEL, linked, on_whole_shocks, shocks_text
@@ -205,9 +205,9 @@ def test_two_soft_springs_are_uncertain_as_springs_are() -> None:
 
 def test_a_shock_in_centimetres_is_doubted_with_what_was_meant() -> None:
     spec = on_whole_shocks().spec
-    assert doubts(spec, in_memory(spec)) == []
+    assert implausible_values(spec, in_memory(spec)) == []
     short = set_value(spec, "front.suspension.shaft_travel_mm", 4.0)
-    assert [(p.key, p.what, p.allowed) for p in doubts(short, in_memory(short))] == [
+    assert [(p.key, p.what, p.allowed) for p in implausible_values(short, in_memory(short))] == [
         (
             "front.suspension.shaft_travel_mm",
             "is 4",

@@ -13,10 +13,10 @@ from crossfall.truck.build import Loaded, build, load_text
 from crossfall.truck.read import locate
 from crossfall.tuning.apply import apply
 from crossfall.tuning.changes import Catalogue, read_changes
-from crossfall.tuning.linear import Bounds
 from crossfall.tuning.menu import guiding, is_setup
-from crossfall.tuning.plan import Settings, aim_at, plan
-from crossfall.tuning.whatif import what_if
+from crossfall.tuning.milp_model import Bounds
+from crossfall.tuning.plan import SolverSettings, aim_at, plan
+from crossfall.tuning.whatif import rank_changes
 from linked_files import TRAVEL, linked_text, shocks_text
 
 CHANGES = """
@@ -98,7 +98,7 @@ def edited(*names: str) -> Loaded:
 def test_whatif_says_what_the_edited_file_says(
     truck: Loaded, catalogue: Catalogue, name: str
 ) -> None:
-    ranking = what_if(truck, catalogue, "side")
+    ranking = rank_changes(truck, catalogue, "side")
     (outcome,) = (o for o in ranking.outcomes if o.change == catalogue.position(name))
     found = tip_angles([truck.truck, edited(name).truck], rigid.QUARTERS, 0.9).free
     gains = found[1] - found[0]
@@ -122,7 +122,7 @@ def test_on_whole_shocks_whatif_says_what_the_edited_file_says(
     assert old in text
     path = Path(locate("bramble"))
     before, after = load_text(text, path), load_text(text.replace(old, new, 1), path)
-    ranking = what_if(before, catalogue, "side")
+    ranking = rank_changes(before, catalogue, "side")
     (outcome,) = (o for o in ranking.outcomes if o.change == catalogue.position(name))
     found = tip_angles([before.truck, after.truck], rigid.QUARTERS, 0.9).free
     gains = found[1] - found[0]
@@ -141,7 +141,7 @@ def test_a_plan_scores_moved_ends_as_the_edited_file(
         catalogue.source,
     )
     aim = aim_at("side")
-    found = plan(truck, some, aim, Bounds(budget=4.0), Settings(listed=listed))
+    found = plan(truck, some, aim, Bounds(budget=4.0), SolverSettings(listed=listed))
     assert found.best is not None
     both = [edited(*names).truck for names in (EDITED, *((name,) for name in EDITED))]
     sides = tip_angles([truck.truck, *both], aim.headings, 0.9).free.min(axis=1)

@@ -12,9 +12,9 @@ from itertools import pairwise
 import numpy as np
 
 from crossfall.statics.balance import Balance
-from crossfall.statics.builds import Flags, Ints
+from crossfall.statics.builds import Ints
 from crossfall.statics.newton import Cases, in_blocks, solve
-from crossfall.truck.model import Array
+from crossfall.truck.model import Array, Flags
 
 
 @dataclass(frozen=True)

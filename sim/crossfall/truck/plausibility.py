@@ -17,14 +17,14 @@ import numpy as np
 
 from crossfall.truck import pieces as placing
 from crossfall.truck import shapes
-from crossfall.truck.lines import Path
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array, Part, Shape
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.read import Source, Where, locate, read_source, read_spec
 from crossfall.truck.schema import AxleSpec, PartSpec, TruckSpec
+from crossfall.truck.toml_line_index import KeyPath
 
-MM = G = 1e-3
-ENDS = ("front", "rear")
+_MM = _G = 1e-3
+_ENDS = ("front", "rear")
 
 
 @dataclass(frozen=True)
@@ -82,14 +82,14 @@ PAST_AXLE = 1.3  # tyre radii along x from an axle's centre
 BEYOND_MM = 45.0  # past nose or tail, of a part's middle
 OVERHANG = 2.6  # tyre radii past an axle, where the file says nothing of nose and tail
 UNDER_MM = 1.0  # ground
-HIGHEST = 7.0  # tyre radii
+_HIGHEST = 7.0  # tyre radii
 OTHER_HALF = 0.3  # of the wheelbase, a link of one axle past the middle
 LONGEST_LINK = 0.85  # of the wheelbase
 STEEP = 0.27  # of the wheelbase, a radius; more is rather a diameter
 HEAVIEST_SHARE = 0.65  # of a truck, one part
 
 
-def doubts(spec: TruckSpec, where: Where) -> list[Problem]:
+def implausible_values(spec: TruckSpec, where: Where) -> list[Problem]:
     """Every value that is likely a slip, a sentence each, in file order."""
     found = [*_values(spec, where), *_measures(spec, where), *_materials(spec, where)]
     if not any(p.key.endswith(FRAME) for p in found):  # all places are judged by these
@@ -98,7 +98,7 @@ def doubts(spec: TruckSpec, where: Where) -> list[Problem]:
     return sorted(found, key=lambda p: (p.line or 0, p.key))
 
 
-def doubts_of_file(path_or_demo_name: str | FilePath) -> list[Problem]:
+def implausible_in_file(path_or_demo_name: str | FilePath) -> list[Problem]:
     """Those of a file that may be refused; none where it cannot even be read."""
     try:
         source = read_source(locate(path_or_demo_name), str(path_or_demo_name))
@@ -107,19 +107,19 @@ def doubts_of_file(path_or_demo_name: str | FilePath) -> list[Problem]:
     try:
         reading = read_spec(path_or_demo_name)
     except InputError:
-        return doubts_of_source(source)
-    return doubts(reading.spec, reading.where)
+        return implausible_in_source(source)
+    return implausible_values(reading.spec, reading.where)
 
 
 def _without_clearance(spec: TruckSpec) -> TruckSpec:
     return spec.model_copy(update={"clearance": None})
 
 
-def _doubt(where: Where, path: Path, what: str, meant: str) -> Problem:
+def _implausible(where: Where, path: KeyPath, what: str, meant: str) -> Problem:
     return where.problem(path, what, f"{meant}?")
 
 
-def doubts_of_source(source: Source) -> list[Problem]:
+def implausible_in_source(source: Source) -> list[Problem]:
     """The same for a file that is refused: only values that lie out of all bounds by themselves."""
     where = Where(source, {}, source.data)
     return list(_values(source.data, where))
@@ -128,18 +128,18 @@ def doubts_of_source(source: Source) -> list[Problem]:
 def _values(spec: TruckSpec | Mapping[str, Any], where: Where) -> Iterator[Problem]:
     for key, usual in _USUAL.items():
         table, _, _ = key.partition(".")
-        starts = ("",) if table in ("chassis", "battery") else ENDS
+        starts = ("",) if table in ("chassis", "battery") else _ENDS
         for start in starts:
-            path: Path = tuple(k for k in (start, *key.split(".")) if k)
+            path: KeyPath = tuple(k for k in (start, *key.split(".")) if k)
             value = _at(spec, path)
             if not isinstance(value, int | float) or isinstance(value, bool):
                 continue
             if usual.low <= abs(value) <= usual.high or (value == 0 and usual.zero):
                 continue
-            yield _doubt(where, path, f"is {value:g}", _meant(value, usual))
+            yield _implausible(where, path, f"is {value:g}", _meant(value, usual))
 
 
-def _at(spec: TruckSpec | Mapping[str, Any], path: Path) -> object:
+def _at(spec: TruckSpec | Mapping[str, Any], path: KeyPath) -> object:
     here: object = spec
     for step in path:
         here = here.get(step) if isinstance(here, Mapping) else getattr(here, str(step), None)
@@ -158,31 +158,31 @@ def _meant(value: float, usual: _Usual) -> str:
 def _measures(spec: TruckSpec, where: Where) -> Iterator[Problem]:
     """Measures that do not go together."""
     base = spec.chassis.wheelbase_mm
-    for name, end in zip(ENDS, (spec.front, spec.rear), strict=True):
+    for name, end in zip(_ENDS, (spec.front, spec.rear), strict=True):
         radius, outer = end.tyre.radius_mm, _outer(spec, name)
         near = outer is not None and abs(radius - outer) < 0.15 * outer
         if near or (outer is None and radius > STEEP * base):
             what = f"is {radius:g}, as much as a tyre's diameter"
-            yield _doubt(where, (name, "tyre", "radius_mm"), what, f"{radius / 2:g} meant")
+            yield _implausible(where, (name, "tyre", "radius_mm"), what, f"{radius / 2:g} meant")
         elif outer is not None and not 0.75 < 2 * radius / outer < 1.15 and radius > 15:
             what = f"is {radius:g}, and the largest ring on that wheel is {outer:g} across"
             meant = f"{outer / 2:g} less what the tyre gives"
-            yield _doubt(where, (name, "tyre", "radius_mm"), what, meant)
+            yield _implausible(where, (name, "tyre", "radius_mm"), what, meant)
         if end.track_mm > base >= _USUAL["chassis.wheelbase_mm"].low:
             what = f"is {end.track_mm:g}, more than the wheelbase, {base:g}"
-            yield _doubt(where, (name, "track_mm"), what, "is that meant")
+            yield _implausible(where, (name, "track_mm"), what, "is that meant")
         low = 0.5 * radius
         centre = end.suspension.roll_centre_mm
         if centre is not None and 15 <= centre < low:
             what = f"is {centre:g}, and heights count from the ground"
             key = (name, "suspension", "roll_centre_mm")
-            yield _doubt(where, key, what, f"{centre + radius:g}, if that was from the axle")
+            yield _implausible(where, key, what, f"{centre + radius:g}, if that was from the axle")
     battery = spec.battery
     if battery is not None and battery.draw_mass_g is not None and battery.draw_mass_g >= 200:
-        total = sum(p.body.mass for p, _ in _placed(spec)) / G
+        total = sum(p.body.mass for p, _ in _placed(spec)) / _G
         if not 0.4 < battery.draw_mass_g / total < 2.5:
             what = f"is {battery.draw_mass_g:g}, and the parts weigh {total:.0f} g together"
-            yield _doubt(where, ("battery", "draw_mass_g"), what, "is that meant")
+            yield _implausible(where, ("battery", "draw_mass_g"), what, "is that meant")
 
 
 def _outer(spec: TruckSpec, end: str) -> float | None:
@@ -205,17 +205,17 @@ def _clearance(spec: TruckSpec, where: Where) -> Iterator[Problem]:
         x, z = getattr(spec.clearance, key)
         if abs(x) < 0.5 * half and abs(10 * x) < half + 6 * radius:
             what = f"is [{x:g}, {z:g}], in the middle of the truck"
-            yield _doubt(where, ("clearance", key), what, f"[{10 * x:g}, {10 * z:g}] meant")
-        elif sign * x > half + 6 * radius or z > HIGHEST * radius:
+            yield _implausible(where, ("clearance", key), what, f"[{10 * x:g}, {10 * z:g}] meant")
+        elif sign * x > half + 6 * radius or z > _HIGHEST * radius:
             what = f"is [{x:g}, {z:g}], far from the truck"
-            yield _doubt(where, ("clearance", key), what, f"[{x / 10:g}, {z / 10:g}] meant")
+            yield _implausible(where, ("clearance", key), what, f"[{x / 10:g}, {z / 10:g}] meant")
         elif 0 < z < 0.2 * radius:
             what = f"is [{x:g}, {z:g}], hardly above the ground"
-            yield _doubt(where, ("clearance", key), what, f"{10 * z:g} up meant")
+            yield _implausible(where, ("clearance", key), what, f"{10 * z:g} up meant")
     x, z = spec.clearance.belly_mm
     if 0 < z < 0.2 * radius:
         what = f"is [{x:g}, {z:g}], hardly above the ground"
-        yield _doubt(where, ("clearance", "belly_mm"), what, f"{10 * z:g} up meant")
+        yield _implausible(where, ("clearance", "belly_mm"), what, f"{10 * z:g} up meant")
 
 
 def _materials(spec: TruckSpec, where: Where) -> Iterator[Problem]:
@@ -223,16 +223,16 @@ def _materials(spec: TruckSpec, where: Where) -> Iterator[Problem]:
         value = material.density_g_cm3
         if value < 0.005:
             what, meant = f"is {value:g}, lighter than air in foam", f"{value * 1e3:g} meant"
-            yield _doubt(where, ("materials", name, "density_g_cm3"), what, meant)
+            yield _implausible(where, ("materials", name, "density_g_cm3"), what, meant)
         elif value > DENSEST:
             what, meant = f"is {value:g}, denser than tungsten", f"{value / 10:g} meant"
-            yield _doubt(where, ("materials", name, "density_g_cm3"), what, meant)
+            yield _implausible(where, ("materials", name, "density_g_cm3"), what, meant)
     for name, grip in spec.grip.items():
         for key in ("low", "likely", "high"):
             value = getattr(grip, key)
             if not 0.1 <= value <= 2.0:
                 meant = f"{value / 10:g} meant" if value > 2 else "mostly 0.3 to 1.3; is that meant"
-                yield _doubt(where, ("grip", name, key), f"is {value:g}", meant)
+                yield _implausible(where, ("grip", name, key), f"is {value:g}", meant)
                 break
 
 
@@ -258,7 +258,7 @@ def _parts(spec: TruckSpec, where: Where) -> Iterator[Problem]:
         if piece.row in seen:
             continue
         seen.add(piece.row)
-        path: Path = ("part", piece.row)
+        path: KeyPath = ("part", piece.row)
         own = [*_mass(piece, part, total, path, where), *_tolerance(part, path, where)]
         places = _link(part, spec, path, where) if part.is_link else ()
         if not part.is_link:
@@ -268,31 +268,33 @@ def _parts(spec: TruckSpec, where: Where) -> Iterator[Problem]:
         yield from list(places)[:1]
 
 
-def _mass(piece: Part, part: PartSpec, total: float, path: Path, where: Where) -> Iterator[Problem]:
-    grams = piece.body.mass / G
+def _mass(
+    piece: Part, part: PartSpec, total: float, path: KeyPath, where: Where
+) -> Iterator[Problem]:
+    grams = piece.body.mass / _G
     volume = _volume(part)
     density = None if not volume else grams / volume
     if part.mass_g is not None and density is not None and not LOOSEST <= density <= DENSEST:
         what = f"is {part.mass_g:g}, which makes {density:.2g} g/cm3 of its shape"
         if density < LOOSEST:
             meant = f"{part.mass_g * 1e3:g} meant, if that was kilograms"
-            yield _doubt(where, (*path, "mass_g"), what, meant)
+            yield _implausible(where, (*path, "mass_g"), what, meant)
         elif density > CENTIMETRES:
             what = f"makes {density:.3g} g/cm3 of its {part.mass_g:g} g"
-            yield _doubt(where, (*path, "shape"), what, "centimetres for millimetres")
+            yield _implausible(where, (*path, "shape"), what, "centimetres for millimetres")
         else:
-            yield _doubt(where, (*path, "mass_g"), what, f"{part.mass_g / 10:g} meant")
+            yield _implausible(where, (*path, "mass_g"), what, f"{part.mass_g / 10:g} meant")
     elif density is None and part.mass_g is not None and part.mass_g < LIGHTEST_G:
         what = f"is {part.mass_g:g}, less than a screw weighs"
         meant = f"{part.mass_g * 1e3:g} meant, if that was kilograms"
-        yield _doubt(where, (*path, "mass_g"), what, meant)
+        yield _implausible(where, (*path, "mass_g"), what, meant)
     elif part.mass_g is None and grams < 0.2:
         what = f"makes {grams:.2g} g of it"
-        yield _doubt(where, (*path, "shape"), what, "centimetres for millimetres")
+        yield _implausible(where, (*path, "shape"), what, "centimetres for millimetres")
     elif piece.body.mass > HEAVIEST_SHARE * total and not part.remainder:
         what = f"is {grams:.0f}, {piece.body.mass / total * 100:.0f} % of the truck"
         key = (*path, "mass_g" if part.mass_g is not None else "shape")
-        yield _doubt(where, key, what, f"{grams / 10:g} meant")
+        yield _implausible(where, key, what, f"{grams / 10:g} meant")
 
 
 def _volume(part: PartSpec) -> float | None:
@@ -307,14 +309,16 @@ def _volume(part: PartSpec) -> float | None:
     return float(solid(part.shape, length).volume) * 1e6
 
 
-def _tolerance(part: PartSpec, path: Path, where: Where) -> Iterator[Problem]:
+def _tolerance(part: PartSpec, path: KeyPath, where: Where) -> Iterator[Problem]:
     if part.place_tol_mm is not None and part.place_tol_mm > 60:
         what = f"is {part.place_tol_mm:g}, as if nobody knew where it is"
-        yield _doubt(where, (*path, "place_tol_mm"), what, f"{part.place_tol_mm / 10:g} meant")
+        yield _implausible(
+            where, (*path, "place_tol_mm"), what, f"{part.place_tol_mm / 10:g} meant"
+        )
 
 
 def _place(
-    piece: Part, part: PartSpec, spec: TruckSpec, path: Path, where: Where
+    piece: Part, part: PartSpec, spec: TruckSpec, path: KeyPath, where: Where
 ) -> Iterator[Problem]:
     assert part.at_mm is not None
     key = (*path, "at_mm")
@@ -328,30 +332,32 @@ def _place(
         yield from _on_axle(part, end, half, key, where)
     else:
         yield from _on_chassis(part, spec, key, where)
-    under = -_lowest(piece) / MM
+    under = -_lowest(piece) / _MM
     if under > (0.3 * radius if part.on_wheel else UNDER_MM):
-        yield _doubt(where, key, f"puts it {under:.0f} mm into the ground", "z counts upwards")
-    tall = float(piece.body.cg[2]) / MM
-    if tall > HIGHEST * radius:
+        yield _implausible(
+            where, key, f"puts it {under:.0f} mm into the ground", "z counts upwards"
+        )
+    tall = float(piece.body.cg[2]) / _MM
+    if tall > _HIGHEST * radius:
         meant = f"{z / 10:g} up meant"
-        yield _doubt(where, key, f"puts it {tall:.0f} mm above the ground", meant)
+        yield _implausible(where, key, f"puts it {tall:.0f} mm above the ground", meant)
 
 
-def _on_wheel(at: Sequence[float], end: AxleSpec, key: Path, where: Where) -> Iterator[Problem]:
+def _on_wheel(at: Sequence[float], end: AxleSpec, key: KeyPath, where: Where) -> Iterator[Problem]:
     x, y, z = at
     radius, half = end.tyre.radius_mm, end.track_mm / 2
     if abs(z) > 0.4 * radius or abs(x) > 0.4 * radius:
         what = f"is [{x:g}, {y:g}, {z:g}], and wheel parts count from the wheel's centre"
         near = abs(z - radius) < 0.3 * radius
         meant = f"[{0:g}, {y:g}, {z - radius:g}] meant" if near else "[0, .., 0] meant"
-        yield _doubt(where, key, what, meant)
+        yield _implausible(where, key, what, meant)
     elif abs(y) > max(0.75 * half, end.tyre.width_mm):
         what = f"is [{x:g}, {y:g}, {z:g}], and y counts outwards from the wheel's centre"
-        yield _doubt(where, key, what, f"{abs(y) - half:g} meant")
+        yield _implausible(where, key, what, f"{abs(y) - half:g} meant")
 
 
 def _on_axle(
-    part: PartSpec, end: AxleSpec, half: float, key: Path, where: Where
+    part: PartSpec, end: AxleSpec, half: float, key: KeyPath, where: Where
 ) -> Iterator[Problem]:
     assert part.at_mm is not None
     x, y, z = part.at_mm
@@ -359,16 +365,18 @@ def _on_axle(
     if abs(x) > PAST_AXLE * radius:
         what = f"is {abs(x):g} mm from the axle, whose parts count from its centre"
         near = -half if part.on == "rear axle" else half
-        yield _doubt(where, key, what, f"{x - near:g} along meant")
+        yield _implausible(where, key, what, f"{x - near:g} along meant")
     elif z > ABOVE_AXLE * radius:
         what = f"is {z:g} mm above the axle's centre, whose parts count from there"
-        yield _doubt(where, key, what, f"{z - radius:g} up meant, if that was from the ground")
+        yield _implausible(
+            where, key, what, f"{z - radius:g} up meant, if that was from the ground"
+        )
     elif abs(y) > end.track_mm / 2 + end.tyre.width_mm:
         what = f"is {abs(y):g} mm to the side, beyond the wheels"
-        yield _doubt(where, key, what, f"{y / 10:g} meant")
+        yield _implausible(where, key, what, f"{y / 10:g} meant")
 
 
-def _on_chassis(part: PartSpec, spec: TruckSpec, key: Path, where: Where) -> Iterator[Problem]:
+def _on_chassis(part: PartSpec, spec: TruckSpec, key: KeyPath, where: Where) -> Iterator[Problem]:
     assert part.at_mm is not None
     x, y, z = part.at_mm
     radius = min(spec.front.tyre.radius_mm, spec.rear.tyre.radius_mm)
@@ -384,26 +392,26 @@ def _on_chassis(part: PartSpec, spec: TruckSpec, key: Path, where: Where) -> Ite
         past = x - nose if x > 0 else tail - x
         end = "nose" if x > 0 else "tail"
         meant = f"{x / 10:g} along meant" if abs(x) > 3 * half else "is that meant"
-        yield _doubt(where, key, f"is {past:.0f} mm beyond the {end}", meant)
+        yield _implausible(where, key, f"is {past:.0f} mm beyond the {end}", meant)
     elif abs(y) > wide:
         what = f"is {abs(y):g} mm to the side, beyond the wheels"
-        yield _doubt(where, key, what, f"{y / 10:g} meant")
+        yield _implausible(where, key, what, f"{y / 10:g} meant")
 
 
-def _low(at: tuple[float, float, float], radius: float, key: Path, where: Where) -> Problem:
+def _low(at: tuple[float, float, float], radius: float, key: KeyPath, where: Where) -> Problem:
     """Something of the chassis that is lower than the axles."""
     x, y, z = at
     if z < 0:
-        return _doubt(where, key, f"is {-z:g} mm under the ground", f"{-z:g} up meant")
+        return _implausible(where, key, f"is {-z:g} mm under the ground", f"{-z:g} up meant")
     what = f"is {z:g} mm above the ground, lower than the axles"
-    if BELOW_PART * radius < 10 * z < HIGHEST * radius and abs(10 * x) < 10 * radius:
+    if BELOW_PART * radius < 10 * z < _HIGHEST * radius and abs(10 * x) < 10 * radius:
         meant = f"[{10 * x:g}, {10 * y:g}, {10 * z:g}] meant, if that was centimetres"
     else:
         meant = f"{z + radius:g} up meant, if that was from the axles"
-    return _doubt(where, key, what, meant)
+    return _implausible(where, key, what, meant)
 
 
-def _link(part: PartSpec, spec: TruckSpec, path: Path, where: Where) -> Iterator[Problem]:
+def _link(part: PartSpec, spec: TruckSpec, path: KeyPath, where: Where) -> Iterator[Problem]:
     if part.chassis_end_mm is None or part.axle_end_mm is None:
         return
     front = part.on == "front link"
@@ -414,28 +422,30 @@ def _link(part: PartSpec, spec: TruckSpec, path: Path, where: Where) -> Iterator
     key = (*path, "axle_end_mm")
     if abs(x) > PAST_AXLE * radius:
         what = f"is {abs(x):g} mm from the axle, and counts from its centre"
-        yield _doubt(where, key, what, f"{x - middle:g} along meant")
+        yield _implausible(where, key, what, f"{x - middle:g} along meant")
     elif z > ABOVE_AXLE * radius:
         what = f"is {z:g} mm above the axle's centre, and counts from there"
-        yield _doubt(where, key, what, f"{z - radius:g} up meant, if that was from the ground")
+        yield _implausible(
+            where, key, what, f"{z - radius:g} up meant, if that was from the ground"
+        )
     other = part.chassis_end_mm
     key = (*path, "chassis_end_mm")
     x, y, z = other
     if z < BELOW_PART * radius:
         yield _low((x, y, z), radius, key, where)
-    elif z > HIGHEST * radius:
-        yield _doubt(where, key, f"is {z:g} mm above the ground", f"{z / 10:g} up meant")
+    elif z > _HIGHEST * radius:
+        yield _implausible(where, key, f"is {z:g} mm above the ground", f"{z / 10:g} up meant")
     elif (x if front else -x) < -OTHER_HALF * base:
         what = f"is {abs(x):g} mm past the middle, nearer to the other axle"
-        yield _doubt(where, key, what, f"{-x:g} along meant")
+        yield _implausible(where, key, what, f"{-x:g} along meant")
     elif abs(x) > base / 2 + 2 * radius:
         what = f"is {abs(x):g} mm from the middle, beyond the axle"
-        yield _doubt(where, key, what, f"{x / 10:g} along meant")
+        yield _implausible(where, key, what, f"{x / 10:g} along meant")
     yield from _length(part, middle, radius, base, path, where)
 
 
 def _length(
-    part: PartSpec, middle: float, radius: float, base: float, path: Path, where: Where
+    part: PartSpec, middle: float, radius: float, base: float, path: KeyPath, where: Where
 ) -> Iterator[Problem]:
     assert part.chassis_end_mm is not None
     assert part.axle_end_mm is not None
@@ -443,7 +453,7 @@ def _length(
     length = float(np.linalg.norm(low - np.array(part.chassis_end_mm)))
     if not 12 <= length <= LONGEST_LINK * base:
         what = f"makes it {length:.0f} mm long"
-        yield _doubt(where, (*path, "chassis_end_mm"), what, "is that meant")
+        yield _implausible(where, (*path, "chassis_end_mm"), what, "is that meant")
 
 
 def _lowest(piece: Part) -> float:

@@ -14,11 +14,15 @@ from crossfall.measurement.truck_text import truck_text
 from crossfall.truck import document
 from crossfall.truck.build import load_truck
 from crossfall.truck.demos import demo_names, find_demo
-from crossfall.truck.doubts import doubts, doubts_of_file, doubts_of_source
-from crossfall.truck.lines import line_index
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
+from crossfall.truck.plausibility import (
+    implausible_in_file,
+    implausible_in_source,
+    implausible_values,
+)
 from crossfall.truck.read import Source, in_memory, read_spec, read_text
 from crossfall.truck.schema import TruckSpec
+from crossfall.truck.toml_line_index import line_index
 from measured_builds import QUICK
 
 # What is typed, and what was meant; "" where no one value is certain.
@@ -65,12 +69,12 @@ SLIPS: tuple[tuple[str, Any, str], ...] = (
 def doubted(key: str, value: Any) -> list[Problem]:
     path = find_demo("bramble")
     assert path is not None
-    text = document.set_value(path.read_text(encoding="utf-8"), key, value)
+    text = document.text_with_value(path.read_text(encoding="utf-8"), key, value)
     try:
         reading = read_text(text, path)
     except InputError:  # beyond the bounds of any truck
-        return doubts_of_source(Source(str(path), tomllib.loads(text), line_index(text)))
-    return doubts(reading.spec, reading.where)
+        return implausible_in_source(Source(str(path), tomllib.loads(text), line_index(text)))
+    return implausible_values(reading.spec, reading.where)
 
 
 def names(problem: Problem, key: str) -> bool:
@@ -96,12 +100,12 @@ def test_a_doubt_says_what_was_meant_in_one_sentence(key: str, value: Any, meant
 @pytest.mark.parametrize("name", demo_names())
 def test_no_demo_truck_is_doubted(name: str) -> None:
     reading = read_spec(name)
-    assert doubts(reading.spec, reading.where) == []
+    assert implausible_values(reading.spec, reading.where) == []
 
 
 def test_a_truck_begun_from_readings_is_not_doubted() -> None:
     reading = read_text(truck_text(begin(checked(QUICK)), "mine"), "mine.toml")
-    assert doubts(reading.spec, reading.where) == []
+    assert implausible_values(reading.spec, reading.where) == []
 
 
 def test_small_and_large_scales_are_not_doubted() -> None:
@@ -110,7 +114,7 @@ def test_small_and_large_scales_are_not_doubted() -> None:
         spec = load_truck("bramble").spec
         data = scaled(spec.model_dump(mode="json", exclude_unset=True), factor)
         other = TruckSpec.model_validate(data)
-        assert doubts(other, in_memory(other)) == []
+        assert implausible_values(other, in_memory(other)) == []
 
 
 def scaled(value: Any, by: float, key: str = "") -> Any:
@@ -130,7 +134,7 @@ def test_a_file_that_is_refused_is_doubted_all_the_same(tmp_path: Path) -> None:
     text = demo.read_text(encoding="utf-8")
     path = tmp_path / "slip.toml"
     path.write_text(text.replace("wheelbase_mm = 313", "wheelbase_mm = 31.3"), encoding="utf-8")
-    assert "313 meant" in str(doubts_of_file(path)[0])
+    assert "313 meant" in str(implausible_in_file(path)[0])
     path.write_text(text.replace("track_mm = 176", "track_mm = 17.6\nspeed = 3"), encoding="utf-8")
-    assert any("176 meant" in str(p) for p in doubts_of_file(path))
-    assert doubts_of_file(tmp_path / "missing.toml") == []
+    assert any("176 meant" in str(p) for p in implausible_in_file(path))
+    assert implausible_in_file(tmp_path / "missing.toml") == []

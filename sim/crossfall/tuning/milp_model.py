@@ -25,15 +25,15 @@ from numpy.typing import NDArray
 from crossfall.statics import rigid
 from crossfall.truck import meshes, shapes
 from crossfall.truck.build import Loaded
+from crossfall.truck.errors import InputError
 from crossfall.truck.model import Array
 from crossfall.truck.pieces import pieces, setting
-from crossfall.truck.problems import InputError
 from crossfall.truck.read import contained
 from crossfall.truck.schema import PartSpec, TruckSpec
 from crossfall.truck.solids import MM, Solid
-from crossfall.tuning.apply import Stretch, apply, stretch, stretched
+from crossfall.tuning.apply import Lengthening, apply, stretch, stretched
 from crossfall.tuning.battery import specific_power, usable_energy
-from crossfall.tuning.limits import Limits
+from crossfall.tuning.limits import ClassLimits
 from crossfall.tuning.menu import Menu, Picks, only_softens, touched_names
 
 GRAM = 1e3  # rows are scaled so that a solver's 1e-7 is nothing: grams, gram metres
@@ -52,11 +52,11 @@ class Bounds:
     added_mass: float | None = None
     run_time: float | None = None
     front_share: tuple[float, float] | None = None
-    limits: Limits | None = None
+    limits: ClassLimits | None = None
 
 
 @dataclass(frozen=True)
-class Model:
+class MilpModel:
     """One set-up. n columns, of which the last `helpers` are counters that are no changes.
 
     sums: (4,) kg and kg m of the set-up alone; columns: (4, n). price, prices: (n,). normals,
@@ -102,7 +102,7 @@ class Model:
         sums = self.sums + chosen @ self.columns.T
         cg = sums[:, 1:] / sums[:, :1]
         x, y, z = cg.T
-        return rigid.tip_angles(*self.halves, *self.ends, x, y, z, headings)
+        return rigid.rigid_tip_angles(*self.halves, *self.ends, x, y, z, headings)
 
     def money(self, chosen: Array) -> Array:
         """(K,) price of each set."""
@@ -152,7 +152,7 @@ class Modeller:
         self._rules = Rules(menu)
         self.mass_now = float(self._tally(self.base.part, self.base, 0.0).sums[0])
 
-    def model(self, setup: Picks) -> Model | None:
+    def model(self, setup: Picks) -> MilpModel | None:
         """The model of a set-up; None where it breaks a limit that parts cannot mend."""
         changes = self.menu.catalogue.changes
         stiff = tuple(p for p in setup if not only_softens(changes[p[0]]))
@@ -174,7 +174,7 @@ class Modeller:
         half = core.spec.chassis.wheelbase_mm * MM / 2
         sums = _sums(core.tallies)
         starts = [*self.menu.starts, *(len(core.tallies) + h for h in range(helpers))]
-        return Model(
+        return MilpModel(
             setup=setup,
             sums=core.whole.sums,
             columns=np.hstack([sums, np.zeros((4, helpers))]),
@@ -209,7 +209,9 @@ class Modeller:
             rows += named
         return _Core(spec, whole, tallies, tuple(rows), tuple(counters), count_least)
 
-    def _column(self, k: int, setup: Picks, spec: TruckSpec, apart: bool, along: Stretch) -> _Tally:
+    def _column(
+        self, k: int, setup: Picks, spec: TruckSpec, apart: bool, along: Lengthening
+    ) -> _Tally:
         """What a column adds on this set-up: the parts it brings less the parts it takes."""
         if apart:
             new, old = self._specs[k], self.base
@@ -335,15 +337,15 @@ class Rules:
     def _exclusions(self) -> list[tuple[Array, float]]:
         """One row for each group, and one for every other pair that is not in one cluster."""
         changes = self.menu.catalogue.changes
-        found, told = [], np.zeros_like(self.menu.barred)
+        found, stated = [], np.zeros_like(self.menu.barred)
         for group in sorted({c.group for c in changes if c.group}):
             members = [i for i, c in enumerate(changes) if c.group == group and self.free[i]]
-            told[np.ix_(members, members)] = True
+            stated[np.ix_(members, members)] = True
             if len(members) > 1:
                 found.append((-np.minimum(self.holds[members].sum(axis=0), 1.0), 1.0))
         cluster = self.menu.cluster_of()
         home = [int(cluster[np.argmax(h)]) if h.any() else -1 for h in self.holds]
-        for i, j in zip(*np.nonzero(np.triu(self.menu.barred & ~told)), strict=True):
+        for i, j in zip(*np.nonzero(np.triu(self.menu.barred & ~stated)), strict=True):
             if self.free[i] and self.free[j] and home[i] != home[j]:
                 found.append((-self.holds[i] - self.holds[j], 1.0))
         return found
@@ -373,7 +375,7 @@ def _with_counters(
 
 
 def _detail_rows(
-    limits: Limits, whole: _Tally, tallies: Sequence[_Tally]
+    limits: ClassLimits, whole: _Tally, tallies: Sequence[_Tally]
 ) -> tuple[list[tuple[Array, float]], list[tuple[Array, float]], float | None]:
     """Rows for named details; a counter for each detail that may come or go; the count's row."""
     tags = sorted(set(whole.details).union(*(t.details for t in tallies)))
@@ -390,7 +392,7 @@ def _detail_rows(
     return named, counters, float(steady - limits.least_details)
 
 
-def _geometry_allowed(limits: Limits, spec: TruckSpec) -> bool:
+def _geometry_allowed(limits: ClassLimits, spec: TruckSpec) -> bool:
     width = max(e.track_mm + e.tyre.width_mm for e in (spec.front, spec.rear))
     diameters = [2 * e.tyre.radius_mm for e in (spec.front, spec.rear)]
     base = spec.chassis.wheelbase_mm

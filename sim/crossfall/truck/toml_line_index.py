@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
-Path = tuple[str | int, ...]
+KeyPath = tuple[str | int, ...]
 
 _BARE = re.compile(r"[A-Za-z0-9_-]+")
 _SPACE = re.compile(r"[ \t]*")
@@ -27,7 +27,7 @@ _ESCAPE = re.compile(r"\\(u[0-9A-Fa-f]{4}|U[0-9A-Fa-f]{8}|.)")
 _SHORT = {"b": "\b", "t": "\t", "n": "\n", "f": "\f", "r": "\r"}
 
 
-def line_index(text: str) -> dict[Path, int]:
+def line_index(text: str) -> dict[KeyPath, int]:
     """1-based line of every key, table and array entry, by its path; tables count from 0."""
     return _Walk(text).run()
 
@@ -51,7 +51,7 @@ def deepest_key(text: str) -> tuple[int, int] | None:
     return (most, text.count("\n", 0, at) + 1) if most > 1 else None
 
 
-def nearest_line(index: Mapping[Path, int], path: Path) -> int | None:
+def nearest_line(index: Mapping[KeyPath, int], path: KeyPath) -> int | None:
     """The line of `path`, or of the closest thing around it that the file does have."""
     for end in range(len(path), 0, -1):
         if path[:end] in index:
@@ -66,8 +66,8 @@ class _Walk:
         self.text = text
         self.at = 0
         self.line = 1
-        self.found: dict[Path, int] = {}
-        self.entries: dict[Path, int] = {}  # how many [[tables]] there are so far, by path
+        self.found: dict[KeyPath, int] = {}
+        self.entries: dict[KeyPath, int] = {}  # how many [[tables]] there are so far, by path
 
     def skip(self, pattern: re.Pattern[str]) -> str:
         match = pattern.match(self.text, self.at)
@@ -83,11 +83,11 @@ class _Walk:
             return True
         return False
 
-    def note(self, path: Path) -> None:
+    def note(self, path: KeyPath) -> None:
         self.found.setdefault(path, self.line)
 
-    def run(self) -> dict[Path, int]:
-        table: Path = ()
+    def run(self) -> dict[KeyPath, int]:
+        table: KeyPath = ()
         self.skip(_BLANK)
         while self.at < len(self.text):
             start = self.at
@@ -102,10 +102,10 @@ class _Walk:
                 break
         return self.found
 
-    def header(self, many: bool) -> Path:
+    def header(self, many: bool) -> KeyPath:
         line = self.line
         names = self.dotted()
-        path: Path = ()
+        path: KeyPath = ()
         for i, name in enumerate(names):
             path += (name,)
             self.found.setdefault(path, line)
@@ -135,7 +135,7 @@ class _Walk:
             return _ESCAPE.sub(_unescape, quoted[1:-1])
         return self.skip(_BARE)
 
-    def pair(self, table: Path) -> None:
+    def pair(self, table: KeyPath) -> None:
         path = table
         for name in self.dotted():
             path += (name,)
@@ -144,7 +144,7 @@ class _Walk:
         self.skip(_SPACE)
         self.value(path)
 
-    def value(self, path: Path) -> None:
+    def value(self, path: KeyPath) -> None:
         if self.take("["):
             self.inside(path, "]")
         elif self.take("{"):
@@ -152,7 +152,7 @@ class _Walk:
         elif not self.skip(_STRING):
             self.skip(_SCALAR)
 
-    def inside(self, path: Path, close: str) -> None:
+    def inside(self, path: KeyPath, close: str) -> None:
         count = 0
         while self.at < len(self.text):
             self.skip(_BLANK)

@@ -21,18 +21,18 @@ from crossfall.answers.conditions import case_name, choose_grip
 from crossfall.show.maps import WIDTH, MapPanel, draw_maps, plain_name
 from crossfall.show.style import LIGHT, axes_at, figure, render, styled, title
 from crossfall.show.unbeaten import draw_unbeaten
-from crossfall.study.dictionary import citation, describe
-from crossfall.study.morning import Morning, numbers, summarize
+from crossfall.study.dictionary import citation, describe_column
 from crossfall.study.scenario import Scenario
 from crossfall.study.scenario_file import MapSpec
+from crossfall.study.summary import Morning, numbers, summarize
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Array
 
-PAGE = "morning.html"
+_SUMMARY_FILE = "morning.html"
 BINS = 12  # a side at most, where the points of a map stand on no grid
-MOST_PANELS = 9
-FATES = ("stands", "slides", "tips")
-METHODS = {
+_MOST_PANELS = 9
+_FATES = ("stands", "slides", "tips")
+_METHODS = {
     "closed form": "as a rigid block",
     "compliant": "on springs and tyres",
     "tilt trial": "by virtual trials",
@@ -40,17 +40,17 @@ METHODS = {
     "critical slope": "driven across, half of the drives fail",
 }
 
-Columns = dict[str, Any]
+_Columns = dict[str, Any]
 
 
 def write_page(scenario: Scenario, folder: Path) -> Path:
     """Write the page of the results in `folder`; returns its path. InputError without results."""
-    path = folder / PAGE
-    write_atomically(path, page(summarize(scenario, folder)))
+    path = folder / _SUMMARY_FILE
+    write_atomically(path, summary_page(summarize(scenario, folder)))
     return path
 
 
-def page(morning: Morning) -> str:
+def summary_page(morning: Morning) -> str:
     """The page as HTML text; the same results give the same text."""
     from jinja2 import Environment, select_autoescape
 
@@ -66,7 +66,7 @@ def page(morning: Morning) -> str:
         how=how_asked(morning.scenario),
         pictures=pictures,
         took=_hours(morning.took),
-        dictionary={c: describe(c, spec.responses) for c in morning.columns},
+        dictionary={c: describe_column(c, spec.responses) for c in morning.columns},
         cite=citation(
             spec.name, json.loads(morning.versions or "{}").get("crossfall", ""), morning.digest
         ),
@@ -100,11 +100,11 @@ def how_asked(scenario: Scenario) -> str:
     elif all(a.key != "grip" for a in spec.axis):
         grip = choose_grip(truck, spec.surface)
         words = [f"{truck.name} on {grip.surface}", f"grip {grip.likely:g}"]
-    words.append(METHODS[spec.method])
+    words.append(_METHODS[spec.method])
     return ", ".join(words) + (" against a rail" if spec.hold == "rail" else "")
 
 
-def draw_map(columns: Columns, wanted: MapSpec, how: str = "") -> list[Figure]:
+def draw_map(columns: _Columns, wanted: MapSpec, how: str = "") -> list[Figure]:
     """One map of the table, a panel a heading; nothing where too few lines have an answer.
 
     Headings whose angles lie far apart are drawn one by one, or one scale would flatten each.
@@ -126,9 +126,9 @@ def draw_map(columns: Columns, wanted: MapSpec, how: str = "") -> list[Figure]:
     return [made(panels)]
 
 
-def _panels(columns: Columns, wanted: MapSpec) -> list[MapPanel]:
+def _panels(columns: _Columns, wanted: MapSpec) -> list[MapPanel]:
     panels = []
-    for name, lines in _by_heading(columns, wanted)[:MOST_PANELS]:
+    for name, lines in _by_heading(columns, wanted)[:_MOST_PANELS]:
         x, y, tip = gridded(columns, wanted, "tip_deg", lines)
         if len(x) < 2 or len(y) < 2 or np.isfinite(tip).sum() < 4:
             continue
@@ -142,10 +142,10 @@ def _panels(columns: Columns, wanted: MapSpec) -> list[MapPanel]:
 
 
 @styled
-def draw_fates(columns: Columns, wanted: MapSpec, how: str) -> list[Figure]:
+def draw_fates(columns: _Columns, wanted: MapSpec, how: str) -> list[Figure]:
     """What happens on the slope asked for: stands, slides or tips, as three areas."""
     lines = np.array([c is None for c in columns["cause"]], bool)
-    codes = {fate: i for i, fate in enumerate(FATES)}
+    codes = {fate: i for i, fate in enumerate(_FATES)}
     coded = dict(columns)
     coded["_fate"] = np.array([codes.get(str(v), np.nan) for v in columns["on_slope"]], np.float64)
     x, y, fate = gridded(coded, wanted, "_fate", lines)
@@ -165,14 +165,14 @@ def draw_fates(columns: Columns, wanted: MapSpec, how: str) -> list[Figure]:
     axes.set_xlabel(plain_name(wanted.x))
     axes.set_ylabel(plain_name(wanted.y))
     handles = [Patch(fc=c, ec=LIGHT.paper, hatch=h) for c, h in looks]
-    axes.legend(handles, FATES, loc="upper left", bbox_to_anchor=(1.02, 1.0))
+    axes.legend(handles, _FATES, loc="upper left", bbox_to_anchor=(1.02, 1.0))
     name = wanted.title or "What happens on the slope"
     title(made, name, f"{how}: tips or slides, whichever comes first")
     return [made]
 
 
 @styled
-def draw_agreement(columns: Columns) -> Figure:
+def draw_agreement(columns: _Columns) -> Figure:
     """Every trial against the compliant answer in the same conditions, and how far above it is."""
     names = ("compliant_deg", "trial_deg", "trial_ci_low_deg", "trial_ci_high_deg")
     static, trial, low, high = (numbers(columns, name) for name in names)
@@ -194,7 +194,7 @@ def draw_agreement(columns: Columns) -> Figure:
 
 
 def gridded(
-    columns: Columns, wanted: MapSpec, value: str, lines: Any
+    columns: _Columns, wanted: MapSpec, value: str, lines: Any
 ) -> tuple[Array, Array, Array]:
     """x (n,), y (m,) and (m, n) means of a column, nan where it says nothing; binned where the
     points stand on no grid."""
@@ -223,7 +223,7 @@ def _steps(values: Array) -> tuple[Array, Any]:
     return (edges[1:] + edges[:-1]) / 2, index
 
 
-def _by_heading(columns: Columns, wanted: MapSpec) -> list[tuple[str, Any]]:
+def _by_heading(columns: _Columns, wanted: MapSpec) -> list[tuple[str, Any]]:
     """A panel's name and lines per heading, or one panel where heading is on an axis."""
     good = np.array([c is None for c in columns["cause"]], bool)
     if "heading_deg" in (wanted.x, wanted.y) or "heading_deg" not in columns:

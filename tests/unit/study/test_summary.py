@@ -9,12 +9,12 @@ import numpy as np
 import pytest
 
 from crossfall.show.maps import plain_name
-from crossfall.show.morning import draw_map, gridded, page
-from crossfall.study.morning import Morning, failures, heading_lines, input_names, surprises
+from crossfall.show.summary import draw_map, gridded, summary_page
 from crossfall.study.scenario import load_scenario
 from crossfall.study.scenario_file import MapSpec
-from crossfall.study.sweep import sweep
-from crossfall.truck.problems import InputError
+from crossfall.study.summary import Morning, failures, heading_lines, input_names, surprises
+from crossfall.study.sweep import run_scenario
+from crossfall.truck.errors import InputError
 
 Columns = dict[str, Any]
 
@@ -143,19 +143,19 @@ def test_the_page_says_what_failed_and_escapes_it(tmp_path: Path) -> None:
         4000.0,
         columns,
     )
-    text = page(morning)
+    text = summary_page(morning)
     assert "9 of 10,000 trials have an answer" in text
     assert "9,988 are still to do" in text
     assert "NoAnswer: &lt;b&gt;odd&lt;/b&gt;" in text
     assert "1.11 h of worker time" in text
     assert "-0.60" in text
-    assert text == page(morning)
+    assert text == summary_page(morning)
 
 
 def test_a_slope_map_has_its_three_fates(tmp_path: Path) -> None:
     scenario = load_scenario("grip-against-slope")
-    sweep(scenario, tmp_path)
-    from crossfall.study.morning import summarize
+    run_scenario(scenario, tmp_path)
+    from crossfall.study.summary import summarize
 
     morning = summarize(scenario, tmp_path)
     assert set(morning.columns["on_slope"]) == {"stands", "slides", "tips"}
@@ -165,11 +165,11 @@ def test_a_slope_map_has_its_three_fates(tmp_path: Path) -> None:
     gone = slides | (slope > morning.columns["tip_deg"])
     expected = np.where(gone, first, "stands")
     assert list(morning.columns["on_slope"]) == list(expected)
-    assert page(morning).count("<svg") == 1
+    assert summary_page(morning).count("<svg") == 1
 
 
 def test_without_results_there_is_a_sentence(tmp_path: Path) -> None:
-    from crossfall.show.morning import write_page
+    from crossfall.show.summary import write_page
 
     with pytest.raises(InputError, match="no results here yet"):
         write_page(load_scenario("overnight"), tmp_path)

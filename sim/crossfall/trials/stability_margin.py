@@ -13,17 +13,17 @@ import numpy as np
 
 from crossfall.truck.model import Array, frozen
 
-ROUND = (0, 1, 3, 2)  # wheels in order round the truck: front left, front right, rear right, left
+_ROUND = (0, 1, 3, 2)  # wheels in order round the truck: front left, front right, rear right, left
 BLUR = 0.06  # s over which motion is averaged before it is differentiated twice
 
 
-def force_angle(cg: Array, force: Array, contacts: Array) -> Array:
+def force_angles(cg: Array, force: Array, contacts: Array) -> Array:
     """(n,) rad, negative once the resultant points outside the tyres.
 
     cg: (n, 3) m. force: (n, 3) in any unit, weight and inertia force together. contacts: (n, 4, 3)
     m, outermost point of each tyre on the ground, front left first.
     """
-    corners = contacts[:, ROUND, :]
+    corners = contacts[:, _ROUND, :]
     along = np.roll(corners, -1, axis=1) - corners  # (n, 4, 3), clockwise seen from above
     along = along / np.linalg.norm(along, axis=-1, keepdims=True)
     to_line = corners - cg[:, None, :]

@@ -13,12 +13,12 @@ from crossfall.study.export import FAILURE, LEADING
 from crossfall.study.scenario import Scenario
 from crossfall.study.scenario_file import WEIGHTS
 from crossfall.study.sweep import PARQUET, STORE
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
-from crossfall.truck.problems import InputError, Problem
 
 SURPRISES = 8
 MOST_HEADINGS = 16  # lines of the table by heading
-Columns = dict[str, Any]
+_Columns = dict[str, Any]
 
 
 @dataclass(frozen=True)
@@ -71,7 +71,7 @@ class Morning:
     versions: str
     digest: str
     took: float
-    columns: Columns
+    columns: _Columns
 
 
 def summarize(scenario: Scenario, folder: Path) -> Morning:
@@ -95,7 +95,7 @@ def summarize(scenario: Scenario, folder: Path) -> Morning:
     )
 
 
-def read_columns(folder: Path) -> Columns:
+def read_columns(folder: Path) -> _Columns:
     """The table of a results folder, a numpy array a column; text columns are object arrays."""
     import pyarrow.parquet as pq
 
@@ -110,14 +110,14 @@ def read_columns(folder: Path) -> Columns:
     return {name: table[name].to_numpy() for name in table.column_names}
 
 
-def input_names(columns: Columns) -> list[str]:
+def input_names(columns: _Columns) -> list[str]:
     """Columns that were put in, in order."""
     names = [n for n in columns if n not in LEADING and n not in ("batch", "repeat", FAILURE)]
     first = next((i for i, n in enumerate(names) if n in WEIGHTS), len(names))
     return names[:first]
 
 
-def failures(columns: Columns, good: Any) -> tuple[Failure, ...]:
+def failures(columns: _Columns, good: Any) -> tuple[Failure, ...]:
     """Causes, the commonest first."""
     bad = np.flatnonzero(~good)
     counts = Counter(str(columns[FAILURE][i]) for i in bad)
@@ -128,7 +128,7 @@ def failures(columns: Columns, good: Any) -> tuple[Failure, ...]:
     return tuple(Failure(c, n, _inputs(columns, first[c])) for c, n in ordered)
 
 
-def heading_lines(columns: Columns, good: Any) -> tuple[HeadingLine, ...]:
+def heading_lines(columns: _Columns, good: Any) -> tuple[HeadingLine, ...]:
     """Tip angles by heading; where heading was swept finely, of every few."""
     if "tip_deg" not in columns or "heading_deg" not in columns:
         return ()
@@ -154,7 +154,7 @@ def heading_lines(columns: Columns, good: Any) -> tuple[HeadingLine, ...]:
     return tuple(found)
 
 
-def surprises(columns: Columns, good: Any) -> tuple[Surprise, ...]:
+def surprises(columns: _Columns, good: Any) -> tuple[Surprise, ...]:
     """Where a trial lies furthest from the statics in the same conditions, the worst first."""
     if "trial_less_compliant_deg" not in columns:
         return ()
@@ -174,7 +174,7 @@ def surprises(columns: Columns, good: Any) -> tuple[Surprise, ...]:
     )
 
 
-def numbers(columns: Columns, name: str) -> Array:
+def numbers(columns: _Columns, name: str) -> Array:
     """A column as floats, nan where there is none."""
     column = columns[name]
     if column.dtype == object:
@@ -182,7 +182,7 @@ def numbers(columns: Columns, name: str) -> Array:
     return np.asarray(column, np.float64)
 
 
-def _inputs(columns: Columns, line: int) -> str:
+def _inputs(columns: _Columns, line: int) -> str:
     def shown(value: Any) -> str:
         return f"{value:.5g}" if isinstance(value, (float, np.floating)) else str(value)
 

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import ArrayLike
+from scipy.spatial.transform import Rotation
 
 from crossfall.engines.held import gravity_on_table
 from crossfall.engines.multibody import disc_names
@@ -16,12 +17,12 @@ from crossfall.engines.rig import Rig
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive, Driveline
 from crossfall.trials.ground import Ground, lay
-from crossfall.trials.margin import effective_gravity, force_angle
 from crossfall.trials.record import Record, contact_slip
+from crossfall.trials.stability_margin import effective_gravity, force_angles
 from crossfall.truck.model import GRAVITY, Array, Truck, frozen
 from crossfall.truck.support import PAIRS
 
-LOOK = 8  # steps between looks at loads and poses
+_LOOK = 8  # steps between looks at loads and poses
 SCRAPE = 0.4  # friction coefficient of a chassis dragging on the ground; common practice, no source
 LEVEL_SETTLE = 0.1  # s on the level before the slope comes
 
@@ -44,7 +45,7 @@ class Journey:
     torque: Array
 
 
-Pose = tuple[tuple[float, ...], tuple[float, ...]]
+_Pose = tuple[tuple[float, ...], tuple[float, ...]]
 
 
 @dataclass(frozen=True)
@@ -56,10 +57,10 @@ class _Look:
     loads: list[float]
     torque: tuple[float, ...]
     cg: tuple[float, float, float]
-    chassis: Pose
+    chassis: _Pose
     joints: list[float]
-    inner: list[Pose]
-    outer: list[Pose]
+    inner: list[_Pose]
+    outer: list[_Pose]
 
 
 class Going:
@@ -98,7 +99,7 @@ class Going:
         self.rig.step(self.gravity)
         self.time += 1 / self._per_second
         self._tick += 1
-        if self._tick % LOOK:
+        if self._tick % _LOOK:
             return False
         self._look()
         return True
@@ -183,7 +184,8 @@ class Going:
 
     def along_truck(self, direction: ArrayLike) -> Array:
         """(3,) a direction over the ground in the truck's own axes as the chassis stands."""
-        return np.asarray(rotations(self._pose()[3:]).T @ np.asarray(direction))
+        turned = Rotation.from_quat(self._pose()[3:]).apply(direction, inverse=True)
+        return np.asarray(turned)
 
     def _pose(self) -> Array:
         return np.asarray(self.rig.world.chassis_poses([self.rig.world.chassis()])[0])
@@ -195,7 +197,7 @@ class Going:
         cg = frozen([look.cg for look in seen]) / length
         record = self._record()
         pull = effective_gravity(record.time, cg, frozen(self.gravity))
-        margin = force_angle(cg, pull, self._contacts() / length)
+        margin = force_angles(cg, pull, self._contacts() / length)
         torque = frozen([look.torque for look in seen])
         return Journey(record, way[:, 0], way[:, 1], way[:, 2], margin, torque)
 
@@ -227,7 +229,8 @@ class Going:
     def _contacts(self) -> Array:
         """(n, 4, 3) world m, lowest point of each tyre's outer edge."""
         poses = np.array([[(*at, *turn) for at, turn in look.outer] for look in self._seen])
-        axle = rotations(poses[..., 3:])[..., :, 1]
+        turn = Rotation.from_quat(poses[..., 3:].reshape(-1, 4))
+        axle = turn.apply([0.0, 1.0, 0.0]).reshape(*poses.shape[:2], 3)
         down = -np.array([0.0, 0.0, 1.0]) + axle * axle[..., 2:3]
         down /= np.linalg.norm(down, axis=-1, keepdims=True)
         tyres = [self.truck.axles[w // 2].tyre for w in range(4)]
@@ -259,14 +262,3 @@ def under_way(
         for wheel in range(4):
             rig.world.grip(wheel, settings.stick if grip is None else grip)
         yield Going(rig, truck, drive)
-
-
-def rotations(quaternions: Array) -> Array:
-    """(..., 3, 3) rotation matrices of quaternions (..., 4) x, y, z, w."""
-    x, y, z, w = np.moveaxis(np.asarray(quaternions, dtype=np.float64), -1, 0)
-    rows = [
-        [1 - 2 * (y * y + z * z), 2 * (x * y - z * w), 2 * (x * z + y * w)],
-        [2 * (x * y + z * w), 1 - 2 * (x * x + z * z), 2 * (y * z - x * w)],
-        [2 * (x * z - y * w), 2 * (y * z + x * w), 1 - 2 * (x * x + y * y)],
-    ]
-    return np.stack([np.stack(row, axis=-1) for row in rows], axis=-2)
