@@ -7,6 +7,7 @@ from pathlib import Path
 
 from crossfall.truck.build import Loaded, load_text
 from crossfall.truck.read import locate
+from numbered_files import numbered_text
 
 TRAVEL = ("bump_mm", "droop_mm")
 TWO_SPRINGS = {"soft_n_per_mm": 0.4, "soft_travel_mm": 10.0}
@@ -16,7 +17,7 @@ WHOLE = TWO_SPRINGS | {"shock_length_mm": 100.0, "shaft_travel_mm": 40.0, "droop
 
 def linked_text(name: str, counts: str = "links", *, shocks: bool = False) -> str:
     """The file of a demo truck with its links named, and by default what counts: the links."""
-    text = locate(name).read_text(encoding="utf-8")
+    text = numbered_text(name)
     for kind in ("lower", "upper", *(["shock"] if shocks else [])):
         pattern = rf'(name = "(?:front|rear) {kind}(?: link)?"\n)'
         text, found = re.subn(pattern, rf'\1link = "{kind}"\n', text)

@@ -14,10 +14,11 @@ from crossfall.statics import rigid
 from crossfall.statics.compliant import tips
 from crossfall.statics.compliant_path import equilibrium_path
 from crossfall.trials.tilt import tilt_trials
-from crossfall.truck.build import build, load_truck
+from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
+from numbered_files import numbered
 from support import INSTALLED
 
 OFFSET, TURN = 0.025, math.radians(30.0)
@@ -26,7 +27,7 @@ OTHER = 0.2  # deg, the other engine, which holds its own tyres and loops by spr
 
 
 def stood(**keys: object) -> Truck:
-    loaded = load_truck("bramble")
+    loaded = numbered("bramble")
     return build(set_values(loaded.spec, keys), loaded.folder)[0]
 
 
@@ -67,7 +68,7 @@ def test_a_stiffer_chassis_against_roll_twists_less() -> None:
         front=replace(truck.front, suspension=replace(truck.front.suspension, anti_roll=20.0)),
         rear=replace(truck.rear, suspension=replace(truck.rear.suspension, anti_roll=20.0)),
     )
-    bare = load_truck("bramble").truck
+    bare = numbered("bramble").truck
     still = replace(
         stiff, front=replace(stiff.front, shaft=0.0), rear=replace(stiff.rear, shaft=0.0)
     )

@@ -18,7 +18,7 @@ from typing import Any, Literal
 
 import numpy as np
 
-from crossfall.study.methods import NoAnswer, ahead, compliant
+from crossfall.study.methods import NoAnswer, ahead, compliant_rows
 from crossfall.study.scenario import Scenario
 from crossfall.study.sweep import common_of
 from crossfall.truck.errors import InputError, Problem
@@ -155,7 +155,7 @@ def _answers(
         ahead(common, [payload for _, _, payload in tasks])
         for h, i, payload in tasks:
             try:
-                value = compliant(common, payload)[0][response]
+                value = compliant_rows(common, payload)[0][response]
             except (NoAnswer, InputError):
                 continue
             out[h, i] = np.nan if value is None else value
