@@ -58,8 +58,8 @@ def main(table: Path) -> None:
             degrees = [round(math.degrees(a), 4) for a in (found.angle, found.first_lift)]
             rows.append([name, heading, found.outcome, *degrees, found.snap.counts])
             head = {
-                "note": "Made by make_linked_reference.py, a run each, held to 0.015 deg; those that "
-                "jump damped.",
+                "note": "Made by make_linked_reference.py, a run each, held to 0.015 deg; those "
+                "that jump damped.",
                 "mujoco": mujoco.__version__,
                 "columns": ["truck", "heading_deg", "outcome", "tip_deg", "first_lift_deg", "snap"],
             }
