@@ -327,7 +327,7 @@ def _wheel(
     """A held wheel's discs on their slides. load: N on the ground. soft: s^2, see `mjcf`."""
     axle = truck.axles[wheel // 2]
     tyre, body = axle.tyre, axle.wheels[wheel % 2]
-    hub = np.array([axle.x, (0.5 - wheel % 2) * axle.track, tyre.radius])
+    hub = axle.hubs[wheel % 2]
     offsets = [0.0] if tyre.contact_half_width == 0.0 else [-1.0, 1.0]
     share = 1.0 / len(offsets)
     own = Body(body.mass * share, body.cg, body.inertia * share)
