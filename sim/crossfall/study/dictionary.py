@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from crossfall.trials.grounds import ground_keys
+
 NONE: Mapping[str, str] = {}
 _UNITS = {
     "_n_per_mm": "N/mm",
@@ -34,8 +36,9 @@ ABOUT: dict[str, tuple[str, str]] = {
     "grip": ("friction coefficient the line is for", INPUT),
     "hold": ("what holds the wheels: brakes, or a rail besides", INPUT),
     "speed_mm_per_s": ("speed of driving", INPUT),
-    "stone_mm": ("height of the stone", INPUT),
-    "rough_mm": ("roughness of the ground", INPUT),
+    **{key: (ground.says, INPUT) for key, ground in ground_keys().items()},
+    "ground": ("what it drives over", INPUT),
+    "ground_digest": ("SHA-256 of the file the ground was read from", INPUT),
     "mass_g": ("mass of the build", STATICS),
     "cg_x_mm": ("CG ahead of the middle between the axles (ISO 8855)", STATICS),
     "cg_y_mm": ("CG left of the middle (ISO 8855)", STATICS),

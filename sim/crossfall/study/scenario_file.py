@@ -23,7 +23,9 @@
 
     [[axis]]
     key = "both.track_mm"              # a dotted key, or heading_deg, slope_deg, grip, and for
-                                       # driving speed_mm_per_s, stone_mm, rough_mm (0: none)
+                                       # driving speed_mm_per_s and a ground: stone_mm,
+                                       # rough_mm, ditch_mm (0: none), field_file (see
+                                       # trials/grounds/ for each)
     first = 160
     last = 200
     steps = 21                         # or values = [160, 180, 200]
@@ -60,6 +62,7 @@ from pydantic_core import PydanticKnownError
 from crossfall.answers.conditions import Hold
 from crossfall.engines.held import EngineName
 from crossfall.study.design import DesignKind
+from crossfall.trials.grounds import ground_keys
 from crossfall.trials.pace import Care
 from crossfall.truck.schema import Angle, Line, Name, Strict, Text, mistake
 
@@ -70,10 +73,10 @@ CONDITIONS: dict[str, tuple[float, float]] = {  # keys that are no value of a tr
     "slope_deg": (0.0, 89.0),
     "grip": (0.01, 5.0),
     "speed_mm_per_s": (1.0, 5000.0),
-    "stone_mm": (0.0, 100.0),  # 0: none, so that an axis may begin with the plane
-    "rough_mm": (0.0, 30.0),
+    # 0: none, so that an axis may begin with the plane
+    **{key: (0.0, ground.high) for key, ground in ground_keys().items() if not ground.file},
 }
-DRIVING = ("speed_mm_per_s", "stone_mm", "rough_mm")  # conditions of trials that drive
+DRIVING = ("speed_mm_per_s", *ground_keys())  # conditions of trials that drive
 WEIGHTS = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm", "front_share")  # of every build
 MethodName = Literal["closed form", "compliant", "tilt trial", "slope trial", "critical slope"]
 
@@ -204,3 +207,10 @@ class ScenarioSpec(Strict):
     def responses(self) -> dict[str, str]:
         """name -> expression."""
         return {r.name: r.expression for r in self.response}
+
+
+def given_values(spec: ScenarioSpec, key: str) -> list[Any]:
+    """What a key is fixed at, or every value it takes on an axis; empty where it is not given."""
+    if key in spec.fixed:
+        return [spec.fixed[key]]
+    return [v for axis in spec.axis if axis.key == key for v in axis.grid_values()]

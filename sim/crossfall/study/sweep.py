@@ -94,6 +94,7 @@ def common_of(scenario: Scenario) -> dict[str, Any]:
         "ranges": spec.ranges,
         "tolerances": spec.tolerances,
         "folder": str(loaded.folder),
+        "ground_folder": str(scenario.path.resolve().parent),
     }
 
 
@@ -102,7 +103,7 @@ def batch_of(scenario: Scenario) -> Batch:
     if scenario.spec.method == "closed form":
         return batch_of_blocks(scenario)
     spec, common = scenario.spec, common_of(scenario)
-    folder = common.pop("folder")
+    local = {name: common.pop(name) for name in ("folder", "ground_folder")}
     headings = 1 if scenario.heading_varies else len(scenario.headings)
     stack = STACK if spec.method == "compliant" else 1
     return make_batch(
@@ -113,7 +114,7 @@ def batch_of(scenario: Scenario) -> Batch:
         scenario.total,
         spec=str(common["truck"]),
         versions=versions_of(spec.method, common["engine"]),
-        local={"folder": folder},
+        local=local,
         together=headings * max(1, stack // headings),
     )
 

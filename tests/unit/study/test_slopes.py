@@ -9,7 +9,9 @@ import pytest
 
 from crossfall.statics.sliding import triangular_quantile
 from crossfall.study.slopes import Crossing, bisect, critical_slope, drawn_ground, varies
-from crossfall.trials.ground import Plane, Rough, Stone
+from crossfall.trials.grounds.plane import Plane
+from crossfall.trials.grounds.rough import Rough
+from crossfall.trials.grounds.stone import Stone
 from crossfall.truck.model import Grip
 from support import make_truck
 
