@@ -26,6 +26,8 @@ MEASURES: dict[str, tuple[str, str, float, float, float]] = {
     "chassis.raise_mm": ("Body up or down", "mm", -25, 25, 0.5),
     "front.suspension.spring_n_per_mm": ("Front springs", "N/mm", 0.05, 1.0, 0.01),
     "rear.suspension.spring_n_per_mm": ("Rear springs", "N/mm", 0.05, 1.0, 0.01),
+    "front.suspension.shock_n_per_mm": ("Front springs, on the shock", "N/mm", 0.05, 2.0, 0.01),
+    "rear.suspension.shock_n_per_mm": ("Rear springs, on the shock", "N/mm", 0.05, 2.0, 0.01),
     "front.suspension.droop_mm": ("Front droop", "mm", 0, 40, 0.5),
     "rear.suspension.droop_mm": ("Rear droop", "mm", 0, 40, 0.5),
 }

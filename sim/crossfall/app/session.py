@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime
 import tomllib
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 from threading import Lock
 from typing import Any
@@ -13,6 +14,9 @@ from crossfall.answers.answer import Answers
 from crossfall.answers.conditions import choose_grip
 from crossfall.app import (
     answers,
+    change_list,
+    course,
+    course_jobs,
     decisions,
     fitted_changes,
     part_form,
@@ -43,7 +47,7 @@ from crossfall.tuning.whatif import Ranking
 
 MAX_WORDS = 120
 # Files beside a truck's own that are no trucks.
-OTHERS = (".changes.toml", ".limits.toml", ".weighin.toml", ".board.toml")
+OTHERS = (".changes.toml", ".limits.toml", ".weighin.toml", ".board.toml", ".readings.toml")
 
 
 class Bench:
@@ -67,9 +71,11 @@ class Bench:
         self._surface: str | None = None
         self._pinned: Reference | None = None
         self.trials = trial_jobs.Trials()
+        self.courses = course_jobs.Courses()
         # Long work is done one at a time, and not at all for a truck that has moved on meanwhile.
         self._heavy = Lock()
         self._opening = Lock()
+        self._listing = Lock()
         self.desk = self._desk(source)
         self._opened = reference.as_opened(self.desk.sheet)
 
@@ -226,11 +232,39 @@ class Bench:
                 "currency": "",
                 "changes": [],
                 "limits": [],
+                "stamp": "",
             }
-        found = fitted_changes.listed_changes(
-            catalogue, loaded.spec.currency, change_file_of(loaded.path)
-        )
-        return {**found, "limits": list(decisions.limits_files(loaded))}
+        path = change_file_of(loaded.path)
+        return {
+            **fitted_changes.listed_changes(catalogue, loaded.spec.currency, path),
+            "limits": list(decisions.limits_files(loaded)),
+            "stamp": change_list.stamp(path),
+        }
+
+    def edit_changes(self, at: At, seen: str, asked: dict[str, Any]) -> dict[str, Any]:
+        """Do one thing to the list of changes beside the truck, and write it. `was`: its text
+        before, which "text" puts back."""
+        with self._listing:
+            loaded, sheet = self._at(at)
+            fitted = sheet.history.fitted
+            base = loaded if fitted is None else self.reader.load(fitted.base, sheet.source)
+            was = change_list.edit_list(sheet, base, seen, asked)
+        return {**self.changes(at), "was": was}
+
+    def keep_edits(self, at: At, seen: str, asked: dict[str, Any]) -> dict[str, Any]:
+        """What was edited by hand since the reference, as a change of the list, and on the truck
+        as such from now on."""
+        with self._listing:
+            sheet = self.desk.agree(at)
+            made = change_list.kept(
+                sheet,
+                self._reference(sheet),
+                lambda text: self.reader.load(text, sheet.source),
+                seen,
+                asked,
+            )
+            self.desk.fit(at, lambda _: made, f"kept as the change {asked.get('name')}"[:MAX_WORDS])
+        return self.state()
 
     def _choice_of(self, at: At) -> tuple[Sheet, Catalogue, str, Loaded]:
         """The sheet, the change file, and the text and truck that a choice is made on."""
@@ -249,7 +283,7 @@ class Bench:
         with self._heavy:
             _, catalogue, base, began = self._choice_of(at)
             surface = self._known_surface(began.truck)
-            key = (base, catalogue.source.file, surface)
+            key = (base, text_digest(repr(catalogue.changes)), surface)
             work = lambda: rank_changes(began, catalogue, surface=surface)  # noqa: E731
             return fitted_changes.bought(catalogue, self._rankings.find(key, work))
 
@@ -423,6 +457,43 @@ class Bench:
             return trial_jobs.record_poses(self.folder, file, loaded.truck)
         return self.trials.poses(file)
 
+    def course_standing(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
+        """A course's way, and what truck and reference would have in hand standing on it."""
+        hill = course.understood_course(asked)
+        with self._heavy:
+            found: dict[str, Any] = {"way": course.way_told(hill)}
+            for whose, (text, source) in self._driven(self.desk.agree(at)).items():
+                truck = self.reader.load(text, source).truck
+                curve = self._curves.find(
+                    (text, self._grip(truck)),
+                    partial(answers.exact_curve, truck, self._grip(truck)),
+                )
+                found[whose] = course.standing(hill, curve)
+        return found
+
+    def course(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
+        """Begin driving a course with the truck and what it is compared with."""
+        hill, sheet = course.understood_course(asked), self.desk.agree(at)
+        trucks = []
+        for whose, (text, source) in self._driven(sheet).items():
+            grip = self._grip(self.reader.load(text, source).truck)
+            trucks.append({"whose": whose, "text": text, "path": str(source), "grip": grip.likely})
+        told = {
+            "truck": truck_name(sheet.history.text, sheet.source),
+            "surface": self._grip(self._loaded(sheet).truck).surface,
+            "against": self._reference(sheet).words,
+            "way": course.way_told(hill),
+        }
+        return self.courses.start(asked, trucks, told)
+
+    def _driven(self, sheet: Sheet) -> dict[str, tuple[str, Path]]:
+        """Text and source of the truck, and of what it is compared with where that is another."""
+        found = {"truck": (sheet.history.text, sheet.source)}
+        then = self._reference(sheet)
+        if (then.text, then.source) != found["truck"]:
+            found["reference"] = (then.text, then.source)
+        return found
+
     # What the page does
 
     def trial(self, at: At, headings: list[Any], rail: bool) -> dict[str, Any]:
@@ -520,6 +591,7 @@ class Bench:
 
     def close(self) -> None:
         self.trials.close()
+        self.courses.close()
         self.desk.close()
 
     def _at(self, at: At) -> tuple[Loaded, Sheet]:

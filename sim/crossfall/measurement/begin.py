@@ -238,7 +238,8 @@ def _across(
     """
     fl, fr, rl, rr = r.corners_g
     couples = np.array([(fl - fr) * r.front_track_mm, (rl - rr) * r.rear_track_mm]) / 2
-    masses = {one.entries["name"]: one.entries["mass_g"] for one in known}
+    own_lumps = known[: len(known) - len(r.part)]  # a part may have a material instead
+    masses = {one.entries["name"]: one.entries["mass_g"] for one in own_lumps}
     given = len(known) - len(r.part)
     a = np.zeros((2, 3))
     b = couples.copy()
@@ -309,7 +310,7 @@ def truck_data(r: Readings, made: Setup, parts: Sequence[Mapping[str, Any]]) -> 
         for key, value, tol, _ in end_lines(end.tyre, TYRE_UNITS):
             table |= {key: value} | ({tol[0]: tol[1]} if tol else {})
         springs: dict[str, Any] = {}
-        for key, value, tol, _ in end_lines(end.suspension, SUSPENSION_UNITS):
+        for key, value, tol, _ in end_lines(end.in_file, SUSPENSION_UNITS):
             springs |= {key: value} | ({tol[0]: tol[1]} if tol else {})
         data[name] = {
             "track_mm": end.track.value,

@@ -54,7 +54,7 @@ def _end(name: str, end: End) -> list[str]:
     for key, value, tol, how in end_lines(end.tyre, TYRE_UNITS):
         lines += _valued(key, value, tol, how)
     lines += ["", f"[{name}.suspension]"]
-    for key, value, tol, how in end_lines(end.suspension, SUSPENSION_UNITS):
+    for key, value, tol, how in end_lines(end.in_file, SUSPENSION_UNITS):
         lines += _valued(key, value, tol, how)
     return lines
 

@@ -274,7 +274,7 @@ def typical_names(begun: Beginning) -> list[str]:
     where: dict[str, list[str]] = {}
     for end, made in zip(("front", "rear"), begun.setup.ends, strict=True):
         tyre = {f"tyre {k}": one for k, one in made.tyre.items()}
-        for key, one in {"axle mass": made.axle_g, **tyre, **made.suspension}.items():
+        for key, one in {"axle mass": made.axle_g, **tyre, **made.in_file}.items():
             if one.typical:
                 where.setdefault(key.replace("_", " "), []).append(end)
     single = ("anti dive", "anti squat")

@@ -94,6 +94,9 @@ def _axle(one: AxleLook) -> dict[str, Any]:
         "bump_mm": one.bump * _MM,
         "droop_mm": one.droop * _MM,
         "spring_squeeze_mm": [v * _MM for v in one.squeeze],
+        "spring_squeeze_at_droop_mm": [v * _MM for v in one.at_droop],
+        "soft_spring_bound_at_mm": one.bound * _MM,
+        "shock_length_mm": [v * _MM for v in one.shock],
         "travel": {
             "heave_mm": (t.heave * _MM).tolist(),
             "roll_centre_mm": (t.roll_centre * _MM).tolist(),
@@ -164,7 +167,16 @@ def _table(name: str, seen: tuple[AxleLook, AxleLook]) -> Table:
         "springs pressed at ride height, mm": [
             f"{a.squeeze[0] * _MM:.1f}, {a.squeeze[1] * _MM:.1f}" for a in seen
         ],
+        "springs pressed at full droop, mm": [
+            ", ".join(f"{v * _MM:.1f}" if v > 0 else "slack" for v in a.at_droop) for a in seen
+        ],
     }
+    if any(isfinite(a.bound) for a in seen):
+        label = "soft springs bind at a heave of, mm"
+        rows[label] = [_number(a.bound * _MM) for a in seen]
+    if any(isfinite(a.shock[0]) for a in seen):
+        label = "shock, eye to eye at droop, standing, bump, mm"
+        rows[label] = [", ".join(_number(v * _MM) for v in a.shock) for a in seen]
     for label, values in rows.items():
         table.add_row(label, *values)
     return table

@@ -2,6 +2,7 @@
 // about the truck names the document and the revision that this page has in view.
 
 import { store } from "./store";
+import type { CourseAsked, CourseStanding, CourseState } from "./coursetypes";
 import type { Frozen, Answers, Before, Bench, BoardCard, Bought, Candidates, Edit, PartForm, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepTable, TrialState, Tried, Weighed } from "./types";
 
 export class Refusal extends Error {
@@ -123,6 +124,8 @@ export const api = {
   path: (heading: number, signal?: AbortSignal) => about<Path>("/api/path", { heading_deg: heading }, signal),
   partForm: () => about<PartForm>("/api/part-form"),
   changes: () => about<Candidates>("/api/changes"),
+  editChanges: (seen: string, asked: Record<string, unknown>) => act<Candidates>("/api/edit-changes", { seen, asked }),
+  keepEdits: (seen: string, asked: Record<string, unknown>) => act<Bench>("/api/keep-edits", { seen, asked }),
   bought: () => about<Bought>("/api/bought"),
   fit: (chosen: Record<string, number>) => act<Bench>("/api/fit", { chosen }),
   plan: (asked: Record<string, unknown>) => act<Planned>("/api/plan", { asked }),
@@ -147,6 +150,15 @@ export const api = {
   stopTrial: () => tell<TrialState>("/api/trial-stop", {}),
   poses: async (file: string): Promise<ArrayBuffer> => {
     const response = await call(`/api/poses?${new URLSearchParams({ document: inView().document, revision: String(inView().revision), file })}`);
+    if (response.headers.get("content-type")?.includes("json")) await answer(response);
+    return response.arrayBuffer();
+  },
+  courseStanding: (course: CourseAsked) => act<CourseStanding>("/api/course-standing", { course }),
+  driveCourse: (course: CourseAsked) => act<CourseState>("/api/course", { course }),
+  courseState: () => ask<CourseState>("/api/course"),
+  stopCourse: () => tell<CourseState>("/api/course-stop", {}),
+  coursePoses: async (file: string): Promise<ArrayBuffer> => {
+    const response = await call(`/api/course-poses?${new URLSearchParams({ file })}`);
     if (response.headers.get("content-type")?.includes("json")) await answer(response);
     return response.arrayBuffer();
   },

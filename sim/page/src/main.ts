@@ -5,7 +5,9 @@ import { makeBlock } from "./block";
 import { changesPage } from "./changes";
 import { byId, say } from "./dom";
 import { lags, settleLater } from "./edits";
+import { coursePage } from "./course";
 import { makeHeader } from "./header";
+import { listPage } from "./list";
 import { makeHistory } from "./history";
 import { keepInStep } from "./link";
 import { mapsPage } from "./maps";
@@ -42,12 +44,14 @@ async function start(): Promise<void> {
     { id: "tune", name: "Changes", make: several("Changes", [
       { id: "changes", name: "Switches", make: changesPage },
       { id: "plan", name: "Best set", make: planPage },
+      { id: "list", name: "The list", make: listPage },
     ]) },
     { id: "measure", name: "Scale and board", make: several("Scale and board", [
       { id: "scales", name: "On the scale", make: scalesPage },
       { id: "board", name: "On the board", make: boardPage },
     ]) },
     { id: "maps", name: "Sweeps", make: mapsPage },
+    { id: "course", name: "Course", make: coursePage },
   ]);
   if (!frozen) {
     settleLater();

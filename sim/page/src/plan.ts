@@ -46,6 +46,7 @@ export function planPage(leaf: HTMLElement): void {
     }).finally(() => { go.disabled = false; });
   });
   leaf.append(form, answer);
+  leaf.addEventListener("open", () => void fetchLimits());
   keepFresh(leaf, () => void fetchLimits());
   void fetchLimits();
 }

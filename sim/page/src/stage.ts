@@ -21,7 +21,7 @@ import { Handles } from "./handles";
 import { hull } from "./outline";
 import { solid } from "./solids";
 import { FROM, makeStageBar, type From, type Looked } from "./stagebar";
-import { afterTheMap, look, on, store } from "./store";
+import { afterTheMap, look, on, packOf, store } from "./store";
 import type { Pair, Part, PathPoint, Triple } from "./types";
 
 const HINGE = 250; // mm from the middle of the table to its hinge
@@ -491,9 +491,6 @@ export class Stage implements Table, Looked {
     node.style.transform = `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px) translate(-50%, -50%)`;
   }
 }
-
-/** The row of the drive pack, where the file says which part it is. */
-const packOf = (): number | null => store.bench.rows.find((r) => r.name === store.bench.scene.pack)?.row ?? null;
 
 /** What the colours mean. */
 function key(): HTMLElement {

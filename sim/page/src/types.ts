@@ -246,6 +246,8 @@ export interface Candidate {
   group: string | null;
   requires: string[];
   note: string;
+  /** What it does, in words. */
+  does: string;
 }
 
 export interface Candidates {
@@ -253,6 +255,10 @@ export interface Candidates {
   currency: string;
   changes: Candidate[];
   limits: string[];
+  /** Tells one state of the file from another. */
+  stamp: string;
+  /** After an edit of the list: its text before. */
+  was?: string;
 }
 
 export interface Buys {
