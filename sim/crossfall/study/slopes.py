@@ -124,6 +124,34 @@ def critical_slope(
     )
 
 
+def what_closes(found: CriticalSlope, half_width: float) -> str:
+    """What would bring the interval of a search that ended wider than +-half_width (rad) to it, a
+    sentence; "" where it is as narrow as that."""
+    fit = found.fit
+    if found.settled:
+        return ""
+    least, most = (f"{math.degrees(v):.1f}°" for v in (found.angles.min(), found.angles.max()))
+    if not found.failed.any():
+        return (
+            f"No drive failed up to {most}: a steeper slope, more speed or a rougher ground would."
+        )
+    if found.failed.all():
+        return (
+            f"Every drive failed down to {least}: less speed, more grip or an easier ground holds."
+        )
+    if not math.isfinite(fit.high - fit.low):
+        side = "above" if math.isinf(fit.high) else "below"
+        tail = f"it is open {side}: drives that end alike there would close it"
+        return f"{found.trials} trials do not bound it, {tail}; allow twice as many."
+    # The interval narrows with the root of the trials that tell something.
+    wanted = math.ceil(found.trials * ((fit.high - fit.low) / (2 * half_width)) ** 2)
+    now = math.degrees(fit.high - fit.low) / 2
+    return (
+        f"The interval is ±{now:.1f}° after {found.trials} trials; about {wanted} would bring it "
+        f"to ±{math.degrees(half_width):g}°."
+    )
+
+
 def varies(crossing: Crossing) -> bool:
     """Whether two trials at one angle can end differently."""
     return crossing.ground.chance or isinstance(crossing.grip, Grip)

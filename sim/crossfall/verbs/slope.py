@@ -101,9 +101,12 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
     if asked["slope"] is None and asked["ramp"] is None:
         study = _search(loaded.truck, asked, quiet=as_json)
         if as_json:
-            emit("slope", {"truck": loaded.truck.name, **study_answer(study)})
+            emit(
+                "slope",
+                {"truck": loaded.truck.name, **study_answer(study, radians(asked["within"]))},
+            )
         else:
-            show_study(loaded.truck, study)
+            show_study(loaded.truck, study, radians(asked["within"]))
         return 0 if study.critical.settled else 1
     trial = single(loaded.truck, asked)
     if record is not None:
@@ -285,7 +288,9 @@ def trial_answer(truck: Truck, trial: SlopeTrial | RampTrial) -> dict[str, Any]:
     }
 
 
-def study_answer(study: SlopeStudy) -> dict[str, Any]:
+def study_answer(study: SlopeStudy, within: float) -> dict[str, Any]:
+    from crossfall.study.slopes import what_closes
+
     fit, asked = study.critical.fit, study.crossing
     return {
         "trial": "critical slope",
@@ -296,6 +301,7 @@ def study_answer(study: SlopeStudy) -> dict[str, Any]:
         "critical_ci_deg": [degrees(fit.low), degrees(fit.high)],
         "spread_deg": degrees(fit.spread),
         "settled": study.critical.settled,
+        "what_closes": what_closes(study.critical, within),
         "trials": study.critical.trials,
         "outcomes": [
             {"slope_deg": degrees(angle), "outcome": outcome}
@@ -347,8 +353,8 @@ def way(heading: float) -> str:
     return "up" if up > 0.7 else "down" if up < -0.7 else "across"
 
 
-def show_study(truck: Truck, study: SlopeStudy) -> None:
-    from crossfall.study.slopes import varies
+def show_study(truck: Truck, study: SlopeStudy, within: float) -> None:
+    from crossfall.study.slopes import varies, what_closes
 
     fit, out = study.critical.fit, console()
     low, high = (f"{degrees(v):.1f}°" if isfinite(v) else "open" for v in (fit.low, fit.high))
@@ -376,5 +382,5 @@ def show_study(truck: Truck, study: SlopeStudy) -> None:
         "degree too hopeful.",
         style="dim",
     )
-    if not study.critical.settled:
-        out.print("The interval is wider than asked for; allow more trials.")
+    if closes := what_closes(study.critical, within):
+        out.print(closes)

@@ -54,7 +54,7 @@ class Ramp(Ground):
         cos_b, sin_b = math.cos(self.oblique), math.sin(self.oblique)
         for edge, u, z, pitch in boxes:
             centre = ((foot + u * cos_b) * s, u * sin_b * s, z * s)
-            turn = _yaw_pitch(self.oblique, pitch)
+            turn = yaw_pitch(self.oblique, pitch)
             rig.world.box((edge * s, width * s, thick * s), centre, turn)
 
 
@@ -64,7 +64,7 @@ def ramp_foot(truck: Truck, ramp: Ramp) -> float:
     return front_of_tyres(truck) + ramp.gap + half_width * math.tan(abs(ramp.oblique))
 
 
-def _yaw_pitch(yaw: float, pitch: float) -> tuple[float, float, float, float]:
+def yaw_pitch(yaw: float, pitch: float) -> tuple[float, float, float, float]:
     """Quaternion x, y, z, w of a pitch about y followed by a yaw about z."""
     cy, sy = math.cos(yaw / 2), math.sin(yaw / 2)
     cp, sp = math.cos(pitch / 2), math.sin(pitch / 2)

@@ -47,13 +47,10 @@ class Stone(Ground):
 
     def lay(self, rig: Rig, truck: Truck, heading: float, reach: float) -> None:
         rig.world.plane(1.0)
-        s, radius = rig.scale.length, stone_radius(self.height)
         x = front_of_tyres(truck) + self.stray + stone_foot(self.height)
         y = stone_side(self.side, heading) * sum(a.track for a in truck.axles) / 4
         width = max(a.tyre.width + 2 * a.tyre.contact_half_width for a in truck.axles)
-        across = (math.sin(math.pi / 4), 0.0, 0.0, math.cos(math.pi / 4))
-        centre = (x * s, y * s, (self.height - radius) * s)
-        rig.world.capsule(radius * s, width * s, centre, across)
+        lay_stone(rig, (x, y), self.height, width)
 
     def passage(self, truck: Truck) -> float:
         """m: as far as brings the rear wheels over it."""
@@ -61,6 +58,14 @@ class Stone(Ground):
 
     def drawn(self, rng: np.random.Generator) -> Self:
         return replace(self, stray=self.stray + rng.uniform(0.0, STRAY))
+
+
+def lay_stone(rig: Rig, at: tuple[float, float], height: float, width: float) -> None:
+    """A stone on the plane, its middle at `at` (m ahead and to the left), width m across."""
+    s, radius = rig.scale.length, stone_radius(height)
+    across = (math.sin(math.pi / 4), 0.0, 0.0, math.cos(math.pi / 4))
+    centre = (at[0] * s, at[1] * s, (height - radius) * s)
+    rig.world.capsule(radius * s, width * s, centre, across)
 
 
 def stone_side(side: Side, heading: float) -> int:
