@@ -12,7 +12,7 @@ import time
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
-sys.path[:0] = [str(ROOT / "sim")]
+sys.path[:0] = [str(ROOT / "sim"), str(ROOT / "tests")]
 
 from closed_tables import closed_form_table  # noqa: E402
 from crossfall.study.scenario import load_scenario  # noqa: E402

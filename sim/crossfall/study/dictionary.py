@@ -63,6 +63,7 @@ ABOUT: dict[str, tuple[str, str]] = {
     "trial_deg": ("tips, in the engine", TRIAL),
     "trial_first_lift_deg": ("the first tyre leaves the table, in the engine", TRIAL),
     "trial_slide_deg": ("slides away, in the engine", TRIAL),
+    "record": ("file of the trial's record, sample by sample, in the folder of results", TRIAL),
     "trial_engine": ("engine and version", TRIAL),
     "trial_less_compliant_deg": ("how far the trial lies above the statics", TRIAL),
     "least_load_g": ("least load on any wheel during the drive", DRIVE),

@@ -42,6 +42,7 @@ def mistakes(spec: ScenarioSpec, loaded: Loaded, where: Where, folder: Path) -> 
         *_map_mistakes(spec, where),
         *_response_mistakes(spec, where),
         *_front_mistakes(spec, where),
+        *_keep_mistakes(spec, where),
     ]
 
 
@@ -172,6 +173,20 @@ def _response_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
             names = [*COLUMNS, *sorted(own), *FUNCTIONS]
             yield where.problem(("response", i, "is"), what, suggestion(word, names))
         own.add(one.name)
+
+
+def _keep_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
+    if spec.keep is None:
+        return
+    if spec.method not in ("tilt trial", "slope trial"):
+        what = f"has no use in {spec.method}"
+        yield where.problem(("keep",), what, "it goes with tilt trial and slope trial")
+        return
+    own = {a.key for a in spec.axis} | set(spec.fixed)
+    if found := fault(spec.keep, own):
+        what, word = found
+        names = [*COLUMNS, *sorted(own), *FUNCTIONS]
+        yield where.problem(("keep",), what, suggestion(word, names))
 
 
 def _front_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:

@@ -14,6 +14,8 @@
                                        # tip over cannot slide
     engine = "bullet"                  # bullet or mujoco, for tilt trials; bullet if not said,
                                        # where it is installed
+    keep = "trial_deg < 40"            # which trials' records are kept, an expression as of a
+                                       # response; 1: all; the table names each one's file
     trial = "careful"                  # careful, or quick: half the time, intervals twice as wide
     ranges = false                     # true: 95 % ranges too, at sixty times the cost; for
                                        # compliant and tilt trial
@@ -192,6 +194,7 @@ class ScenarioSpec(Strict):
     engine: EngineName | None = None
     trial: Care | None = None
     ranges: bool = False
+    keep: Line | None = None
     repeats: Annotated[int, Field(ge=1, le=1_000_000)] = 1
     seed: Annotated[int, Field(ge=0, lt=2**53)] = 0
     tolerances: bool = False
