@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from math import degrees, isfinite, radians
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -15,7 +16,7 @@ if TYPE_CHECKING:
 
     from crossfall.tuning.suspension import AxleLook, Moved
 
-_HEADINGS = (90.0, 270.0, 0.0, 180.0)
+MOVED_HEADINGS = (90.0, 270.0, 0.0, 180.0)
 _MM = 1e3
 
 
@@ -39,7 +40,7 @@ def command(
 
     loaded = load_and_warn(truck)
     seen = look(loaded.truck)
-    asked = conditions(loaded.truck, [radians(h) for h in _HEADINGS], surface)
+    asked = conditions(loaded.truck, [radians(h) for h in MOVED_HEADINGS], surface)
     moves = () if no_moves else moved_ends(loaded, asked)
     written = []
     if plots is not None:
@@ -50,15 +51,8 @@ def command(
         written.append(plots / f"{loaded.truck.name}-suspension.svg")
         save(draw_suspension(loaded.truck, seen), written[0])
     if as_json:
-        record: dict[str, Any] = {
-            "truck": loaded.truck.name,
-            "surface": asked[0].grip.surface,
-            "axles": [_axle(one) for one in seen],
-            "moved_by_mm": 5.0,
-            "moves": [_move(one) for one in moves],
-            "files": [str(p) for p in written],
-        }
-        emit("suspension", record)
+        record = suspension_record(loaded.truck.name, asked[0].grip.surface, seen, moves)
+        emit("suspension", record | {"files": [str(p) for p in written]})
         return
     out = console()
     out.print(_table(loaded.truck.name, seen))
@@ -74,6 +68,19 @@ def command(
         )
     for path in written:
         click.echo(f"wrote {path}")
+
+
+def suspension_record(
+    truck: str, surface: str, seen: Iterable[AxleLook], moves: Iterable[Moved]
+) -> dict[str, Any]:
+    """Both axles, and what moving each link's ends would do: mm, deg, %, N/mm."""
+    return {
+        "truck": truck,
+        "surface": surface,
+        "axles": [_axle(one) for one in seen],
+        "moved_by_mm": 5.0,
+        "moves": [_move(one) for one in moves],
+    }
 
 
 def _axle(one: AxleLook) -> dict[str, Any]:
