@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 Weakest = Literal["weakest"]
 TIP_SHOWN = (
     *("heading_deg", "rigid_deg", "compliant_deg", "compliant_range_deg", "rail_deg"),
-    *("trial_deg", "trial_ci_deg", "goes_at_deg", "outcome"),
+    *("trial_deg", "trial_ci_deg", "trial_outcome", "goes_at_deg", "outcome"),
 )
 
 

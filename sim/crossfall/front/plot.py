@@ -96,7 +96,7 @@ def page(
         axes.set(xlabel=xlabel, ylabel=ylabel)
         write_title(made, title, under)
         yield axes
-        if legend and axes.get_legend_handles_labels()[0]:
+        if legend and axes.get_legend() is None and axes.get_legend_handles_labels()[0]:
             axes.legend(loc="upper left", bbox_to_anchor=(1.02, 1.0), borderaxespad=0)
 
 

@@ -251,7 +251,7 @@ def heading(key: str) -> str:
     """A key as a table shows it: "front_share_percent" is "front share, %"."""
     stem, unit = split(key)
     words = (
-        stem
+        stem.removeprefix("both.")
         if "." in stem
         else stem.replace("_plus_minus", " ±").replace("_95", ", 95 %").replace("_", " ")
     )
