@@ -133,7 +133,11 @@ class HeldRig:
         for axle in self.axles:
             axle.refine(step)
 
-    def step(self, gravity: Vector) -> None:
+    def step(self, gravity: Vector, count: int = 1) -> None:
+        for _ in range(count):
+            self._step(gravity)
+
+    def _step(self, gravity: Vector) -> None:
         world = self.world
         frames = world.frames(self._links)
         states = world.joint_states(self._joints) if self._asks else []
