@@ -98,7 +98,7 @@ def test_the_table_reads_like_an_answer() -> None:
     ("words", "said"),
     [
         (["--slope", "20", "--ramp", "30"], "--ramp and --slope do not go together"),
-        (["--stone", "10", "--rough", "3"], "--stone and --rough do not go together"),
+        (["--stone", "10", "--rough", "3"], "--rough and --stone do not go together"),
         (["--drive", "start"], "--drive needs --slope"),
         (["--record", "x.npz"], "--record keeps a single trial"),
         (["--slope", "20", "--heading", "nan"], "nan is no number"),

@@ -38,7 +38,7 @@ class _Went:
     pitch: float = 0.0
 
 
-def standing(
+def standing_truck(
     spec: schema.TruckSpec, build: Callable[[schema.TruckSpec], Truck], where: Where
 ) -> schema.TruckSpec:
     """The spec with its chassis lifted to where its springs hold it.
