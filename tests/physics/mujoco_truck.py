@@ -154,14 +154,27 @@ def _shocks(end: str, s: Suspension, preloads: Array, method: Method) -> list[st
     lengths = np.linalg.norm(s.shocks.chassis - s.shocks.axle, axis=1).tolist()
     out = []
     for side, (length, preload) in enumerate(zip(lengths, preloads, strict=True)):
-        free = float(length + preload / s.spring_rate)
-        out.append(
-            f'<spatial name="{end}{side}" limited="true" '
-            f'range="{length - s.bump!r} {length + s.droop!r}" solreflimit="0.004 1" '
-            f'stiffness="{s.spring_rate!r}" springlength="{free!r} 1000" '
-            f'damping="{method.corner_damping!r}">'
-            f'<site site="{end}_head{side}"/><site site="{end}_foot{side}"/></spatial>'
-        )
+        rate, free, springs = s.spring_rate, float(length + preload / s.spring_rate), ""
+        if s.soft_rate:
+            # Two springs one on the other and a rest for the soft one; free: of both together.
+            rate = 1.0 / (1.0 / s.spring_rate + 1.0 / s.soft_rate)
+            most = s.soft_rate * s.soft_travel  # N under which the soft one has gone home
+            over = max(0.0, float(preload) - most)
+            free = length + (float(preload) - over) / rate + over / s.spring_rate
+            springs = (
+                f'stiffness="{s.spring_rate - rate!r}" springlength="{free - most / rate!r} 1000"'
+            )
+        for law in (
+            f'limited="true" range="{length - s.bump!r} {length + s.droop!r}" '
+            f'solreflimit="0.004 1" stiffness="{rate!r}" springlength="{free!r} 1000" '
+            f'damping="{method.corner_damping!r}"',
+            springs,
+        ):
+            if law:
+                out.append(
+                    f"<spatial {law}>"
+                    f'<site site="{end}_head{side}"/><site site="{end}_foot{side}"/></spatial>'
+                )
     return out
 
 

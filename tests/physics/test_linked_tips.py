@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import json
 import math
+from collections.abc import Callable
 from functools import cache
 from pathlib import Path
 
@@ -18,11 +19,17 @@ from make_linked_reference import GRIP, HEADINGS, TRUCKS
 from mujoco_tips import tip
 
 from crossfall.answers.tips import tip_angles, tip_pairs
+from crossfall.truck.model import Truck
+from linked_files import on_whole_shocks
 
 TABLE = Path(__file__).parent / "linked_tips.json"
 WORST = 0.2  # deg
 NEAR = 1.0  # deg, of a snap to the tip: momentum may carry a truck over there
 BESIDE = 2.0  # deg of heading: what snaps there may be about to here
+
+
+def two_springs_a_shock() -> Truck:
+    return on_whole_shocks().truck
 
 
 @cache
@@ -59,9 +66,11 @@ def test_tips_on_links_are_not_far_off_where_something_snaps() -> None:
     assert np.abs(apart).max() < NEAR
 
 
-@pytest.mark.parametrize(("name", "heading"), [("bramble on its links", 90)])
-def test_a_live_run_agrees(name: str, heading: int) -> None:
-    truck = TRUCKS[name]()
+@pytest.mark.parametrize(
+    ("made", "heading"), [(TRUCKS["bramble on its links"], 90), (two_springs_a_shock, 0)]
+)
+def test_a_live_run_agrees(made: Callable[[], Truck], heading: int) -> None:
+    truck = made()
     seen = tip(truck, math.radians(heading), GRIP)
     wanted = float(np.degrees(tip_angles(truck, [math.radians(heading)], GRIP).tip[0]))
     assert seen.outcome == "tips"

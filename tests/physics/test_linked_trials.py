@@ -8,7 +8,7 @@ import pytest
 
 from crossfall.statics.compliant import tips
 from crossfall.trials.tilt import tilt_trials
-from linked_files import linked
+from linked_files import linked, on_whole_shocks
 from support import INSTALLED
 
 ON_LINKS = {
@@ -17,6 +17,7 @@ ON_LINKS = {
     ("burdock", "springs"): (135.0,),
     ("bramble", "shocks"): (0.0, 90.0),
     ("burdock", "shocks"): (90.0, 270.0),  # jump to their droop stops on the way
+    ("bramble", "two springs a shock"): (0.0, 150.0),
 }
 CASES = [
     (*case, headings, engine) for case, headings in ON_LINKS.items() for engine in INSTALLED
@@ -26,7 +27,8 @@ NEAR = np.radians(0.1)  # what the two agree to on the demo trucks without links
 
 @pytest.mark.parametrize(("name", "on", "at", "engine"), CASES)
 def test_a_trial_on_links_tips_where_the_statics_does(name, on, at, engine) -> None:
-    truck, headings = linked(name, shocks=on == "shocks").truck, np.radians(at)
+    loaded = on_whole_shocks(name) if "two" in on else linked(name, shocks=on == "shocks")
+    truck, headings = loaded.truck, np.radians(at)
     wanted = tips(truck, headings, 5.0).tip
     seen = tilt_trials(truck, headings.tolist(), grip=5.0, engine=engine)
     for trial, tip in zip(seen, wanted, strict=True):

@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from browsing import Bench, afresh, ask, browser, looking, running, shop
+from browsing import Bench, afresh, ask, browser, looking, running, shop, turn_to
 
 LONG = 240_000  # ms, on a machine with other work to do
 
@@ -111,3 +111,67 @@ def test_a_part_that_cannot_be_is_left_without_a_trace(page: Page) -> None:
     page.locator("#new-leave").click()
     expect(page.locator("#parts")).to_be_visible()
     expect(page.locator("#state")).to_have_text("saved")
+
+
+def changes(bench: Bench) -> dict[str, Any]:
+    text = (bench.folder / "thistle.changes.toml").read_text()
+    return {c["name"]: c for c in tomllib.loads(text)["change"]}
+
+
+def test_a_list_of_changes_is_begun_priced_and_taken_back(page: Page, bench: Bench) -> None:
+    turn_to(page, "Changes", "The list")
+    page.locator("#change-new").click()
+    page.get_by_label("Name", exact=True).fill("pack low")
+    page.get_by_label("Price", exact=True).fill("4")
+    page.get_by_label("Which part").select_option("battery pack")
+    page.get_by_label("Moved by, up, mm").fill("-6")
+    page.get_by_role("button", name="Put it in the list").click()
+    price = page.get_by_label("Price of pack low")
+    expect(price).to_have_value("4")
+    assert changes(bench) == {
+        "pack low": {
+            "name": "pack low",
+            "price": 4,
+            "move": [{"part": "battery pack", "by_mm": [0, 0, -6]}],
+        }
+    }
+    price.fill("5.5")
+    price.press("Enter")
+    expect(page.locator("#say")).to_contain_text("written to thistle.changes.toml")
+    page.get_by_label("Group of pack low").fill("pack")
+    page.get_by_label("Group of pack low").press("Enter")
+    expect(page.locator("#change-back")).to_contain_text("group of pack low")
+    assert changes(bench)["pack low"] | {"move": []} == {
+        "name": "pack low", "price": 5.5, "group": "pack", "move": [],
+    }  # fmt: skip
+    page.get_by_label("Remove pack low from the list").click()
+    expect(page.locator("#change-list")).to_contain_text("There is no thistle.changes.toml yet")
+    assert not (bench.folder / "thistle.changes.toml").exists()
+    page.locator("#change-back").click()
+    expect(page.get_by_label("Group of pack low")).to_have_value("pack")
+    turn_to(page, "Switches")
+    page.locator('[data-change="pack low"]').get_by_role("switch").check()
+    expect(page.locator("#change-total")).to_contain_text("1 fitted, 5.50 EUR")
+    turn_to(page, "The list")
+    expect(page.get_by_label("Remove pack low from the list")).to_be_disabled()
+
+
+def test_what_was_edited_by_hand_becomes_a_switch(page: Page, bench: Bench) -> None:
+    (bench.folder / "thistle.changes.toml").unlink(missing_ok=True)
+    mass = page.get_by_label("Mass of motor", exact=True)
+    was = mass.input_value()
+    mass.fill("120")
+    mass.press("Enter")
+    expect(page.locator("#state")).to_have_text("changed, not saved yet")
+    turn_to(page, "Changes", "The list")
+    page.locator("#change-keep").click()
+    page.get_by_label("Name", exact=True).fill("small motor")
+    page.get_by_label("Price", exact=True).fill("38")
+    page.get_by_role("button", name="Keep them").click()
+    switch = page.locator('[data-change="small motor"]').get_by_role("switch")
+    expect(switch).to_be_checked()
+    expect(page.locator("#change-total")).to_contain_text("1 fitted, 38 EUR")
+    switch.uncheck()
+    expect(page.locator("#state")).to_have_text("saved")
+    turn_to(page, "Weights")
+    expect(mass).to_have_value(was)

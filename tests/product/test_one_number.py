@@ -16,7 +16,7 @@ from crossfall.answers.tips import TipAngles, tip_angles
 from crossfall.app import answers as page
 from crossfall.measurement.board_predict import predict
 from crossfall.show.sheet.facts import gather
-from crossfall.study.methods import ahead, compliant
+from crossfall.study.methods import ahead, compliant_rows
 from crossfall.study.montecarlo import monte_carlo
 from crossfall.study.task import canonical
 from crossfall.truck.build import Loaded, load_truck
@@ -64,7 +64,7 @@ def test_a_sweep_s_rows(case: tuple[Loaded, str, TipAngles]) -> None:
     }
     payloads = [{"heading_deg": h, "seed": 0} for h in HEADINGS.tolist()]
     ahead(common, payloads)
-    rows = [compliant(common, payload)[0] for payload in payloads]
+    rows = [compliant_rows(common, payload)[0] for payload in payloads]
     np.testing.assert_allclose([r["tip_deg"] for r in rows], np.degrees(wanted.free), **SAME)
     np.testing.assert_allclose([r["goes_at_deg"] for r in rows], np.degrees(wanted.goes), **SAME)
     assert [r["compliant_deg"] is None for r in rows] == wanted.slides.tolist()
@@ -82,7 +82,7 @@ def test_the_page(case: tuple[Loaded, str, TipAngles]) -> None:
     loaded, surface, wanted = case
     grip = page.shown_grip(loaded.truck, surface)
     curve = page.exact_curve(loaded.truck, grip).tips.free
-    every = {round(float(np.degrees(h)), 6): k for k, h in enumerate(page.HEADINGS)}
+    every = {round(float(np.degrees(h)), 6): k for k, h in enumerate(page.MAP_HEADINGS)}
     shared = [h for h in HEADINGS if round(float(h), 6) in every]
     assert len(shared) >= 12
     at = [every[round(float(h), 6)] for h in shared]

@@ -19,6 +19,7 @@ from crossfall.truck.build import Loaded
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.apply import apply, misfits, objections
+from crossfall.tuning.change_text import change_words
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.directions import DIRECTIONS
 from crossfall.tuning.whatif import Ranking
@@ -101,7 +102,7 @@ def rewritten(
     for name, part in now.items():
         if name not in was or _reshaped(was[name], part):
             if name not in here:
-                text = document.text_with_part(text, _plain(part))
+                text = document.text_with_part(text, document.plain_value(part))
             continue
         if name in here:
             text = _fields(text, name, was[name], part)
@@ -111,7 +112,7 @@ def rewritten(
 def _fields(text: str, name: str, was: dict[str, Any], now: dict[str, Any]) -> str:
     """The text with a part's values changed as they differ; of a list only the numbers that do."""
     for field in {**was, **now}:
-        old, new = _plain(was.get(field)), _plain(now.get(field))
+        old, new = document.plain_value(was.get(field)), document.plain_value(now.get(field))
         key = f"part.{name}.{field}"
         if isinstance(old, list) and isinstance(new, list) and len(old) == len(new):
             for i, (a, b) in enumerate(zip(old, new, strict=True)):
@@ -132,19 +133,8 @@ def _flat(data: Mapping[str, Any], above: str = "") -> dict[str, Any]:
         if isinstance(value, Mapping):
             found |= _flat(value, f"{above}{key}.")
         else:
-            found[above + key] = _plain(value)
+            found[above + key] = document.plain_value(value)
     return found
-
-
-def _plain(value: Any) -> Any:
-    """Tuples as lists and whole numbers whole, as a file would have them."""
-    if isinstance(value, Mapping):
-        return {k: _plain(v) for k, v in value.items()}
-    if isinstance(value, list | tuple):
-        return [_plain(v) for v in value]
-    if isinstance(value, float) and value.is_integer():
-        return int(value)
-    return value
 
 
 def listed_changes(catalogue: Catalogue, currency: str, file: Path) -> dict[str, Any]:
@@ -161,6 +151,7 @@ def listed_changes(catalogue: Catalogue, currency: str, file: Path) -> dict[str,
                 "group": c.group,
                 "requires": list(c.requires),
                 "note": c.note,
+                "does": change_words(c),
             }
             for c in catalogue.changes
         ],

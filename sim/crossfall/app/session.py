@@ -2,25 +2,33 @@
 
 from __future__ import annotations
 
+import base64
 import datetime
 import tomllib
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 from threading import Lock
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from crossfall.answers.answer import Answers
 from crossfall.answers.conditions import choose_grip
 from crossfall.app import (
     answers,
+    change_list,
+    course,
+    course_jobs,
     decisions,
     fitted_changes,
     part_form,
     reference,
     scale_form,
     share,
+    suspension,
+    sweep_jobs,
     sweeps,
     trial_jobs,
+    wizard,
 )
 from crossfall.app.answers import Gains, KnownAnswers, TipMap
 from crossfall.app.document import At, Desk, Sheet
@@ -31,7 +39,9 @@ from crossfall.app.reference import Reference
 from crossfall.app.scene import scene
 from crossfall.app.stances import stances
 from crossfall.app.truck_cache import CARRIER_NAMES, Memory, Reader, measures, part_rows, truck_name
+from crossfall.measurement.begin_files import is_sealed, readings_of
 from crossfall.measurement.board_predict import board_grip
+from crossfall.show.guide import figure_of
 from crossfall.truck import document
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
@@ -41,9 +51,12 @@ from crossfall.truck.model import Grip, Truck
 from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
 from crossfall.tuning.whatif import Ranking
 
+if TYPE_CHECKING:
+    from crossfall.show.sheet.still import Still
+
 MAX_WORDS = 120
 # Files beside a truck's own that are no trucks.
-OTHERS = (".changes.toml", ".limits.toml", ".weighin.toml", ".board.toml")
+OTHERS = (".changes.toml", ".limits.toml", ".weighin.toml", ".board.toml", ".readings.toml")
 
 
 class Bench:
@@ -62,14 +75,19 @@ class Bench:
         self._weakest: Memory[float] = Memory(2000)  # deg, by digest of the text and grip
         self._catalogues: Memory[Catalogue] = Memory(2)
         self._rankings: Memory[Ranking] = Memory(8)
+        self._moves: Memory[dict[str, Any]] = Memory(8)
         self._stances: Memory[dict[str, Any]] = Memory(150)
         self._last = KnownAnswers()
         self._surface: str | None = None
         self._pinned: Reference | None = None
         self.trials = trial_jobs.Trials()
+        self.sweep_job = sweep_jobs.Sweeps(self.folder)
+        self.courses = course_jobs.Courses()
+        self._still: dict[str, Still] = {}  # by truck; the last one kept
         # Long work is done one at a time, and not at all for a truck that has moved on meanwhile.
         self._heavy = Lock()
         self._opening = Lock()
+        self._listing = Lock()
         self.desk = self._desk(source)
         self._opened = reference.as_opened(self.desk.sheet)
 
@@ -226,11 +244,39 @@ class Bench:
                 "currency": "",
                 "changes": [],
                 "limits": [],
+                "stamp": "",
             }
-        found = fitted_changes.listed_changes(
-            catalogue, loaded.spec.currency, change_file_of(loaded.path)
-        )
-        return {**found, "limits": list(decisions.limits_files(loaded))}
+        path = change_file_of(loaded.path)
+        return {
+            **fitted_changes.listed_changes(catalogue, loaded.spec.currency, path),
+            "limits": list(decisions.limits_files(loaded)),
+            "stamp": change_list.stamp(path),
+        }
+
+    def edit_changes(self, at: At, seen: str, asked: dict[str, Any]) -> dict[str, Any]:
+        """Do one thing to the list of changes beside the truck, and write it. `was`: its text
+        before, which "text" puts back."""
+        with self._listing:
+            loaded, sheet = self._at(at)
+            fitted = sheet.history.fitted
+            base = loaded if fitted is None else self.reader.load(fitted.base, sheet.source)
+            was = change_list.edit_list(sheet, base, seen, asked)
+        return {**self.changes(at), "was": was}
+
+    def keep_edits(self, at: At, seen: str, asked: dict[str, Any]) -> dict[str, Any]:
+        """What was edited by hand since the reference, as a change of the list, and on the truck
+        as such from now on."""
+        with self._listing:
+            sheet = self.desk.agree(at)
+            made = change_list.kept(
+                sheet,
+                self._reference(sheet),
+                lambda text: self.reader.load(text, sheet.source),
+                seen,
+                asked,
+            )
+            self.desk.fit(at, lambda _: made, f"kept as the change {asked.get('name')}"[:MAX_WORDS])
+        return self.state()
 
     def _choice_of(self, at: At) -> tuple[Sheet, Catalogue, str, Loaded]:
         """The sheet, the change file, and the text and truck that a choice is made on."""
@@ -249,7 +295,7 @@ class Bench:
         with self._heavy:
             _, catalogue, base, began = self._choice_of(at)
             surface = self._known_surface(began.truck)
-            key = (base, catalogue.source.file, surface)
+            key = (base, text_digest(repr(catalogue.changes)), surface)
             work = lambda: rank_changes(began, catalogue, surface=surface)  # noqa: E731
             return fitted_changes.bought(catalogue, self._rankings.find(key, work))
 
@@ -279,7 +325,7 @@ class Bench:
     def weighed(self, at: At, asked: dict[str, Any], keep: bool) -> dict[str, Any]:
         """Mass and CG out of scale readings; keep: also write them beside the truck."""
         loaded, sheet = self._at(at)
-        path = self.folder / f"{sheet.source.stem}.weighin.toml"
+        path = self._beside(sheet, "weighin")
         text = scale_form.as_text(asked, loaded.truck.name)
         found = decisions.weighed(text, loaded.truck, path)
         if keep:
@@ -289,7 +335,7 @@ class Bench:
     def readings(self, at: At) -> dict[str, Any]:
         """The form of the readings kept beside the truck; form: None where there are none."""
         _, sheet = self._at(at)
-        path = self.folder / f"{sheet.source.stem}.weighin.toml"
+        path = self._beside(sheet, "weighin")
         there = path.is_file()
         return {
             "file": path.name,
@@ -301,31 +347,94 @@ class Bench:
         """The tilt-board card; with `asked` a reading is put into the board file or taken out."""
         loaded, sheet = self._at(at)
         truck = loaded.truck
-        path = self.folder / f"{sheet.source.stem}.board.toml"
+        path = self._beside(sheet, "board")
         if asked is not None:
             decisions.note_reading(truck, path, asked)
         grip = board_grip(truck)
         return decisions.board_card(truck, path, grip)
 
+    def wizard(self, at: At) -> dict[str, Any]:
+        """What the page asks one by one, its pictures and cautions, and how far this truck is."""
+        loaded, sheet = self._at(at)
+        kept = readings_of(self.folder / sheet.source.name)
+        return {
+            "questions": wizard.wizard_questions(),
+            "pictures": wizard.wizard_pictures(figure_of(loaded.truck)),
+            "cautions": wizard.CAUTIONS,
+            "begun": kept.is_file(),
+            "as_begun": kept.is_file() and not sheet.unsaved and is_sealed(sheet.source),
+            "weighed": self._beside(sheet, "weighin").is_file(),
+            "tilted": self._beside(sheet, "board").is_file(),
+        }
+
+    def _beside(self, sheet: Sheet, kind: str) -> Path:
+        return self.folder / f"{sheet.source.stem}.{kind}.toml"
+
+    def begin(self, name: str, typed: dict[str, Any], again: bool) -> dict[str, Any]:
+        """Make a truck file of readings as typed and put it on the bench; some seconds.
+
+        again: from the readings kept beside the file, with these added.
+        """
+        inside(self.folder, name)
+        with self._heavy:
+            sheet = self.desk.sheet
+            if again and sheet.unsaved and sheet.source.stem == name.removesuffix(".toml"):
+                what = "has changes that are not saved"
+                raise InputError(Problem(sheet.source.name, what, "undo or save them first"))
+            said = wizard.begun(self.folder, name, typed, again)
+        if again:
+            self.desk.follow()
+        return {"begun": said, "bench": self.open(said["file"])}
+
+    def agreement(self, at: At, put: bool) -> dict[str, Any]:
+        """Bring the file and the readings kept beside it together; put: into the truck's text."""
+        with self._heavy:
+            loaded, sheet = self._at(at)
+            found, text = wizard.agreement(
+                loaded,
+                sheet.history.text,
+                self._beside(sheet, "weighin"),
+                self._beside(sheet, "board"),
+            )
+        if put:
+            self.desk.edit(at, lambda _: text, "brought together with scale and board")
+        return {"found": found, "bench": self.state() if put else None}
+
     def sheet(self, at: At) -> bytes:
-        """The set-up sheet as PDF, against the truck before its changes or as saved."""
+        """The set-up sheet as PDF, against the truck before its changes or as saved; with the still
+        of a course that was kept for this very truck."""
         from crossfall.show.sheet.facts import fitted_truck, gather
         from crossfall.show.sheet.write import pdf
 
         loaded, sheet = self._at(at)
         reference = self._reference(sheet)
         surface = self._known_surface(loaded.truck)
+        still = self._still.get(truck_name(sheet.history.text, sheet.source))
         if reference.text == sheet.history.text and reference.source == sheet.source:
-            return pdf(gather(loaded, None, surface))
+            return pdf(gather(loaded, None, surface), still)
         before = self.reader.load(reference.text, reference.source)
         made = sheet.history.fitted
         if made is None or reference.text != made.base:
-            return pdf(gather(loaded, before, surface))
+            return pdf(gather(loaded, before, surface), still)
         _, catalogue, _, began = self._choice_of(at)
         chosen = {catalogue.position(name): many for name, many in made.chosen}
         _, bought = fitted_truck(began, catalogue, chosen)
         currency = catalogue.currency or began.spec.currency
-        return pdf(gather(loaded, before, surface, bought=bought, currency=currency))
+        return pdf(gather(loaded, before, surface, bought=bought, currency=currency), still)
+
+    def keep_still(self, at: At, picture: str, words: list[Any]) -> dict[str, Any]:
+        """A picture of a course, base64 of a PNG, for the sheet of this very truck."""
+        from crossfall.show.sheet.still import Still
+
+        sheet = self.desk.agree(at)
+        try:
+            png = base64.b64decode(picture, validate=True)
+        except ValueError:
+            raise InputError(Problem("picture", "is not base64")) from None
+        still = Still(png, tuple(str(w) for w in words))
+        whose = truck_name(sheet.history.text, sheet.source)
+        self._still = {whose: still}
+        return {"bytes": len(png)}
 
     def share(self, at: At) -> bytes:
         """The page with all its answers as one file that needs no bench; some seconds."""
@@ -342,6 +451,12 @@ class Bench:
 
     def sweep(self, name: str) -> dict[str, Any]:
         return sweeps.table(self.folder, name)
+
+    def run_sweep(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
+        """Begin a sweep of the truck as it is, on the surface shown."""
+        loaded, sheet = self._at(at)
+        data = sweep_jobs.sweep_data(asked, self._known_surface(loaded.truck))
+        return self.sweep_job.start(loaded, sheet.history.text, data)
 
     def place(self, at: At, values: dict[str, Any]) -> dict[str, Any]:
         """A point of a sweep as the truck on the table: values by dotted key, as one edit."""
@@ -422,6 +537,58 @@ class Bench:
         if file.endswith(".npz"):
             return trial_jobs.record_poses(self.folder, file, loaded.truck)
         return self.trials.poses(file)
+
+    def suspension(self, at: At) -> dict[str, Any]:
+        """What the links of truck and reference amount to."""
+        return {
+            whose: suspension.suspension(self.reader.load(text, source).truck)
+            for whose, (text, source) in self._driven(self.desk.agree(at)).items()
+        }
+
+    def suspension_moves(self, at: At) -> dict[str, Any]:
+        """What each link end moved by 5 mm does; some seconds."""
+        with self._heavy:
+            loaded, sheet = self._at(at)
+            surface = self._known_surface(loaded.truck)
+            work = partial(suspension.suspension_moves, loaded, surface)
+            return self._moves.find((sheet.history.text, surface), work)
+
+    def course_standing(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
+        """A course's way, and what truck and reference would have in hand standing on it."""
+        hill = course.understood_course(asked)
+        with self._heavy:
+            found: dict[str, Any] = {"way": course.way_told(hill)}
+            for whose, (text, source) in self._driven(self.desk.agree(at)).items():
+                truck = self.reader.load(text, source).truck
+                curve = self._curves.find(
+                    (text, self._grip(truck)),
+                    partial(answers.exact_curve, truck, self._grip(truck)),
+                )
+                found[whose] = course.standing_on_course(hill, curve)
+        return found
+
+    def course(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
+        """Begin driving a course with the truck and what it is compared with."""
+        hill, sheet = course.understood_course(asked), self.desk.agree(at)
+        trucks = []
+        for whose, (text, source) in self._driven(sheet).items():
+            grip = self._grip(self.reader.load(text, source).truck)
+            trucks.append({"whose": whose, "text": text, "path": str(source), "grip": grip.likely})
+        told = {
+            "truck": truck_name(sheet.history.text, sheet.source),
+            "surface": self._grip(self._loaded(sheet).truck).surface,
+            "against": self._reference(sheet).words,
+            "way": course.way_told(hill),
+        }
+        return self.courses.start(asked, trucks, told)
+
+    def _driven(self, sheet: Sheet) -> dict[str, tuple[str, Path]]:
+        """Text and source of the truck, and of what it is compared with where that is another."""
+        found = {"truck": (sheet.history.text, sheet.source)}
+        then = self._reference(sheet)
+        if (then.text, then.source) != found["truck"]:
+            found["reference"] = (then.text, then.source)
+        return found
 
     # What the page does
 
@@ -520,6 +687,8 @@ class Bench:
 
     def close(self) -> None:
         self.trials.close()
+        self.sweep_job.close()
+        self.courses.close()
         self.desk.close()
 
     def _at(self, at: At) -> tuple[Loaded, Sheet]:

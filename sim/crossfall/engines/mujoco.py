@@ -58,7 +58,7 @@ class SolverMethod:
 
 
 @dataclass(frozen=True)
-class Snapshot:
+class _Snapshot:
     """Everything needed to go back to a moment."""
 
     state: Array
@@ -187,17 +187,17 @@ class MujocoTruck:
     def poses(self, raw: Sequence[list[float]]) -> Array:
         return frozen(np.array(raw).reshape(-1, 7)[:, [0, 1, 2, 4, 5, 6, 3]])
 
-    def save(self) -> Snapshot:
+    def save(self) -> _Snapshot:
         self._check()
         state = np.empty(mujoco.mj_stateSize(self._model, STATE))
         mujoco.mj_getState(self._model, self._data, state, STATE)
-        return Snapshot(state, self._stops.copy())
+        return _Snapshot(state, self._stops.copy())
 
-    def restore(self, snapshot: Snapshot) -> None:
+    def restore(self, snapshot: _Snapshot) -> None:
         mujoco.mj_setState(self._model, self._data, snapshot.state, STATE)
         self._stops = snapshot.stops.copy()
 
-    def forget(self, snapshot: Snapshot) -> None:
+    def forget(self, snapshot: _Snapshot) -> None:
         """Nothing is kept outside the snapshot itself."""
 
     def _check(self) -> None:
@@ -264,8 +264,9 @@ def _axle_joints(end: str, law: CornerSprings, lean: float | None, soft: float, 
     which has its place ahead and aside, yaw and pitch between them. soft: s^2, see `mjcf`."""
     axis = _numbers([math.sin(lean or 0.0), 0.0, math.cos(lean or 0.0)])
     ways = "" if lean is not None else _slide(end, "x", "1 0 0") + _slide(end, "y", "0 1 0")
-    heave = 2 * law.rate * soft - body.mass
-    roll = (2 * law.rate * law.half_spacing**2 + law.anti_roll) * soft - float(body.inertia[0, 0])
+    rate = law.rate + law.more
+    heave = 2 * rate * soft - body.mass
+    roll = (2 * rate * law.half_spacing**2 + law.anti_roll) * soft - float(body.inertia[0, 0])
     bar = law.anti_roll if law.shocks is None else 0.0  # shocks come with theirs
     turns = "".join(
         f'<joint name="{end}_{name}" type="hinge" axis="{about}"/>'
@@ -302,15 +303,22 @@ def _link(end: str, n: int) -> str:
 
 
 def _corners(law: CornerSprings, firm: float) -> list[str]:
-    """Springs, dampers and stops of an axle's two corners. firm: s, of the stops."""
-    return [
-        f'<fixed limited="true" range="{-law.bump!r} {law.droop!r}" solreflimit="{firm!r} 1" '
-        f'solimplimit="{_numbers(SOFT)}" stiffness="{law.rate!r}" '
-        f'springlength="{preload / law.rate!r} 1000" damping="{law.damping!r}">'
-        f'<joint joint="{law.heave}" coef="-1"/>'
-        f'<joint joint="{law.roll}" coef="{-sign * law.half_spacing!r}"/></fixed>'
-        for preload, sign in zip(law.preload, (1.0, -1.0), strict=True)
-    ]
+    """Springs, dampers and stops of an axle's two corners, a tendon more where soft springs bind.
+    firm: s, of the stops."""
+    out = []
+    for preload, bound, sign in zip(law.preload, law.bound, (1.0, -1.0), strict=True):
+        whole = (
+            f'limited="true" range="{-law.bump!r} {law.droop!r}" solreflimit="{firm!r} 1" '
+            f'solimplimit="{_numbers(SOFT)}" stiffness="{law.rate!r}" '
+            f'springlength="{preload / law.rate!r} 1000" damping="{law.damping!r}"'
+        )
+        beyond = f'stiffness="{law.more!r}" springlength="{-bound!r} 1000"'
+        out += [
+            f'<fixed {how}><joint joint="{law.heave}" coef="-1"/>'
+            f'<joint joint="{law.roll}" coef="{-sign * law.half_spacing!r}"/></fixed>'
+            for how in (whole, *([beyond] if law.more else []))
+        ]
+    return out
 
 
 def _wheel(

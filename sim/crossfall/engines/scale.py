@@ -82,6 +82,8 @@ def _axle(axle: Axle, scale: SimilarityScale) -> Axle:
         replace(
             own,
             spring_rate=own.spring_rate * k,
+            soft_rate=own.soft_rate * k,
+            soft_travel=own.soft_travel * s,
             spring_spacing=own.spring_spacing * s,
             damping=own.damping * scale.damping,
             roll_centre_height=own.roll_centre_height * s,

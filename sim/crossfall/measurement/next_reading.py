@@ -113,9 +113,10 @@ def _candidates(begun: Beginning) -> list[tuple[str, float, dict[str, Any]]]:
         add(f"measure between the {name} springs", 1.0,
             **{f"{name}_spacing_mm": s["spring_spacing"].value})  # fmt: skip
         percent = "anti_dive" if name == "front" else "anti_squat"
-        add(f"measure the {name} links' ends and draw roll centre and {percent.replace('_', '-')}",
-            15.0, **{f"{name}_roll_centre_mm": s["roll_centre"].value,
-                     f"{percent}_percent": s[percent].value})  # fmt: skip
+        if not end.linked:
+            add(f"measure the {name} links' ends: a [[part]] with link = ... each in the readings",
+                15.0, **{f"{name}_roll_centre_mm": s["roll_centre"].value,
+                         f"{percent}_percent": s[percent].value})  # fmt: skip
         add(f"take the {name} axle out and weigh it", 20.0, **{f"{name}_axle_g": end.axle_g.value})
     add("press a tyre on the scale", 2.0, squash_g=TRIED_G,
         squash_mm=TRIED_G * _G * GRAVITY / tyre)  # fmt: skip

@@ -40,8 +40,10 @@ def new_path(loaded: Loaded, wanted: Path | None) -> Path:
 
 
 def new_text(loaded: Loaded, found: Reconciled, text: str | None = None) -> str:
-    """The chassis file's text with every move put in. text: of `loaded`, where it is not what the
-    file holds. Raises InputError."""
+    """The chassis file's text with every move put in. Raises InputError.
+
+    text: as it is worked on, where it is not what stands on disk.
+    """
     text = loaded.path.read_text(encoding="utf-8-sig") if text is None else text
     for move in sorted(found.moves, key=lambda m: m.row):
         text = _with_move(text, loaded.spec.part[move.row], move)

@@ -14,6 +14,7 @@ _G = 1e-3
 GIVE_TOL = 0.3  # mm, plus or minus: of something that gives, read off a ruler beside it
 TYRES_DIFFER = 0.05  # of a stiffness: one tyre or spring against the next
 PULL_TOL = 0.05  # of a luggage scale's pull
+GUIDED = ("roll_centre", "anti_dive", "anti_squat")  # follow from links, where their ends are known
 
 
 @dataclass(frozen=True)
@@ -30,13 +31,19 @@ class Filled:
 @dataclass(frozen=True)
 class End:
     """One axle. Keys of `tyre` and `suspension` are the truck file's, without units. axle_g: one
-    axle without its wheels."""
+    axle without its wheels. linked: link ends among the readings say what GUIDED would."""
 
     track: Filled
     tyre: Mapping[str, Filled]
     suspension: Mapping[str, Filled]
     axle_g: Filled
     load_g: float
+    linked: bool
+
+    @property
+    def in_file(self) -> dict[str, Filled]:
+        """What of the suspension the truck file gives by numbers."""
+        return {k: v for k, v in self.suspension.items() if not (self.linked and k in GUIDED)}
 
 
 @dataclass(frozen=True)
@@ -69,6 +76,7 @@ def setup(r: Readings) -> Setup:
             _suspension(r, i, springs[i], tyres[i]["radius"].value),
             axles[i],
             loads[i],
+            any(p.on == f"{ENDS[i]} link" and p.link not in (None, "shock") for p in r.part),
         )
         for i in (0, 1)
     ]

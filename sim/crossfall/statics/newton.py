@@ -66,7 +66,7 @@ class Cases:
         return balance(self.builds, self.heading, state[:-1], state[-1], on, self.patches)
 
     def gap_count(self) -> int:
-        return 2 * self.tyres() + 12
+        return 2 * self.tyres() + self.builds.corner_gaps
 
     def tyres(self) -> int:
         return int(2 * self.builds.disc_mass.shape[1])

@@ -52,7 +52,7 @@ def warm_up(common: Mapping[str, Any]) -> None:
         from crossfall.study import slopes  # noqa: F401
 
 
-def compliant(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
+def compliant_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     """The tip angle on springs and tyres at the ground's grip, as `answers` gives it."""
     return [{**about(truck_of(common, payload)), **_statics(common, payload)}]
 
@@ -149,7 +149,7 @@ def _range(truck: Truck, one: Conditions, slides: bool) -> _Row:
     return row | {"outcome": sliding.outcome(chance), "tips_first_share": chance}
 
 
-def slope_trial(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
+def slope_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     """One drive across a slope at the ground's likely grip: over a plane, a stone or rough ground,
     drawn by the seed."""
     from crossfall.study.slopes import one_trial
@@ -172,7 +172,7 @@ def slope_trial(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     ]
 
 
-def _critical_slope(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
+def critical_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     """The slope that half of the drives across do not survive, found by trials.
 
     Grip is drawn anew for every drive, from the surface's range, unless one number is given.

@@ -18,7 +18,7 @@ from typing import Any, Literal
 
 import numpy as np
 
-from crossfall.study.methods import NoAnswer, ahead, compliant
+from crossfall.study.methods import NoAnswer, ahead, compliant_rows
 from crossfall.study.responses import with_responses
 from crossfall.study.scenario import Scenario
 from crossfall.study.sweep import common_of
@@ -159,7 +159,7 @@ def _answers(
         ahead(common, [payload for _, _, payload in tasks])
         for h, i, payload in tasks:
             try:
-                row = {**payload, **compliant(common, payload)[0]}
+                row = {**payload, **compliant_rows(common, payload)[0]}
                 value = with_responses(row, own)[response] if response in own else row[response]
             except (NoAnswer, InputError):
                 continue

@@ -24,10 +24,10 @@ from crossfall.study.versions import versions_of
 from crossfall.truck.digest import truck_digest as truck_digest
 
 _METHODS = {
-    "compliant": "crossfall.study.methods:compliant",
-    "tilt trial": "crossfall.study.methods:tilt_trial",
-    "slope trial": "crossfall.study.methods:slope_trial",
-    "critical slope": "crossfall.study.methods:critical_slope",
+    "compliant": "crossfall.study.methods:compliant_rows",
+    "tilt trial": "crossfall.study.methods:tilt_rows",
+    "slope trial": "crossfall.study.methods:slope_rows",
+    "critical slope": "crossfall.study.methods:critical_rows",
 }
 MOST_CSV = 500_000  # lines; longer tables are written as Parquet only
 STORE, PARQUET, CSV = "trials.db", "table.parquet", "table.csv"

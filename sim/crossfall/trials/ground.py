@@ -86,7 +86,46 @@ class Ramp:
             raise ValueError(f"no ramp: {self}")
 
 
-Ground = Plane | Stone | Rough | Ramp
+@dataclass(frozen=True)
+class Lump:
+    """A rounded stone anywhere, as `Stone` is. at: m ahead and to the left. width: m across."""
+
+    at: tuple[float, float]
+    height: float
+    width: float
+
+    def __post_init__(self) -> None:
+        if not (0 < self.height < 1 and 0 < self.width < 1):
+            raise ValueError(f"no stone: {self}")
+
+
+@dataclass(frozen=True)
+class Hump:
+    """A ramp up, a top and a ramp down. at: m ahead and to the left, of its middle. turned: rad, of
+    its way up, to the left. angle: rad, of both flanks. flank, top: m over the ground. width: m."""
+
+    at: tuple[float, float]
+    turned: float
+    angle: float
+    flank: float
+    top: float
+    width: float
+
+    def __post_init__(self) -> None:
+        sizes = (self.flank, self.top, self.width)
+        if not (0 < self.angle < math.pi / 3 and all(0 < v < 10 for v in sizes)):
+            raise ValueError(f"no ramp: {self}")
+
+
+@dataclass(frozen=True)
+class Strewn:
+    """A plane with stones and humps on it, wherever they are."""
+
+    stones: tuple[Lump, ...] = ()
+    humps: tuple[Hump, ...] = ()
+
+
+Ground = Plane | Stone | Rough | Ramp | Strewn
 
 
 def lay(ground: Ground, rig: Rig, truck: Truck, heading: float, reach: float) -> None:
@@ -99,6 +138,11 @@ def lay(ground: Ground, rig: Rig, truck: Truck, heading: float, reach: float) ->
         _lay_stone(ground, rig, truck, heading)
     elif isinstance(ground, Ramp):
         _lay_ramp(ground, rig, truck)
+    elif isinstance(ground, Strewn):
+        for stone in ground.stones:
+            _lay_lump(stone.at, stone.height, stone.width, rig)
+        for hump in ground.humps:
+            _lay_hump(hump, rig)
 
 
 def front_of_tyres(truck: Truck) -> float:
@@ -127,12 +171,16 @@ def stone_foot(height: float) -> float:
 
 
 def _lay_stone(stone: Stone, rig: Rig, truck: Truck, heading: float) -> None:
-    s, radius = rig.scale.length, stone_radius(stone.height)
     x = front_of_tyres(truck) + stone.stray + stone_foot(stone.height)
     y = stone_side(stone.side, heading) * sum(a.track for a in truck.axles) / 4
     width = max(a.tyre.width + 2 * a.tyre.contact_half_width for a in truck.axles)
+    _lay_lump((x, y), stone.height, width, rig)
+
+
+def _lay_lump(at: tuple[float, float], height: float, width: float, rig: Rig) -> None:
+    s, radius = rig.scale.length, stone_radius(height)
     across = (math.sin(math.pi / 4), 0.0, 0.0, math.cos(math.pi / 4))
-    centre = (x * s, y * s, (stone.height - radius) * s)
+    centre = (at[0] * s, at[1] * s, (height - radius) * s)
     rig.world.capsule(radius * s, width * s, centre, across)
 
 
@@ -193,6 +241,23 @@ def _lay_ramp(ramp: Ramp, rig: Rig, truck: Truck) -> None:
         centre = ((foot + u * cos_b) * s, u * sin_b * s, z * s)
         turn = _yaw_pitch(ramp.oblique, pitch)
         rig.world.box((edge * s, width * s, thick * s), centre, turn)
+
+
+def _lay_hump(hump: Hump, rig: Rig) -> None:
+    s, thick = rig.scale.length, 0.5 * hump.flank
+    cos, sin = math.cos(hump.angle), math.sin(hump.angle)
+    rise, out = hump.flank * math.tan(hump.angle), (hump.top + hump.flank) / 2
+    # In its own plan axes: u up the ramp from its middle, z up; tops flush with its surface.
+    boxes = (
+        (hump.flank / cos, -out + thick / 2 * sin, rise / 2 - thick / 2 * cos, -hump.angle),
+        (hump.top, 0.0, rise - thick / 2, 0.0),
+        (hump.flank / cos, out - thick / 2 * sin, rise / 2 - thick / 2 * cos, hump.angle),
+    )
+    cos_b, sin_b = math.cos(hump.turned), math.sin(hump.turned)
+    for edge, u, z, pitch in boxes:
+        centre = ((hump.at[0] + u * cos_b) * s, (hump.at[1] + u * sin_b) * s, z * s)
+        size = (edge * s, hump.width * s, thick * s)
+        rig.world.box(size, centre, _yaw_pitch(hump.turned, pitch))
 
 
 def _yaw_pitch(yaw: float, pitch: float) -> tuple[float, float, float, float]:

@@ -27,6 +27,7 @@ from crossfall.truck.model import (
 from crossfall.truck.pieces import pieces, setting
 from crossfall.truck.read import ReadFile, Where, contained, in_memory, read_spec, read_text
 from crossfall.truck.solids import MM, Solid
+from crossfall.truck.stance import standing_truck
 from crossfall.truck.tolerances import uncertain_inputs
 
 _NOTHING = Body(0.0, frozen(np.zeros(3)), frozen(np.zeros((3, 3))))
@@ -76,6 +77,14 @@ def build(
     spec always gives the same truck, byte for byte. Raises InputError.
     """
     where = where or in_memory(spec)
+    if any(end.suspension.preload_mm is not None for end in (spec.front, spec.rear)):
+        spec = standing_truck(spec, lambda tried: _built(tried, folder, where)[0], where)
+    return _built(spec, folder, where)
+
+
+def _built(
+    spec: schema.TruckSpec, folder: Path | None, where: Where
+) -> tuple[Truck, tuple[Problem, ...]]:
     found = checks.spec_mistakes(spec, where)
     if found and checks.too_many(spec):
         raise InputError(found)
@@ -158,8 +167,10 @@ def _axle(end: schema.AxleSpec, x: float) -> Axle:
         spring_spacing=(s.spring_spacing_mm or 0.0) * MM,
         damping=s.damping_n_s_per_m,
         roll_centre_height=(s.roll_centre_mm or 0.0) * MM,
-        bump=s.bump_mm * MM,
-        droop=s.droop_mm * MM,
+        bump=(s.bump_mm or 0.0) * MM,
+        droop=(s.droop_mm or 0.0) * MM,
+        soft_rate=(s.soft_n_per_mm or 0.0) / MM,
+        soft_travel=(s.soft_travel_mm or 0.0) * MM,
         anti_roll=s.anti_roll_n_mm_per_deg * MM * degrees(1),
         heave_lean=radians(s.heave_lean_deg or 0.0),
         locked=s.locked,

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from crossfall.truck.checks import truck_mistakes
 from crossfall.truck.model import ENDS, Truck
 from crossfall.truck.read import in_memory
-from crossfall.truck.ride import spring_preloads
+from crossfall.truck.ride import spring_squeezes
 from crossfall.truck.schema import TYPICAL_DAMPING, ToleranceSpec, TruckSpec
 from crossfall.truck.tolerances import DEFAULTS, Basis
 from crossfall.truck.uncertain import shown, varied
@@ -156,13 +156,13 @@ def falls_in_tolerance(truck: Truck, spec: TruckSpec) -> tuple[str, ...]:
 def notes(truck: Truck) -> tuple[str, ...]:
     """What an experienced eye would remark on, a sentence each."""
     found = []
-    preloads = spring_preloads(truck)
+    squeezes = spring_squeezes(truck)
     for i, (name, axle) in enumerate(zip(("front", "rear"), truck.axles, strict=True)):
         s = axle.suspension
         if s.locked:
             found.append(f"the {name} suspension is locked")
             continue
-        free = min(preloads[2 * i : 2 * i + 2]) / s.spring_rate
+        free = min(squeezes[2 * i : 2 * i + 2])
         if free < s.droop:
             found.append(
                 f"the {name} springs go slack after {free * 1e3:.1f} mm of the "

@@ -31,14 +31,19 @@ def text_with_value(text: str, key: str, value: Any) -> str:
 
 def text_with_part(text: str, part: Mapping[str, Any]) -> str:
     """The text with a [[part]] entry at its end."""
-    name = part.get("name")
+    return text_with_entry(text, "part", part)
+
+
+def text_with_entry(text: str, table: str, given: Mapping[str, Any]) -> str:
+    """The text with a [[table]] entry at its end, its values in line."""
+    name = given.get("name")
     if not isinstance(name, str) or not name:
-        raise InputError(Problem("file", "a part needs a name", "", "part.name"))
-    if _find(_plain(text), name) is not None:
-        raise InputError(Problem("file", f"'{name}' is there already", "", f"part.{name}"))
+        raise InputError(Problem("file", f"a {table} needs a name", "", f"{table}.name"))
+    if _find(_plain(text), name, table) is not None:
+        raise InputError(Problem("file", f"'{name}' is there already", "", f"{table}.{name}"))
     end = _newline(text)
-    entry = ["[[part]]"]
-    for key, value in part.items():
+    entry = [f"[[{table}]]"]
+    for key, value in given.items():
         if value is not None:
             entry.append(f"{tomlkit.key(key).as_string()} = {_literal(value)}")
     block = end.join(entry)
@@ -47,22 +52,27 @@ def text_with_part(text: str, part: Mapping[str, Any]) -> str:
     try:
         tomllib.loads(added)
     except tomllib.TOMLDecodeError:
-        what = "no [[part]] can be added to this file"
-        raise InputError(Problem("file", what, "write the list as [[part]] entries")) from None
+        what = f"no [[{table}]] can be added to this file"
+        raise InputError(Problem("file", what, f"write the list as [[{table}]] entries")) from None
     return added
 
 
 def text_without_part(text: str, name: str) -> str:
     """The text without a part's entry and the blank line above it; other comments stay."""
+    return text_without_entry(text, "part", name)
+
+
+def text_without_entry(text: str, table: str, name: str) -> str:
+    """`text_without_part` for an entry of any list of tables."""
     data = _plain(text)
-    row = _row(data, name)
+    row = _row(data, name, table)
     index = toml_line_index.line_index(text)
     rows = text.splitlines(keepends=True)
-    start = index[("part", row)] - 1
+    start = index[(table, row)] - 1
     if not rows[start].lstrip().startswith("[["):
-        what = "is not written as a [[part]] entry of its own"
-        raise InputError(Problem("file", what, "remove it by hand", f"part.{name}", start + 1))
-    after = [n for path, n in index.items() if path[:2] != ("part", row) and n > start + 1]
+        what = f"is not written as a [[{table}]] entry of its own"
+        raise InputError(Problem("file", what, "remove it by hand", f"{table}.{name}", start + 1))
+    after = [n for path, n in index.items() if path[:2] != (table, row) and n > start + 1]
     end = min(after, default=len(rows) + 1) - 1
     while end < len(rows) and end > start + 1 and _is_remark(rows[end - 1]):
         end -= 1
@@ -71,12 +81,12 @@ def text_without_part(text: str, name: str) -> str:
     elif end == len(rows) and start > 0 and not rows[-1].endswith("\n"):
         rows[start - 1] = rows[start - 1].rstrip("\r\n")
     result = "".join(rows[:start] + rows[end:])
-    wanted = {**data, "part": [p for i, p in enumerate(data["part"]) if i != row]}
-    if not wanted["part"]:
-        del wanted["part"]
+    wanted = {**data, table: [p for i, p in enumerate(data[table]) if i != row]}
+    if not wanted[table]:
+        del wanted[table]
     if _plain(result) != wanted:
         what = "is tangled up with other entries"
-        raise InputError(Problem("file", what, "remove it by hand", f"part.{name}", start + 1))
+        raise InputError(Problem("file", what, "remove it by hand", f"{table}.{name}", start + 1))
     return result
 
 
@@ -85,7 +95,7 @@ def text_with_move(text: str, name: str, by_mm: Sequence[float]) -> str:
     part = _plain(text)["part"][_row(_plain(text), name)]
     for field in ("at_mm", "chassis_end_mm", "axle_end_mm"):
         if field in part:
-            moved = [_tidy(p + b) for p, b in zip(part[field], by_mm, strict=True)]
+            moved = [tidy_number(p + b) for p, b in zip(part[field], by_mm, strict=True)]
             text = text_with_value(text, f"part.{name}.{field}", moved)
     return text
 
@@ -107,8 +117,8 @@ def _set(document: Any, steps: list[str], value: Any, key: str) -> None:
     here = document
     for i, step in enumerate(steps[:-1]):
         try:
-            if steps[:i] == ["part"]:
-                here = here[_row(document, step)]
+            if steps[:i] in (["part"], ["change"]):
+                here = here[_row(document, step, steps[0])]
             elif isinstance(here, list):
                 here = here[_position(here, step, key)]
             else:
@@ -154,19 +164,19 @@ def _dump(document: tomlkit.TOMLDocument, before: str) -> str:
     return after
 
 
-def _find(data: Mapping[str, Any], name: str) -> int | None:
-    for i, part in enumerate(data.get("part", [])):
+def _find(data: Mapping[str, Any], name: str, table: str = "part") -> int | None:
+    for i, part in enumerate(data.get(table, [])):
         if str(part.get("name", "")).casefold() == name.casefold():
             return i
     return None
 
 
-def _row(data: Mapping[str, Any], name: str) -> int:
-    row = _find(data, name)
+def _row(data: Mapping[str, Any], name: str, table: str = "part") -> int:
+    row = _find(data, name, table)
     if row is None:
-        hint = sentences.suggestion(name, [str(p.get("name")) for p in data.get("part", [])])
-        what = "there is no such part in this file"
-        raise InputError(Problem("file", what, hint, f"part.{name}"))
+        hint = sentences.suggestion(name, [str(p.get("name")) for p in data.get(table, [])])
+        what = f"there is no such {table} in this file"
+        raise InputError(Problem("file", what, hint, f"{table}.{name}"))
     return row
 
 
@@ -188,7 +198,18 @@ def _is_remark(line: str) -> bool:
     return not line.strip() or line.lstrip().startswith("#")
 
 
-def _tidy(value: float) -> float | int:
+def plain_value(value: Any) -> Any:
+    """Tuples as lists and whole numbers whole, as a file would have them."""
+    if isinstance(value, Mapping):
+        return {k: plain_value(v) for k, v in value.items()}
+    if isinstance(value, list | tuple):
+        return [plain_value(v) for v in value]
+    if isinstance(value, float) and value.is_integer():
+        return int(value)
+    return value
+
+
+def tidy_number(value: float) -> float | int:
     """A sum of decimals without the dust of binary arithmetic."""
     clean = round(value, 6)
     return int(clean) if clean == int(clean) else clean

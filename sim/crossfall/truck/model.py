@@ -104,6 +104,11 @@ class Shocks:
     chassis: Array
     axle: Array
 
+    @property
+    def lengths(self) -> Array:
+        """(2,) m, eye to eye at ride height."""
+        return np.asarray(np.linalg.norm(self.axle - self.chassis, axis=1))
+
     def __eq__(self, other: object) -> bool:
         return isinstance(other, Shocks) and self._content == other._content
 
@@ -126,10 +131,12 @@ class Suspension:
     compression is c = q + (spring_spacing / 2) r on the left and q - (spring_spacing / 2) r on the
     right, or with shocks how far the shock is pressed in.
 
-    spring_rate: N/m at each corner. spring_spacing: m between the left and right spring.
-    damping: N s/m at each corner. roll_centre_height: m above ground. bump, droop: m of corner
-    compression and extension to the stops. anti_roll: N m/rad of axle roll. heave_lean: rad,
-    positive when the axle moves forward as it compresses. locked: no movement at all.
+    spring_rate: N/m at each corner. soft_rate: N/m of a soft spring stacked on it, 0 for none, and
+    soft_travel: m it gives until it is bound; `truck.spring_law` says how both push.
+    spring_spacing: m between the left and right spring. damping: N s/m at each corner.
+    roll_centre_height: m above ground. bump, droop: m of corner compression and extension to the
+    stops. anti_roll: N m/rad of axle roll. heave_lean: rad, positive when the axle moves forward as
+    it compresses. locked: no movement at all.
     """
 
     spring_rate: float
@@ -143,6 +150,8 @@ class Suspension:
     locked: bool = False
     links: Links | None = None
     shocks: Shocks | None = None
+    soft_rate: float = 0.0
+    soft_travel: float = 0.0
 
 
 @dataclass(frozen=True)

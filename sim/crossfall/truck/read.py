@@ -85,7 +85,7 @@ def read_text(text: str, path: str | Path) -> ReadFile:
         raise InputError(
             Problem(str(path), f"has {len(text)} characters", f"at most {MAX_FILE_BYTES}")
         )
-    return _reading(_source(text, str(path)), path)
+    return _reading(source_of(text, str(path)), path)
 
 
 def _reading(main: Source, path: Path) -> ReadFile:
@@ -118,7 +118,7 @@ def locate(path_or_demo_name: str | Path) -> Path:
 
 def read_source(path: Path, label: str) -> Source:
     """A TOML file's values and lines, format not yet checked. Raises InputError."""
-    return _source(_text(path, label), label)
+    return source_of(_text(path, label), label)
 
 
 def given_source(given: str | PathLike[str] | Mapping[str, Any], label: str) -> Source:
@@ -137,7 +137,8 @@ def as_toml(value: Any) -> Any:
     return [as_toml(v) for v in value] if isinstance(value, (list, tuple)) else value
 
 
-def _source(text: str, label: str) -> Source:
+def source_of(text: str, label: str) -> Source:
+    """A TOML text's values and lines, as of a file called `label`. Raises InputError."""
     _check_size(text, label)
     try:
         data = tomllib.loads(text)

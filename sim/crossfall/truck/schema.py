@@ -264,6 +264,18 @@ class TyreSpec(Toleranced):
         return self
 
 
+OF_SHOCKS = (
+    "soft_n_per_mm",
+    "soft_travel_mm",
+    "preload_mm",
+    "shock_length_mm",
+    "shaft_travel_mm",
+    "droop_limiter_mm",
+    "bump_limiter_mm",
+)
+"""Keys that only springs along their shocks have."""
+
+
 class SuspensionSpec(Toleranced):
     """One solid axle's suspension; travel counts from ride height.
 
@@ -277,6 +289,13 @@ class SuspensionSpec(Toleranced):
     need not stand here; if they do, guided_by says which counts. spring_n_per_mm, damping, bump and
     droop are at the wheel's corner, spring_spacing_mm apart; with shock_n_per_mm instead they are
     along the shaft of the shocks in the parts list, and the spacing follows from these.
+
+    A soft spring of soft_n_per_mm may be stacked on the shock's own and gives soft_travel_mm until
+    it is bound. Droop is given, or follows from shock_length_mm (eye to eye, fully extended) and
+    the shock's ends; bump is given, or what is left of shaft_travel_mm. Both are as without
+    limiters: droop_limiter_mm (under the piston) and bump_limiter_mm (clips on the shaft) then take
+    away from them. With preload_mm besides, how far the collar presses the springs at full
+    extension, the truck does not stand at the height of the file but where its springs hold it.
     """
 
     spring_n_per_mm: SpringRate | None = None
@@ -285,13 +304,21 @@ class SuspensionSpec(Toleranced):
     damping_n_s_per_m: Damping = TYPICAL_DAMPING
     roll_centre_mm: Annotated[float, Field(ge=0, le=FAR)] | None = None
     guided_by: Literal["links", "numbers"] | None = None
-    bump_mm: Annotated[float, Field(ge=0, le=FAR)]
-    droop_mm: Place
+    bump_mm: Annotated[float, Field(ge=0, le=FAR)] | None = None
+    droop_mm: Place | None = None
+    soft_n_per_mm: SpringRate | None = None
+    soft_travel_mm: Length | None = None
+    preload_mm: Annotated[float, Field(ge=0, le=FAR)] | None = None
+    shock_length_mm: Length | None = None
+    shaft_travel_mm: Length | None = None
+    droop_limiter_mm: Annotated[float, Field(ge=0, le=FAR)] = 0.0
+    bump_limiter_mm: Annotated[float, Field(ge=0, le=FAR)] = 0.0
     anti_roll_n_mm_per_deg: RollRate = 0.0
     heave_lean_deg: Annotated[float, Field(ge=-45, le=45)] | None = None
     locked: bool = False
     spring_tol_n_per_mm: RateTolerance | None = None
     shock_tol_n_per_mm: RateTolerance | None = None
+    soft_tol_n_per_mm: RateTolerance | None = None
     spring_spacing_tol_mm: NotNegative | None = None
     roll_centre_tol_mm: NotNegative | None = None
     bump_tol_mm: NotNegative | None = None
@@ -300,6 +327,7 @@ class SuspensionSpec(Toleranced):
     heave_lean_tol_deg: NotNegative | None = None
 
     PERCENT: ClassVar = ""  # what this end's percentage is called
+    FOLLOWS: ClassVar = ("bump_mm", "droop_mm")
 
     @property
     def percent(self) -> float | None:
@@ -324,6 +352,36 @@ class SuspensionSpec(Toleranced):
             raise mistake("spring_spacing_mm", what, "take it away")
         return self
 
+    @model_validator(mode="after")
+    def _shocks_are_whole(self) -> SuspensionSpec:
+        given = [k for k in OF_SHOCKS if getattr(self, k)]
+        if given and self.shock_n_per_mm is None:
+            what = "is given without shock_n_per_mm"
+            raise mistake(given[0], what, "it is for springs along their shocks")
+        if (self.soft_n_per_mm is None) != (self.soft_travel_mm is None):
+            missing = "soft_n_per_mm" if self.soft_n_per_mm is None else "soft_travel_mm"
+            what = "is missing beside the other number of the soft spring"
+            raise mistake(missing, what, "give both, or neither")
+        if self.soft_n_per_mm is not None and self.soft_n_per_mm >= self.rate:
+            what = f"is {self.soft_n_per_mm:g}, no softer than shock_n_per_mm, {self.rate:g}"
+            raise mistake("soft_n_per_mm", what, "the softer of two stacked springs goes here")
+        return self
+
+    @model_validator(mode="after")
+    def _travel_once(self) -> SuspensionSpec:
+        for ways in (("droop_mm", "shock_length_mm"), ("bump_mm", "shaft_travel_mm")):
+            given = [k for k in ways if getattr(self, k) is not None]
+            if not given:
+                allowed = f"give it, or with shock_n_per_mm {ways[1]}"
+                raise mistake(ways[0], "is missing", allowed)
+            if len(given) > 1:
+                what = f"is given and so is {given[0]}, and either says the other"
+                raise mistake(given[1], what, "keep one of the two")
+        if self.preload_mm is not None and self.shock_length_mm is None:
+            what = "is given without shock_length_mm"
+            raise mistake("preload_mm", what, "both together say where the truck stands")
+        return self
+
     @property
     def rate(self) -> float:
         """N/mm at the corner, or along the shock."""
@@ -338,7 +396,7 @@ class SuspensionSpec(Toleranced):
 
     @model_validator(mode="after")
     def _reaches_the_ground(self) -> SuspensionSpec:
-        if self.droop_mm < 0:
+        if self.droop_mm is not None and self.droop_mm < 0:
             what = f"is {self.droop_mm:g}, which leaves the wheels hanging on the level"
             raise mistake("droop_mm", what, "it must be 0 or more")
         return self

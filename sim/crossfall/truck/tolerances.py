@@ -87,6 +87,8 @@ _KINDS = (
           "tyre_along_percent", "longitudinal", "N/m"),
     _Kind("spring rate", "suspension", "spring_tol_n_per_mm",
           "spring_percent", "spring_rate", "N/m"),
+    _Kind("soft spring rate", "suspension", "soft_tol_n_per_mm",
+          "spring_percent", "soft_rate", "N/m"),
     _Kind("spring spacing", "suspension", "spring_spacing_tol_mm",
           "spring_spacing_mm", "spring_spacing", "m"),
     _Kind("roll centre", "suspension", "roll_centre_tol_mm",

@@ -217,7 +217,11 @@ def read_changes(path: str | Path) -> Catalogue:
 
     Raises InputError with every mistake found.
     """
-    source = read_source(Path(path), str(path))
+    return checked_changes(read_source(Path(path), str(path)))
+
+
+def checked_changes(source: Source) -> Catalogue:
+    """`read_changes` of what was read already."""
     try:
         file = ChangeFile.model_validate(source.data)
     except ValidationError as error:

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from math import degrees, isfinite, radians
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 import click
 
@@ -16,7 +15,6 @@ if TYPE_CHECKING:
 
     from crossfall.tuning.suspension import AxleLook, Moved
 
-MOVED_HEADINGS = (90.0, 270.0, 0.0, 180.0)
 _MM = 1e3
 
 
@@ -36,11 +34,12 @@ def command(
     view to scale, with instant centres and roll axis, and the curves.
     """
     from crossfall.answers.conditions import conditions
-    from crossfall.tuning.suspension import look, moved_ends
+    from crossfall.tuning.suspension import HEADINGS, look, moved_ends
+    from crossfall.tuning.suspension_record import suspension_record
 
     loaded = load_and_warn(truck)
     seen = look(loaded.truck)
-    asked = conditions(loaded.truck, [radians(h) for h in MOVED_HEADINGS], surface)
+    asked = conditions(loaded.truck, [radians(h) for h in HEADINGS], surface)
     moves = () if no_moves else moved_ends(loaded, asked)
     written = []
     if plots is not None:
@@ -68,72 +67,6 @@ def command(
         )
     for path in written:
         click.echo(f"wrote {path}")
-
-
-def suspension_record(
-    truck: str, surface: str, seen: Iterable[AxleLook], moves: Iterable[Moved]
-) -> dict[str, Any]:
-    """Both axles, and what moving each link's ends would do: mm, deg, %, N/mm."""
-    return {
-        "truck": truck,
-        "surface": surface,
-        "axles": [_axle(one) for one in seen],
-        "moved_by_mm": 5.0,
-        "moves": [_move(one) for one in moves],
-    }
-
-
-def _axle(one: AxleLook) -> dict[str, Any]:
-    t = one.travel
-    return {
-        "axle": one.end,
-        "links": list(one.kinds),
-        "roll_centre_mm": one.roll_centre * _MM,
-        "roll_axis_slope": one.roll_axis,
-        "roll_steer_deg_per_deg": one.roll_axis,
-        "instant_centre_mm": [v * _MM for v in one.instant_centre.tolist()],
-        "anti_dive_percent" if one.end == "front" else "anti_squat_percent": one.anti,
-        "castor_deg_per_mm": degrees(one.castor) / _MM,
-        "heave_steer_deg_per_mm": degrees(one.heave_steer) / _MM,
-        "wheelbase_mm_per_mm": one.wheelbase,
-        "wheel_rate_n_per_mm": one.wheel_rate / _MM,
-        "spring_spacing_mm": one.spacing * _MM,
-        "bump_mm": one.bump * _MM,
-        "droop_mm": one.droop * _MM,
-        "spring_squeeze_mm": [v * _MM for v in one.squeeze],
-        "travel": {
-            "heave_mm": (t.heave * _MM).tolist(),
-            "roll_centre_mm": (t.roll_centre * _MM).tolist(),
-            "instant_centre_mm": (t.instant_centre * _MM).tolist(),
-            "anti_percent": t.anti.tolist(),
-            "castor_deg": [degrees(v) for v in t.castor],
-            "wheelbase_mm": (t.wheelbase * _MM).tolist(),
-            "wheel_rate_n_per_mm": (t.wheel_rate / _MM).tolist(),
-        },
-        "rolling": {
-            "roll_deg": [degrees(v) for v in one.roll],
-            "steer_deg": [degrees(v) for v in one.steer],
-        },
-    }
-
-
-def _gains(one: Moved) -> tuple[float, float, float]:
-    """Degrees on the side slope (the side that loses more), climb and descent."""
-    left, right, climb, descent = (degrees(v) for v in one.change)
-    return min(left, right), climb, descent
-
-
-def _move(one: Moved) -> dict[str, Any]:
-    side, climb, descent = _gains(one)
-    return {
-        "part": one.part,
-        "end": one.end,
-        "axis": one.axis,
-        "side_deg": side,
-        "climb_deg": climb,
-        "descent_deg": descent,
-        "why_not": one.why,
-    }
 
 
 def _plain_table(title: str, names: tuple[str, ...], left: int = 1) -> Table:
@@ -171,7 +104,16 @@ def _table(name: str, seen: tuple[AxleLook, AxleLook]) -> Table:
         "springs pressed at ride height, mm": [
             f"{a.squeeze[0] * _MM:.1f}, {a.squeeze[1] * _MM:.1f}" for a in seen
         ],
+        "springs pressed at full droop, mm": [
+            ", ".join(f"{v * _MM:.1f}" if v > 0 else "slack" for v in a.at_droop) for a in seen
+        ],
     }
+    if any(isfinite(a.bound) for a in seen):
+        label = "soft springs bind at a heave of, mm"
+        rows[label] = [_number(a.bound * _MM) for a in seen]
+    if any(isfinite(a.shock[0]) for a in seen):
+        label = "shock, eye to eye at droop, standing, bump, mm"
+        rows[label] = [", ".join(_number(v * _MM) for v in a.shock) for a in seen]
     for label, values in rows.items():
         table.add_row(label, *values)
     return table
@@ -198,6 +140,8 @@ def _curves(seen: tuple[AxleLook, AxleLook]) -> Table:
 
 
 def _moves(moves: tuple[Moved, ...], surface: str) -> Table:
+    from crossfall.tuning.suspension_record import moved_degrees
+
     names = ("link end, moved 5 mm", "side", "climb", "descent")
     table = _plain_table(f"what it would do on {surface}, degrees", names)
     for one in moves:
@@ -205,5 +149,5 @@ def _moves(moves: tuple[Moved, ...], surface: str) -> Table:
         if one.why:
             table.add_row(f"{label}: {one.why}", "-", "-", "-")
         else:
-            table.add_row(label, *(f"{v:+.2f}" if isfinite(v) else "-" for v in _gains(one)))
+            table.add_row(label, *(f"{v:+.2f}" if isfinite(v) else "-" for v in moved_degrees(one)))
     return table

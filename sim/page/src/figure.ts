@@ -21,7 +21,7 @@ export const WHEELS = BODIES.slice(3);
 /** What a part rides on, in words, by the class it has in the drawings. */
 export const KINDS: Record<string, string> = { chassis: "body", "axle front": "front axle", "axle rear": "rear axle", wheel: "wheels" };
 const INKS = { paper: "--sheet", ink: "--ink", faint: "--rule", soft: "--soft", board: "--board", chassis: "--chassis",
-  "axle front": "--axle-front", "axle rear": "--axle-rear", wheel: "--wheel", picked: "--picked", over: "--red", load: "--blue", pack: "--pack" };
+  "axle front": "--axle-front", "axle rear": "--axle-rear", stone: "--stone", wheel: "--wheel", picked: "--picked", over: "--red", load: "--blue", pack: "--pack" };
 type Name = keyof typeof INKS;
 
 /** The sheet's colours by day or night, and the materials painted with them. */
@@ -161,7 +161,7 @@ export class Figure {
 const SUN = new Vector3(0.25, 0.55, 0.85).normalize();
 
 /** Shades every face once, by how it faces a lamp that turns with the truck: as a drawing would. */
-function shade(triangles: number[], colours: number[], colour: Color): void {
+export function shade(triangles: number[], colours: number[], colour: Color): void {
   const [a, b, c] = [new Vector3(), new Vector3(), new Vector3()];
   for (let i = colours.length; i < triangles.length; i += 9) {
     a.fromArray(triangles, i);

@@ -142,3 +142,6 @@ export const isWide = (range: Range | null): range is Range => range !== null &&
 /** An angle in figures: one number where it is known well, else its range. */
 export const spoken = (deg: number | null, range: Range | null): string =>
   isWide(range) ? `${fixed(range[0], 0)}–${fixed(range[1], 0)}` : fixed(deg);
+
+/** The row of the drive pack, where the file says which part it is. */
+export const packOf = (): number | null => store.bench.rows.find((r) => r.name === store.bench.scene.pack)?.row ?? null;

@@ -4,6 +4,7 @@ import { Drawing, gainAt } from "./drawing";
 import { attempt, commit } from "./edits";
 import { decimals, el, fixed, oneStop, put, signed } from "./dom";
 import { newPart } from "./newpart";
+import { oneStopGrid } from "./grid";
 import { afterTheMap, DIRECTIONS, look, on, store, type Direction } from "./store";
 import type { Measure, Row, Triple } from "./types";
 
@@ -193,46 +194,12 @@ function table(): HTMLElement {
     el("caption", { class: "visually-hidden" }, "Parts of the truck; places in mm from where the part's carrier counts. Arrow keys go through the list."),
     el("thead", {}, el("tr", {}, ...head.map((h, i) => el(h ? "th" : "td", h ? { scope: "col", class: i > 0 && i < 5 ? "n" : "" } : {}, h)))),
     el("tbody", {}, ...store.bench.rows.map(line)));
-  const cells = (tr: Element): HTMLElement[] => [...tr.querySelectorAll<HTMLElement>("input, select, button")];
-  const enter = (cell: HTMLElement | undefined): void => {
-    if (!cell) return;
-    cell.focus();
-    if (cell instanceof HTMLInputElement) cell.select();
-  };
-  const stop = (cell: Element): void => {
-    for (const e of table.querySelectorAll<HTMLElement>("[tabindex='0']")) e.tabIndex = -1;
-    (cell as HTMLElement).tabIndex = 0;
-  };
-  for (const cell of table.querySelectorAll<HTMLElement>("input, select, button")) cell.tabIndex = -1;
-  const first = table.querySelector(stopKey ? `[data-key="${CSS.escape(stopKey)}"]` : "input") ?? table.querySelector("input");
-  if (first) stop(first);
-  table.addEventListener("focusin", (e) => {
-    stop(e.target as Element);
-    stopKey = (e.target as Element).getAttribute("data-key") ?? "";
-  });
-  table.addEventListener("input", (e) => (e.target as HTMLElement).toggleAttribute("data-typing", true));
-  for (const end of ["change", "focusout"]) table.addEventListener(end, (e) => (e.target as HTMLElement).removeAttribute("data-typing"));
-  table.addEventListener("keydown", (e) => {
-    const cell = e.target as HTMLElement;
-    const tr = cell.closest("tr")!;
-    const column = cells(tr).indexOf(cell);
-    if (e.altKey || e.ctrlKey || e.metaKey) return;
-    const sideways = e.key === "ArrowLeft" ? -1 : e.key === "ArrowRight" ? 1 : 0;
-    const down = e.key === "ArrowUp" ? -1 : e.key === "ArrowDown" ? 1 : 0;
-    if (down) {
-      e.preventDefault();
-      const to = down > 0 ? tr.nextElementSibling : tr.previousElementSibling;
-      if (to) enter(cells(to)[Math.min(column, cells(to).length - 1)]);
-    } else if (sideways && !cell.hasAttribute("data-typing")) {
-      e.preventDefault();
-      enter(cells(tr)[column + sideways]);
-    }
-  });
+  oneStopGrid(table, "tr", listStop);
   return table;
 }
 
 /** The cell of the list that Tab comes back to. */
-let stopKey = "";
+const listStop = { key: "" };
 
 function line(row: Row): HTMLElement {
   const pick = (): void => look({ row: row.row });

@@ -119,6 +119,44 @@ def test_parts_taken_out_of_the_rest_change_no_sum() -> None:
     )
 
 
+ROD: dict[str, Any] = {
+    "mirror": True,
+    "unsprung": 0.5,
+    "material": "aluminium",
+    "shape": {"kind": "rod", "diameter_mm": 6},
+}
+LINKS = [
+    {"name": f"{end} {kind} link", "on": f"{end} link", "link": kind, **ROD,
+     "chassis_end_mm": [way * x, 30, z], "axle_end_mm": [-way * 4, y, up]}
+    for end, way in (("front", 1), ("rear", -1))
+    for kind, x, z, y, up in (("lower", 34, 84, 40, -8), ("upper", 52, 102, 16, 26))
+]  # fmt: skip
+
+
+def test_link_ends_say_what_was_typical_before() -> None:
+    """With them the file gives no roll centre and no percentage, and the sums stay as they were."""
+    begun, bare = begin(checked({**FULL, "part": LINKS})), begin(checked(FULL))
+    text = truck_text(begun, "mine")
+    loaded = load_text(text, "mine.toml")
+    assert "roll_centre" in truck_text(bare, "mine")
+    assert not any(key in text for key in ("roll_centre", "anti_dive", "anti_squat"))
+    first = whole(truck_of(bare))
+    assert whole(loaded.truck).mass == pytest.approx(first.mass, abs=1e-6)
+    np.testing.assert_allclose(whole(loaded.truck).cg, first.cg, atol=1e-6)
+    for axle in loaded.truck.axles:
+        assert axle.suspension.links is not None
+        assert 0.07 < axle.suspension.roll_centre_height < 0.10
+    headings = np.radians([0.0, 90.0, 180.0])
+    wide, narrow = (
+        [one.tip[1] - one.tip[0] for one in ranges(t, conditions(t, headings, hold="rail"))[1]]
+        for t in (truck_of(bare), loaded.truck)
+    )
+    assert sum(narrow) < sum(wide)
+    found = ranges(loaded.truck, conditions(loaded.truck, headings))[1]
+    advice = next_measurements(begun, loaded.truck, found)
+    assert not any("links" in one.words for one in advice)
+
+
 def test_the_file_is_as_sure_as_the_readings() -> None:
     """However wide the split between axles and chassis: what scale and ruler say stays said."""
     begun = begin(checked(QUICK))
