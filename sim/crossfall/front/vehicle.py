@@ -344,8 +344,8 @@ class Vehicle:
         ('front', 'rear')
         """
         from crossfall.tuning.suspension import HEADINGS, look, moved_ends
+        from crossfall.tuning.suspension_record import suspension_record
         from crossfall.verbs.common import plain_json
-        from crossfall.verbs.suspension import suspension_record
 
         asked = asked_conditions(self.model, HEADINGS, surface, None, "brakes")
         moved = moved_ends(self.loaded, asked) if moves else ()

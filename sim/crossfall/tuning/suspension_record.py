@@ -2,12 +2,26 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from math import degrees
 from typing import Any
 
-from crossfall.tuning.suspension import AxleLook, Moved
+from crossfall.tuning.suspension import BY, AxleLook, Moved
 
 _MM = 1e3
+
+
+def suspension_record(
+    truck: str, surface: str, seen: Iterable[AxleLook], moves: Iterable[Moved]
+) -> dict[str, Any]:
+    """Both axles, and what moving each link's ends would do: mm, deg, %, N/mm."""
+    return {
+        "truck": truck,
+        "surface": surface,
+        "axles": [axle_record(one) for one in seen],
+        "moved_by_mm": BY * _MM,
+        "moves": [move_record(one) for one in moves],
+    }
 
 
 def axle_record(one: AxleLook) -> dict[str, Any]:

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from math import degrees, isfinite, radians
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 import click
 
@@ -36,6 +35,7 @@ def command(
     """
     from crossfall.answers.conditions import conditions
     from crossfall.tuning.suspension import HEADINGS, look, moved_ends
+    from crossfall.tuning.suspension_record import suspension_record
 
     loaded = load_and_warn(truck)
     seen = look(loaded.truck)
@@ -67,22 +67,6 @@ def command(
         )
     for path in written:
         click.echo(f"wrote {path}")
-
-
-def suspension_record(
-    truck: str, surface: str, seen: Iterable[AxleLook], moves: Iterable[Moved]
-) -> dict[str, Any]:
-    """Both axles, and what moving each link's ends would do: mm, deg, %, N/mm."""
-    from crossfall.tuning.suspension import BY
-    from crossfall.tuning.suspension_record import axle_record, move_record
-
-    return {
-        "truck": truck,
-        "surface": surface,
-        "axles": [axle_record(one) for one in seen],
-        "moved_by_mm": BY * _MM,
-        "moves": [move_record(one) for one in moves],
-    }
 
 
 def _plain_table(title: str, names: tuple[str, ...], left: int = 1) -> Table:
