@@ -26,7 +26,7 @@ from crossfall.study.scenario import Scenario
 from crossfall.study.scenario_file import CONDITIONS
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
-from crossfall.truck.errors import InputError
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
 
@@ -41,6 +41,9 @@ _Table = dict[str, Any]
 
 def sizes(truck: Truck) -> Array:
     """(8,) the numbers of SIZES: kg, kg m and m."""
+    if any(any(map(any, axle.steered)) for axle in truck.axles):
+        what = "has its front wheels turned, which sweeps of the closed form leave out"
+        raise InputError(Problem(truck.name, what, "set steer_deg to 0, or sweep method compliant"))
     body = whole(truck)
     front, rear = (rigid.tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
     return np.array([body.mass, *(body.mass * body.cg), front, rear, truck.front.x, truck.rear.x])

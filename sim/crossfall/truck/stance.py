@@ -18,19 +18,18 @@ from crossfall.truck import schema
 from crossfall.truck.axle_law import law_of
 from crossfall.truck.errors import InputError
 from crossfall.truck.linkage import linkage_poses
-from crossfall.truck.model import Axle, Truck
+from crossfall.truck.model import ENDS, Axle, Truck
 from crossfall.truck.read import Where
 from crossfall.truck.ride import axle_squeezes
 from crossfall.truck.solids import MM
 
-ENDS = ("front", "rear")
-CLOSE = 1e-7  # m along a shaft
-ROUNDS = 12
-Place = tuple[float, ...]
+_CLOSE = 1e-7  # m along a shaft
+_ROUNDS = 12
+_Place = tuple[float, ...]
 
 
 @dataclass(frozen=True)
-class Went:
+class _Went:
     """Where an axle has gone against the chassis, which is lifted over it, mm and rad: up, how far
     the chassis is; ahead, how far forwards the axle; pitch, as of `linkage.Placed`."""
 
@@ -39,7 +38,7 @@ class Went:
     pitch: float = 0.0
 
 
-def standing(
+def standing_truck(
     spec: schema.TruckSpec, build: Callable[[schema.TruckSpec], Truck], where: Where
 ) -> schema.TruckSpec:
     """The spec with its chassis lifted to where its springs hold it.
@@ -49,7 +48,7 @@ def standing(
     """
     ups, tried, first = [0.0, 0.0], spec, build(spec)
     truck = first
-    for _ in range(ROUNDS):
+    for _ in range(_ROUNDS):
         worst = 0.0
         for i, (end, given) in enumerate(zip(ENDS, (spec.front, spec.rear), strict=True)):
             s = given.suspension
@@ -67,10 +66,10 @@ def standing(
                 )
             ups[i] += over / float(law_of(axle).ratios()[0, 0])
             worst = max(worst, abs(over))
-        if worst < CLOSE:
+        if worst < _CLOSE:
             return tried
         went = [_went(axle, up) for axle, up in zip(first.axles, ups, strict=True)]
-        tried = lifted(spec, went[0], went[1])
+        tried = _lifted(spec, went[0], went[1])
         truck = build(tried)
     end = "front" if spec.front.suspension.preload_mm is not None else "rear"
     what = "is given, and the truck finds no height at which its springs hold it"
@@ -78,16 +77,16 @@ def standing(
     raise InputError(where.problem((end, "suspension", "preload_mm"), what, allowed))
 
 
-def _went(axle: Axle, up: float) -> Went:
+def _went(axle: Axle, up: float) -> _Went:
     """Where the guides take an axle as the chassis is lifted by `up`, m."""
     links = axle.suspension.links
     if links is None:
-        return Went(up / MM, -up * tan(axle.suspension.heave_lean) / MM)
+        return _Went(up / MM, -up * tan(axle.suspension.heave_lean) / MM)
     at = linkage_poses(links.chassis[None], links.axle[None], np.array([-up]), np.zeros(1))
-    return Went(up / MM, float(at.place[0, 0]) / MM, float(at.pitch[0]))
+    return _Went(up / MM, float(at.place[0, 0]) / MM, float(at.pitch[0]))
 
 
-def lifted(spec: schema.TruckSpec, front: Went, rear: Went) -> schema.TruckSpec:
+def _lifted(spec: schema.TruckSpec, front: _Went, rear: _Went) -> schema.TruckSpec:
     """The spec with its axles there and level again, and all that is fixed to chassis and axles.
 
     Parts keep their own turn: what a degree of rake changes in their inertia decides nothing.
@@ -99,16 +98,16 @@ def lifted(spec: schema.TruckSpec, front: Went, rear: Went) -> schema.TruckSpec:
     rake = asin(step / hypot(ahead, fall)) - atan2(fall, ahead)  # nose up
     middle = (front.ahead + rear.ahead) / 2, (sum(high) - front.up - rear.up) / 2
 
-    def risen(at: Place) -> Place:
+    def risen(at: _Place) -> _Place:
         x, z = _turned(at[0] - middle[0], at[2] - middle[1], rake)
         return x, at[1], z + sum(high) / 2
 
-    def gone(at: Place, went: Went) -> Place:
+    def gone(at: _Place, went: _Went) -> _Place:
         x, z = _turned(at[0], at[2], rake - went.pitch)
         return x, at[1], z
 
     def moved(part: schema.PartSpec) -> schema.PartSpec:
-        new: dict[str, Place] = {}
+        new: dict[str, _Place] = {}
         went = front if part.on.startswith("front") else rear
         if part.chassis_end_mm is not None and part.axle_end_mm is not None:
             new = {

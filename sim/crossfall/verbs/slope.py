@@ -98,24 +98,43 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
     """
     _check(asked, record)
     loaded = load_and_warn(truck)
+    left = left_out(loaded.truck)
+    about = {"truck": loaded.truck.name, "left_out": list(left)}
     if asked["slope"] is None and asked["ramp"] is None:
         study = _search(loaded.truck, asked, quiet=as_json)
         if as_json:
-            emit(
-                "slope",
-                {"truck": loaded.truck.name, **study_answer(study, radians(asked["within"]))},
-            )
+            emit("slope", {**about, **study_answer(study, radians(asked["within"]))})
         else:
             show_study(loaded.truck, study, radians(asked["within"]))
+            _say(left)
         return 0 if study.critical.settled else 1
     trial = single(loaded.truck, asked)
     if record is not None:
         trial.journey.record.save(record)
     if as_json:
-        emit("slope", {"truck": loaded.truck.name, **trial_answer(loaded.truck, trial)})
+        emit("slope", {**about, **trial_answer(loaded.truck, trial)})
     else:
         show_trial(loaded.truck, trial)
+        _say(left)
     return 0 if trial.outcome in PASSED else 1
+
+
+def left_out(truck: Truck) -> tuple[str, ...]:
+    """What of a truck its trials on driven wheels do not have, a sentence each."""
+    found = []
+    if any(axle.suspension.links is not None for axle in truck.axles):
+        found.append(
+            "on its links an axle drives along the straight lines that touch its path at ride "
+            "height; what the path curves besides is left out"
+        )
+    if any(any(map(any, axle.steered)) for axle in truck.axles):
+        found.append("it drives straight ahead, not with its front wheels turned")
+    return tuple(found)
+
+
+def _say(left: tuple[str, ...]) -> None:
+    for said in left:
+        console().print(f"Here {said}.", style="dim", markup=False)
 
 
 def _check(asked: dict[str, Any], record: Path | None) -> None:

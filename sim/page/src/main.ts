@@ -18,9 +18,11 @@ import { makeShare } from "./share";
 import { makeStage } from "./stage";
 import { Replay } from "./replay";
 import { look, store, takeBench } from "./store";
+import { suspensionPage } from "./suspension";
 import { makePlaces, makeTabs, several } from "./tabs";
 import { Tilt } from "./tilt";
 import { weightsPage } from "./weights";
+import { wizardPage } from "./wizard";
 
 async function start(): Promise<void> {
   const bench = await api.bench();
@@ -47,10 +49,12 @@ async function start(): Promise<void> {
       { id: "list", name: "The list", make: listPage },
     ]) },
     { id: "measure", name: "Scale and board", make: several("Scale and board", [
+      { id: "wizard", name: "Step by step", make: wizardPage },
       { id: "scales", name: "On the scale", make: scalesPage },
       { id: "board", name: "On the board", make: boardPage },
     ]) },
     { id: "maps", name: "Sweeps", make: mapsPage },
+    { id: "suspension", name: "Links", make: suspensionPage },
     { id: "course", name: "Course", make: coursePage },
   ]);
   if (!frozen) {
