@@ -8,6 +8,10 @@ holds also where holds and failures do not overlap and no finite s is best, when
 any c in the gap. With few trials near c the likelihood ratio runs larger than its chi-squared
 limit, the more so where a search chose the angles; the quantile is raised to match (`widening`).
 
+Thresholds need not be logistic: on skewed ones that interval came to hold the median 77 to 85 % of
+the time. So a search states the wider of it and one that takes the outcome to be likelier the
+steeper it is, and nothing else (`median_interval`).
+
 The next angle is the one whose outcome is expected to tell most about c and s, by the entropy of
 a posterior on a grid (Kontsevich and Tyler, Vision Research 39 (1999) 2729-2737). On a sharp
 edge this is bisection. The grid's prior only chooses angles; it does not enter the fit.
@@ -18,7 +22,7 @@ Angles are rad in and out, but any unit does.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -94,12 +98,57 @@ def find_critical(
         angles.append(angle)
         failed.append(bool(fails(angle, number)))
         if number + 1 >= least:
-            fit = fit_logistic(angles, failed)
+            fit = stated(angles, failed)
             if fit.high - fit.low <= 2 * half_width:
                 break
-    fit = fit or fit_logistic(angles, failed)
+    fit = fit or stated(angles, failed)
     settled = fit.high - fit.low <= 2 * half_width
     return CriticalSlope(fit, np.array(angles), np.array(failed), settled)
+
+
+# The interval
+
+
+MONOTONE = 2.27  # 95 % point of the likelihood ratio for the median of a smooth law that is only
+# known to rise, whatever the law (Banerjee and Wellner, Ann. Statist. 29 (2001), from memory)
+
+
+def median_interval(angles: ArrayLike, failed: ArrayLike) -> tuple[float, float]:
+    """(low, high) of the angle at which half of the trials fail, if more fail the steeper it is.
+
+    Likelihood ratio of isotonic regression, free, and held to at most one half below the angle and
+    at least one half above it: all angles whose ratio is within MONOTONE. It changes only at the
+    angles tried, so each end is one of them; -inf or inf where the outcomes do not bound it.
+    """
+    from scipy.optimize import isotonic_regression
+    from scipy.special import xlog1py, xlogy
+
+    x, at, count = np.unique(np.asarray(angles), return_inverse=True, return_counts=True)
+    share = np.bincount(at, np.asarray(failed, np.float64)) / count
+
+    def rising(some: slice) -> Array:
+        if len(share[some]) == 0:
+            return share[some]
+        return np.asarray(isotonic_regression(share[some], weights=count[some]).x)
+
+    def likelihood(p: Array) -> float:
+        return float(np.sum(count * (xlogy(share, p) + xlog1py(1 - share, -p))))
+
+    best = likelihood(rising(slice(None)))
+    kept = []
+    for k in range(len(x) + 1):
+        below = np.minimum(rising(slice(None, k)), 0.5)
+        above = np.maximum(rising(slice(k, None)), 0.5)
+        if 2 * (best - likelihood(np.concatenate([below, above]))) <= MONOTONE:
+            kept.append(k)
+    ends = np.concatenate([[-np.inf], x, [np.inf]])
+    return float(ends[kept[0]]), float(ends[kept[-1] + 1])
+
+
+def stated(angles: ArrayLike, failed: ArrayLike) -> LogisticFit:
+    """The fit with the interval a search states, which no law of thresholds has to bear out."""
+    fit, (low, high) = fit_logistic(angles, failed), median_interval(angles, failed)
+    return replace(fit, low=min(fit.low, low), high=max(fit.high, high))
 
 
 # The fit

@@ -2,18 +2,25 @@
 
 from __future__ import annotations
 
+import itertools
+from typing import Any
+
 import numpy as np
 import pytest
 import statsmodels.api as sm
 from scipy.stats import chi2
 
 from crossfall.study.critical import (
+    MONOTONE,
     find_critical,
     fit_logistic,
     log_likelihood,
+    median_interval,
     next_angle,
     profile,
+    stated,
 )
+from threshold_laws import LAWS
 
 
 def outcomes(
@@ -180,3 +187,52 @@ def test_the_next_angle_stays_in_its_range_and_is_the_same_each_time() -> None:
     assert 26.0 < first < 40.0
     assert first == next_angle(angles, failed, 10.0, 70.0)
     assert next_angle([], [], 10.0, 70.0) == pytest.approx(40.0, abs=2.0)
+
+
+def enough(repeats: int) -> float:
+    """Least share of 95 % intervals that hold the truth, less three standard deviations."""
+    return 0.95 - 3 * (0.05 * 0.95 / repeats) ** 0.5
+
+
+@pytest.mark.parametrize("law", LAWS)
+def test_the_stated_interval_covers_the_median_of_any_law(law: str) -> None:
+    """120 repeats of 60 trials spread over the slope."""
+    rng = np.random.default_rng(8)
+    covered = []
+    for _ in range(120):
+        truth = rng.uniform(25, 45)
+        angles = truth + rng.uniform(-6, 6, 60)
+        fit = stated(angles, angles > truth + np.array([LAWS[law](rng) for _ in angles]))
+        covered.append(fit.low <= truth <= fit.high)
+    assert np.mean(covered) >= enough(120)
+
+
+@pytest.mark.parametrize("law", ["skewed to the steep", "very skewed"])
+def test_a_search_covers_the_median_of_a_skewed_law(law: str) -> None:
+    covered = []
+    for seed in range(40):
+        rng = np.random.default_rng(seed)
+        truth = rng.uniform(25, 45)
+
+        def fails(angle: float, _: int, truth: float = truth, rng: Any = rng) -> bool:
+            return bool(angle > truth + LAWS[law](rng))
+
+        fit = find_critical(fails, 10.0, 70.0, half_width=0.0, most=40, least=40).fit
+        covered.append(fit.low <= truth <= fit.high)
+    assert np.mean(covered) >= enough(40)
+
+
+def test_the_interval_that_knows_no_law_is_that_of_all_splits() -> None:
+    """Against brute force: the best rising shares on a grid, held to one half at each angle."""
+    angles, failed = [1, 2, 3, 4, 5, 6], [0, 1, 0, 0, 1, 1]
+    shares = np.linspace(0.0, 1.0, 13)  # holds every mean of a few outcomes but thirds and halves
+    rising = np.array(list(itertools.combinations_with_replacement(shares, 6)))
+    with np.errstate(divide="ignore"):
+        fits = np.log(np.where(failed, rising, 1 - rising)).sum(axis=1)
+    kept = []
+    for k in range(7):
+        held = (rising[:, :k] <= 0.5).all(axis=1) & (rising[:, k:] >= 0.5).all(axis=1)
+        if 2 * (fits.max() - fits[held].max()) <= MONOTONE:
+            kept.append(k)
+    ends = [-np.inf, *angles, np.inf]
+    assert median_interval(angles, failed) == (ends[kept[0]], ends[kept[-1] + 1])
