@@ -16,13 +16,13 @@ from pathlib import Path
 from typing import Any
 
 from asking import Server, seen
-from crossfall.truck.demos import demo_folder
+from numbered_files import numbered_text
 
 Parts = tuple[tuple[str, int], ...]  # name and grams, in the order of the file
 FILES = ("alder.toml", "birch.toml")
 MORE = ("cedar.toml", "dogwood.toml")
 NAMES = ("pack", "motor", "servo", "winch", "brass", "lead")
-HEAD = (demo_folder() / "thistle.toml").read_text("utf-8").split("[[part]]")[0].rstrip()
+HEAD = numbered_text("thistle").split("[[part]]")[0].rstrip()
 HEAD = HEAD.split("[battery]")[0].rstrip() + "\n"
 
 

@@ -86,6 +86,12 @@ def test_a_course_is_driven_and_kept_as_clip_and_still(page: Page, tmp_path: Pat
     colours = Image.open(tmp_path / "still.png").convert("RGB").getcolors(1 << 20)
     assert colours is not None
     assert len(colours) > 50, "the truck is on it"
+    page.locator("#course-sheet").click()
+    expect(page.locator("#say")).to_contain_text("second page of the set-up sheet")
+    with page.expect_download(timeout=LONG) as kept:
+        page.locator("#sheet").click()
+    kept.value.save_as(tmp_path / "sheet.pdf")
+    assert (tmp_path / "sheet.pdf").read_bytes().count(b"/Type /Page ") == 2
 
 
 def test_a_hill_too_steep_turns_it_over_and_where_is_marked(page: Page) -> None:
@@ -133,3 +139,18 @@ def test_a_way_is_drawn_with_one_stroke(page: Page) -> None:
     page.mouse.up()
     expect(page.locator(".way")).not_to_have_attribute("d", before or "")
     expect(page.locator(".strip-words")).to_contain_text("The truck has least", timeout=LONG)
+
+
+def test_without_webgl_it_is_driven_on_the_map_alone(chromium: Browser, bench: Bench) -> None:
+    none = "HTMLCanvasElement.prototype.getContext = ((old) => function (kind, ...more) {"
+    none += " return kind.startsWith('webgl') ? null : old.call(this, kind, ...more); })"
+    none += "(HTMLCanvasElement.prototype.getContext)"
+    with looking(chromium, bench, prepare=none) as seen:
+        page = seen.page
+        page.locator("#tab-course").click()
+        fill(page, "#course-speed", "1000")
+        drive(page)
+        expect(page.locator(".cart")).to_have_attribute("visibility", "visible")
+        expect(page.locator(".course-stage")).to_be_hidden()
+        expect(page.locator("#course-clip")).to_have_count(0)
+        assert seen.complaints == []

@@ -10,14 +10,14 @@ from typing import Any
 
 import numpy as np
 
-from crossfall.app.answers import HEADINGS, TipMap, plain_degrees
+from crossfall.app.answers import MAP_HEADINGS, TipMap, plain_degrees
 from crossfall.app.scene import mm
 from crossfall.trials.course import Course, beside, straightened
 from crossfall.trials.ground import Hump, Lump, Strewn
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
 
-FAR = 3000.0  # mm from the middle of the hill
+_FAR = 3000.0  # mm from the middle of the hill
 LONGEST = 20.0  # s
 STONE_WIDTH = 0.06  # m across its way
 SHOWN = 0.02  # m between places of the way that the page is told
@@ -84,12 +84,12 @@ def way_told(hill: Hill) -> dict[str, Any]:
     }
 
 
-def standing(hill: Hill, curve: TipMap) -> dict[str, Any]:
+def standing_on_course(hill: Hill, curve: TipMap) -> dict[str, Any]:
     """Where the truck of this curve would stand, tip or slide, if it stood with all its wheels on
     the ground that is under its middle; deg, at the places of `way_told`."""
     keep = _kept(hill.course)
     slope, heading = local_slopes(hill)
-    goes = np.interp(heading[keep], HEADINGS, curve.tips.goes, period=2 * np.pi)
+    goes = np.interp(heading[keep], MAP_HEADINGS, curve.tips.goes, period=2 * np.pi)
     return {
         "slope_deg": plain_degrees(slope[keep]),
         "local_heading_deg": plain_degrees(heading[keep]),
@@ -145,7 +145,7 @@ def _several(asked: dict[str, Any], key: str) -> list[Any]:
 def _place(given: Any) -> tuple[float, float]:
     """m."""
     pair = given if isinstance(given, list) and len(given) == 2 else [None, None]
-    x, y = (_between(v, -FAR, FAR, "a place") for v in pair)
+    x, y = (_between(v, -_FAR, _FAR, "a place") for v in pair)
     return x / 1000, y / 1000
 
 

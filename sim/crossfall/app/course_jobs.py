@@ -15,6 +15,7 @@ class Courses:
     def __init__(self) -> None:
         self._job: Job | None = None
         self._told: dict[str, Any] = {}
+        self._number = 0
         self._mutex = Lock()
 
     def start(
@@ -30,7 +31,8 @@ class Courses:
                 self._job.clear()
             task = {"course": course, "trucks": trucks}
             self._job = Job("crossfall.app.course_process", task, len(trucks))
-            self._told = told
+            self._number += 1
+            self._told = {**told, "number": self._number}
         return self.state()
 
     def state(self) -> dict[str, Any]:
@@ -38,7 +40,8 @@ class Courses:
         with self._mutex:
             job, told = self._job, self._told
         if job is None:
-            return {"state": "none", "words": "", "done": 0, "total": 0, "found": []}
+            nothing = {"state": "none", "words": "", "done": 0, "total": 0, "found": []}
+            return {**nothing, "number": 0}
         return {**job.state(), **told}
 
     def stop(self) -> dict[str, Any]:

@@ -15,7 +15,8 @@ from crossfall.truck.schema import TruckSpec
 from crossfall.truck.take_out import left_over
 
 # One axis of a place by itself, so that an edit leaves alone what another tab did to the others.
-PART_KEYS = ("name", "mass_g", "at_mm", "at_mm.x", "at_mm.y", "at_mm.z", "on", "price")
+LINK_ENDS = tuple(f"{end}_end_mm.{axis}" for end in ("chassis", "axle") for axis in "xyz")
+PART_KEYS = (*LINK_ENDS, "name", "mass_g", "at_mm", "at_mm.x", "at_mm.y", "at_mm.z", "on", "price")
 MAX_EDITS = 50
 
 # Numbers of the truck that have a slider: words, unit, and how far and finely it slides.

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import base64
 import datetime
 import tomllib
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
 from threading import Lock
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from crossfall.answers.answer import Answers
 from crossfall.answers.conditions import choose_grip
@@ -23,6 +24,7 @@ from crossfall.app import (
     reference,
     scale_form,
     share,
+    suspension,
     sweep_jobs,
     sweeps,
     trial_jobs,
@@ -49,6 +51,9 @@ from crossfall.truck.model import Grip, Truck
 from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
 from crossfall.tuning.whatif import Ranking
 
+if TYPE_CHECKING:
+    from crossfall.show.sheet.still import Still
+
 MAX_WORDS = 120
 # Files beside a truck's own that are no trucks.
 OTHERS = (".changes.toml", ".limits.toml", ".weighin.toml", ".board.toml", ".readings.toml")
@@ -70,6 +75,7 @@ class Bench:
         self._weakest: Memory[float] = Memory(2000)  # deg, by digest of the text and grip
         self._catalogues: Memory[Catalogue] = Memory(2)
         self._rankings: Memory[Ranking] = Memory(8)
+        self._moves: Memory[dict[str, Any]] = Memory(8)
         self._stances: Memory[dict[str, Any]] = Memory(150)
         self._last = KnownAnswers()
         self._surface: str | None = None
@@ -77,6 +83,7 @@ class Bench:
         self.trials = trial_jobs.Trials()
         self.sweep_job = sweep_jobs.Sweeps(self.folder)
         self.courses = course_jobs.Courses()
+        self._still: dict[str, Still] = {}  # by truck; the last one kept
         # Long work is done one at a time, and not at all for a truck that has moved on meanwhile.
         self._heavy = Lock()
         self._opening = Lock()
@@ -394,24 +401,40 @@ class Bench:
         return {"found": found, "bench": self.state() if put else None}
 
     def sheet(self, at: At) -> bytes:
-        """The set-up sheet as PDF, against the truck before its changes or as saved."""
+        """The set-up sheet as PDF, against the truck before its changes or as saved; with the still
+        of a course that was kept for this very truck."""
         from crossfall.show.sheet.facts import fitted_truck, gather
         from crossfall.show.sheet.write import pdf
 
         loaded, sheet = self._at(at)
         reference = self._reference(sheet)
         surface = self._known_surface(loaded.truck)
+        still = self._still.get(truck_name(sheet.history.text, sheet.source))
         if reference.text == sheet.history.text and reference.source == sheet.source:
-            return pdf(gather(loaded, None, surface))
+            return pdf(gather(loaded, None, surface), still)
         before = self.reader.load(reference.text, reference.source)
         made = sheet.history.fitted
         if made is None or reference.text != made.base:
-            return pdf(gather(loaded, before, surface))
+            return pdf(gather(loaded, before, surface), still)
         _, catalogue, _, began = self._choice_of(at)
         chosen = {catalogue.position(name): many for name, many in made.chosen}
         _, bought = fitted_truck(began, catalogue, chosen)
         currency = catalogue.currency or began.spec.currency
-        return pdf(gather(loaded, before, surface, bought=bought, currency=currency))
+        return pdf(gather(loaded, before, surface, bought=bought, currency=currency), still)
+
+    def keep_still(self, at: At, picture: str, words: list[Any]) -> dict[str, Any]:
+        """A picture of a course, base64 of a PNG, for the sheet of this very truck."""
+        from crossfall.show.sheet.still import Still
+
+        sheet = self.desk.agree(at)
+        try:
+            png = base64.b64decode(picture, validate=True)
+        except ValueError:
+            raise InputError(Problem("picture", "is not base64")) from None
+        still = Still(png, tuple(str(w) for w in words))
+        whose = truck_name(sheet.history.text, sheet.source)
+        self._still = {whose: still}
+        return {"bytes": len(png)}
 
     def share(self, at: At) -> bytes:
         """The page with all its answers as one file that needs no bench; some seconds."""
@@ -515,6 +538,21 @@ class Bench:
             return trial_jobs.record_poses(self.folder, file, loaded.truck)
         return self.trials.poses(file)
 
+    def suspension(self, at: At) -> dict[str, Any]:
+        """What the links of truck and reference amount to."""
+        return {
+            whose: suspension.suspension(self.reader.load(text, source).truck)
+            for whose, (text, source) in self._driven(self.desk.agree(at)).items()
+        }
+
+    def suspension_moves(self, at: At) -> dict[str, Any]:
+        """What each link end moved by 5 mm does; some seconds."""
+        with self._heavy:
+            loaded, sheet = self._at(at)
+            surface = self._known_surface(loaded.truck)
+            work = partial(suspension.suspension_moves, loaded, surface)
+            return self._moves.find((sheet.history.text, surface), work)
+
     def course_standing(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
         """A course's way, and what truck and reference would have in hand standing on it."""
         hill = course.understood_course(asked)
@@ -526,7 +564,7 @@ class Bench:
                     (text, self._grip(truck)),
                     partial(answers.exact_curve, truck, self._grip(truck)),
                 )
-                found[whose] = course.standing(hill, curve)
+                found[whose] = course.standing_on_course(hill, curve)
         return found
 
     def course(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:

@@ -7,7 +7,7 @@ survives a grey copy and colour-blind eyes.
 from __future__ import annotations
 
 import io
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache, wraps
 from pathlib import Path
@@ -218,6 +218,17 @@ def render(made: Figure, kind: str) -> bytes:
         raise InputError(Problem(f".{kind}", "pictures are not written in this format", known))
     buffer = io.BytesIO()
     made.savefig(buffer, format=kind, metadata=_METADATA[kind])
+    return buffer.getvalue()
+
+
+def render_pages(pages: Sequence[Figure]) -> bytes:
+    """Several pages as one pdf, byte for byte the same each time."""
+    from matplotlib.backends.backend_pdf import PdfPages
+
+    buffer = io.BytesIO()
+    with PdfPages(buffer, metadata=_METADATA["pdf"]) as book:
+        for made in pages:
+            book.savefig(made)
     return buffer.getvalue()
 
 

@@ -26,10 +26,10 @@ from crossfall.truck.model import Array, Truck, frozen
 
 AFTER = 0.8  # s that are still shown once it has gone
 HALT = 1.5  # s without getting on after which it is stuck
-GETTING_ON = 0.1  # of the way it should have come meanwhile
+_GETTING_ON = 0.1  # of the way it should have come meanwhile
 LEAST_LIFT = 0.05  # s off the ground that count as lifting
 TOUCH = 0.1  # s on the ground between two lifts that are still one
-WINDOW = 0.5  # s over which it is looked whether it slides
+_WINDOW = 0.5  # s over which it is looked whether it slides
 
 Outcome = Literal["comes through", "slides", "goes over", "is stuck"]
 
@@ -145,7 +145,7 @@ def _drive(going: Going, course: Course, manner: Manner) -> tuple[Outcome, float
             return ("goes over" if over else "slides"), when, at
         if going.travelled >= course.length:
             break
-        if going.travelled > mark + GETTING_ON * course.speed * HALT:
+        if going.travelled > mark + _GETTING_ON * course.speed * HALT:
             since, mark = going.time, going.travelled
         if going.time - since > HALT + manner.ease:
             return "is stuck", since, at
@@ -185,7 +185,7 @@ class _Aside:
         self._was = now
         self._total += float(self._going.along_truck(moved)[1])
         self._seen.append((self._going.time, self._total))
-        while self._seen[0][0] < self._going.time - WINDOW:
+        while self._seen[0][0] < self._going.time - _WINDOW:
             self._seen.pop(0)
         return abs(self._total - self._seen[0][1])
 

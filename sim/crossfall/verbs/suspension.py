@@ -15,7 +15,6 @@ if TYPE_CHECKING:
 
     from crossfall.tuning.suspension import AxleLook, Moved
 
-_HEADINGS = (90.0, 270.0, 0.0, 180.0)
 _MM = 1e3
 
 
@@ -35,11 +34,12 @@ def command(
     view to scale, with instant centres and roll axis, and the curves.
     """
     from crossfall.answers.conditions import conditions
-    from crossfall.tuning.suspension import look, moved_ends
+    from crossfall.tuning.suspension import BY, HEADINGS, look, moved_ends
+    from crossfall.tuning.suspension_record import axle_record, move_record
 
     loaded = load_and_warn(truck)
     seen = look(loaded.truck)
-    asked = conditions(loaded.truck, [radians(h) for h in _HEADINGS], surface)
+    asked = conditions(loaded.truck, [radians(h) for h in HEADINGS], surface)
     moves = () if no_moves else moved_ends(loaded, asked)
     written = []
     if plots is not None:
@@ -53,9 +53,9 @@ def command(
         record: dict[str, Any] = {
             "truck": loaded.truck.name,
             "surface": asked[0].grip.surface,
-            "axles": [_axle(one) for one in seen],
-            "moved_by_mm": 5.0,
-            "moves": [_move(one) for one in moves],
+            "axles": [axle_record(one) for one in seen],
+            "moved_by_mm": BY * _MM,
+            "moves": [move_record(one) for one in moves],
             "files": [str(p) for p in written],
         }
         emit("suspension", record)
@@ -74,62 +74,6 @@ def command(
         )
     for path in written:
         click.echo(f"wrote {path}")
-
-
-def _axle(one: AxleLook) -> dict[str, Any]:
-    t = one.travel
-    return {
-        "axle": one.end,
-        "links": list(one.kinds),
-        "roll_centre_mm": one.roll_centre * _MM,
-        "roll_axis_slope": one.roll_axis,
-        "roll_steer_deg_per_deg": one.roll_axis,
-        "instant_centre_mm": [v * _MM for v in one.instant_centre.tolist()],
-        "anti_dive_percent" if one.end == "front" else "anti_squat_percent": one.anti,
-        "castor_deg_per_mm": degrees(one.castor) / _MM,
-        "heave_steer_deg_per_mm": degrees(one.heave_steer) / _MM,
-        "wheelbase_mm_per_mm": one.wheelbase,
-        "wheel_rate_n_per_mm": one.wheel_rate / _MM,
-        "spring_spacing_mm": one.spacing * _MM,
-        "bump_mm": one.bump * _MM,
-        "droop_mm": one.droop * _MM,
-        "spring_squeeze_mm": [v * _MM for v in one.squeeze],
-        "spring_squeeze_at_droop_mm": [v * _MM for v in one.at_droop],
-        "soft_spring_bound_at_mm": one.bound * _MM,
-        "shock_length_mm": [v * _MM for v in one.shock],
-        "travel": {
-            "heave_mm": (t.heave * _MM).tolist(),
-            "roll_centre_mm": (t.roll_centre * _MM).tolist(),
-            "instant_centre_mm": (t.instant_centre * _MM).tolist(),
-            "anti_percent": t.anti.tolist(),
-            "castor_deg": [degrees(v) for v in t.castor],
-            "wheelbase_mm": (t.wheelbase * _MM).tolist(),
-            "wheel_rate_n_per_mm": (t.wheel_rate / _MM).tolist(),
-        },
-        "rolling": {
-            "roll_deg": [degrees(v) for v in one.roll],
-            "steer_deg": [degrees(v) for v in one.steer],
-        },
-    }
-
-
-def _gains(one: Moved) -> tuple[float, float, float]:
-    """Degrees on the side slope (the side that loses more), climb and descent."""
-    left, right, climb, descent = (degrees(v) for v in one.change)
-    return min(left, right), climb, descent
-
-
-def _move(one: Moved) -> dict[str, Any]:
-    side, climb, descent = _gains(one)
-    return {
-        "part": one.part,
-        "end": one.end,
-        "axis": one.axis,
-        "side_deg": side,
-        "climb_deg": climb,
-        "descent_deg": descent,
-        "why_not": one.why,
-    }
 
 
 def _plain_table(title: str, names: tuple[str, ...], left: int = 1) -> Table:
@@ -203,6 +147,8 @@ def _curves(seen: tuple[AxleLook, AxleLook]) -> Table:
 
 
 def _moves(moves: tuple[Moved, ...], surface: str) -> Table:
+    from crossfall.tuning.suspension_record import moved_degrees
+
     names = ("link end, moved 5 mm", "side", "climb", "descent")
     table = _plain_table(f"what it would do on {surface}, degrees", names)
     for one in moves:
@@ -210,5 +156,5 @@ def _moves(moves: tuple[Moved, ...], surface: str) -> Table:
         if one.why:
             table.add_row(f"{label}: {one.why}", "-", "-", "-")
         else:
-            table.add_row(label, *(f"{v:+.2f}" if isfinite(v) else "-" for v in _gains(one)))
+            table.add_row(label, *(f"{v:+.2f}" if isfinite(v) else "-" for v in moved_degrees(one)))
     return table

@@ -2,6 +2,7 @@
 // about the truck names the document and the revision that this page has in view.
 
 import { store } from "./store";
+import type { SuspensionMoves, SuspensionTold } from "./suspensiontypes";
 import type { CourseAsked, CourseStanding, CourseState } from "./coursetypes";
 import type { Frozen, Agreement, Answers, Before, Begun, Bench, BoardCard, Bought, Candidates, Edit, PartForm, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepState, SweepTable, TrialState, Tried, Weighed, Wizard } from "./types";
 
@@ -160,9 +161,12 @@ export const api = {
     if (response.headers.get("content-type")?.includes("json")) await answer(response);
     return response.arrayBuffer();
   },
+  suspension: () => about<SuspensionTold>("/api/suspension"),
+  suspensionMoves: () => about<SuspensionMoves>("/api/suspension-moves"),
   courseStanding: (course: CourseAsked) => act<CourseStanding>("/api/course-standing", { course }),
   driveCourse: (course: CourseAsked) => act<CourseState>("/api/course", { course }),
   courseState: () => ask<CourseState>("/api/course"),
+  keepStill: (picture: string, words: string[]) => act<{ bytes: number }>("/api/course-still", { picture, words }),
   stopCourse: () => tell<CourseState>("/api/course-stop", {}),
   coursePoses: async (file: string): Promise<ArrayBuffer> => {
     const response = await call(`/api/course-poses?${new URLSearchParams({ file })}`);

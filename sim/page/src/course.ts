@@ -14,8 +14,8 @@ import { keepFresh } from "./tabs";
 
 const FILM: [number, number] = [640, 400]; // px
 const MADE = `Driven in the engine: the truck goes straight on while the hill turns under it as the way does, with stones and ramps
-  where the way has them. Left out: steering, so that it wanders a little off its line, and what bends cost; and its tyres squash but do
-  not give along the ground, which is up to a degree too hopeful. The curve above is no drive: it is the one answer for standing there.`;
+  where the way has them. Left out: steering, so that it wanders a little off its line, and what bends cost; its tyres squash but do
+  not give along the ground, which is up to a degree too hopeful; and axles on links move on straight lines. The curve above is no drive: it is the one answer for standing there.`;
 
 export function coursePage(leaf: HTMLElement): void {
   new CoursePage(leaf);
@@ -67,7 +67,14 @@ class CoursePage {
       el("div", { class: "bar" }, choice, el("label", {}, "hill ", this.slope, " °"), el("label", {}, "at ", this.speed, " mm/s"), this.drive),
       this.map.root, el("div", { class: "hill-row" }, this.map.form, tools), el("div", { class: "course-stage", hidden: true }, this.canvas), this.controls, this.told, this.strip.root, el("p", { class: "text soft" }, MADE.replace(/\s+/g, " ")));
     this.dials();
-    keepFresh(leaf, () => this.changed(true));
+    // Only what it was driven with makes a drive another one.
+    let with_ = "";
+    keepFresh(leaf, () => {
+      const { truck, answers, before } = store.bench;
+      const now = `${truck} ${answers.surface} ${before?.key} ${before?.what}`;
+      if (now !== with_) this.changed(true);
+      with_ = now;
+    });
     new MutationObserver(() => { this.view?.repaint(); this.view?.again(); }).observe(document.documentElement, { attributes: true, attributeFilter: ["data-light"] });
     new ResizeObserver(() => this.view?.again()).observe(this.canvas);
     this.changed(true);
@@ -117,26 +124,29 @@ class CoursePage {
   }
 
   private async run(): Promise<void> {
+    if (this.drive.getAttribute("aria-disabled") === "true") return;
     this.leave();
-    this.drive.disabled = true;
+    this.drive.setAttribute("aria-disabled", "true"); // and keeps the focus
     const course = structuredClone(this.map.course);
     const bench = store.bench;
     try {
       let state = await api.driveCourse(course);
-      while (state.state === "running") {
+      const { number } = state;
+      while (state.state === "running" && state.number === number) {
         put(this.controls, el("progress", { max: state.total, value: state.done, "aria-label": "Drives done" }), el("button", { type: "button", id: "course-stop", onclick: () => void api.stopCourse() }, "Stop"));
         await new Promise((r) => setTimeout(r, 150));
         state = await api.courseState();
       }
       put(this.controls);
-      if (bench !== store.bench) return;
+      if (state.number !== number) put(this.told, el("p", { class: "text" }, "Another tab drives a course meanwhile."));
+      if (bench !== store.bench || state.number !== number) return;
       if (state.state === "failed") put(this.told, el("p", { class: "text wrong" }, `It was not driven: ${state.words}`));
       if (state.found.length) await this.take(course, state);
     } catch (e) {
       put(this.controls);
       this.refused(e);
     } finally {
-      this.drive.disabled = false;
+      this.drive.removeAttribute("aria-disabled");
     }
   }
 
@@ -182,8 +192,8 @@ class CoursePage {
   private tell(): void {
     const state = this.state!;
     const jump = (e: CourseEvent): HTMLElement =>
-      el("button", { type: "button", class: "event", onclick: () => { this.playing = false; this.time = e.begin_s; this.show(); this.buttons(); } },
-        `${e.wheel ? `${e.wheel} ${e.what}` : e.what} at ${fixed(e.at_mm, 0)} mm, ${fixed(e.begin_s)} s`);
+      el("button", { type: "button", class: "event", title: `after ${fixed(e.begin_s)} s`, onclick: () => { this.playing = false; this.time = e.begin_s; this.show(); this.buttons(); } },
+        `${e.wheel ? `${e.wheel} ${e.what}` : e.what}, ${fixed(e.at_mm, 0)} mm`);
     put(this.told, ...state.found.flatMap((driven) => {
       const who = driven.whose === "truck" ? "The truck" : `The reference (${state.against})`;
       const happened = el("div", { class: `events ${driven.whose}`, role: "toolbar", "aria-label": `What happened to ${who.toLowerCase()}` }, ...driven.events.map(jump));
@@ -205,7 +215,8 @@ class CoursePage {
       scrub, el("output", { id: "course-clock" }, ""),
       drawnFlat() ? null : el("button", { type: "button", id: "course-clip", "data-key": "course-clip", title: "An animated picture (WebP)", onclick: () => void this.clip(null) }, "Clip"),
       kind ? el("button", { type: "button", id: "course-film", "data-key": "course-film", title: "A film (MP4), which takes as long as it plays", onclick: () => void this.clip(kind) }, "MP4") : null,
-      drawnFlat() ? null : el("button", { type: "button", id: "course-still", "data-key": "course-still", title: "This moment as a picture", onclick: () => this.still() }, "Still"));
+      drawnFlat() ? null : el("button", { type: "button", id: "course-still", "data-key": "course-still", title: "This moment as a picture", onclick: () => this.still() }, "Still"),
+      drawnFlat() ? null : el("button", { type: "button", id: "course-sheet", "data-key": "course-sheet", title: "This moment as a second page of the set-up sheet, as long as the truck stays as it is", onclick: () => void this.onSheet() }, "On the sheet"));
     this.show();
   }
 
@@ -302,7 +313,10 @@ class CoursePage {
       say(e instanceof Error ? e.message : String(e), "wrong");
     } finally {
       this.filming = false;
-      if (this.shown === shown && shown) this.buttons();
+      if (this.shown === shown && shown) {
+        this.buttons();
+        if (document.activeElement === document.body) document.getElementById(kind ? "course-film" : "course-clip")?.focus();
+      }
     }
   }
 
@@ -312,4 +326,27 @@ class CoursePage {
     film.sheet.toBlob((content) => { if (content) save(content, `${stem()}-course.png`); });
     this.view?.again();
   }
+
+  private async onSheet(): Promise<void> {
+    const { course } = this.shown!;
+    const film = this.film();
+    film.draw(this.time);
+    this.view?.again();
+    const picture = film.sheet.toDataURL("image/png").split(",")[1]!;
+    const told = this.state!.found.flatMap((driven) => {
+      const who = driven.whose === "truck" ? "The truck" : `The reference (${this.state!.against})`;
+      const events = driven.events.map((e) => `${e.wheel ? `${e.wheel} ${e.what}` : e.what} at ${fixed(e.at_mm, 0)} mm`);
+      return [this.outcome(driven, who), ...(events.length ? [short(`${events.join(", ")}.`)] : [])];
+    });
+    const ground = `A hill of ${fixed(course.slope_deg, 0)}° on ${this.state!.surface}, driven at ${fixed(course.speed_mm_per_s, 0)} mm/s over ${course.stones.length} stones and ${course.ramps.length} ramps; here after ${fixed(this.time)} s.`;
+    try {
+      await api.keepStill(picture, [ground, ...told, "Driven in the engine without steering: see the page for what is left out."]);
+      say("This moment is the second page of the set-up sheet, as long as the truck stays as it is.");
+    } catch (e) {
+      if (!(e instanceof Refusal)) throw e;
+      say(e.message, "wrong");
+    }
+  }
 }
+
+const short = (words: string): string => (words.length > 230 ? `${words.slice(0, 226)} …` : words);

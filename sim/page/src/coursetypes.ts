@@ -67,6 +67,8 @@ export interface Driven {
 }
 
 export interface CourseState {
+  /** Counts the courses driven, so that no tab takes another's. */
+  number: number;
   state: "none" | "running" | "done" | "stopped" | "failed";
   words: string;
   done: number;

@@ -12,6 +12,7 @@ import type { Pair, Scene, Triple } from "./types";
 
 const [WIDE, HIGH] = [1350, 650]; // mm, half the hill drawn
 const REACH = 330; // mm that are seen above and below the truck
+const APART = 1200; // mm between truck and reference that the picture makes room for
 const FLANK = Math.PI / 3; // a stone leaves the ground so steeply: trials/ground.py
 
 export interface Seen {
@@ -117,22 +118,26 @@ export class CourseView {
     if (w < 2 || h < 2) return;
     this.renderer.setPixelRatio(size || drawnInSoftware() ? 1 : Math.min(devicePixelRatio, 2));
     this.renderer.setSize(w, h, false);
-    const focus = new Vector3();
+    const places: Vector3[] = [];
     this.seen.forEach((one, i) => {
       if (!one) return;
       const now = one.recording.at(one.recording.rowAt(time));
       const place = this.figures[i]!.root;
       this.set(this.figures[i]!, now.poses);
-      if (i > 0) return;
       this.hill.updateMatrixWorld(true);
-      focus.copy(place.localToWorld(new Vector3(now.poses[0]![0]!, now.poses[0]![1]!, 60)));
+      places.push(place.localToWorld(new Vector3(now.poses[0]![0]!, now.poses[0]![1]!, 60)));
+      if (i > 0) return;
       const cg = place.localToWorld(new Vector3(...now.cg_mm));
       const line = this.plumb.geometry.getAttribute("position") as BufferAttribute;
       line.setXYZ(0, cg.x, cg.y, cg.z);
       line.setXYZ(1, cg.x, cg.y, cg.y * Math.tan(this.hill.rotation.x));
       line.needsUpdate = true;
     });
-    const reach = Math.max(REACH, (REACH * 1.35 * h) / w);
+    // Both are in the picture, as far as one can still see what they do.
+    const [mine, other] = [places[0] ?? new Vector3(), places[1] ?? places[0] ?? new Vector3()];
+    const apart = Math.min(APART, mine.distanceTo(other));
+    const focus = mine.clone().add(other.clone().sub(mine).setLength(apart / 2));
+    const reach = Math.max(REACH, (REACH * 1.35 * h) / w) + apart * 0.3;
     Object.assign(this.camera, { left: (-reach * w) / h, right: (reach * w) / h, top: reach, bottom: -reach });
     this.camera.position.copy(focus).add(new Vector3(-0.4, -1, 0.34).multiplyScalar(1500));
     this.camera.lookAt(focus);

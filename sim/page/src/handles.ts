@@ -24,7 +24,7 @@ const END_ON = 0.25; // of a millimetre's length on the screen, under which an a
 /** Where a place on a body is drawn, px. */
 export type Drawn = (place: Triple, carrier: string) => Pair;
 
-export interface Held {
+interface Held {
   part: Part;
   row: Row;
   along: Along;
@@ -210,7 +210,7 @@ export class Handles {
 }
 
 /** Whole millimetres along the axes chosen that bring the part nearest to a shift on the screen. */
-export function shift(held: Pick<Held, "along" | "pixels">, [x, y]: Pair): Triple {
+function shift(held: Pick<Held, "along" | "pixels">, [x, y]: Pair): Triple {
   const by: Triple = [0, 0, 0];
   const most = Math.max(...held.pixels.map((p) => Math.hypot(...p)));
   const seen = ALONG[held.along].axes.filter((i) => Math.hypot(...held.pixels[i]!) >= END_ON * most);

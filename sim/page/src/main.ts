@@ -18,6 +18,7 @@ import { makeShare } from "./share";
 import { makeStage } from "./stage";
 import { Replay } from "./replay";
 import { look, store, takeBench } from "./store";
+import { suspensionPage } from "./suspension";
 import { makePlaces, makeTabs, several } from "./tabs";
 import { Tilt } from "./tilt";
 import { weightsPage } from "./weights";
@@ -53,6 +54,7 @@ async function start(): Promise<void> {
       { id: "board", name: "On the board", make: boardPage },
     ]) },
     { id: "maps", name: "Sweeps", make: mapsPage },
+    { id: "suspension", name: "Links", make: suspensionPage },
     { id: "course", name: "Course", make: coursePage },
   ]);
   if (!frozen) {

@@ -5,7 +5,6 @@ import {
   Group,
   Mesh,
   OrthographicCamera,
-  Quaternion,
   Raycaster,
   Scene as World,
   Vector2,
@@ -14,11 +13,10 @@ import {
   type LineSegments,
 } from "three";
 import { byId, calm, drawnFlat, drawnInSoftware, el, fixed, svg } from "./dom";
-import { fall, type Corner, type Fallen, type Wall } from "./fall";
+import { fate, lieAt, type Fate } from "./fate";
 import { empty, Figure, flat, KINDS, lines, Paints, WHEELS } from "./figure";
 import { FlatTable } from "./flat";
 import { Handles } from "./handles";
-import { hull } from "./outline";
 import { solid } from "./solids";
 import { FROM, makeStageBar, type From, type Looked } from "./stagebar";
 import { afterTheMap, look, on, packOf, store } from "./store";
@@ -29,9 +27,6 @@ const HALF = 210; // mm, half its width
 const BOARD = 12; // mm, its thickness
 const ROOM = 300; // mm of floor below the table
 const CORNER = -62; // deg, from where the table is looked at unless otherwise wanted
-const SLICE = 60; // mm across, in which a falling truck is one shape
-const GRAVITY = 9.80665;
-const RUB = 0.6; // friction of a truck on its side on plywood; common practice, no source
 
 /** Where everything is: table angle, pose of each body, loads, CG in truck axes. */
 export interface Moment {
@@ -82,7 +77,7 @@ export class Stage implements Table, Looked {
   private fine = true;
   private restTimer = 0;
   /** How it falls, frame by frame, and since when, s; none while it stands. */
-  private falls: { key: string; frames: Fallen[]; along: Vector3; cg: Vector3 } | null = null;
+  private falls: ({ key: string } & Fate) | null = null;
   private fallen = 0;
   private fallTimer = 0;
   private size = new Vector2(1, 1);
@@ -112,7 +107,7 @@ export class Stage implements Table, Looked {
     holder.append(this.mark, this.tags.cg, this.tags.pack, this.angle, key());
     for (const wheel of WHEELS) {
       const grams = el("b");
-      const root = el("div", { class: "stage-load", "aria-hidden": "true" }, `${wheel} `, grams);
+      const root = el("div", { class: "stage-load", "aria-hidden": "true", title: `load on the ${wheel} wheel` }, el("span", {}, `${wheel} `), grams);
       this.labels.push({ root, grams });
       holder.append(root);
     }
@@ -289,75 +284,17 @@ export class Stage implements Table, Looked {
       return;
     }
     const key = `${over} ${this.moment.theta_deg.toFixed(2)} ${this.moment.heading_deg} ${store.bench.truck} ${JSON.stringify(this.moment.poses[0] ?? [])}`;
-    if (this.falls?.key !== key) this.falls = { key, ...this.fate(over) };
+    if (this.falls?.key !== key) this.falls = { key, ...fate(this.figure.corners(), this.moment, over, { hinge: HINGE, board: BOARD }) };
     const end = (this.falls.frames.length - 1) / 60;
     if (calm()) this.fallen = end;
     const start = performance.now() - this.fallen * 1000;
     const step = (now: number): void => {
       this.fallen = Math.min(end, Math.max(0, (now - start) / 1000));
-      this.setFall();
+      lieAt(this.fall, this.falls!, this.fallen);
       this.draw();
       if (this.fallen < end) this.fallTimer = requestAnimationFrame(step);
     };
     step(performance.now());
-  }
-
-  /** How it goes over a tip line, or "away", until it lies: in the plane that the line is square to,
-   * on the table and on the floor at its foot. */
-  private fate(over: string): { frames: Fallen[]; along: Vector3; cg: Vector3 } {
-    const [psi, theta] = [rad(this.moment.heading_deg), rad(this.moment.theta_deg)];
-    const along = new Vector3(-Math.cos(psi), Math.sin(psi), 0); // downhill, in the truck's axes
-    if (over !== "away") {
-      const points = store.scene.tip_points_mm;
-      const ends: Record<string, Pair> = { rear: [3, 2], left: [2, 0], front: [0, 1], right: [1, 3] };
-      const [a, b] = (ends[over] ?? [2, 0]).map((i) => points[i]!) as [Pair, Pair];
-      along.set(-(b[1] - a[1]), b[0] - a[0], 0).normalize();
-      if (along.x * (a[0] + b[0]) + along.y * (a[1] + b[1]) < 0) along.negate();
-    }
-    const cg = new Vector3(...(this.moment.cg_mm ?? store.scene.cg_mm));
-    const flatly = (p: Vector3): Pair => [p.dot(along) / 1000, p.z / 1000];
-    const aside = new Vector3(-along.y, along.x, 0);
-    const inTable = (v: Vector3): number => v.x * Math.cos(psi) - v.y * Math.sin(psi); // its part down the table, negative
-    const corners = this.corners(flatly, aside);
-    const low = Math.min(...corners.map((p) => p[1]));
-    const down = inTable(along);
-    const long = Math.hypot(down * Math.sin(theta), Math.cos(theta));
-    const floor: Wall = {
-      n: [(down * Math.sin(theta)) / long, Math.cos(theta) / long],
-      aside: (inTable(aside) * Math.sin(theta)) / long,
-      c: -((HINGE * Math.sin(theta) + BOARD) / 1000) / long,
-    };
-    const grip = over === "away" ? Math.min(store.answers.grip_range.likely, Math.tan(theta) - 0.1) : RUB;
-    const pull: Pair = [-GRAVITY * Math.sin(theta) * down, -GRAVITY * Math.cos(theta)];
-    const frames = fall(corners, flatly(cg), [{ n: [0, 1], aside: 0, c: Math.min(0, low) }, floor], pull, Math.max(0.05, grip), over !== "away");
-    const last = frames[frames.length - 1]!;
-    last.up -= Math.min(0, low); // what its tyres were squashed by
-    return { frames, along, cg };
-  }
-
-  /** The hull of each slice of the truck across the plane of its fall, at its inner and outer face. */
-  private corners(flatly: (p: Vector3) => Pair, aside: Vector3): Corner[] {
-    const slices = new Map<number, Vector3[]>();
-    for (const p of this.figure.corners()) {
-      const slice = Math.floor(p.dot(aside) / SLICE);
-      slices.set(slice, [...(slices.get(slice) ?? []), p]);
-    }
-    return [...slices].flatMap(([, points]) => {
-      const ends = points.map((p) => p.dot(aside) / 1000);
-      const faces = [...new Set([Math.min(...ends), Math.max(...ends)])];
-      return hull(points.map(flatly)).flatMap(([s, w]) => faces.map((e): Corner => [s, w, e]));
-    });
-  }
-
-  private setFall(): void {
-    const { frames, along, cg } = this.falls!;
-    const at = Math.min(frames.length - 1, this.fallen * 60);
-    const [a, b] = [frames[Math.floor(at)]!, frames[Math.ceil(at)]!];
-    const mix = (k: keyof Fallen): number => a[k] + (b[k] - a[k]) * (at % 1);
-    const axis = new Vector3(0, 0, 1).cross(along);
-    this.fall.quaternion.copy(new Quaternion().setFromAxisAngle(axis, mix("turned")));
-    this.fall.position.copy(cg).addScaledVector(along, mix("along") * 1000).add(new Vector3(0, 0, mix("up") * 1000));
-    this.fall.position.sub(cg.clone().applyQuaternion(this.fall.quaternion));
   }
 
   /** Where a place on a body is drawn, px. */

@@ -11,6 +11,7 @@ from matplotlib.axes import Axes
 
 from crossfall.show.sheet import page as at
 from crossfall.show.sheet.facts import Facts
+from crossfall.show.sheet.still import Still, draw_still
 from crossfall.show.sheet.text import PAD
 from crossfall.show.sheet.views import (
     Frame,
@@ -21,7 +22,16 @@ from crossfall.show.sheet.views import (
     view_key,
 )
 from crossfall.show.sheet.words import sheet_words
-from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, paper_page, render, styled
+from crossfall.show.style import (
+    BODY,
+    HEADING,
+    LIGHT,
+    SMALL,
+    paper_page,
+    render,
+    render_pages,
+    styled,
+)
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
 
@@ -55,9 +65,12 @@ def check_target(path: Path) -> None:
         raise InputError(Problem(str(path), f"there is no folder '{path.parent}'", "make it first"))
 
 
-def pdf(facts: Facts) -> bytes:
-    """One A4 page, its text as text; the same facts give the same bytes."""
-    return render(at.draw_sheet(facts), "pdf")
+def pdf(facts: Facts, still: Still | None = None) -> bytes:
+    """One A4 page, its text as text; the same facts give the same bytes. still: a second page."""
+    sheet = at.draw_sheet(facts)
+    if still is None:
+        return render(sheet, "pdf")
+    return render_pages([sheet, draw_still(facts.now.truck.name, still)])
 
 
 def html(facts: Facts) -> str:
