@@ -13,7 +13,7 @@ import numpy as np
 from crossfall.app.answers import MAP_HEADINGS, TipMap, plain_degrees
 from crossfall.app.scene import mm
 from crossfall.trials.course import Course, beside, straightened
-from crossfall.trials.ground import Hump, Lump, Strewn
+from crossfall.trials.grounds.strewn import Hump, Lump, Strewn
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
 

@@ -8,7 +8,8 @@ import numpy as np
 import pytest
 
 from crossfall.trials.course import Course, beside, drive_course, straightened
-from crossfall.trials.ground import Hump, Lump, Strewn, stone_foot
+from crossfall.trials.grounds.stone import stone_foot
+from crossfall.trials.grounds.strewn import Hump, Lump, Strewn
 from crossfall.trials.slope import cross_slope
 from crossfall.truck.build import load_truck
 
