@@ -25,6 +25,8 @@ TYPED = {
     "rear right wheel on the scale": "764",
     "Measure the block": "90",
     "Weigh the lower axle": "1743",
+    "Take the body off": "310",  # and so its roof is asked for
+    "how high its roof stands": "215",
 }
 
 
@@ -78,6 +80,8 @@ def test_from_no_file_to_one_that_agrees(tmp_path: Path) -> None:
         expect(page.locator(".pict svg")).to_be_visible()
         asked = answer(page, TYPED, "#begin-make")
         assert len(asked) > len(TYPED)
+        assert any("how high its roof stands" in title for title in asked)
+        assert not any("where the pack's middle" in title for title in asked)
         page.locator("#begin-make").click()
         expect(page.locator("#begun")).to_have_text("alder.toml is on the bench", timeout=LONG)
         expect(page.locator("#truck")).to_have_value("alder.toml")

@@ -80,6 +80,8 @@ function tabsIn(bar: HTMLElement, holder: HTMLElement, leaves: Leaf[]): void {
         made.set(id, page);
         tab.setAttribute("aria-controls", page.id);
         leaf.make(page);
+        // A page to read only is reached by the keyboard itself, so that it can be scrolled.
+        if (!page.querySelector("a, button, input, select, [tabindex]")) page.tabIndex = 0;
       } else for (const one of [was, ...was.querySelectorAll('[role="tabpanel"]')]) if (inSight(one)) one.dispatchEvent(new Event("open"));
     });
   };

@@ -100,16 +100,18 @@ export function wizardPage(leaf: HTMLElement): void {
     return el("div", { class: "pict" }, document.importNode(drawn.documentElement, true));
   };
 
-  /** Asks one after the other, from `at`; `then` follows the last. */
-  const ask = (all: Asked[], at: number, title: string, then: () => void, moved: (to: number) => void = () => {}): void => {
+  /** Asks one after the other, from `at`; `then` follows the last. What there is to ask is looked
+   * at anew each time, since an answer may bring further questions. */
+  const ask = (every: () => Asked[], at: number, title: string, then: () => void, moved: (to: number) => void = () => {}): void => {
+    const all = every();
     const one = all[at];
     moved(at);
     if (!one) return then();
     const wrong = el("p", { class: "wrong", role: "alert", id: "ask-wrong" });
-    const on = (to: number): void => ask(all, to, title, then, moved);
+    const on = (to: number): void => ask(every, to, title, then, moved);
     const control = one.choices.length
       ? el("select", { id: "ask-value", "aria-label": one.title }, ...one.choices.map((c) => el("option", { value: c, selected: c === one.value }, c)))
-      : el("input", { id: "ask-value", type: "text", inputmode: "decimal", autocomplete: "off", "aria-label": `${one.title}${one.unit ? `, ${one.unit}` : ""}`, "aria-describedby": "ask-wrong", value: one.value });
+      : el("input", { id: "ask-value", type: "text", inputmode: /^(mm|g|°|N)/.test(one.unit) && !one.unit.includes(":") ? "decimal" : "text", autocomplete: "off", "aria-label": `${one.title}${one.unit ? `, ${one.unit}` : ""}`, "aria-describedby": "ask-wrong", value: one.value });
     const form = el("form", { class: "ask-one" },
       el("p", { class: "soft" }, `${title}, ${at + 1} of ${all.length}`), el("h3", { tabindex: -1 }, one.title),
       one.help ? el("p", {}, one.help) : null, caution(one.caution), picture(one.picture),
@@ -164,17 +166,10 @@ export function wizardPage(leaf: HTMLElement): void {
       } };
     // A reading that belongs to another is asked for only where that one was given.
     const asked = (): Asked[] => [named, ...known.questions.filter((q) => q.first && !(q.after && !draft.typed[q.after])).map((q) => question(q.key, draft.typed))];
-    const from_ = Math.min(draft.at, asked().length - 1);
-    const go = (at: number): void => {
-      const list = asked();
-      if (at >= list.length) return made();
-      // Asked anew each time, since an answer may bring further questions.
-      ask(list.slice(0), at, "Beginning", made, (to) => {
-        draft.at = to;
-        keepDraft(draft);
-        if (to !== at) go(to);
-      });
-    };
+    const go = (at: number): void => ask(asked, at, "Beginning", made, (to) => {
+      draft.at = to;
+      keepDraft(draft);
+    });
     const made = (): void => {
       put(body, el("h3", {}, `What you read off ${draft.name}`),
         el("table", {}, el("tbody", {}, ...known.questions.filter((q) => draft.typed[q.key]).map((q) => el("tr", {}, el("th", { scope: "row" }, q.words), el("td", { class: "n" }, `${draft.typed[q.key]}${["mm", "g"].includes(q.kind) ? ` ${q.kind}` : ""}`))))),
@@ -183,7 +178,7 @@ export function wizardPage(leaf: HTMLElement): void {
         el("p", { class: "wrong text", role: "alert", id: "ask-wrong" }));
       document.getElementById("begin-make")?.focus();
     };
-    go(from ? from_ : 0);
+    go(Math.min(draft.at, asked().length));
   };
   const question = (key: string, typed: Record<string, string>): Asked => {
     const q = known.questions.find((one) => one.key === key)!;
@@ -237,7 +232,7 @@ export function wizardPage(leaf: HTMLElement): void {
     const typed: Record<string, string> = {};
     const name = store.bench.file.replace(".toml", "");
     const wanted = keys.filter((k) => known.questions.some((q) => q.key === k));
-    ask(wanted.map((k) => ({ ...question(k, typed), needed: true })), 0, "One more reading", () => void make(name, typed, true));
+    ask(() => wanted.map((k) => ({ ...question(k, typed), needed: true })), 0, "One more reading", () => void make(name, typed, true));
   };
   /** Begins again from the readings as they are, to hear what would help most now. */
   const further = (): void => {
@@ -271,7 +266,7 @@ export function wizardPage(leaf: HTMLElement): void {
         weighing["step"] = typed.replace(",", ".");
         return null;
       } });
-    ask(asked, 0, "On the scale", () => void weighed());
+    ask(() => asked, 0, "On the scale", () => void weighed());
   };
   const weighed = async (): Promise<void> => {
     const readings = WEIGHINGS.map(([at, raised]) => ({ at, raised, block_mm: raised ? (weighing["block"] ?? "") : "", loads: weighing[`${at} ${raised}`] ?? "" })).filter((r) => r.loads);
@@ -310,7 +305,7 @@ export function wizardPage(leaf: HTMLElement): void {
         }
         return null;
       } }));
-    ask(asked, 0, "On the board", () => {
+    ask(() => asked, 0, "On the board", () => {
       put(body, el("h3", {}, noted.length ? "What the board said" : "Nothing was noted"), ...noted.map((n) => el("p", { class: "text" }, n)),
         el("div", { class: "bar" }, el("button", { type: "button", class: "main", id: "to-agree", onclick: () => show("agree") }, "Bring them together"), el("button", { type: "button", id: "ask-back", onclick: boardStage }, "Go through it again")));
       void look().then((there) => { if (there) mark(); });
