@@ -506,7 +506,7 @@ class Bench:
                     (text, self._grip(truck)),
                     partial(answers.exact_curve, truck, self._grip(truck)),
                 )
-                found[whose] = course.standing(hill, curve)
+                found[whose] = course.standing_on_course(hill, curve)
         return found
 
     def course(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:

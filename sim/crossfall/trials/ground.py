@@ -87,7 +87,7 @@ class Ramp:
 
 
 @dataclass(frozen=True)
-class Lump:
+class LaidStone:
     """A rounded stone anywhere, as `Stone` is. at: m ahead and to the left. width: m across."""
 
     at: tuple[float, float]
@@ -121,7 +121,7 @@ class Hump:
 class Strewn:
     """A plane with stones and humps on it, wherever they are."""
 
-    stones: tuple[Lump, ...] = ()
+    stones: tuple[LaidStone, ...] = ()
     humps: tuple[Hump, ...] = ()
 
 
@@ -140,7 +140,7 @@ def lay(ground: Ground, rig: Rig, truck: Truck, heading: float, reach: float) ->
         _lay_ramp(ground, rig, truck)
     elif isinstance(ground, Strewn):
         for stone in ground.stones:
-            _lay_lump(stone.at, stone.height, stone.width, rig)
+            _lay_one_stone(stone.at, stone.height, stone.width, rig)
         for hump in ground.humps:
             _lay_hump(hump, rig)
 
@@ -174,10 +174,10 @@ def _lay_stone(stone: Stone, rig: Rig, truck: Truck, heading: float) -> None:
     x = front_of_tyres(truck) + stone.stray + stone_foot(stone.height)
     y = stone_side(stone.side, heading) * sum(a.track for a in truck.axles) / 4
     width = max(a.tyre.width + 2 * a.tyre.contact_half_width for a in truck.axles)
-    _lay_lump((x, y), stone.height, width, rig)
+    _lay_one_stone((x, y), stone.height, width, rig)
 
 
-def _lay_lump(at: tuple[float, float], height: float, width: float, rig: Rig) -> None:
+def _lay_one_stone(at: tuple[float, float], height: float, width: float, rig: Rig) -> None:
     s, radius = rig.scale.length, stone_radius(height)
     across = (math.sin(math.pi / 4), 0.0, 0.0, math.cos(math.pi / 4))
     centre = (at[0] * s, at[1] * s, (height - radius) * s)

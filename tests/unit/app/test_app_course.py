@@ -14,7 +14,7 @@ import pytest
 from asking import Server, seen
 from crossfall.answers.tips import tip_angles
 from crossfall.app.answers import exact_curve, shown_grip
-from crossfall.app.course import local_slopes, standing, understood_course, way_told
+from crossfall.app.course import local_slopes, standing_on_course, understood_course, way_told
 from crossfall.app.replay import MAGIC
 from crossfall.truck.build import load_truck
 from crossfall.truck.demos import demo_folder
@@ -36,7 +36,7 @@ def test_on_a_plain_hill_it_stands_as_on_the_table() -> None:
     truck = load_truck("thistle").truck
     hill = understood_course({**ACROSS, "points_mm": [[-100, 0], [100, 0]]})
     grip = shown_grip(truck, None)
-    told = standing(hill, exact_curve(truck, grip))
+    told = standing_on_course(hill, exact_curve(truck, grip))
     assert np.allclose(told["slope_deg"], 20)
     assert np.allclose(told["local_heading_deg"], 270)
     tip = np.degrees(tip_angles(truck, [np.radians(270)], grip.likely).goes[0])
