@@ -216,7 +216,7 @@ class CoursePage {
       drawnFlat() ? null : el("button", { type: "button", id: "course-clip", "data-key": "course-clip", title: "An animated picture (WebP)", onclick: () => void this.clip(null) }, "Clip"),
       kind ? el("button", { type: "button", id: "course-film", "data-key": "course-film", title: "A film (MP4), which takes as long as it plays", onclick: () => void this.clip(kind) }, "MP4") : null,
       drawnFlat() ? null : el("button", { type: "button", id: "course-still", "data-key": "course-still", title: "This moment as a picture", onclick: () => this.still() }, "Still"),
-      drawnFlat() ? null : el("button", { type: "button", id: "course-sheet", "data-key": "course-sheet", title: "This moment as a second page of the set-up sheet, as long as the truck stays as it is", onclick: () => void this.onSheet() }, "On the sheet"));
+      drawnFlat() ? null : el("button", { type: "button", id: "course-sheet", "data-key": "course-sheet", title: "This moment as a second page of the set-up sheet, as long as the truck stays as it is", onclick: () => void this.onSheet() }, "Sheet"));
     this.show();
   }
 
