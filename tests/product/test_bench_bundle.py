@@ -23,6 +23,11 @@ def test_the_bundle_was_built_from_these_sources() -> None:
         assert hashlib.sha256((PAGE / name).read_bytes()).hexdigest() == digest, name
 
 
+def test_the_page_is_small() -> None:
+    """All that a browser fetches before it shows a truck, in bytes."""
+    assert sum(file.stat().st_size for file in STATIC.iterdir()) <= 1_200_000
+
+
 def test_the_page_names_no_other_host() -> None:
     allowed = {"www.w3.org"}  # a namespace, never fetched
     for name in KINDS:

@@ -274,6 +274,31 @@ def test_a_point_of_a_finished_sweep_becomes_the_truck(page: Page, bench: Bench)
     expect(motor.get_by_label("Height")).to_have_value("110")
 
 
+def test_a_sweep_is_run_from_the_page_and_becomes_a_map(page: Page) -> None:
+    turn_to(page, "Sweeps")
+    page.get_by_label("Up: what to vary").select_option("part.at_mm.z")
+    page.get_by_label("Up: of which part").select_option("battery pack")
+    for axis in ("Across", "Up"):
+        page.get_by_label(f"{axis}: in how many steps").fill("3")
+    page.get_by_label("By which method").select_option("closed form")
+    expect(page.locator("#sweep-count")).to_have_text("9 trucks to answer")
+    page.locator("#sweep-run").click()
+    expect(page.locator("#sweep-words")).to_have_text("9 done; the map is below.", timeout=LONG)
+    points = page.locator("#map .map-point")
+    expect(points).to_have_count(9)
+    points.first.focus()
+    page.keyboard.press("ArrowRight")
+    expect(points.nth(1)).to_be_focused()
+    page.keyboard.press("Enter")
+    expect(page.locator("#state")).to_have_text("changed, not saved yet")
+    page.locator("#undo").click()
+    expect(page.locator("#state")).to_have_text("saved")
+    page.get_by_label("Across: what to vary").select_option("part.at_mm.z")
+    page.get_by_label("Across: of which part").select_option("battery pack")
+    page.locator("#sweep-run").click()
+    expect(page.locator("#say")).to_contain_text("vary two different things")
+
+
 def test_no_table_outside_the_folder_is_read(bench: Bench) -> None:
     (bench.folder.parent / "secret.csv").write_text("a,b\n1,2\n")
     for name in ("../secret.csv", "/etc/passwd", "out/../../secret.csv", "a/../../secret"):

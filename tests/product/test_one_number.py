@@ -82,7 +82,7 @@ def test_the_page(case: tuple[Loaded, str, TipAngles]) -> None:
     loaded, surface, wanted = case
     grip = page.shown_grip(loaded.truck, surface)
     curve = page.exact_curve(loaded.truck, grip).tips.free
-    every = {round(float(np.degrees(h)), 6): k for k, h in enumerate(page.HEADINGS)}
+    every = {round(float(np.degrees(h)), 6): k for k, h in enumerate(page.MAP_HEADINGS)}
     shared = [h for h in HEADINGS if round(float(h), 6) in every]
     assert len(shared) >= 12
     at = [every[round(float(h), 6)] for h in shared]

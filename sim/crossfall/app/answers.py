@@ -27,7 +27,7 @@ from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Array, Grip, Truck
 from crossfall.truck.ride import level_axle_loads, tyre_loads
 
-HEADINGS = np.radians(np.arange(0.0, 360.0, 5.0))
+MAP_HEADINGS = np.radians(np.arange(0.0, 360.0, 5.0))
 QUARTER_HEADINGS = {"climb": 0.0, "left": 90.0, "descent": 180.0, "right": 270.0}
 TEN_GRAMS = 0.010  # kg
 
@@ -69,7 +69,7 @@ def shown_grip(truck: Truck, surface: str | None) -> Grip:
 
 def quick(truck: Truck, grip: Grip, known: KnownAnswers, exact: bool = False) -> dict[str, Any]:
     """Everything for the page. exact: the curve known is this very truck's."""
-    stiff = rigid.tip_angle(truck, HEADINGS)
+    stiff = rigid.tip_angle(truck, MAP_HEADINGS)
     slide = sliding.slide_range(truck, [0.0], grip)[0]
     last = known.curve
     curve = None if last is None or last.grip != grip else carried(last, stiff, slide[1])
@@ -79,7 +79,7 @@ def quick(truck: Truck, grip: Grip, known: KnownAnswers, exact: bool = False) ->
         "numbers": _numbers(truck),
         "surface": grip.surface,
         "grip_range": {"low": grip.low, "likely": grip.likely, "high": grip.high},
-        "heading_deg": np.degrees(HEADINGS).round(9).tolist(),
+        "heading_deg": np.degrees(MAP_HEADINGS).round(9).tolist(),
         "rigid_deg": plain_degrees(stiff),
         "compliant_deg": nothing if curve is None else plain_degrees(curve.tip),
         "rail_deg": nothing if curve is None else plain_degrees(curve.rail),
@@ -174,8 +174,8 @@ def _by_place(per_mass: Callable[[Array], Array]) -> Array:
 
 def exact_curve(truck: Truck, grip: Grip) -> TipMap:
     """The compliant answer over HEADINGS, about a second."""
-    tips = tip_angles(truck, HEADINGS, grip.likely)
-    return TipMap(grip, rigid.tip_angle(truck, HEADINGS), tips)
+    tips = tip_angles(truck, MAP_HEADINGS, grip.likely)
+    return TipMap(grip, rigid.tip_angle(truck, MAP_HEADINGS), tips)
 
 
 def least_over_headings(curve: TipMap) -> float:
@@ -193,7 +193,7 @@ def expected(known: TipMap | None, heading_deg: float) -> float | None:
     """Deg, where a trial at a heading may expect its tip; only used to hurry to a start."""
     if known is None:
         return None
-    at = np.interp(np.radians(heading_deg), HEADINGS, known.tips.free, period=2 * np.pi)
+    at = np.interp(np.radians(heading_deg), MAP_HEADINGS, known.tips.free, period=2 * np.pi)
     return float(np.degrees(at)) if np.isfinite(at) else None
 
 

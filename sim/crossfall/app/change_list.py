@@ -23,7 +23,7 @@ from crossfall.tuning.apply import apply, misfits
 from crossfall.tuning.changes import Catalogue, change_file_of, checked_changes
 
 # What a fitted change does must stay, or it could not be taken off again; what it costs may change.
-FREE = ("label", "price", "group", "note")
+ALWAYS_EDITABLE = ("label", "price", "group", "note")
 
 
 def stamp(path: Path) -> str:
@@ -85,7 +85,7 @@ def _edited(text: str, asked: Mapping[str, Any], fitted: Collection[str]) -> str
         return str(asked["text"])
     if act == "new" and isinstance(asked.get("change"), Mapping):
         return change_text.add_change(text, _given(asked["change"]))
-    if name in fitted and (act == "remove" or asked.get("field") not in FREE):
+    if name in fitted and (act == "remove" or asked.get("field") not in ALWAYS_EDITABLE):
         raise InputError(Problem("changes", f"'{name}' is on the truck", "take it off first"))
     if act == "remove":
         left = change_text.remove_change(text, name)

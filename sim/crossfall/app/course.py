@@ -10,7 +10,7 @@ from typing import Any
 
 import numpy as np
 
-from crossfall.app.answers import HEADINGS, TipMap, plain_degrees
+from crossfall.app.answers import MAP_HEADINGS, TipMap, plain_degrees
 from crossfall.app.scene import mm
 from crossfall.trials.course import Course, beside, straightened
 from crossfall.trials.ground import Hump, LaidStone, Strewn
@@ -89,7 +89,7 @@ def standing_on_course(hill: Hill, curve: TipMap) -> dict[str, Any]:
     the ground that is under its middle; deg, at the places of `way_told`."""
     keep = _kept(hill.course)
     slope, heading = local_slopes(hill)
-    goes = np.interp(heading[keep], HEADINGS, curve.tips.goes, period=2 * np.pi)
+    goes = np.interp(heading[keep], MAP_HEADINGS, curve.tips.goes, period=2 * np.pi)
     return {
         "slope_deg": plain_degrees(slope[keep]),
         "local_heading_deg": plain_degrees(heading[keep]),

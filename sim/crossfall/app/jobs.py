@@ -69,6 +69,11 @@ class Job:
         self._process.wait()
         shutil.rmtree(self.folder, ignore_errors=True)
 
+    @property
+    def over(self) -> bool:
+        """Whether its process has ended."""
+        return self._process.poll() is not None
+
     def state(self) -> dict[str, Any]:
         with self._mutex:
             return {

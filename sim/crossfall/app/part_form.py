@@ -17,12 +17,12 @@ from crossfall.truck.materials import MATERIALS
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.take_out import lumps
 
-KINDS = (
+_KINDS = (
     shapes.Box, shapes.Cylinder, shapes.Ring, shapes.Plate, shapes.Rod, shapes.Tube, shapes.Sphere,
     shapes.Strip, shapes.Mesh,
 )  # fmt: skip
-MESHES = (".stl", ".obj", ".ply")
-START = {
+_MESHES = (".stl", ".obj", ".ply")
+_START = {
     "size_mm": (30, 20, 10),
     "length_mm": 30,
     "width_mm": 12,
@@ -34,14 +34,14 @@ START = {
     "g_per_m": 72,
 }
 # Optional in the file because a link gives them otherwise; a new part of the page is no link.
-WANTED = ("length_mm",)
+_WANTED = ("length_mm",)
 
 
 def part_form(spec: TruckSpec, folder: Path) -> dict[str, Any]:
     """folder: of the truck's file, where its meshes are looked for."""
-    found = [*MESHES, *(m.upper() for m in MESHES)]
+    found = [*_MESHES, *(m.upper() for m in _MESHES)]
     return {
-        "kinds": [_kind(model) for model in KINDS],
+        "kinds": [_kind(model) for model in _KINDS],
         "materials": sorted({*MATERIALS, *spec.materials}),
         "meshes": [name for suffix in found for name in listing(folder, suffix)],
         "lumps": lumps(spec),
@@ -58,12 +58,12 @@ def _kind(model: type[shapes.Strict]) -> dict[str, Any]:
 
 def _field(key: str, info: Any) -> dict[str, Any]:
     choices = [c for c in typing.get_args(info.annotation) if isinstance(c, str)]
-    start = START.get(key)
+    start = _START.get(key)
     return {
         "key": key,
         "meaning": MEANINGS.get(key, ""),
         "many": 3 if key == "size_mm" else 1,
-        "needed": info.is_required() or key in WANTED,
+        "needed": info.is_required() or key in _WANTED,
         "choices": choices,
         "start": info.default if choices and info.default in choices else start,
     }

@@ -13,6 +13,7 @@ from starlette.requests import Request
 from starlette.responses import JSONResponse, Response
 from starlette.routing import Route
 
+from crossfall.app import wizard
 from crossfall.app.access import Gate, Guard, TooBig
 from crossfall.app.document import At, Conflict
 from crossfall.app.session import Bench
@@ -80,7 +81,20 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
         ),
         _binary("/api/share", lambda q: bench.share(_asked(q)), "text/html", "bench.html"),
         _get("/api/board", lambda q: bench.board(_asked(q))),
+        _get("/api/wizard", lambda q: bench.wizard(_asked(q))),
+        _post(
+            "/api/reading",
+            lambda b: {"value": wizard.checked_typed(_text(b, "key"), _text(b, "typed"))},
+        ),
+        _post(
+            "/api/begin",
+            lambda b: bench.begin(_text(b, "name"), _table(b, "typed"), _yes(b, "again")),
+        ),
+        _post("/api/agreement", lambda b: bench.agreement(_at(b), _yes(b, "put"))),
         _get("/api/sweeps", lambda q: bench.sweeps()),
+        _get("/api/sweep-state", lambda q: bench.sweep_job.state()),
+        _post("/api/sweep-run", lambda b: bench.run_sweep(_at(b), _table(b, "asked"))),
+        _post("/api/sweep-stop", lambda b: bench.sweep_job.stop()),
         _get("/api/sweep", lambda q: bench.sweep(str(q.get("name", "")))),
         _post("/api/plan", lambda b: bench.planned(_at(b), _table(b, "asked"))),
         _post("/api/weigh", lambda b: bench.weighed(_at(b), _table(b, "form"), _yes(b, "keep"))),

@@ -25,8 +25,10 @@ from crossfall.app import (
     scale_form,
     share,
     suspension,
+    sweep_jobs,
     sweeps,
     trial_jobs,
+    wizard,
 )
 from crossfall.app.answers import Gains, KnownAnswers, TipMap
 from crossfall.app.document import At, Desk, Sheet
@@ -37,7 +39,9 @@ from crossfall.app.reference import Reference
 from crossfall.app.scene import scene
 from crossfall.app.stances import stances
 from crossfall.app.truck_cache import CARRIER_NAMES, Memory, Reader, measures, part_rows, truck_name
+from crossfall.measurement.begin_files import is_sealed, readings_of
 from crossfall.measurement.board_predict import board_grip
+from crossfall.show.guide import figure_of
 from crossfall.truck import document
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
@@ -77,6 +81,7 @@ class Bench:
         self._surface: str | None = None
         self._pinned: Reference | None = None
         self.trials = trial_jobs.Trials()
+        self.sweep_job = sweep_jobs.Sweeps(self.folder)
         self.courses = course_jobs.Courses()
         self._still: dict[str, Still] = {}  # by truck; the last one kept
         # Long work is done one at a time, and not at all for a truck that has moved on meanwhile.
@@ -320,7 +325,7 @@ class Bench:
     def weighed(self, at: At, asked: dict[str, Any], keep: bool) -> dict[str, Any]:
         """Mass and CG out of scale readings; keep: also write them beside the truck."""
         loaded, sheet = self._at(at)
-        path = self.folder / f"{sheet.source.stem}.weighin.toml"
+        path = self._beside(sheet, "weighin")
         text = scale_form.as_text(asked, loaded.truck.name)
         found = decisions.weighed(text, loaded.truck, path)
         if keep:
@@ -330,7 +335,7 @@ class Bench:
     def readings(self, at: At) -> dict[str, Any]:
         """The form of the readings kept beside the truck; form: None where there are none."""
         _, sheet = self._at(at)
-        path = self.folder / f"{sheet.source.stem}.weighin.toml"
+        path = self._beside(sheet, "weighin")
         there = path.is_file()
         return {
             "file": path.name,
@@ -342,11 +347,58 @@ class Bench:
         """The tilt-board card; with `asked` a reading is put into the board file or taken out."""
         loaded, sheet = self._at(at)
         truck = loaded.truck
-        path = self.folder / f"{sheet.source.stem}.board.toml"
+        path = self._beside(sheet, "board")
         if asked is not None:
             decisions.note_reading(truck, path, asked)
         grip = board_grip(truck)
         return decisions.board_card(truck, path, grip)
+
+    def wizard(self, at: At) -> dict[str, Any]:
+        """What the page asks one by one, its pictures and cautions, and how far this truck is."""
+        loaded, sheet = self._at(at)
+        kept = readings_of(self.folder / sheet.source.name)
+        return {
+            "questions": wizard.wizard_questions(),
+            "pictures": wizard.wizard_pictures(figure_of(loaded.truck)),
+            "cautions": wizard.CAUTIONS,
+            "begun": kept.is_file(),
+            "as_begun": kept.is_file() and not sheet.unsaved and is_sealed(sheet.source),
+            "weighed": self._beside(sheet, "weighin").is_file(),
+            "tilted": self._beside(sheet, "board").is_file(),
+        }
+
+    def _beside(self, sheet: Sheet, kind: str) -> Path:
+        return self.folder / f"{sheet.source.stem}.{kind}.toml"
+
+    def begin(self, name: str, typed: dict[str, Any], again: bool) -> dict[str, Any]:
+        """Make a truck file of readings as typed and put it on the bench; some seconds.
+
+        again: from the readings kept beside the file, with these added.
+        """
+        inside(self.folder, name)
+        with self._heavy:
+            sheet = self.desk.sheet
+            if again and sheet.unsaved and sheet.source.stem == name.removesuffix(".toml"):
+                what = "has changes that are not saved"
+                raise InputError(Problem(sheet.source.name, what, "undo or save them first"))
+            said = wizard.begun(self.folder, name, typed, again)
+        if again:
+            self.desk.follow()
+        return {"begun": said, "bench": self.open(said["file"])}
+
+    def agreement(self, at: At, put: bool) -> dict[str, Any]:
+        """Bring the file and the readings kept beside it together; put: into the truck's text."""
+        with self._heavy:
+            loaded, sheet = self._at(at)
+            found, text = wizard.agreement(
+                loaded,
+                sheet.history.text,
+                self._beside(sheet, "weighin"),
+                self._beside(sheet, "board"),
+            )
+        if put:
+            self.desk.edit(at, lambda _: text, "brought together with scale and board")
+        return {"found": found, "bench": self.state() if put else None}
 
     def sheet(self, at: At) -> bytes:
         """The set-up sheet as PDF, against the truck before its changes or as saved; with the still
@@ -399,6 +451,12 @@ class Bench:
 
     def sweep(self, name: str) -> dict[str, Any]:
         return sweeps.table(self.folder, name)
+
+    def run_sweep(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
+        """Begin a sweep of the truck as it is, on the surface shown."""
+        loaded, sheet = self._at(at)
+        data = sweep_jobs.sweep_data(asked, self._known_surface(loaded.truck))
+        return self.sweep_job.start(loaded, sheet.history.text, data)
 
     def place(self, at: At, values: dict[str, Any]) -> dict[str, Any]:
         """A point of a sweep as the truck on the table: values by dotted key, as one edit."""
@@ -629,6 +687,7 @@ class Bench:
 
     def close(self) -> None:
         self.trials.close()
+        self.sweep_job.close()
         self.courses.close()
         self.desk.close()
 

@@ -8,7 +8,7 @@ import numpy as np
 
 from crossfall.answers.keys import deg
 from crossfall.answers.tips import tip_angles
-from crossfall.app.answers import HEADINGS, TipMap, plain_degrees
+from crossfall.app.answers import MAP_HEADINGS, TipMap, plain_degrees
 from crossfall.app.scene import mm
 from crossfall.statics import rigid
 from crossfall.statics.compliant_path import EquilibriumPath, equilibrium_path
@@ -31,7 +31,7 @@ def stances(truck: Truck, grip: Grip, heading_deg: float, known: TipMap | None) 
     if known is None:
         tips, at = tip_angles(truck, [heading], grip.likely), 0
     else:
-        tips, at = known.tips, int(np.abs(HEADINGS - heading).argmin())
+        tips, at = known.tips, int(np.abs(MAP_HEADINGS - heading).argmin())
     free, slides = float(tips.free[at]), bool(tips.slides[at])
     far = free if np.isfinite(free) else float(rigid.tip_angle(truck, [heading])[0])
     # Closer together towards the tip, where loads and lean change fastest.

@@ -58,7 +58,7 @@ class SolverMethod:
 
 
 @dataclass(frozen=True)
-class Snapshot:
+class _Snapshot:
     """Everything needed to go back to a moment."""
 
     state: Array
@@ -187,17 +187,17 @@ class MujocoTruck:
     def poses(self, raw: Sequence[list[float]]) -> Array:
         return frozen(np.array(raw).reshape(-1, 7)[:, [0, 1, 2, 4, 5, 6, 3]])
 
-    def save(self) -> Snapshot:
+    def save(self) -> _Snapshot:
         self._check()
         state = np.empty(mujoco.mj_stateSize(self._model, STATE))
         mujoco.mj_getState(self._model, self._data, state, STATE)
-        return Snapshot(state, self._stops.copy())
+        return _Snapshot(state, self._stops.copy())
 
-    def restore(self, snapshot: Snapshot) -> None:
+    def restore(self, snapshot: _Snapshot) -> None:
         mujoco.mj_setState(self._model, self._data, snapshot.state, STATE)
         self._stops = snapshot.stops.copy()
 
-    def forget(self, snapshot: Snapshot) -> None:
+    def forget(self, snapshot: _Snapshot) -> None:
         """Nothing is kept outside the snapshot itself."""
 
     def _check(self) -> None:

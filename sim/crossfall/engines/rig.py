@@ -72,7 +72,7 @@ class Rig:
 
 
 @dataclass(frozen=True)
-class Snapshot:
+class _Snapshot:
     """Everything needed to go back to a moment."""
 
     state: int
@@ -183,15 +183,15 @@ class HeldRig:
     def poses(self, raw: Sequence[_Pose]) -> Array:
         return self.world.chassis_poses(raw)
 
-    def save(self) -> Snapshot:
+    def save(self) -> _Snapshot:
         holds = tuple(axle.save() for axle in self.axles)
-        return Snapshot(self.world.save(), self._stops.copy(), holds)
+        return _Snapshot(self.world.save(), self._stops.copy(), holds)
 
-    def restore(self, snapshot: Snapshot) -> None:
+    def restore(self, snapshot: _Snapshot) -> None:
         self.world.restore(snapshot.state)
         self._stops = snapshot.stops.copy()
         for axle, hold in zip(self.axles, snapshot.holds, strict=True):
             axle.restore(hold)
 
-    def forget(self, snapshot: Snapshot) -> None:
+    def forget(self, snapshot: _Snapshot) -> None:
         self.world.forget(snapshot.state)

@@ -36,7 +36,7 @@ _DECIMALS = 4
 
 
 @dataclass(frozen=True)
-class Lump:
+class PartLump:
     """A part of the new file: its entries, what it is, and how it came about."""
 
     entries: Mapping[str, Any]
@@ -52,7 +52,7 @@ class Beginning:
     readings: Readings
     setup: Setup
     sums: Sums
-    lumps: tuple[Lump, ...]
+    lumps: tuple[PartLump, ...]
 
     @property
     def data(self) -> dict[str, Any]:
@@ -130,13 +130,13 @@ def _sums(r: Readings, made: Setup) -> Sums:
     )
 
 
-def _wheel(r: Readings, made: Setup) -> Lump:
+def _wheel(r: Readings, made: Setup) -> PartLump:
     d, w = r.tyre_diameter_mm, r.tyre_width_mm
     shape = {"kind": "ring", "outer_mm": d, "inner_mm": _tidy(0.45 * d), "width_mm": w}
     return _lump("wheel", "every wheel", made.wheel_g, [0, 0, 0], 1.0, shape)
 
 
-def _axles(made: Setup) -> list[Lump]:
+def _axles(made: Setup) -> list[PartLump]:
     found = []
     for name, end in zip(AXLES, made.ends, strict=True):
         length = max(end.track.value - end.tyre["width"].value, 10.0)
@@ -147,7 +147,7 @@ def _axles(made: Setup) -> list[Lump]:
 
 def _lump(
     name: str, on: str, mass: Filled, at: Sequence[float], place_tol: float, shape: dict[str, Any]
-) -> Lump:
+) -> PartLump:
     entries = {
         "name": name,
         "on": on,
@@ -157,10 +157,10 @@ def _lump(
         "mass_tol_g": _tidy(mass.tol),
         "place_tol_mm": place_tol,
     }
-    return Lump(entries, mass.how)
+    return PartLump(entries, mass.how)
 
 
-def _weighed(r: Readings) -> list[Lump]:
+def _weighed(r: Readings) -> list[PartLump]:
     """Body, pack, and the parts weighed on their own."""
     found = []
     middle = (r.front_track_mm + r.rear_track_mm) / 2
@@ -176,11 +176,11 @@ def _weighed(r: Readings) -> list[Lump]:
         found.append(_lump("battery pack", "chassis", mass, r.pack_at_mm, 4, shape))
     for part in r.part:
         entries = part.model_dump(mode="json", exclude_unset=True)
-        found.append(Lump(entries, "given with the readings"))
+        found.append(PartLump(entries, "given with the readings"))
     return found
 
 
-def _closed(r: Readings, made: Setup, total: Sums, known: Sequence[Lump]) -> list[Lump]:
+def _closed(r: Readings, made: Setup, total: Sums, known: Sequence[PartLump]) -> list[PartLump]:
     """The lumps with what is left for the chassis, and the axles moved across, so that mass, CG
     and the couple on each axle come out."""
     data = truck_data(r, made, [dict(one.entries) for one in known])
@@ -204,7 +204,7 @@ def _closed(r: Readings, made: Setup, total: Sums, known: Sequence[Lump]) -> lis
     return [rest, *known]
 
 
-def _taken_out(r: Readings, known: Sequence[Lump], placed: Sequence[Part]) -> list[Lump]:
+def _taken_out(r: Readings, known: Sequence[PartLump], placed: Sequence[Part]) -> list[PartLump]:
     """Axle and wheel lumps less the parts on them that were weighed on their own."""
     own = {one.entries["name"]: i for i, one in enumerate(known)}
     given = len(known) - len(r.part)
@@ -224,12 +224,12 @@ def _taken_out(r: Readings, known: Sequence[Lump], placed: Sequence[Part]) -> li
             what = f"weigh {mass / _G:.0f} g, all of the {name.removesuffix(' lump')}"
             allowed = f"less than {found[i].entries['mass_g']:g}"
             raise InputError(Problem("readings", what, allowed, "part"))
-        found[i] = Lump({**found[i].entries, "mass_g": _tidy(left)}, found[i].how)
+        found[i] = PartLump({**found[i].entries, "mass_g": _tidy(left)}, found[i].how)
     return found
 
 
 def _across(
-    r: Readings, made: Setup, known: Sequence[Lump], placed: Sequence[Part], total: Sums
+    r: Readings, made: Setup, known: Sequence[PartLump], placed: Sequence[Part], total: Sums
 ) -> Array:
     """(3,) mm, y of the sprung mass centre, and of the front and rear axle lump.
 
@@ -253,14 +253,14 @@ def _across(
     return np.asarray(scale @ a.T @ np.linalg.solve(a @ scale @ a.T, b))
 
 
-def _moved(one: Lump, sides: Array) -> Lump:
+def _moved(one: PartLump, sides: Array) -> PartLump:
     for name, y in zip(AXLES, sides[1:], strict=True):
         if one.entries["name"] == f"{name} lump":
-            return Lump({**one.entries, "at_mm": [0, _tidy(y), 0]}, one.how)
+            return PartLump({**one.entries, "at_mm": [0, _tidy(y), 0]}, one.how)
     return one
 
 
-def _remainder(r: Readings, made: Setup, total: Sums, known: Sequence[Lump]) -> Lump:
+def _remainder(r: Readings, made: Setup, total: Sums, known: Sequence[PartLump]) -> PartLump:
     spec = TruckSpec.model_validate(truck_data(r, made, [dict(one.entries) for one in known]))
     placed = [
         p for i, part in enumerate(spec.part)
@@ -293,7 +293,7 @@ def _remainder(r: Readings, made: Setup, total: Sums, known: Sequence[Lump]) -> 
         "mass_tol_g": _tidy(sd[0] / _G / _RECTANGULAR),
         "place_tol_xyz_mm": [round(float(v) * share / _MM, 2) for v in sd[1:]],
     }
-    return Lump(entries, "all the rest: what scale and ruler leave after the parts below")
+    return PartLump(entries, "all the rest: what scale and ruler leave after the parts below")
 
 
 def truck_data(r: Readings, made: Setup, parts: Sequence[Mapping[str, Any]]) -> dict[str, Any]:

@@ -39,9 +39,12 @@ def new_path(loaded: Loaded, wanted: Path | None) -> Path:
     return path
 
 
-def new_text(loaded: Loaded, found: Reconciled) -> str:
-    """The chassis file's text with every move put in. Raises InputError."""
-    text = loaded.path.read_text(encoding="utf-8-sig")
+def new_text(loaded: Loaded, found: Reconciled, text: str | None = None) -> str:
+    """The chassis file's text with every move put in. Raises InputError.
+
+    text: as it is worked on, where it is not what stands on disk.
+    """
+    text = loaded.path.read_text(encoding="utf-8-sig") if text is None else text
     for move in sorted(found.moves, key=lambda m: m.row):
         text = _with_move(text, loaded.spec.part[move.row], move)
     return text

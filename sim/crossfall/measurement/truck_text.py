@@ -11,7 +11,7 @@ from crossfall.measurement.begin import (
     SUSPENSION_UNITS,
     TYRE_UNITS,
     Beginning,
-    Lump,
+    PartLump,
     end_lines,
     grip,
 )
@@ -65,7 +65,7 @@ def _valued(key: str, value: float, tol: tuple[str, float] | None, how: str) -> 
     return [*found, f"{tol[0]} = {_toml(tol[1])}"] if tol else found
 
 
-def _part(lump: Lump) -> list[str]:
+def _part(lump: PartLump) -> list[str]:
     lines = ["", "[[part]]", f"# {lump.how}"]
     return [*lines, *(f"{key} = {_toml(value)}" for key, value in lump.entries.items())]
 

@@ -92,7 +92,7 @@ def write_guide(path: Path, truck: Truck | None = None, stem: str = "") -> None:
 
 
 def _context(truck: Truck | None, stem: str) -> dict[str, Any]:
-    figure = draw.Figure() if truck is None else _figure(truck)
+    figure = draw.Figure() if truck is None else figure_of(truck)
     mass = USUAL_MASS if truck is None else whole(truck).mass
     base = figure.wheelbase / 1e3
     block = 5 * round(RAISE * figure.wheelbase / 5)
@@ -165,7 +165,8 @@ def _example(name: str, grams: int, stiffness: float, method: float) -> dict[str
     }
 
 
-def _figure(truck: Truck) -> draw.Figure:
+def figure_of(truck: Truck) -> draw.Figure:
+    """A truck's measures for the drawings."""
     tracks, radii, widths = (
         [getattr(a, "track", 0.0) for a in truck.axles],
         [a.tyre.radius for a in truck.axles],

@@ -195,19 +195,75 @@ def floor(left: float, right: float, y: float) -> str:
     return line(left, y, right, y, "ground") + hatch
 
 
-def level_weighing(f: Figure) -> str:
+def level_weighing(f: Figure, end: str = "front") -> str:
     """One axle on the scale, the other on blocks of the scale's height."""
     half = f.wheelbase / 2
+    other = {"front": "rear", "rear": "front"}[end]
+    at = half if end == "front" else -half
+    tick = -at + (62 if at < 0 else -62)
     return svg(
-        "Side view: front wheels on a kitchen scale, rear wheels on a block of the same height",
+        f"Side view: {end} wheels on a kitchen scale, {other} wheels on a block of the same height",
         (-250, -230, 500, 282),
         truck_side(f),
-        scale(half, 0),
-        _block(-half, 0, 24),
+        scale(at, 0),
+        _block(-at, 0, 24),
         floor(-245, 245, 24),
-        _dimension(-half - 62, 0, -half - 62, 24, ""),
-        svg_text(-half - 66, 46, "same height", "red", "start"),
-        svg_text(half, 46, "scale"),
+        _dimension(tick, 0, tick, 24, ""),
+        svg_text(-at, 46, "same height", "red"),
+        svg_text(at, 46, "scale"),
+    )
+
+
+def side_weighing(f: Figure, side: str = "left") -> str:
+    """Both wheels of one side on the scale, the others on blocks of its height; from behind."""
+    at = f.track / 2 * (-1 if side == "left" else 1)
+    return svg(
+        f"Rear view: {side} wheels on a kitchen scale, the other two on blocks of the same height",
+        (-190, -230, 380, 282),
+        truck_rear(f),
+        scale(at, 0, 104),
+        _block(-at, 0, 24, 74),
+        floor(-184, 184, 24),
+        svg_text(at, 46, "scale"),
+        svg_text(-at, 46, "same height", "red"),
+    )
+
+
+def corner_weighing(corner: str) -> str:
+    """One wheel on the scale, the others on blocks of its height; from above, nose up.
+
+    corner: as "front left".
+    """
+    pads = []
+    for name in ("front left", "front right", "rear left", "rear right"):
+        x = -22.5 if name.endswith("left") else 22.5
+        y = -29.0 if name.startswith("front") else 29.0
+        x *= 1.7
+        y *= 1.7
+        pads.append(rect(x - 24, y - 26, 48, 52, "plate" if name == corner else "wood", 4))
+        if name == corner:
+            out = x - 30 if x < 0 else x + 30
+            pads.append(svg_text(out, y + 4, "scale", "red", "end" if x < 0 else "start"))
+    return svg(
+        f"From above, nose up: the {corner} wheel on the scale, the others on blocks as high",
+        (-150, -112, 300, 224),
+        *pads,
+        f'<g transform="scale(1.7)">{_plan()}</g>',
+        text=13,
+    )
+
+
+def tyre_size(f: Figure) -> str:
+    """A bare wheel: across, and the width of its tread."""
+    r, w = f.radius, f.tread
+    return svg(
+        "A wheel off the truck: diameter across the tyre, and width of its tread",
+        (-140, -150, 280, 182),
+        wheel_side(-50, -r - 4, r),
+        _dimension(-50 - r, 8, -50 + r, 8, "diameter", 17),
+        rect(70 - w / 2, -2 * r - 4, w, 2 * r, "tyre", 9),
+        rect(70 - w / 4, -r - 4 - 0.45 * r, w / 2, 0.9 * r, "rim", 2),
+        _dimension(70 - w / 2, 8, 70 + w / 2, 8, "width", 17),
     )
 
 

@@ -17,7 +17,7 @@ from crossfall.study.pool import TrialLimits, outcomes
 from crossfall.study.store import Store
 from crossfall.study.task import Batch, Task, TrialOutcome
 
-WINDOW = 30.0  # s, over which the rate is taken
+_WINDOW = 30.0  # s, over which the rate is taken
 
 
 @dataclass(frozen=True)
@@ -70,9 +70,9 @@ class _Tally:
         now, p = time.monotonic(), self.progress
         if arrived:
             self.recent.append((now, len(arrived)))
-        while self.recent and now - self.recent[0][0] > WINDOW:
+        while self.recent and now - self.recent[0][0] > _WINDOW:
             self.recent.popleft()
-        rate = sum(n for _, n in self.recent) / max(min(now - self.began, WINDOW), 1e-3)
+        rate = sum(n for _, n in self.recent) / max(min(now - self.began, _WINDOW), 1e-3)
         failed = [o for o in arrived if o.cause]
         p = replace(
             p,

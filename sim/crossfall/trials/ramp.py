@@ -38,7 +38,7 @@ _Entry = Literal[
 ]
 POINTS = ("nose", "belly", "tail")
 STUCK = 0.5  # s without getting on that ends a trial
-GETTING_ON = 0.2  # of the speed asked for, less of which is not getting on
+_GETTING_ON = 0.2  # of the speed asked for, less of which is not getting on
 SPARE = 0.1  # wheelbases of ramp more than that takes
 CLIMBED = 1.0  # wheelbases gone on with all wheels on the ramp that count as climbed
 
@@ -187,7 +187,7 @@ def _enter(
         if going.fell_back > manner.slide:
             outcome = "slides"
             break
-        if going.travelled > mark + GETTING_ON * speed * STUCK:
+        if going.travelled > mark + _GETTING_ON * speed * STUCK:
             since, mark = going.time, going.travelled
         if going.time - since > STUCK + manner.ease:
             turning = going.fastest - going.travelled > manner.slide

@@ -27,7 +27,7 @@ from crossfall.truck.model import (
 from crossfall.truck.pieces import pieces, setting
 from crossfall.truck.read import ReadFile, Where, contained, in_memory, read_spec, read_text
 from crossfall.truck.solids import MM, Solid
-from crossfall.truck.stance import standing
+from crossfall.truck.stance import standing_truck
 from crossfall.truck.tolerances import uncertain_inputs
 
 _NOTHING = Body(0.0, frozen(np.zeros(3)), frozen(np.zeros((3, 3))))
@@ -78,7 +78,7 @@ def build(
     """
     where = where or in_memory(spec)
     if any(end.suspension.preload_mm is not None for end in (spec.front, spec.rear)):
-        spec = standing(spec, lambda tried: _built(tried, folder, where)[0], where)
+        spec = standing_truck(spec, lambda tried: _built(tried, folder, where)[0], where)
     return _built(spec, folder, where)
 
 

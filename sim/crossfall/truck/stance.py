@@ -18,15 +18,14 @@ from crossfall.truck import schema
 from crossfall.truck.axle_law import law_of
 from crossfall.truck.errors import InputError
 from crossfall.truck.linkage import linkage_poses
-from crossfall.truck.model import Axle, Truck
+from crossfall.truck.model import ENDS, Axle, Truck
 from crossfall.truck.read import Where
 from crossfall.truck.ride import axle_squeezes
 from crossfall.truck.solids import MM
 
-ENDS = ("front", "rear")
 CLOSE = 1e-7  # m along a shaft
-ROUNDS = 12
-Place = tuple[float, ...]
+_ROUNDS = 12
+_Place = tuple[float, ...]
 
 
 @dataclass(frozen=True)
@@ -39,7 +38,7 @@ class Went:
     pitch: float = 0.0
 
 
-def standing(
+def standing_truck(
     spec: schema.TruckSpec, build: Callable[[schema.TruckSpec], Truck], where: Where
 ) -> schema.TruckSpec:
     """The spec with its chassis lifted to where its springs hold it.
@@ -49,7 +48,7 @@ def standing(
     """
     ups, tried, first = [0.0, 0.0], spec, build(spec)
     truck = first
-    for _ in range(ROUNDS):
+    for _ in range(_ROUNDS):
         worst = 0.0
         for i, (end, given) in enumerate(zip(ENDS, (spec.front, spec.rear), strict=True)):
             s = given.suspension
@@ -99,16 +98,16 @@ def lifted(spec: schema.TruckSpec, front: Went, rear: Went) -> schema.TruckSpec:
     rake = asin(step / hypot(ahead, fall)) - atan2(fall, ahead)  # nose up
     middle = (front.ahead + rear.ahead) / 2, (sum(high) - front.up - rear.up) / 2
 
-    def risen(at: Place) -> Place:
+    def risen(at: _Place) -> _Place:
         x, z = _turned(at[0] - middle[0], at[2] - middle[1], rake)
         return x, at[1], z + sum(high) / 2
 
-    def gone(at: Place, went: Went) -> Place:
+    def gone(at: _Place, went: Went) -> _Place:
         x, z = _turned(at[0], at[2], rake - went.pitch)
         return x, at[1], z
 
     def moved(part: schema.PartSpec) -> schema.PartSpec:
-        new: dict[str, Place] = {}
+        new: dict[str, _Place] = {}
         went = front if part.on.startswith("front") else rear
         if part.chassis_end_mm is not None and part.axle_end_mm is not None:
             new = {

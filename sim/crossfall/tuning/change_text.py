@@ -14,8 +14,8 @@ from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.schema import PartSpec, TruckSpec
 from crossfall.tuning.changes import Change, flat
 
-FIELDS = ("name", "label", "price", "most", "group", "requires", "note")
-PLACES = ("at_mm", "chassis_end_mm", "axle_end_mm")
+CHANGE_FIELDS = ("name", "label", "price", "most", "group", "requires", "note")
+_PLACES = ("at_mm", "chassis_end_mm", "axle_end_mm")
 
 
 def empty_text(truck: str, currency: str) -> str:
@@ -28,10 +28,10 @@ def empty_text(truck: str, currency: str) -> str:
 
 
 def set_field(text: str, name: str, field: str, value: Any) -> str:
-    """The text with one of a change's FIELDS set, or with None taken out. Other changes follow a
-    new name."""
-    if field not in FIELDS:
-        raise InputError(Problem("changes", f"'{field}' is not a field of a change"))
+    """The text with one of a change's CHANGE_FIELDS set, or with None taken out. Other changes
+    follow a new name."""
+    if field not in CHANGE_FIELDS:
+        raise InputError(Problem("changes", f"a change has no '{field}'"))
     text = document.text_with_value(text, f"change.{name}.{field}", value)
     return _followed(text, name, str(value)) if field == "name" else text
 
@@ -88,7 +88,7 @@ def difference(old: TruckSpec, new: TruckSpec) -> dict[str, Any]:
 def _shift(old: PartSpec, new: PartSpec) -> list[float] | None:
     """By what a part was moved, all its places alike; None where more than that differs."""
     here, there = _entry(old), _entry(new)
-    places = [k for k in PLACES if k in there]
+    places = [k for k in _PLACES if k in there]
     if any(here.get(k) != there.get(k) for k in {*here, *there} if k not in places):
         return None
     if any(k not in here for k in places):

@@ -4,7 +4,7 @@
 import { store } from "./store";
 import type { SuspensionMoves, SuspensionTold } from "./suspensiontypes";
 import type { CourseAsked, CourseStanding, CourseState } from "./coursetypes";
-import type { Frozen, Answers, Before, Bench, BoardCard, Bought, Candidates, Edit, PartForm, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepTable, TrialState, Tried, Weighed } from "./types";
+import type { Frozen, Agreement, Answers, Before, Begun, Bench, BoardCard, Bought, Candidates, Edit, PartForm, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepState, SweepTable, TrialState, Tried, Weighed, Wizard } from "./types";
 
 export class Refusal extends Error {
   constructor(
@@ -133,6 +133,10 @@ export const api = {
   readings: () => about<Readings>("/api/readings"),
   weigh: (form: ScaleForm, keep: boolean) => act<Weighed>("/api/weigh", { form, keep }),
   board: (asked?: Record<string, unknown>) => (asked ? act<BoardCard>("/api/board", { asked }) : about<BoardCard>("/api/board")),
+  wizard: () => about<Wizard>("/api/wizard"),
+  reading: (key: string, typed: string) => tell<{ value: unknown }>("/api/reading", { key, typed }),
+  begin: (name: string, typed: Record<string, string>, again: boolean) => tell<{ begun: Begun; bench: Bench }>("/api/begin", { name, typed, again }),
+  agreement: (put: boolean) => act<{ found: Agreement; bench: Bench | null }>("/api/agreement", { put }),
   sheet: async (): Promise<Blob> => {
     const response = await call(`/api/sheet?${new URLSearchParams({ document: inView().document, revision: String(inView().revision) })}`);
     if (!response.headers.get("content-type")?.includes("pdf")) await answer(response);
@@ -145,6 +149,9 @@ export const api = {
   },
   sweeps: () => ask<{ tables: string[] }>("/api/sweeps"),
   sweep: (name: string) => ask<SweepTable>("/api/sweep", { name }),
+  runSweep: (asked: Record<string, unknown>) => act<SweepState>("/api/sweep-run", { asked }),
+  sweepState: () => ask<SweepState>("/api/sweep-state"),
+  stopSweep: () => tell<SweepState>("/api/sweep-stop", {}),
   place: (values: Record<string, number>) => act<Bench>("/api/place", { values }),
   trial: () => ask<TrialState>("/api/trial"),
   runTrial: (headings: number[], rail: boolean) => act<TrialState>("/api/trial", { headings, rail }),

@@ -8,7 +8,7 @@ const [W, H, LEFT, BOTTOM, TOP] = [600, 150, 34, 22, 10];
 
 export class CourseStrip {
   readonly root: HTMLElement;
-  private readonly svg = svg("svg", { class: "course-strip", viewBox: `0 0 ${W} ${H}`, role: "img" });
+  private readonly svg = svg("svg", { class: "course-strip", viewBox: `0 0 ${W} ${H}`, role: "img", "aria-label": "Degrees in hand along the course" });
   private readonly cursor = svg("path", { class: "strip-now" });
   private words = el("p", { class: "text soft strip-words" });
   private x: (along: number) => number = () => 0;

@@ -22,6 +22,7 @@ import { suspensionPage } from "./suspension";
 import { makePlaces, makeTabs, several } from "./tabs";
 import { Tilt } from "./tilt";
 import { weightsPage } from "./weights";
+import { wizardPage } from "./wizard";
 
 async function start(): Promise<void> {
   const bench = await api.bench();
@@ -48,6 +49,7 @@ async function start(): Promise<void> {
       { id: "list", name: "The list", make: listPage },
     ]) },
     { id: "measure", name: "Scale and board", make: several("Scale and board", [
+      { id: "wizard", name: "Step by step", make: wizardPage },
       { id: "scales", name: "On the scale", make: scalesPage },
       { id: "board", name: "On the board", make: boardPage },
     ]) },

@@ -46,7 +46,7 @@ export async function newPart(holder: HTMLElement, instead: HTMLElement[], views
   const lump = store.bench.rows.find((r) => r.name === from);
   const input = (id: string, label: string, attributes: Record<string, unknown>): HTMLInputElement => el("input", { id: `new-${id}`, "aria-label": label, "data-key": `new-${id}`, ...attributes });
   const number = (id: string, label: string, value: number | "", more: Record<string, unknown> = {}): HTMLInputElement => input(id, label, { type: "number", step: "any", value, ...more });
-  const name = input("name", "Name", { required: true, maxlength: 60, value: free(from ? "weighed part" : "brass weight"), pattern: "[^.\\[\\]\"]+" });
+  const name = input("name", "Name", { required: true, maxlength: 60, value: free(from ? "weighed part" : "added weight"), pattern: "[^.\\[\\]\"]+" });
   const mass = number("mass", "Mass of one, g", 20, { min: 0.001, max: 100000, required: true });
   const material = el("select", { id: "new-material", "aria-label": "Weighed, or out of what" }, el("option", { value: "" }, "as weighed"), ...form.materials.map((m) => el("option", { value: m }, m)));
   const price = number("price", "Price of one", 0, { min: 0, max: 1e7 });
@@ -106,6 +106,7 @@ export async function newPart(holder: HTMLElement, instead: HTMLElement[], views
     mass.disabled = material.value !== "" || byLength();
     material.disabled = kind.value === "" || byLength();
     if (kind.value === "") material.value = "";
+    dust.hidden = !/lead|brass/i.test(`${name.value} ${material.value}`);
     at[1]!.setAttribute("aria-label", wheel() ? "Outwards, mm" : "To the left, mm");
     acrossWord.textContent = wheel() ? "outwards" : "left";
     store.view.row = store.bench.rows.length; // where it comes to stand, and so drawn as picked
@@ -119,13 +120,14 @@ export async function newPart(holder: HTMLElement, instead: HTMLElement[], views
     holder.hidden = true;
     for (const one of instead) one.hidden = false;
   };
+  const dust = el("p", { class: "caution", role: "note", hidden: true }, "Do not file or drill lead or brass dry: the dust is harmful. Wash your hands after handling lead.");
   const acrossWord = el("span", { class: "soft" }, "left");
   const line = (label: string, ...rest: HTMLElement[]): HTMLElement => el("div", { class: "new-line" }, el("span", { class: "new-label" }, label), ...rest);
   const box = el("form", { class: "new-part", "aria-label": "A new part" },
     el("h3", {}, from ? `A part out of ${from}` : "A new part"),
     line("Name", name, el("label", {}, "price ", price, ` ${form.currency}`)),
     line("Shape", kind, fields),
-    line("Weighs", mass, el("span", {}, "g,"), material),
+    line("Weighs", mass, el("span", {}, "g,"), material), dust,
     line("Rides on", rides, el("label", { class: "tick" }, mirror, "also on the other side")),
     line("Stands", at[0]!, el("span", { class: "soft" }, "ahead"), at[1]!, acrossWord, at[2]!, el("span", { class: "soft" }, "up, mm")),
     el("p", { class: "about" }, "Click in a drawing to put it there."),

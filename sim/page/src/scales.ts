@@ -2,6 +2,7 @@
 
 import { api, Refusal } from "./api";
 import { el, fixed, put, say, signed, svg } from "./dom";
+import { oneStopGrid } from "./grid";
 import { store } from "./store";
 import { keepFresh } from "./tabs";
 import type { BoardCard, ScaleForm, Weighed } from "./types";
@@ -15,11 +16,13 @@ const blank = (at: string, raised = "", block_mm = ""): Line => ({ at, raised, b
 export function scalesPage(leaf: HTMLElement): void {
   let lines: Line[] = [blank("front"), blank("rear"), blank("left"), blank("rear", "front", "90")];
   let of = "";
-  const body = el("tbody", {});
+  let body = el("tbody", {});
+  const stop = { key: "" };
   const answer = el("div", { id: "weigh-answer", "aria-live": "polite" });
   const resolution = el("input", { id: "weigh-step", type: "number", min: 0.01, step: "any", value: 1, required: true });
   const locked = el("input", { id: "weigh-locked", type: "checkbox", checked: true });
-  const draw = (): void => put(body, ...lines.map((line, i) => {
+  const draw = (): void => {
+    const fresh = el("tbody", {}, ...lines.map((line, i) => {
     const picture = el("td", {}, sketch(line));
     const change = (key: keyof Line) => (e: Event): void => {
       line[key] = (e.target as HTMLInputElement).value;
@@ -32,9 +35,13 @@ export function scalesPage(leaf: HTMLElement): void {
       el("td", {}, el("input", { type: "text", inputmode: "decimal", value: line.loads, placeholder: "1342; 1345", "aria-label": `Reading ${i + 1}: scale shows, in g, repeats apart by semicolons or spaces`, onchange: change("loads") })),
       el("td", {}, el("button", { type: "button", "aria-label": `Remove reading ${i + 1}`, onclick: () => { lines.splice(i, 1); draw(); } }, "✕")));
   }));
+    oneStopGrid(fresh, "tr", stop);
+    body.replaceWith(fresh);
+    body = fresh;
+  };
   const weigh = async (keep: boolean): Promise<void> => {
     try {
-      show(answer, await api.weigh({ step_g: Number(resolution.value), locked: locked.checked, readings: lines }, keep));
+      showWeighed(answer, await api.weigh({ step_g: Number(resolution.value), locked: locked.checked, readings: lines }, keep));
       if (keep) say("The readings are kept beside the truck.");
     } catch (e) {
       if (!(e instanceof Refusal)) throw e;
@@ -86,7 +93,8 @@ function sketch(line: Line): SVGElement {
     ...foot(20, a!), ...foot(72, b!), svg("path", { class: "sk-body", d: `M14 ${24 - high(a!)}L78 ${24 - high(b!)}L74 ${14 - high(b!)}L18 ${12 - high(a!)}Z` }));
 }
 
-function show(holder: HTMLElement, found: Weighed): void {
+/** What the readings say, beside what the file says. */
+export function showWeighed(holder: HTMLElement, found: Weighed): void {
   const n = store.answers.numbers;
   const file = [n.mass_g, n.cg_mm[0], n.cg_mm[1], n.cg_mm[2]];
   put(holder, el("table", { id: "weighed" }, el("caption", {}, "What the scale says"),

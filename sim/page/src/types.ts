@@ -345,3 +345,66 @@ export interface Frozen {
   bench: Bench;
   paths: Record<number, Path>;
 }
+
+/** One reading that the wizard asks for. */
+export interface Question {
+  key: string;
+  words: string;
+  do: string;
+  hint: string;
+  kind: "mm" | "g" | "N/mm" | "word" | "yes or no" | "place" | "name";
+  choices: string[];
+  needed: boolean;
+  after: string;
+  minutes: number;
+  picture: string;
+  caution: string;
+  first: boolean;
+}
+
+export interface Wizard {
+  questions: Question[];
+  /** Drawings by name, as SVG. */
+  pictures: Record<string, string>;
+  cautions: Record<string, string>;
+  begun: boolean;
+  as_begun: boolean;
+  weighed: boolean;
+  tilted: boolean;
+}
+
+export interface Begun {
+  truck: string;
+  file: string;
+  readings_file: string;
+  mass_g: number;
+  mass_pm_g: number;
+  cg_mm: Triple;
+  cg_pm_mm: Triple;
+  typical: string[];
+  doubts: string[];
+  headings: { heading_deg: number; compliant_deg: number; compliant_range_deg: Pair; slides_first: boolean }[];
+  next: { do: string; readings: string[]; minutes: number; narrows_pm_deg: number }[];
+}
+
+export interface Agreement {
+  agrees: boolean;
+  /** Whether the file was brought together with all or some of these readings before. */
+  counted: "all" | "some" | "";
+  scales: boolean;
+  board: boolean;
+  sums: { what: string; unit: string; before: number; before_pm: number; after: number; after_pm: number }[];
+  moves: { part: string; mass_by_g: number; place_by_mm: Triple }[];
+  at_limit: string[];
+  left_out: { reading: string; kind: string; off: number; unit: string }[];
+}
+
+/** A sweep run from the page; table: the name of its table once it is over. */
+export interface SweepState {
+  state: "none" | "running" | "stopping" | "stopped" | "done" | "failed";
+  words: string;
+  done: number;
+  total: number;
+  left_s: number | null;
+  table: string;
+}

@@ -17,7 +17,7 @@ from crossfall.answers.keys import record
 from crossfall.answers.tips import TipAngles, tip_angles
 from crossfall.app import trial_process
 from crossfall.app.answers import (
-    HEADINGS,
+    MAP_HEADINGS,
     QUARTER_HEADINGS,
     KnownAnswers,
     TipMap,
@@ -82,7 +82,7 @@ def test_the_curve_is_the_answer_all_round(bramble: Loaded, shown: dict[str, Any
     assert shown["exact"]
     grip = shown_grip(bramble.truck, shown["surface"])
     every = 3
-    found = tip_angles(bramble.truck, HEADINGS[::every], grip.likely)
+    found = tip_angles(bramble.truck, MAP_HEADINGS[::every], grip.likely)
     assert found.slides.any()
     for key, values in (
         ("compliant_deg", found.tip),
@@ -130,7 +130,7 @@ def test_grams_are_worth_what_gains_says(bramble: Loaded, bench: Bench) -> None:
 
 def angles(free: list[float], slide: float, lift: list[float]) -> TipAngles:
     """Tips all round that repeat a few values; rad."""
-    many = len(HEADINGS) // len(free)
+    many = len(MAP_HEADINGS) // len(free)
     tip, first = np.tile(free, many), np.tile(lift, many)
     slides = tip > slide
     nothing = np.full((len(tip), 4), np.nan)
@@ -154,11 +154,11 @@ def test_a_curve_is_carried_by_what_the_rigid_one_has_moved() -> None:
 
 def test_a_curve_on_another_ground_is_not_carried() -> None:
     truck = make_truck()
-    known = TipMap(one_grip(0.9), rigid.tip_angle(truck, HEADINGS), angles([0.6], 0.7, [0.5]))
+    known = TipMap(one_grip(0.9), rigid.tip_angle(truck, MAP_HEADINGS), angles([0.6], 0.7, [0.5]))
     assert quick(truck, known.grip, KnownAnswers(known), True)["exact"]
     other = quick(truck, shown_grip(truck, "rock"), KnownAnswers(known), True)
     assert not other["exact"]
-    assert other["compliant_deg"] == [None] * len(HEADINGS)
+    assert other["compliant_deg"] == [None] * len(MAP_HEADINGS)
     assert other["gain_of"] == "rigid"
 
 

@@ -9,11 +9,13 @@ import sys
 import tomllib
 from pathlib import Path
 
+import numpy as np
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from spec_text import SAMPLE, line_of, load
 
+from crossfall.truck.axle_law import BY_Q, LEFT, law_of
 from crossfall.truck.build import load_text, load_truck
 from crossfall.truck.demos import demo_folder, demo_names, find_demo
 from crossfall.truck.digest import truck_digest
@@ -282,11 +284,13 @@ def test_the_demos_are_what_they_say(name):
 
 
 def damping_ratio(truck, axle) -> float:
-    """Of the sprung mass on one corner of an axle."""
+    """Of the sprung mass on one corner of an axle, its spring and damper along their shock."""
     i = truck.axles.index(axle) if axle is not truck.rear else 1
     sprung = (level_axle_loads(truck)[i] / GRAVITY - unsprung(truck, i).mass) / 2
     s = axle.suspension
-    return s.damping / (2 * (s.spring_rate * sprung) ** 0.5)
+    still = np.zeros(1)
+    ratio = law_of(axle).at(still, still)[LEFT, BY_Q, 0]  # of the shaft's travel to the wheel's
+    return ratio * s.damping / (2 * (s.spring_rate * sprung) ** 0.5)
 
 
 def test_the_demos_have_their_characters():

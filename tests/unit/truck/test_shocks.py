@@ -16,6 +16,7 @@ from crossfall.truck.plausibility import implausible_values
 from crossfall.truck.read import in_memory, locate
 from crossfall.truck.ride import spring_squeezes
 from linked_files import TRAVEL, linked, on_whole_shocks, shocks_text
+from numbered_files import numbered_text
 
 MM = 1e-3
 
@@ -188,7 +189,7 @@ def test_what_does_not_go_together_is_one_sentence(
 
 
 def test_keys_of_shocks_are_for_shocks_only() -> None:
-    text = locate("bramble").read_text(encoding="utf-8")
+    text = numbered_text("bramble")
     text = text.replace("[front.suspension]\n", "[front.suspension]\nshaft_travel_mm = 30\n")
     with pytest.raises(InputError) as caught:
         load_text(text, Path(locate("bramble")))

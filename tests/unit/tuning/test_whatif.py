@@ -317,7 +317,7 @@ def test_a_change_that_leaves_no_truck_standing_is_told(bramble: Loaded, tmp_pat
     path = tmp_path / "c.toml"
     path.write_text(
         'format = 1\ntruck = "bramble"\n[[change]]\nname = "a"\nlabel = "a"\n'
-        'set = { "both.suspension.spring_n_per_mm" = 0.01 }\n',
+        'set = { "both.suspension.shock_n_per_mm" = 0.01 }\n',
         encoding="utf-8",
     )
     found = rank_changes(bramble, read_changes(path), "side")

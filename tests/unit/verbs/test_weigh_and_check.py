@@ -87,7 +87,7 @@ def test_check_names_what_is_assumed():
     answer = ask("check", "bramble")
     basis = {one["name"]: one["basis"] for one in answer["uncertain"]}
     assert basis["front track"] == "file"
-    assert basis["front roll centre"] == "default"
+    assert basis["front lower link, height of its chassis end"] == "default"
     (assumed,) = [one for one in answer["uncertain"] if one["basis"] == "assumed"]
     assert (assumed["low"], assumed["likely"], assumed["high"]) == (0.3, 0.6, 1.0)
     assert assumed["why"]
