@@ -68,12 +68,14 @@ class CoursePage {
       this.map.root, el("div", { class: "hill-row" }, this.map.form, tools), el("div", { class: "course-stage", hidden: true }, this.canvas), this.controls, this.told, this.strip.root, el("p", { class: "text soft" }, MADE.replace(/\s+/g, " ")));
     this.dials();
     // Only what it was driven with makes a drive another one.
-    let with_ = "";
-    keepFresh(leaf, () => {
+    const driven = (): string => {
       const { truck, answers, before } = store.bench;
-      const now = `${truck} ${answers.surface} ${before?.key} ${before?.what}`;
-      if (now !== with_) this.changed(true);
-      with_ = now;
+      return `${truck} ${answers.surface} ${before?.key} ${before?.what}`;
+    };
+    let was = driven();
+    keepFresh(leaf, () => {
+      if (driven() !== was) this.changed(true);
+      was = driven();
     });
     new MutationObserver(() => { this.view?.repaint(); this.view?.again(); }).observe(document.documentElement, { attributes: true, attributeFilter: ["data-light"] });
     new ResizeObserver(() => this.view?.again()).observe(this.canvas);
