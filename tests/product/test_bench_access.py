@@ -61,6 +61,11 @@ def filled(page: Page, name: str) -> None:
         expect(page.locator("#begin-new")).to_be_visible(timeout=LONG)
     if name == "Scale and board, On the board":
         expect(page.locator("#board table")).to_be_visible(timeout=LONG)
+    if name == "Links":
+        expect(page.locator("#link-moves")).to_be_visible(timeout=LONG)
+    if name == "Course":
+        page.locator("#course-drive").click()
+        expect(page.locator("#course-play")).to_be_visible(timeout=LONG)
     if name == "Sweeps":
         page.locator("#sweep-open").click()
         expect(page.locator("#map .map-point")).to_have_count(36)

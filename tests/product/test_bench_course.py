@@ -40,7 +40,7 @@ def watched(chromium: Browser, bench: Bench) -> Iterator[Watched]:
 @pytest.fixture
 def page(watched: Watched) -> Page:
     watched.page.locator("#tab-course").click()
-    expect(watched.page.locator(".strip-truck")).to_have_attribute(
+    expect(watched.page.locator(".course-strip .strip-truck")).to_have_attribute(
         "d", re.compile(r"^M.{200,}"), timeout=LONG
     )
     return watched.page
@@ -62,7 +62,7 @@ def test_a_course_is_driven_and_kept_as_clip_and_still(page: Page, tmp_path: Pat
     mass.fill("400")
     mass.press("Enter")
     page.locator("#tab-course").click()
-    expect(page.locator(".strip-reference")).to_have_attribute(
+    expect(page.locator(".course-strip .strip-reference")).to_have_attribute(
         "d", re.compile(r"^M.{200,}"), timeout=LONG
     )
     fill(page, "#course-speed", "1000")

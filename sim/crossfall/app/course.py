@@ -13,16 +13,16 @@ import numpy as np
 from crossfall.app.answers import MAP_HEADINGS, TipMap, plain_degrees
 from crossfall.app.scene import mm
 from crossfall.trials.course import Course, beside, straightened
-from crossfall.trials.grounds.strewn import Hump, Lump, Strewn
+from crossfall.trials.grounds.strewn import Hump, LaidStone, Strewn
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
 
 _FAR = 3000.0  # mm from the middle of the hill
-LONGEST = 20.0  # s
-STONE_WIDTH = 0.06  # m across its way
-SHOWN = 0.02  # m between places of the way that the page is told
-MOST = {"points_mm": 60, "stones": 20, "ramps": 4}
-LIMITS = {  # of what the page may ask for
+_LONGEST = 20.0  # s
+_STONE_WIDTH = 0.06  # m across its way
+_SHOWN = 0.02  # m between places of the way that the page is told
+_MOST = {"points_mm": 60, "stones": 20, "ramps": 4}
+_LIMITS = {  # of what the page may ask for
     "slope_deg": (0.0, 60.0),
     "speed_mm_per_s": (50.0, 1000.0),
     "height_mm": (2.0, 80.0),
@@ -52,14 +52,14 @@ def understood_course(asked: dict[str, Any]) -> Hill:
         along, heading, places = straightened(np.array(points).reshape(-1, 2))
     except (ValueError, IndexError):
         raise InputError(Problem("course", "its way has no length")) from None
-    if along[-1] / speed > LONGEST:
-        longest = f"{LONGEST:.0f} s at most"
+    if along[-1] / speed > _LONGEST:
+        longest = f"{_LONGEST:.0f} s at most"
         raise InputError(Problem("course", f"takes {along[-1] / speed:.0f} s", longest))
     way = (along, heading, places)
     stones = []
     for stone in _several(asked, "stones"):
         at, left, _ = beside(np.array(_place(stone.get("at_mm"))), *way)
-        stones.append(Lump((at, left), _number(stone, "height_mm") / 1000, STONE_WIDTH))
+        stones.append(LaidStone((at, left), _number(stone, "height_mm") / 1000, _STONE_WIDTH))
     ramps, humps = [], []
     for ramp in _several(asked, "ramps"):
         place, turned = _place(ramp.get("at_mm")), np.radians(_number(ramp, "turned_deg"))
@@ -126,16 +126,16 @@ def local_slopes(hill: Hill) -> tuple[Array, Array]:
 
 def _kept(course: Course) -> Array:
     """Which places of the way are told."""
-    count = max(2, int(np.ceil(course.length / SHOWN)) + 1)
+    count = max(2, int(np.ceil(course.length / _SHOWN)) + 1)
     kept: Array = np.unique(np.linspace(0, len(course.along) - 1, count).round().astype(int))
     return kept
 
 
 def _several(asked: dict[str, Any], key: str) -> list[Any]:
     found = asked.get(key, [])
-    if not isinstance(found, list) or len(found) > MOST[key]:
+    if not isinstance(found, list) or len(found) > _MOST[key]:
         raise InputError(
-            Problem("course", f"{key} are missing or too many", f"{MOST[key]} at most")
+            Problem("course", f"{key} are missing or too many", f"{_MOST[key]} at most")
         )
     if key != "points_mm" and not all(isinstance(one, dict) for one in found):
         raise InputError(Problem("course", f"{key} are no stones and ramps"))
@@ -150,7 +150,7 @@ def _place(given: Any) -> tuple[float, float]:
 
 
 def _number(asked: dict[str, Any], key: str) -> float:
-    return _between(asked.get(key), *LIMITS[key], key)
+    return _between(asked.get(key), *_LIMITS[key], key)
 
 
 def _between(value: Any, low: float, high: float, what: str) -> float:

@@ -10,7 +10,7 @@ from crossfall.answers.conditions import conditions
 from crossfall.app.scene import mm
 from crossfall.truck.build import Loaded
 from crossfall.truck.model import Axle, Truck
-from crossfall.tuning.suspension import AXES, BY, HEADINGS, look, moved_ends
+from crossfall.tuning.suspension import AXES, BY, SLOPE_HEADINGS, look, moved_ends
 from crossfall.tuning.suspension_record import axle_record, move_record
 
 _ENDS = ("chassis", "axle")
@@ -52,7 +52,7 @@ def _rods(axle: Axle) -> list[dict[str, Any]]:
 
 def suspension_moves(loaded: Loaded, surface: str | None) -> dict[str, Any]:
     """What each link end moved by 5 mm does, with the edit that does it; some seconds."""
-    asked = conditions(loaded.truck, [radians(h) for h in HEADINGS], surface)
+    asked = conditions(loaded.truck, [radians(h) for h in SLOPE_HEADINGS], surface)
     ends = {(p.name, end): getattr(p, f"{end}_end_mm") for p in loaded.spec.part for end in _ENDS}
     moves = []
     for one in moved_ends(loaded, asked):

@@ -343,11 +343,11 @@ class Vehicle:
         >>> crossfall.load("bramble").suspension(moves=False).axles.axle
         ('front', 'rear')
         """
-        from crossfall.tuning.suspension import HEADINGS, look, moved_ends
+        from crossfall.tuning.suspension import SLOPE_HEADINGS, look, moved_ends
         from crossfall.tuning.suspension_record import suspension_record
         from crossfall.verbs.common import plain_json
 
-        asked = asked_conditions(self.model, HEADINGS, surface, None, "brakes")
+        asked = asked_conditions(self.model, SLOPE_HEADINGS, surface, None, "brakes")
         moved = moved_ends(self.loaded, asked) if moves else ()
         record = suspension_record(self.name, asked[0].grip.surface, look(self.model), moved)
         return result_of(plain_json(record), ("surface", "axles", "moves"), {"axles": AXLE_SHOWN})

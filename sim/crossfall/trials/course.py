@@ -24,11 +24,11 @@ from crossfall.trials.grounds.strewn import Strewn
 from crossfall.trials.slope import Command, Manner, goes_over, running
 from crossfall.truck.model import Array, Truck, frozen
 
-AFTER = 0.8  # s that are still shown once it has gone
-HALT = 1.5  # s without getting on after which it is stuck
+_AFTER = 0.8  # s that are still shown once it has gone
+_HALT = 1.5  # s without getting on after which it is stuck
 _GETTING_ON = 0.1  # of the way it should have come meanwhile
-LEAST_LIFT = 0.05  # s off the ground that count as lifting
-TOUCH = 0.1  # s on the ground between two lifts that are still one
+_LEAST_LIFT = 0.05  # s off the ground that count as lifting
+_TOUCH = 0.1  # s on the ground between two lifts that are still one
 _WINDOW = 0.5  # s over which it is looked whether it slides
 
 Outcome = Literal["comes through", "slides", "goes over", "is stuck"]
@@ -145,9 +145,9 @@ def _drive(going: Going, course: Course, manner: Manner) -> tuple[Outcome, float
             return ("goes over" if over else "slides"), when, at
         if going.travelled >= course.length:
             break
-        if going.travelled > mark + _GETTING_ON * course.speed * HALT:
+        if going.travelled > mark + _GETTING_ON * course.speed * _HALT:
             since, mark = going.time, going.travelled
-        if going.time - since > HALT + manner.ease:
+        if going.time - since > _HALT + manner.ease:
             return "is stuck", since, at
     when, at = going.time, going.travelled
     if goes_over(going, manner, steepest):
@@ -165,12 +165,12 @@ def _turn(going: Going, course: Course) -> None:
 def _watch(going: Going) -> None:
     """A little longer, on the brake, so that one sees what becomes of it."""
     going.driveline.brake()
-    for _ in range(going.steps(AFTER)):
+    for _ in range(going.steps(_AFTER)):
         going.step()
 
 
 class _Aside:
-    """How far the truck has moved to its side, not where its wheels point, in the last WINDOW."""
+    """How far the truck has moved to its side, not where its wheels point, in the last _WINDOW."""
 
     def __init__(self, going: Going) -> None:
         self._going = going
@@ -197,11 +197,11 @@ def _lifts(journey: Journey) -> Iterator[Event]:
         off = np.concatenate([[False], journey.record.loads[:, wheel] <= 0, [False]])
         begins = np.flatnonzero(off[1:] & ~off[:-1])
         ends = np.minimum(np.flatnonzero(off[:-1] & ~off[1:]), len(time) - 1)
-        apart = time[begins[1:]] - time[ends[:-1]] > TOUCH
+        apart = time[begins[1:]] - time[ends[:-1]] > _TOUCH
         firsts = begins[np.append(True, apart)] if len(begins) else begins
         lasts = ends[np.append(apart, True)] if len(ends) else ends
         for begin, end in zip(firsts, lasts, strict=True):
-            if time[end] - time[begin] >= LEAST_LIFT:
+            if time[end] - time[begin] >= _LEAST_LIFT:
                 at = float(travelled[begin])
                 yield Event("lifts", wheel, float(time[begin]), float(time[end]), at)
 

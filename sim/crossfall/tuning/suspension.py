@@ -23,7 +23,7 @@ from crossfall.truck.spring_law import spring_law
 _STEPS = 41  # places along the travel
 BY = 5e-3  # m that each link end is moved by
 AXES = ("forwards", "outwards", "up")
-HEADINGS = (90.0, 270.0, 0.0, 180.0)  # deg: both side slopes, climb and descent
+SLOPE_HEADINGS = (90.0, 270.0, 0.0, 180.0)  # deg: both side slopes, climb and descent
 
 
 @dataclass(frozen=True)

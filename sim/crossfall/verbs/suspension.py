@@ -34,12 +34,12 @@ def command(
     view to scale, with instant centres and roll axis, and the curves.
     """
     from crossfall.answers.conditions import conditions
-    from crossfall.tuning.suspension import HEADINGS, look, moved_ends
+    from crossfall.tuning.suspension import SLOPE_HEADINGS, look, moved_ends
     from crossfall.tuning.suspension_record import suspension_record
 
     loaded = load_and_warn(truck)
     seen = look(loaded.truck)
-    asked = conditions(loaded.truck, [radians(h) for h in HEADINGS], surface)
+    asked = conditions(loaded.truck, [radians(h) for h in SLOPE_HEADINGS], surface)
     moves = () if no_moves else moved_ends(loaded, asked)
     written = []
     if plots is not None:

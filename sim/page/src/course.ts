@@ -68,12 +68,14 @@ class CoursePage {
       this.map.root, el("div", { class: "hill-row" }, this.map.form, tools), el("div", { class: "course-stage", hidden: true }, this.canvas), this.controls, this.told, this.strip.root, el("p", { class: "text soft" }, MADE.replace(/\s+/g, " ")));
     this.dials();
     // Only what it was driven with makes a drive another one.
-    let with_ = "";
-    keepFresh(leaf, () => {
+    const driven = (): string => {
       const { truck, answers, before } = store.bench;
-      const now = `${truck} ${answers.surface} ${before?.key} ${before?.what}`;
-      if (now !== with_) this.changed(true);
-      with_ = now;
+      return `${truck} ${answers.surface} ${before?.key} ${before?.what}`;
+    };
+    let was = driven();
+    keepFresh(leaf, () => {
+      if (driven() !== was) this.changed(true);
+      was = driven();
     });
     new MutationObserver(() => { this.view?.repaint(); this.view?.again(); }).observe(document.documentElement, { attributes: true, attributeFilter: ["data-light"] });
     new ResizeObserver(() => this.view?.again()).observe(this.canvas);
@@ -216,7 +218,7 @@ class CoursePage {
       drawnFlat() ? null : el("button", { type: "button", id: "course-clip", "data-key": "course-clip", title: "An animated picture (WebP)", onclick: () => void this.clip(null) }, "Clip"),
       kind ? el("button", { type: "button", id: "course-film", "data-key": "course-film", title: "A film (MP4), which takes as long as it plays", onclick: () => void this.clip(kind) }, "MP4") : null,
       drawnFlat() ? null : el("button", { type: "button", id: "course-still", "data-key": "course-still", title: "This moment as a picture", onclick: () => this.still() }, "Still"),
-      drawnFlat() ? null : el("button", { type: "button", id: "course-sheet", "data-key": "course-sheet", title: "This moment as a second page of the set-up sheet, as long as the truck stays as it is", onclick: () => void this.onSheet() }, "On the sheet"));
+      drawnFlat() ? null : el("button", { type: "button", id: "course-sheet", "data-key": "course-sheet", title: "This moment as a second page of the set-up sheet, as long as the truck stays as it is", onclick: () => void this.onSheet() }, "Sheet"));
     this.show();
   }
 

@@ -14,7 +14,10 @@ export class CourseStrip {
   private x: (along: number) => number = () => 0;
 
   constructor() {
-    this.root = el("div", {}, el("h3", {}, "In hand, standing there"), this.svg, this.words);
+    const dot = (what: string): SVGElement => svg("svg", { viewBox: "0 0 10 10", "aria-hidden": "true" }, svg("g", { class: `mark ${what}` }, svg("circle", { cx: 5, cy: 5, r: what === "lifts" ? 3 : 5 })));
+    const line = (whose: string): SVGElement => svg("svg", { viewBox: "0 0 24 10", class: "long", "aria-hidden": "true" }, svg("path", { class: `strip-${whose}`, d: "M0 5H24" }));
+    const key: [SVGElement, string][] = [[line("truck"), "the truck"], [line("reference"), "the reference"], [dot("lifts"), "a wheel lifts"], [dot("slides"), "slides, is stuck"], [dot("goes-over"), "goes over"]];
+    this.root = el("div", {}, el("h3", {}, "In hand, standing there"), this.svg, el("ul", { class: "strip-key" }, ...key.map(([mark, what]) => el("li", {}, mark, what))), this.words);
   }
 
   draw(found: CourseStanding, events: { whose: string; event: CourseEvent }[]): void {

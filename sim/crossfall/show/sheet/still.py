@@ -11,12 +11,12 @@ from matplotlib.image import imread
 from crossfall.show.style import BODY, LIGHT, axes_at, paper_page, styled, text_size, title
 from crossfall.truck.errors import InputError, Problem
 
-WIDTH, HEIGHT, EDGE = 210.0, 297.0, 14.0  # mm, A4 standing
-MAX_BYTES = 1_500_000
-MAX_SIDE = 2000  # pixels
-MAX_LINES, MAX_LENGTH = 12, 240
+_WIDTH, _HEIGHT, _EDGE = 210.0, 297.0, 14.0  # mm, A4 standing
+_MAX_BYTES = 1_500_000
+_MAX_SIDE = 2000  # pixels
+_MAX_LINES, MAX_LENGTH = 12, 240
 _PNG = b"\x89PNG\r\n\x1a\n"
-LINE = 5.2  # mm
+_LINE = 5.2  # mm
 
 
 @dataclass(frozen=True)
@@ -29,11 +29,11 @@ class Still:
     def __post_init__(self) -> None:
         """InputError for what is no PNG of a sensible size; nothing is unpacked before."""
         width, height = (int.from_bytes(self.png[i : i + 4], "big") for i in (16, 20))
-        fits = 0 < width <= MAX_SIDE and 0 < height <= MAX_SIDE
-        if len(self.png) > MAX_BYTES or self.png[:8] != _PNG or not fits:
-            allowed = f"a PNG of up to {MAX_SIDE} by {MAX_SIDE} pixels"
+        fits = 0 < width <= _MAX_SIDE and 0 < height <= _MAX_SIDE
+        if len(self.png) > _MAX_BYTES or self.png[:8] != _PNG or not fits:
+            allowed = f"a PNG of up to {_MAX_SIDE} by {_MAX_SIDE} pixels"
             raise InputError(Problem("picture", "cannot stand on the sheet", allowed))
-        if len(self.words) > MAX_LINES or any(len(w) > MAX_LENGTH for w in self.words):
+        if len(self.words) > _MAX_LINES or any(len(w) > MAX_LENGTH for w in self.words):
             raise InputError(Problem("picture", "has too many words with it"))
 
 
@@ -44,20 +44,20 @@ def draw_still(name: str, still: Still) -> Figure:
         picture = imread(io.BytesIO(still.png), format="png")
     except (OSError, ValueError, SyntaxError):
         raise InputError(Problem("picture", "is broken")) from None
-    made, axes = paper_page(WIDTH, HEIGHT)
-    title(made, f"{name}: a slope course", left=EDGE, top=EDGE)
-    wide = WIDTH - 2 * EDGE
-    high = min(wide * picture.shape[0] / picture.shape[1], HEIGHT / 2)
-    top = HEIGHT - EDGE - 12
-    shown = axes_at(made, EDGE, top - high, wide, high)
+    made, axes = paper_page(_WIDTH, _HEIGHT)
+    title(made, f"{name}: a slope course", left=_EDGE, top=_EDGE)
+    wide = _WIDTH - 2 * _EDGE
+    high = min(wide * picture.shape[0] / picture.shape[1], _HEIGHT / 2)
+    top = _HEIGHT - _EDGE - 12
+    shown = axes_at(made, _EDGE, top - high, wide, high)
     shown.imshow(picture, interpolation="antialiased")
     shown.set_axis_off()
-    y = top - high - 2 * LINE
+    y = top - high - 2 * _LINE
     for paragraph in still.words:
         for line in _broken(paragraph, wide):
-            axes.text(EDGE, y, line, size=BODY, color=LIGHT.ink, parse_math=False)
-            y -= LINE
-        y -= LINE / 2
+            axes.text(_EDGE, y, line, size=BODY, color=LIGHT.ink, parse_math=False)
+            y -= _LINE
+        y -= _LINE / 2
     return made
 
 

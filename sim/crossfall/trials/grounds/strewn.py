@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
 
 @dataclass(frozen=True)
-class Lump:
+class LaidStone:
     """A rounded stone anywhere, as `Stone` is. at: m ahead and to the left. width: m across."""
 
     at: tuple[float, float]
@@ -53,7 +53,7 @@ class Strewn(Ground):
     kind = "strewn"
     chance = False
 
-    stones: tuple[Lump, ...] = ()
+    stones: tuple[LaidStone, ...] = ()
     humps: tuple[Hump, ...] = ()
 
     def lay(self, rig: Rig, truck: Truck, heading: float, reach: float) -> None:
