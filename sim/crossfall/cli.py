@@ -28,6 +28,7 @@ VERBS = {
     "weigh": "Where is the weight: mass, CG, loads, clearance angles.",
     "suspension": "Where links and shocks put roll and instant centres, and how they wander.",
     "tilt": "When does it tip, which way, and does it slide first?",
+    "converge": "Does the trial's angle hang on step, rate or engine?",
     "refit": "What a kept trial says, concluded from its record anew.",
     "slope": "Drive across, up, down or onto a slope: does it get through?",
     "urdf": "Write the truck as a standard multibody model.",

@@ -12,9 +12,9 @@ import time
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
-sys.path[:0] = [str(ROOT / "sim")]
+sys.path[:0] = [str(ROOT / "sim"), str(ROOT / "tests")]
 
-from crossfall.study.closedform import closed_form_table  # noqa: E402
+from closed_tables import closed_form_table  # noqa: E402
 from crossfall.study.scenario import load_scenario  # noqa: E402
 from crossfall.study.sweep import run_scenario  # noqa: E402
 

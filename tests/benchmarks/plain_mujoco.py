@@ -14,12 +14,15 @@ from crossfall.engines.settings import TrialSettings
 from crossfall.truck.model import Truck
 
 GRIP = 5.0
+PLAIN = SolverMethod(
+    step=0.001, firm=4.0, turn_per_step=0.9, impratio=2000.0, unslip=10, tolerance=1e-12
+)
 
 
 def plain_mujoco(truck: Truck, heading: float) -> float:
     """Table angle (rad) when the truck has fallen."""
     theta = 0.0
-    with MujocoTruck(truck, TrialSettings(), SolverMethod(step=0.001)) as rig:
+    with MujocoTruck(truck, TrialSettings(), PLAIN) as rig:
         rig.grip([GRIP] * 4)
         while theta < math.radians(85.0):
             theta += math.radians(1.0) * rig.dt

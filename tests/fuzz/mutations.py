@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import io
 import re
+import zipfile
 from random import Random
 
 NUMBER = re.compile(rb"(?<![\w.\"-])-?\d+(?:\.\d+)?(?:[eE][-+]?\d+)?(?![\w\"])")
@@ -20,6 +22,8 @@ BYTES += [b"\xc2\x9b", b"\xe2\x80\xae", b"[[", b"{", b"}", b"#", b"\x85", b"'''"
 
 def spoiled(rng: Random, data: bytes) -> bytes:
     """The same file with something wrong, mostly little, in one to four places."""
+    if data.startswith(b"PK") and rng.random() < 0.7:
+        return inside(rng, data)
     for _ in range(rng.choice((1, 1, 1, 2, 4))):
         data = rng.choice((by_byte, by_line, by_word, by_word, by_size, by_size, by_size))(
             rng, data
@@ -32,6 +36,22 @@ def within(rng: Random, data: bytes) -> bytes:
     for _ in range(rng.choice((1, 1, 2, 3, 6, 12))):
         data = by_size(rng, data)
     return data
+
+
+def inside(rng: Random, data: bytes) -> bytes:
+    """An archive that is whole, with something wrong in what it holds."""
+    out = io.BytesIO()
+    with zipfile.ZipFile(io.BytesIO(data)) as archive, zipfile.ZipFile(out, "w") as other:
+        names = archive.namelist()
+        chosen = rng.choice(names)
+        for name in names:
+            held = archive.read(name)
+            if name != chosen:
+                other.writestr(zipfile.ZipInfo(name), held)
+            elif rng.random() < 0.8:  # else it is missing
+                wrong = by_word if rng.random() < 0.3 else by_byte
+                other.writestr(zipfile.ZipInfo(name), wrong(rng, held))
+    return out.getvalue()
 
 
 def by_byte(rng: Random, data: bytes) -> bytes:

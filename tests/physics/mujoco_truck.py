@@ -94,7 +94,7 @@ def mjcf(truck: Truck, method: Method = Method()) -> str:
 <default><geom friction="0 0 0" condim="3" solref="0.004 1" solimp="0.99 0.999 1e-4"/></default>
 <worldbody><geom name="table" type="plane" size="5 5 1"/>
 <body name="chassis"><freejoint/>{_inertial(truck.chassis, np.zeros(3))}{"".join(bodies)}</body>
-</worldbody><tendon>{"".join(tendons)}</tendon><equality>{"".join(loops)}</equality></mujoco>"""
+</worldbody><tendon>{"".join(tendons)}</tendon><equality>{"".join(loops)}{_shafts(truck)}</equality></mujoco>"""
 
 
 def _six_joints(end: str, anti_roll: float) -> str:
@@ -193,7 +193,7 @@ def _inertial(body: Body, origin: Array) -> str:
 def _wheel(truck: Truck, wheel: int, load: float, parent: Array, method: Method) -> str:
     axle = truck.axles[wheel // 2]
     tyre, body = axle.tyre, axle.wheels[wheel % 2]
-    hub = np.array([axle.x, (0.5 - wheel % 2) * axle.track, tyre.radius])
+    hub = axle.hubs[wheel % 2]
     discs = [0.0] if tyre.contact_half_width == 0.0 else [-1.0, 1.0]
     share = 1.0 / len(discs)
     own = Body(body.mass * share, body.cg, body.inertia * share)
@@ -217,12 +217,31 @@ def _wheel(truck: Truck, wheel: int, load: float, parent: Array, method: Method)
     for n, offset in enumerate(discs):
         out += (
             f'<body name="wheel{wheel}_{n}" pos="{_numbers(hub - parent)}" '
-            f'gravcomp="{int(method.light)}">{slides}{_inertial(own, hub)}'
+            f'gravcomp="{int(method.light)}">{slides}{_spin(axle, f"{wheel}_{n}")}'
+            f"{_inertial(own, hub)}"
             f'<geom name="disc{wheel}_{n}" type="ellipsoid" '
             f'size="{tyre.radius!r} {THIN!r} {tyre.radius!r}" '
             f'pos="0 {offset * tyre.contact_half_width!r} 0"/></body>'
         )
     return out
+
+
+def _spin(axle: Axle, name: str) -> str:
+    return f'<joint name="spin{name}" type="hinge" axis="0 1 0"/>' if axle.shaft else ""
+
+
+def _shafts(truck: Truck) -> str:
+    """A wheel that a shaft turns as its axle rolls: one joint tied to another."""
+    found = ""
+    for i, axle in enumerate(truck.axles):
+        for wheel in (2 * i, 2 * i + 1) if axle.shaft else ():
+            for n in range(1 if axle.tyre.contact_half_width == 0.0 else 2):
+                found += (
+                    f'<joint joint1="spin{wheel}_{n}" joint2="{ENDS[i]}_r" '
+                    f'polycoef="0 {axle.shaft!r} 0 0 0" solref="0.004 1" '
+                    f'solimp="0.999 0.9999 0.001"/>'
+                )
+    return found
 
 
 class Bench:

@@ -8,7 +8,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from crossfall.statics.builds import pack
+from crossfall.statics.builds import stacked
 from crossfall.statics.compliant import NO_SLIDE, tips, tips_of_builds
 from linked_files import on_whole_shocks
 
@@ -21,7 +21,7 @@ FROM, TO = 4.0, 7.0  # mm of collar
 
 def test_turning_the_collars_is_the_same_as_pressing_the_springs() -> None:
     low, high = (on_whole_shocks(preload_mm=p).truck for p in (FROM, TO))
-    builds = pack([low])
+    builds = stacked([low])
     more = (TO - FROM) * 1e-3 / low.wheelbase
     pressed = replace(
         builds,

@@ -65,7 +65,7 @@ def stand_with_turned_gravity(truck, angles):
         run = Tilting(table, SIDE)
         for angle in angles:
             run.move(angle, _rate(angle - run.theta))
-            run.hold(0.8)
+            list(run.hold(0.8))
             out.append(np.array(run.loads))
     return out
 

@@ -5,12 +5,12 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from crossfall.measurement.weigh_in import weigh_in
-from crossfall.measurement.weigh_in_formulas import (
+from axle_scales import (
     behind_front_axle,
     raised_front_load,
     raised_height,
 )
+from crossfall.measurement.weigh_in import weigh_in
 from crossfall.measurement.weigh_in_session import Measured, Repeats, Ruler, Session, WeighingScale
 
 

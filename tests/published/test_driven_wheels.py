@@ -9,8 +9,7 @@ import numpy as np
 import pytest
 from vehicles import vehicle
 
-from crossfall.statics.slope import greatest_grade
-from crossfall.statics.traction import DRIVEN, traction
+from crossfall.statics.traction import DRIVEN, greatest_grade, traction
 from crossfall.truck.model import Grip
 
 

@@ -13,7 +13,7 @@ import numpy as np
 from crossfall.app.answers import MAP_HEADINGS, TipMap, plain_degrees
 from crossfall.app.scene import mm
 from crossfall.trials.course import Course, beside, straightened
-from crossfall.trials.ground import Hump, LaidStone, Strewn
+from crossfall.trials.grounds.strewn import Hump, Lump, Strewn
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
 
@@ -59,7 +59,7 @@ def understood_course(asked: dict[str, Any]) -> Hill:
     stones = []
     for stone in _several(asked, "stones"):
         at, left, _ = beside(np.array(_place(stone.get("at_mm"))), *way)
-        stones.append(LaidStone((at, left), _number(stone, "height_mm") / 1000, _STONE_WIDTH))
+        stones.append(Lump((at, left), _number(stone, "height_mm") / 1000, _STONE_WIDTH))
     ramps, humps = [], []
     for ramp in _several(asked, "ramps"):
         place, turned = _place(ramp.get("at_mm")), np.radians(_number(ramp, "turned_deg"))

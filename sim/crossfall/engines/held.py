@@ -50,8 +50,8 @@ class HeldTruck(Protocol):
         """From now on so many steps to one, times the solver's rounds, times as firm contacts, and
         times the settings' drag; 1 goes back. A truck at rest does not notice."""
 
-    def step(self, gravity: Vector) -> None:
-        """One step under gravity (3,) m/s^2 in table axes."""
+    def step(self, gravity: Vector, count: int = 1) -> None:
+        """Steps under gravity (3,) m/s^2 in table axes."""
 
     def loads(self) -> list[float]:
         """(4,) N of the table on each wheel in the last step."""
@@ -104,6 +104,9 @@ def held_truck(
                 f"choose {' or '.join(e for e in ENGINES if installed(e)) or 'no trial'}",
             )
         )
+    if engine == "mujoco" and any(axle.shaft for axle in truck.axles):
+        what = "is held by its motor, which this engine cannot do"
+        raise InputError(Problem(truck.name, what, "choose bullet"))
     if engine == "bullet":
         from crossfall.engines.rig import HeldRig
 

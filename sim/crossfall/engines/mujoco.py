@@ -32,7 +32,8 @@ from crossfall.truck.ride import tyre_loads
 
 STICKS = 50.0  # friction coefficient of a wheel against a rail: it never slips
 SOFT = (0.99, 0.999, 1e-4)  # a contact's impedance, see the engine's manual, "solimp"
-STIFF = (0.99999, 0.99999, 1e-4)  # the same of a link, which has no length to give
+_HEAVY = 10.0  # times an axle's own inertia, see `_guided`
+STIFF = (0.9999, 0.9999, 1e-4)  # the same of a link, which has no length to give
 THIN = 5e-6  # m, half of a disc's thickness
 BAD = tuple(getattr(mujoco.mjtWarning, f"mjWARN_BADQ{what}") for what in ("POS", "VEL", "ACC"))
 STATE = mujoco.mjtState.mjSTATE_INTEGRATION
@@ -45,16 +46,19 @@ class SolverMethod:
     step: s. turn_per_step: rad of its fastest oscillation a joint may go through in a step;
     where a spring is stiffer, its joint is given inertia, which at rest does nothing.
     impratio: friction's stiffness over that of the contact; the more, the less creep. unslip:
-    rounds of taking out what creep is left. rounds: of the solver, at most. firm: s, in which a
-    contact or a stop takes up an overlap; two steps at least.
+    rounds of taking out what creep is left. rounds: of the solver, at most. firm: steps in
+    which a contact, a stop or a link takes up an overlap, two at least. linked: of the step, where
+    an axle is on links: what they give by falls with its square.
     """
 
-    step: float = 0.002
-    turn_per_step: float = 0.9
-    impratio: float = 2000.0
-    unslip: int = 10
+    step: float = 0.005
+    turn_per_step: float = 0.6
+    impratio: float = 20.0
+    unslip: int = 3
     rounds: int = 100
-    firm: float = 0.004
+    tolerance: float = 1e-9
+    firm: float = 2.0
+    linked: float = 0.5
 
 
 @dataclass(frozen=True)
@@ -74,7 +78,9 @@ class MujocoTruck:
         multibody(truck, turning=False)  # refuses what makes none
         self.settings, self._method = settings, method
         self.engine, self.varies = engine_version("mujoco"), ("step", "solver", "contact")
-        self.dt = self._whole_step = method.step * settings.step / TrialSettings.step
+        linked = any(axle.suspension.links is not None for axle in truck.axles)
+        part = (method.linked if linked else 1.0) * settings.step / TrialSettings.step
+        self.dt = self._whole_step = method.step * part
         try:
             self._model = mujoco.MjModel.from_xml_string(mjcf(truck, settings, method, self.dt))
         except ValueError as error:
@@ -132,11 +138,14 @@ class MujocoTruck:
         self._model.geom_solimp[:, 0] = 1.0 - (1.0 - SOFT[0]) / contact
         self._model.geom_solimp[:, 1] = 1.0 - (1.0 - SOFT[1]) / contact
 
-    def step(self, gravity: Vector) -> None:
+    def step(self, gravity: Vector, count: int = 1) -> None:
         self._model.opt.gravity[:] = gravity
-        if self._shocks:
+        if not self._shocks:
+            mujoco.mj_step(self._model, self._data, count)
+            return
+        for _ in range(count):
             self._press()
-        mujoco.mj_step(self._model, self._data)
+            mujoco.mj_step(self._model, self._data)
 
     def _press(self) -> None:
         """What the shocks do, on heave and roll."""
@@ -225,6 +234,7 @@ def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: floa
     loads = tyre_loads(truck)
     laws = {law.heave: law for law in corner_springs(truck, settings, step, 1.0, settling=True)}
     soft = (step / method.turn_per_step) ** 2  # kg of inertia for each N/m, at least
+    firm = method.firm * step
     bodies, tendons, lengths = [], [], []
     for i, axle in enumerate(truck.axles):
         s, end = axle.suspension, ENDS[i]
@@ -239,7 +249,7 @@ def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: floa
                 tendons += [_link(end, n) for n in range(len(s.links.names))]
                 lengths += [f'<tendon tendon1="{end}_link{n}"/>' for n in range(len(s.links.names))]
             joints = _axle_joints(end, law, None if s.links else s.heave_lean, soft, axle.body)
-            tendons += [] if law.shocks is not None else _corners(law, method.firm)
+            tendons += [] if law.shocks is not None else _corners(law, firm)
         wheels = "".join(
             _wheel(truck, w, float(loads[w]), centre, settings, soft) for w in (2 * i, 2 * i + 1)
         )
@@ -249,10 +259,10 @@ def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: floa
         )
     return f"""<mujoco><compiler angle="radian" autolimits="false"/>
 <option timestep="{step!r}" cone="elliptic" impratio="{method.impratio!r}"
- integrator="implicitfast" iterations="{method.rounds}" tolerance="1e-12"
- noslip_iterations="{method.unslip}" noslip_tolerance="1e-12"/>
-<default><geom friction="0 0 0" condim="3" solref="{method.firm!r} 1" solimp="{_numbers(SOFT)}"/>
-<equality solref="{method.firm!r} 1" solimp="{_numbers(STIFF)}"/></default>
+ integrator="implicitfast" iterations="{method.rounds}" tolerance="{method.tolerance!r}"
+ noslip_iterations="{method.unslip}" noslip_tolerance="{method.tolerance!r}"/>
+<default><geom friction="0 0 0" condim="3" solref="{firm!r} 1" solimp="{_numbers(SOFT)}"/>
+<equality solref="{firm!r} 1" solimp="{_numbers(STIFF)}"/></default>
 <worldbody><geom name="table" type="plane" size="5 5 1"/>
 <body name="chassis"><freejoint/>{_inertial(truck.chassis, np.zeros(3))}{"".join(bodies)}</body>
 </worldbody><tendon>{"".join(tendons)}</tendon>
@@ -263,16 +273,11 @@ def _axle_joints(end: str, law: CornerSprings, lean: float | None, soft: float, 
     """Heave and roll; the springs themselves are tendons. lean: rad, None for an axle on links,
     which has its place ahead and aside, yaw and pitch between them. soft: s^2, see `mjcf`."""
     axis = _numbers([math.sin(lean or 0.0), 0.0, math.cos(lean or 0.0)])
-    ways = "" if lean is not None else _slide(end, "x", "1 0 0") + _slide(end, "y", "0 1 0")
+    ways, turns = ("", "") if lean is not None else _guided(end, body)
     rate = law.rate + law.more
     heave = 2 * rate * soft - body.mass
     roll = (2 * rate * law.half_spacing**2 + law.anti_roll) * soft - float(body.inertia[0, 0])
     bar = law.anti_roll if law.shocks is None else 0.0  # shocks come with theirs
-    turns = "".join(
-        f'<joint name="{end}_{name}" type="hinge" axis="{about}"/>'
-        for name, about in (("yaw", "0 0 1"), ("pitch", "0 1 0"))
-        if lean is None
-    )
     return (
         f'{ways}<joint name="{end}_heave" type="slide" axis="{axis}" '
         f'armature="{max(0.0, heave)!r}"/>{turns}'
@@ -281,8 +286,21 @@ def _axle_joints(end: str, law: CornerSprings, lean: float | None, soft: float, 
     )
 
 
-def _slide(end: str, name: str, axis: str) -> str:
-    return f'<joint name="{end}_{name}" type="slide" axis="{axis}"/>'
+def _guided(end: str, body: Body) -> tuple[str, str]:
+    """The joints that links lead, place before heave and turning after it, with inertia: the
+    heavier what they lead, the less they give."""
+    steady = _HEAVY * body.mass, _HEAVY * float(body.inertia.diagonal().max())
+    ways, turns = (
+        "".join(
+            f'<joint name="{end}_{name}" type="{kind}" axis="{axis}" armature="{inertia!r}"/>'
+            for name, axis in axes
+        )
+        for kind, inertia, axes in (
+            ("slide", steady[0], (("x", "1 0 0"), ("y", "0 1 0"))),
+            ("hinge", steady[1], (("yaw", "0 0 1"), ("pitch", "0 1 0"))),
+        )
+    )
+    return ways, turns
 
 
 def _balls(end: str, links: Links, centre: Array) -> tuple[str, str]:
@@ -327,7 +345,7 @@ def _wheel(
     """A held wheel's discs on their slides. load: N on the ground. soft: s^2, see `mjcf`."""
     axle = truck.axles[wheel // 2]
     tyre, body = axle.tyre, axle.wheels[wheel % 2]
-    hub = np.array([axle.x, (0.5 - wheel % 2) * axle.track, tyre.radius])
+    hub = axle.hubs[wheel % 2]
     offsets = [0.0] if tyre.contact_half_width == 0.0 else [-1.0, 1.0]
     share = 1.0 / len(offsets)
     own = Body(body.mass * share, body.cg, body.inertia * share)

@@ -106,12 +106,13 @@ class HeldRig:
         self.joint_names = tuple(self.world.moving)
         self._moving = [self.world.joints[name] for name in self.joint_names]
         self._stops = Stops(len(self._laws))
-        # Axles on links, by their place among those with joints, with what their curve adds there.
-        self._curves: dict[int, tuple[int, Curve]] = {}
+        # Axles with joints, by their place among those, and what their curve on links adds there.
         loose = [i for i, axle in enumerate(truck.axles) if not axle.suspension.locked]
-        for at, i in enumerate(loose):
-            if truck.axles[i].suspension.links is not None:
-                self._curves[i] = at, Curve(truck, i, SHARE)
+        self._place = {i: at for at, i in enumerate(loose)}
+        self._curves = {
+            i: Curve(truck, i, SHARE) for i in loose if truck.axles[i].suspension.links is not None
+        }
+        self._asks = bool(self._curves) or any(axle.shaft for axle in truck.axles)
         self._more = [(0.0, 0.0)] * len(loose)
 
     def __enter__(self) -> HeldRig:
@@ -132,19 +133,26 @@ class HeldRig:
         for axle in self.axles:
             axle.refine(step)
 
-    def step(self, gravity: Vector) -> None:
+    def step(self, gravity: Vector, count: int = 1) -> None:
+        for _ in range(count):
+            self._step(gravity)
+
+    def _step(self, gravity: Vector) -> None:
         world = self.world
         frames = world.frames(self._links)
-        states = world.joint_states(self._joints) if self._curves else []
+        states = world.joint_states(self._joints) if self._asks else []
         for i, (axle, link, frame) in enumerate(zip(self.axles, self._links, frames, strict=True)):
             cg, origin, turn = frame
-            if i in self._curves:
-                at, curve = self._curves[i]
-                curve.follow(cg, origin, turn, states[2 * at][0], states[2 * at + 1][0])
-                force, moment = axle.press(curve.origin, curve.turn, cg, gravity)
-                moment, self._more[at] = curve.make_up(force, moment, gravity)
+            at, curve, more = self._place.get(i, -1), self._curves.get(i), (0.0, 0.0)
+            heave, roll = (states[2 * at + n][0] if states and at >= 0 else 0.0 for n in (0, 1))
+            if curve is not None:
+                curve.follow(cg, origin, turn, heave, roll)
+                force, moment = axle.press(curve.origin, curve.turn, cg, gravity, roll)
+                moment, more = curve.make_up(force, moment, gravity)
             else:
-                force, moment = axle.press(origin, turn, cg, gravity)
+                force, moment = axle.press(origin, turn, cg, gravity, roll)
+            if at >= 0:
+                self._more[at] = more[0], more[1] + axle.torque
             world.press(link, cg, force, moment)
         world.advance(gravity, self._joints, self._push)
 

@@ -172,6 +172,7 @@ def held_step(truck: Truck, settings: TrialSettings) -> float:
         else:
             rate[heave, heave] = 2 * s.spring_rate
             rate[roll, roll] = s.spring_rate * s.spring_spacing**2 / 2 + s.anti_roll
+            rate[roll, roll] += 2 * axle.tyre.longitudinal * (axle.shaft * axle.tyre.radius) ** 2
         bodies.append((unsprung(truck, i), moves))
         tyre = axle.tyre
         for side in (1, -1):

@@ -14,11 +14,12 @@ slid = false                  # it slid at this angle and did not tip
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import radians
+from os import PathLike
 from pathlib import Path
-from typing import Annotated
+from typing import Annotated, Any
 
 import numpy as np
 import tomlkit
@@ -26,7 +27,7 @@ from pydantic import Field, ValidationError, model_validator
 
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
-from crossfall.truck.read import read_source
+from crossfall.truck.read import given_source
 from crossfall.truck.schema import Line, Strict, Text, mistake
 from crossfall.truck.sentences import problems
 from crossfall.truck.toml_line_index import KeyPath as KeyPath
@@ -100,9 +101,9 @@ class BoardSpec(Strict):
     tip: Annotated[tuple[TipSpec, ...], Field(strict=False, max_length=500)] = ()
 
 
-def read_board(path: str | Path) -> BoardReadings:
-    """A board file. Raises InputError with every mistake found."""
-    source = read_source(Path(path), str(path))
+def read_board(given: str | PathLike[str] | Mapping[str, Any]) -> BoardReadings:
+    """A board file, or a mapping with its keys. Raises InputError with every mistake found."""
+    source = given_source(given, "board")
 
     def where(at: KeyPath) -> tuple[str, int | None]:
         return source.file, nearest_line(source.index, at)

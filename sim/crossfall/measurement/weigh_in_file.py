@@ -24,8 +24,9 @@ Every tolerance is plus or minus a limit.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from math import radians
-from pathlib import Path
+from os import PathLike
 from typing import Annotated, Any, Literal
 
 import numpy as np
@@ -42,7 +43,7 @@ from crossfall.measurement.weigh_in_session import (
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import GRAVITY, WHEELS, Truck
-from crossfall.truck.read import read_source
+from crossfall.truck.read import given_source
 from crossfall.truck.sentences import problems
 from crossfall.truck.shapes import (
     Dimension,
@@ -171,12 +172,15 @@ class ReadingsSpec(Strict):
     reading: Annotated[tuple[ReadingSpec, ...], Field(strict=False, min_length=1, max_length=500)]
 
 
-def read_session(path: str | Path, truck: Truck | None = None) -> Session:
-    """The session of a readings file; lengths and springs it leaves out come from `truck`.
+def read_session(
+    given: str | PathLike[str] | Mapping[str, Any], truck: Truck | None = None
+) -> Session:
+    """The session of a readings file, or of a mapping with its keys; lengths and springs it leaves
+    out come from `truck`.
 
     Raises InputError with every mistake found.
     """
-    source = read_source(Path(path), str(path))
+    source = given_source(given, "readings")
 
     def where(at: KeyPath) -> tuple[str, int | None]:
         return source.file, nearest_line(source.index, at)

@@ -91,7 +91,7 @@ def _flight(axes: Axes, answer: TipAnswer, zero: float, k: float, top: float) ->
         if i + 2 < len(landings):
             axes.plot([end, end], [y, y - drop], color=LIGHT.ink, lw=0.6, zorder=2)
         gain = np.degrees(answer.budget.steps[i][1])
-        text = f"{gain:+.2f}".replace("-", "−")
+        text = f"{round(gain, 2) + 0.0:+.2f}".replace("-", "−")
         x = max(start, end) + 1.2
         haloed(axes, x, y + drop / 2, text, size=SMALL, ha="left")
     if len(ends := zero + k * _ends(answer)) == 2:

@@ -108,7 +108,7 @@ WHEEL_COLOURS = (LIGHT.front, LIGHT.front, LIGHT.rear, LIGHT.rear)
 WHEEL_LINES = ("-", (0, (4, 2)), "-", (0, (4, 2)))
 WHEEL_MARKERS = ("o", "o", "s", "s")
 
-_SETTINGS: dict[str, Any] = {
+STYLE_SETTINGS: dict[str, Any] = {
     "font.family": "DejaVu Sans",
     "font.size": BODY,
     "text.color": LIGHT.ink,
@@ -161,7 +161,7 @@ def styled(draw: Callable[P, R]) -> Callable[P, R]:
 
     @wraps(draw)
     def inside(*args: P.args, **kwargs: P.kwargs) -> R:
-        with matplotlib.style.context(_SETTINGS, after_reset=True):
+        with matplotlib.style.context(STYLE_SETTINGS, after_reset=True):
             return draw(*args, **kwargs)
 
     return inside

@@ -162,6 +162,8 @@ def draw_fates(columns: _Columns, wanted: MapSpec, how: str) -> list[Figure]:
         if hatch and inside.any():
             area = axes.contourf(x, y, inside, levels=[0.5, 1.5], colors="none", hatches=[hatch])
             area.set(edgecolor=LIGHT.paper, linewidth=0.0)
+    # Cells reach half a step beyond their values; the axes do not, where there may be nothing.
+    axes.set(xlim=(x.min(), x.max()), ylim=(y.min(), y.max()))
     axes.set_xlabel(plain_name(wanted.x))
     axes.set_ylabel(plain_name(wanted.y))
     handles = [Patch(fc=c, ec=LIGHT.paper, hatch=h) for c, h in looks]

@@ -7,7 +7,7 @@ d(S_j . W) = (S_k x S_j) . W + S_j . dW for a freedom k that turns or shifts the
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -39,6 +39,7 @@ class Balance:
     discs: Discs
     contact: Contact
     friction: Array
+    ahead: Array
 
     @property
     def stiffness(self) -> Array:
@@ -70,12 +71,16 @@ def balance(
     gravity, d_gravity = gravity_direction(heading, theta)
     pose = frames_at(builds, x)
     disc = discs(builds, pose)
+    if builds.shaft.any():
+        disc = replace(disc, arc=disc.arc + (builds.shaft * x[7::2])[:, None])
     touch = None if on is None else on[:points].reshape(shape)
     stick = None if on is None or len(on) <= corners.stop else on[corners.stop :].reshape(shape)
     tyres = contact(builds, pose, disc, patches, gravity, d_gravity, touch, stick)
 
     moment, wrench, slopes = _wrenches(builds, pose, disc, tyres, gravity, d_gravity)
     load, rates = _freedoms(pose, wrench, slopes)
+    if builds.shaft.any():
+        _shafts(builds, pose, tyres, patches.ahead, load, rates)
     gaps = np.empty((points + corners.stop, shape[-1]))
     gaps[:points], gaps[corners.stop :] = (
         tyres.gap.reshape(points, -1),
@@ -85,7 +90,17 @@ def balance(
     _springs(builds, x, pose.corners, pushing, load, rates, gaps[corners])
     _constrain(builds, x, load, rates)
     return Balance(
-        load, rates, gaps, moment, gravity, d_gravity, pose, disc, tyres, patches.friction
+        load,
+        rates,
+        gaps,
+        moment,
+        gravity,
+        d_gravity,
+        pose,
+        disc,
+        tyres,
+        patches.friction,
+        patches.ahead,
     )
 
 
@@ -170,6 +185,37 @@ def _freedoms(pose: Pose, wrench: Array, slopes: Array) -> tuple[Array, Array]:
     return load, rates
 
 
+def _shafts(
+    builds: Builds, pose: Pose, tyres: Contact, ahead: Array, load: Array, rates: Array
+) -> None:
+    """Wheels that turn by `builds.shaft` as their axle rolls: what that adds to loads and rates.
+
+    A disc that turns rolls its patch ahead by R, which gives its tyre as much as shifting the axle
+    back would, and takes the force along at R: by virtual work, and that is the shaft's torque.
+    """
+    way = np.broadcast_to(builds.radius * ahead, (2, *tyres.touch.shape))
+    force = -np.einsum("ikapb,kapb->iapb", tyres.d_force[:, 3:5], way)
+    point = np.zeros_like(force)
+    point[:2] = way - np.einsum("ikapb,kapb->iapb", tyres.d_point[:, 3:5], way)
+    point *= tyres.touch
+    turns = cross(tyres.arm, force) + cross(point, tyres.spring)
+    wrench = builds.shaft * np.concatenate([turns, force]).sum(axis=2)
+    torque = -builds.shaft * (way * tyres.force[:2]).sum(axis=(0, 2))
+    by = -builds.shaft * np.einsum("iapb,ikapb->kab", way, tyres.d_force[:2])
+    own = -(builds.shaft**2) * (way * force[:2]).sum(axis=(0, 2))
+    for axle, roll in enumerate((7, 9)):
+        joints, moved = pose.joints[:, :, axle], by[:, axle]
+        load[roll] += torque[axle]
+        rates[roll, :3] += moved[3:6]
+        rates[roll, 3:6] += np.einsum("ikb,ib->kb", pose.turning, moved[:3])
+        rates[roll, roll - 1 : roll + 1] += np.einsum("ikb,ib->kb", joints, moved[:6])
+        rates[roll, 10] += moved[6]
+        rates[roll, roll] += own[axle]
+        rates[:3, roll] += wrench[3:, axle]
+        rates[3:6, roll] += np.einsum("ikb,ib->kb", pose.turning, wrench[:3, axle])
+        rates[roll - 1 : roll + 1, roll] += np.einsum("ikb,ib->kb", joints, wrench[:, axle])
+
+
 def _springs(
     builds: Builds,
     x: Array,
@@ -251,6 +297,9 @@ def gap_slopes(builds: Builds, at: Balance, gap: Ints) -> Array:
             out[3:6, who] = np.einsum("ikb,ib->kb", at.pose.turning[:, :, who], rates[:3])
             joints = at.pose.joints[:, :, axle, who]
             out[own, who], out[own + 1, who] = np.einsum("ikb,ib->kb", joints, rates[:6])
+            if slopes is _stick_slopes:
+                way = builds.radius[axle, 0, who] * at.ahead[:, axle, 0, who]
+                out[own + 1, who] -= builds.shaft[axle, who] * (way * rates[3:5]).sum(axis=0)
 
     which = np.clip(gap - points, 0, corners - 1)
     kind, axle, side = which // 4, which // 2 % 2, which % 2

@@ -22,7 +22,7 @@ from crossfall.truck.spring_law import spring_law
 Ints = NDArray[np.int64]
 Index = Ints | Flags | slice
 
-NEVER = 1e3  # wheelbases of compression, which no spring is pressed by
+_NEVER = 1e3  # wheelbases of compression, which no spring is pressed by
 _FIRM = 30.0  # of the vertical stiffness: gives a hundredth of a degree of tip
 
 
@@ -55,6 +55,7 @@ class Builds:
     bump: Array  # (2, 1, B)
     droop: Array  # (2, 1, B)
     anti_roll: Array  # (2, B)
+    shaft: Array  # (2, B), see `Axle.shaft`
     stop_rate: Array  # (2, 1, B)
     held: Flags  # (4, B)
     tied: Flags  # (B,)
@@ -113,8 +114,7 @@ def _column(truck: Truck, points: int, stages: int, stop_ratio: float) -> dict[s
     def per_point(values: Any) -> Array:  # (..., 2 axles, 2 sides) to (..., 2, 2 * points)
         return np.repeat(np.asarray(values, dtype=np.float64), points, axis=-1)
 
-    hub = np.array([[(a.x, y * a.track / 2, a.tyre.radius) for y in (1, -1)] for a in truck.axles])
-    hub = per_point(hub.transpose(2, 0, 1))
+    hub = per_point(np.array([axle.hubs for axle in truck.axles]).transpose(2, 0, 1))
     half_width = np.array([t.contact_half_width for t in tyres])
     hub[1] += half_width[:, None] * np.tile(spread, 2)
     bodies = [unsprung(truck, 0), unsprung(truck, 1), truck.chassis]
@@ -139,6 +139,7 @@ def _column(truck: Truck, points: int, stages: int, stop_ratio: float) -> dict[s
         **_spring_column(truck, stages),
         "bump": np.array([[s.bump] for s in springs]) / length,
         "droop": np.array([[s.droop] for s in springs]) / length,
+        "shaft": np.array([a.shaft for a in truck.axles]),
         "anti_roll": np.array([s.anti_roll for s in springs]) / (weight * length),
         "stop_rate": np.array([[s.spring_rate] for s in springs]) * stop_ratio / rate,
         "held": np.repeat([s.locked for s in springs], 2),
@@ -158,7 +159,7 @@ def _spring_column(truck: Truck, stages: int) -> dict[str, Any]:
         "spring_rate": rates * length / weight,
         "preload": rates * squeezes / weight,
         "stage_rate": more[:stages],
-        "stage_at": np.minimum(at / length, NEVER)[None][:stages],
+        "stage_at": np.minimum(at / length, _NEVER)[None][:stages],
     }
 
 
@@ -175,7 +176,7 @@ def _staged(builds: Builds, stages: int) -> Builds:
     """The same builds with so many second stages; those they lack never come."""
     lacking = stages - len(builds.stage_rate)
     rate = np.zeros((lacking, *builds.spring_rate.shape))
-    at = np.full((lacking, *builds.preload.shape), NEVER)
+    at = np.full((lacking, *builds.preload.shape), _NEVER)
     return replace(
         builds,
         stage_rate=np.concatenate([builds.stage_rate, rate]),

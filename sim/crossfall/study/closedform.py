@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -26,11 +26,10 @@ from crossfall.study.scenario import Scenario
 from crossfall.study.scenario_file import CONDITIONS
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
-from crossfall.truck.errors import InputError
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
 
-_CHUNK = 1 << 16  # points worked on at once
 _ALIKE = 1e-9  # relative agreement with real builds that the corners must give
 CHECKS = 7  # real builds it is checked against
 _NODES = (2, 4, 7, 11)  # builds along an axis tried in turn until they are enough
@@ -42,19 +41,12 @@ _Table = dict[str, Any]
 
 def sizes(truck: Truck) -> Array:
     """(8,) the numbers of SIZES: kg, kg m and m."""
+    if any(any(map(any, axle.steered)) for axle in truck.axles):
+        what = "has its front wheels turned, which sweeps of the closed form leave out"
+        raise InputError(Problem(truck.name, what, "set steer_deg to 0, or sweep method compliant"))
     body = whole(truck)
     front, rear = (rigid.tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
     return np.array([body.mass, *(body.mass * body.cg), front, rear, truck.front.x, truck.rear.x])
-
-
-def closed_form_table(scenario: Scenario) -> Iterator[_Table]:
-    """The scenario's table a chunk at a time: column -> array, in the order of its trials."""
-    known = known_sizes(scenario)
-    for start in range(0, scenario.points, _CHUNK):
-        some = slice(start, min(start + _CHUNK, scenario.points))
-        table = block_table(scenario, known, some)
-        assert table is not None  # nobody stops it
-        yield table
 
 
 def block_table(

@@ -2,8 +2,10 @@
 
 common: {"method": its name, "spec": JSON text of the truck file's values, "fixed": overrides and
 conditions, "surface": name or None, "hold": what holds the wheels, "engine" and "trial": how a
-tilt trial is made, "ranges": bool, "tolerances": bool, "folder": where its meshes lie}; payload:
-the point of the design, heading_deg and the seed.
+tilt trial is made, "ranges": bool, "tolerances": bool, "folder": where its meshes lie,
+"ground_folder": where the files of grounds lie, "keep": which records are kept, or None, and
+"records": in which folder}; payload: the point of the design, heading_deg, the
+seed, and the digest of a ground's file.
 Every row says what the build weighs besides the answer, so that a map can be drawn over CG height
 or front share as well as over what was varied.
 """
@@ -12,7 +14,7 @@ from __future__ import annotations
 
 import json
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from functools import lru_cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -22,6 +24,10 @@ import numpy as np
 from crossfall.answers.conditions import Conditions, choose_grip, one_grip
 from crossfall.statics import rigid, sliding
 from crossfall.study.draws import drawn_truck
+from crossfall.study.responses import evaluate_expression
+from crossfall.study.task import value_digest
+from crossfall.study.versions import versions_of
+from crossfall.trials.grounds import ground_of
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
 from crossfall.truck.errors import InputError
@@ -63,6 +69,7 @@ def tilt_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     tip_deg is the trial's; trial_less_compliant_deg: how far it lies above the statics' tip.
     """
     from crossfall.trials.pace import PACES
+    from crossfall.trials.saved import save_trial
     from crossfall.trials.tilt import tilt_trial as run_trial
 
     truck, static = truck_of(common, payload), _statics(common, payload)
@@ -81,21 +88,37 @@ def tilt_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
         raise NoAnswer("the truck left the table in no orderly way")
     tip, beside = _degrees(trial.tip), static["compliant_deg"]
     apart = None if tip is None or beside is None else tip - beside
-    return [
-        {
-            **about(truck),
-            **static,
-            "tip_deg": tip,
-            "trial_outcome": trial.outcome,
-            "trial_deg": tip,
-            "trial_ci_low_deg": _degrees(trial.tip_ci[0]),
-            "trial_ci_high_deg": _degrees(trial.tip_ci[1]),
-            "trial_first_lift_deg": _degrees(trial.first_lift),
-            "trial_slide_deg": _degrees(trial.slide),
-            "trial_engine": trial.engine,
-            "trial_less_compliant_deg": apart,
-        }
-    ]
+    row: _Row = {
+        **about(truck),
+        **static,
+        "tip_deg": tip,
+        "trial_outcome": trial.outcome,
+        "trial_deg": tip,
+        "trial_ci_low_deg": _degrees(trial.tip_ci[0]),
+        "trial_ci_high_deg": _degrees(trial.tip_ci[1]),
+        "trial_first_lift_deg": _degrees(trial.first_lift),
+        "trial_slide_deg": _degrees(trial.slide),
+        "trial_engine": trial.engine,
+        "trial_less_compliant_deg": apart,
+    }
+    versions = versions_of("tilt trial", common.get("engine"))
+    return [row | _kept(common, payload, row, lambda path: save_trial(trial, path, versions))]
+
+
+def _kept(
+    common: Mapping[str, Any], payload: _Row, row: _Row, save: Callable[[Path], None]
+) -> _Row:
+    """Whether the scenario asks for this trial's record, and the name of the file it is kept in."""
+    if not common.get("keep"):
+        return {}
+    wanted = float(evaluate_expression(common["keep"], {**common["fixed"], **payload, **row}))
+    if not (math.isfinite(wanted) and wanted):
+        return {"record": None}
+    name = value_digest([common["truck"], common["fixed"], payload])[:16] + ".npz"
+    folder = Path(common["records"])
+    folder.mkdir(parents=True, exist_ok=True)
+    save(folder / name)
+    return {"record": f"{folder.name}/{name}"}
 
 
 def _statics(common: Mapping[str, Any], payload: _Row) -> _Row:
@@ -150,26 +173,27 @@ def _range(truck: Truck, one: Conditions, slides: bool) -> _Row:
 
 
 def slope_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
-    """One drive across a slope at the ground's likely grip: over a plane, a stone or rough ground,
-    drawn by the seed."""
+    """One drive across a slope at the ground's likely grip: over the ground asked for, drawn by
+    the seed."""
     from crossfall.study.slopes import one_trial
     from crossfall.truck.model import GRAVITY, WHEELS
 
     truck, asked = truck_of(common, payload), asked_of(common, payload)
     grip = conditions_of(truck, common, payload).grip.likely
-    trial = one_trial(truck, _crossing(asked, payload, grip), asked["slope"], 0)
-    return [
-        {
-            **about(truck),
-            "grip": grip,
-            "outcome": trial.outcome,
-            "on_slope": _FATES.get(trial.outcome, trial.outcome),
-            "least_load_g": 1000 * trial.least_load / GRAVITY,
-            "least_wheel": WHEELS[trial.least_wheel],
-            "least_geometric_margin_deg": _degrees(trial.least_margin),
-            "slid_mm": 1000 * trial.slid,
-        }
-    ]
+    crossing = _crossing(common, asked, payload, grip)
+    trial = one_trial(truck, crossing, asked["slope"], 0)
+    row: _Row = {
+        **about(truck),
+        "ground": crossing.ground.kind,
+        "grip": grip,
+        "outcome": trial.outcome,
+        "on_slope": _FATES.get(trial.outcome, trial.outcome),
+        "least_load_g": 1000 * trial.least_load / GRAVITY,
+        "least_wheel": WHEELS[trial.least_wheel],
+        "least_geometric_margin_deg": _degrees(trial.least_margin),
+        "slid_mm": 1000 * trial.slid,
+    }
+    return [row | _kept(common, payload, row, trial.journey.record.save)]
 
 
 def critical_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
@@ -181,11 +205,12 @@ def critical_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
 
     truck, asked = truck_of(common, payload), asked_of(common, payload)
     grip = asked["grip"] or conditions_of(truck, common, payload).grip
-    study = search(truck, _crossing(asked, payload, grip))
+    study = search(truck, _crossing(common, asked, payload, grip))
     fit, standing = study.critical.fit, math.degrees(study.compliant)
     return [
         {
             **about(truck),
+            "ground": study.crossing.ground.kind,
             "tip_deg": math.degrees(fit.angle),
             "tip_low_deg": _degrees(fit.low),
             "tip_high_deg": _degrees(fit.high),
@@ -204,15 +229,15 @@ def critical_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     ]
 
 
-def _crossing(asked: Mapping[str, Any], payload: _Row, grip: Grip | float) -> Crossing:
+def _crossing(
+    common: Mapping[str, Any], asked: Mapping[str, Any], payload: _Row, grip: Grip | float
+) -> Crossing:
     from crossfall.study.slopes import Crossing
-    from crossfall.trials.ground import Plane, Rough, Stone
 
-    ground: Plane | Stone | Rough = Plane()
-    if asked["stone"]:
-        ground = Stone(asked["stone"])
-    elif asked["rough"]:
-        ground = Rough(asked["rough"])
+    values = {**common["fixed"], **payload}
+    ground = ground_of(values, Path(common.get("ground_folder", ".")))
+    if ground.said().get("digest") != payload.get("ground_digest"):
+        raise NoAnswer("the file of the ground is not what it was when the sweep began")
     return Crossing(
         heading=asked["heading"],
         speed=asked["speed"],
@@ -231,7 +256,7 @@ def truck_of(common: Mapping[str, Any], payload: _Row) -> Truck:
 
 
 def asked_of(common: Mapping[str, Any], payload: _Row) -> dict[str, Any]:
-    """heading (rad), slope (rad or None), grip (or None), speed (m/s), stone and rough (m)."""
+    """heading (rad), slope (rad or None), grip (or None), speed (m/s)."""
     chosen = {**common["fixed"], **payload}
     slope = chosen.get("slope_deg")
     grip = chosen.get("grip")
@@ -240,8 +265,6 @@ def asked_of(common: Mapping[str, Any], payload: _Row) -> dict[str, Any]:
         "slope": None if slope is None else math.radians(slope),
         "grip": None if grip is None else float(grip),
         "speed": chosen.get("speed_mm_per_s", 150.0) / 1000,
-        "stone": chosen.get("stone_mm", 0.0) / 1000,
-        "rough": chosen.get("rough_mm", 0.0) / 1000,
     }
 
 

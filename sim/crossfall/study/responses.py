@@ -15,6 +15,8 @@ from typing import Any
 
 import numpy as np
 
+from crossfall.trials.grounds import ground_keys
+
 MOST_CHARACTERS = 500
 FUNCTIONS: dict[str, Any] = {
     "abs": np.abs,
@@ -54,7 +56,8 @@ COLUMNS = (  # of any method; a method that lacks one gives nothing for it
     *("goes_at_range_low_deg", "goes_at_range_high_deg"),
     *("trial_deg", "trial_ci_low_deg", "trial_ci_high_deg", "trial_first_lift_deg"),
     *("trial_slide_deg", "trial_less_compliant_deg"),
-    *("speed_mm_per_s", "stone_mm", "rough_mm", "least_load_g", "least_geometric_margin_deg"),
+    *(key for key, ground in ground_keys().items() if not ground.file),
+    *("speed_mm_per_s", "least_load_g", "least_geometric_margin_deg"),
     *("slid_mm", "tip_low_deg", "tip_high_deg", "spread_deg", "dynamic_allowance_deg"),
 )
 

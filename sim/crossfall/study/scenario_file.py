@@ -14,6 +14,8 @@
                                        # tip over cannot slide
     engine = "bullet"                  # bullet or mujoco, for tilt trials; bullet if not said,
                                        # where it is installed
+    keep = "trial_deg < 40"            # which trials' records are kept, an expression as of a
+                                       # response; 1: all; the table names each one's file
     trial = "careful"                  # careful, or quick: half the time, intervals twice as wide
     ranges = false                     # true: 95 % ranges too, at sixty times the cost; for
                                        # compliant and tilt trial
@@ -23,7 +25,9 @@
 
     [[axis]]
     key = "both.track_mm"              # a dotted key, or heading_deg, slope_deg, grip, and for
-                                       # driving speed_mm_per_s, stone_mm, rough_mm (0: none)
+                                       # driving speed_mm_per_s and a ground: stone_mm,
+                                       # rough_mm, ditch_mm (0: none), field_file (see
+                                       # trials/grounds/ for each)
     first = 160
     last = 200
     steps = 21                         # or values = [160, 180, 200]
@@ -60,6 +64,7 @@ from pydantic_core import PydanticKnownError
 from crossfall.answers.conditions import Hold
 from crossfall.engines.held import EngineName
 from crossfall.study.design import DesignKind
+from crossfall.trials.grounds import ground_keys
 from crossfall.trials.pace import Care
 from crossfall.truck.schema import Angle, Line, Name, Strict, Text, mistake
 
@@ -70,10 +75,10 @@ CONDITIONS: dict[str, tuple[float, float]] = {  # keys that are no value of a tr
     "slope_deg": (0.0, 89.0),
     "grip": (0.01, 5.0),
     "speed_mm_per_s": (1.0, 5000.0),
-    "stone_mm": (0.0, 100.0),  # 0: none, so that an axis may begin with the plane
-    "rough_mm": (0.0, 30.0),
+    # 0: none, so that an axis may begin with the plane
+    **{key: (0.0, ground.high) for key, ground in ground_keys().items() if not ground.file},
 }
-DRIVING = ("speed_mm_per_s", "stone_mm", "rough_mm")  # conditions of trials that drive
+DRIVING = ("speed_mm_per_s", *ground_keys())  # conditions of trials that drive
 WEIGHTS = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm", "front_share")  # of every build
 MethodName = Literal["closed form", "compliant", "tilt trial", "slope trial", "critical slope"]
 
@@ -189,6 +194,7 @@ class ScenarioSpec(Strict):
     engine: EngineName | None = None
     trial: Care | None = None
     ranges: bool = False
+    keep: Line | None = None
     repeats: Annotated[int, Field(ge=1, le=1_000_000)] = 1
     seed: Annotated[int, Field(ge=0, lt=2**53)] = 0
     tolerances: bool = False
@@ -204,3 +210,10 @@ class ScenarioSpec(Strict):
     def responses(self) -> dict[str, str]:
         """name -> expression."""
         return {r.name: r.expression for r in self.response}
+
+
+def given_values(spec: ScenarioSpec, key: str) -> list[Any]:
+    """What a key is fixed at, or every value it takes on an axis; empty where it is not given."""
+    if key in spec.fixed:
+        return [spec.fixed[key]]
+    return [v for axis in spec.axis if axis.key == key for v in axis.grid_values()]

@@ -19,6 +19,7 @@ from typing import Any, Literal
 import numpy as np
 
 from crossfall.study.methods import NoAnswer, ahead, compliant_rows
+from crossfall.study.responses import with_responses
 from crossfall.study.scenario import Scenario
 from crossfall.study.sweep import common_of
 from crossfall.truck.errors import InputError, Problem
@@ -74,17 +75,19 @@ def sobol_sensitivity(
 ) -> tuple[Sensitivity, ...]:
     """The indices of every axis on every heading of a scenario, by the compliant answer.
 
-    response: one of RESPONSES; rigid_deg where the scenario's method is the closed form, else
-    tip_deg, if not given. Axes count as even between their least and greatest value; their steps
-    and the design have no say here. samples: Sobol, a power of two (samples (axes + 2) answers a
-    heading); Morris, trajectories (samples (axes + 1) answers). Raises InputError for a scenario
-    this cannot be asked of, ValueError for samples or a response that cannot be.
+    response: one of RESPONSES or of the scenario's own; rigid_deg where the scenario's method is
+    the closed form, else tip_deg, if not given. Axes count as even between their least and greatest
+    value; their steps and the design have no say here. samples: Sobol, a power of two (samples
+    (axes + 2) answers a heading); Morris, trajectories (samples (axes + 1) answers). Raises
+    InputError for a scenario this cannot be asked of, ValueError for samples or a response that
+    cannot be.
     """
     count = samples or (_SAMPLES if how == "sobol" else TRAJECTORIES)
     if response is None:
         response = "rigid_deg" if scenario.spec.method == "closed form" else "tip_deg"
-    if response not in RESPONSES:
-        raise ValueError(f"the response is {response}; it may be {', '.join(RESPONSES)}")
+    known = (*RESPONSES, *scenario.spec.responses)
+    if response not in known:
+        raise ValueError(f"the response is {response}; it may be {', '.join(known)}")
     if how == "sobol" and (count < 16 or count & (count - 1)):
         raise ValueError(f"samples is {count}; it must be a power of two from 16")
     if how == "morris" and not 4 <= count <= 10_000:
@@ -137,7 +140,8 @@ def _answers(
     response: str,
     progress: _Progress,
 ) -> Array:
-    """(H, N) deg, nan where there is no answer."""
+    """(H, N) in the response's unit, nan where there is no answer."""
+    own = scenario.spec.responses
     common, seed = common_of(scenario) | {"method": "compliant"}, scenario.seed_of(0)
     out = np.full((len(headings), len(drawn)), np.nan)
     for begin in range(0, len(drawn), _STACK):
@@ -155,7 +159,8 @@ def _answers(
         ahead(common, [payload for _, _, payload in tasks])
         for h, i, payload in tasks:
             try:
-                value = compliant_rows(common, payload)[0][response]
+                row = {**payload, **compliant_rows(common, payload)[0]}
+                value = with_responses(row, own)[response] if response in own else row[response]
             except (NoAnswer, InputError):
                 continue
             out[h, i] = np.nan if value is None else value

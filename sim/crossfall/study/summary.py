@@ -112,7 +112,11 @@ def read_columns(folder: Path) -> _Columns:
 
 def input_names(columns: _Columns) -> list[str]:
     """Columns that were put in, in order."""
-    names = [n for n in columns if n not in LEADING and n not in ("batch", "repeat", FAILURE)]
+    names = [
+        n
+        for n in columns
+        if n not in LEADING and n not in ("batch", "repeat", "ground_digest", FAILURE)
+    ]
     first = next((i for i, n in enumerate(names) if n in WEIGHTS), len(names))
     return names[:first]
 

@@ -31,6 +31,7 @@ _METHODS = {
 }
 MOST_CSV = 500_000  # lines; longer tables are written as Parquet only
 STORE, PARQUET, CSV = "trials.db", "table.parquet", "table.csv"
+RECORDS = "records"  # folder of the trials kept
 
 
 @dataclass(frozen=True)
@@ -92,17 +93,21 @@ def common_of(scenario: Scenario) -> dict[str, Any]:
         "engine": (spec.engine or usual_engine()) if spec.method == "tilt trial" else None,
         "trial": spec.trial or "careful",
         "ranges": spec.ranges,
+        "keep": spec.keep,
         "tolerances": spec.tolerances,
         "folder": str(loaded.folder),
+        "ground_folder": str(scenario.path.resolve().parent),
     }
 
 
-def batch_of(scenario: Scenario) -> Batch:
-    """The scenario as a batch of trials, or by the closed form of blocks of them."""
+def batch_of(scenario: Scenario, folder: Path = Path()) -> Batch:
+    """The scenario as a batch of trials, or by the closed form of blocks of them. folder: of the
+    results, where records are kept."""
     if scenario.spec.method == "closed form":
         return batch_of_blocks(scenario)
     spec, common = scenario.spec, common_of(scenario)
-    folder = common.pop("folder")
+    local = {name: common.pop(name) for name in ("folder", "ground_folder")}
+    local["records"] = str(folder.resolve() / RECORDS)
     headings = 1 if scenario.heading_varies else len(scenario.headings)
     stack = STACK if spec.method == "compliant" else 1
     return make_batch(
@@ -113,7 +118,7 @@ def batch_of(scenario: Scenario) -> Batch:
         scenario.total,
         spec=str(common["truck"]),
         versions=versions_of(spec.method, common["engine"]),
-        local={"folder": folder},
+        local=local,
         together=headings * max(1, stack // headings),
     )
 
@@ -137,7 +142,7 @@ def run_scenario(
     try:
         if scenario.spec.method == "closed form":
             return _closed_form(scenario, folder, retry_failed, watch, stop)
-        batch, store = batch_of(scenario), folder / STORE
+        batch, store = batch_of(scenario, folder), folder / STORE
         result = run_batch(
             batch,
             store,

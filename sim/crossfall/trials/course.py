@@ -20,7 +20,7 @@ from crossfall.engines.held import engine_version, gravity_on_table
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive
 from crossfall.trials.drive_run import Going, Journey, under_way
-from crossfall.trials.ground import Strewn
+from crossfall.trials.grounds.strewn import Strewn
 from crossfall.trials.slope import Command, Manner, goes_over, running
 from crossfall.truck.model import Array, Truck, frozen
 

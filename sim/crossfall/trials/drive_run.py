@@ -16,7 +16,7 @@ from crossfall.engines.multibody import disc_names
 from crossfall.engines.rig import Rig
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive, Driveline
-from crossfall.trials.ground import Ground, lay
+from crossfall.trials.grounds.base import Ground
 from crossfall.trials.record import Record, contact_slip
 from crossfall.trials.stability_margin import effective_gravity, force_angles
 from crossfall.truck.model import GRAVITY, Array, Truck, frozen
@@ -257,7 +257,7 @@ def under_way(
     Springs and dampers are the truck's own: here motion matters, so nothing is damped up.
     """
     with Rig(truck, settings) as rig:
-        lay(ground, rig, truck, heading, reach)
+        ground.lay(rig, truck, heading, reach)
         rig.world.hull_grip(SCRAPE)
         for wheel in range(4):
             rig.world.grip(wheel, settings.stick if grip is None else grip)

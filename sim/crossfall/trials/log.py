@@ -130,8 +130,9 @@ class Recorder:
 
     def leans(self, first: int) -> tuple[Array, Array, Array]:
         """(n,) s, table angle and lean in rad of the samples from number `first` on."""
-        time, theta, lean, _ = zip(*self._rows[first:], strict=True)
-        return frozen(time), frozen(theta), frozen(lean)
+        rows = self._rows[first:]
+        time, theta, lean = (frozen([row[i] for row in rows]) for i in range(3))
+        return time, theta, lean
 
     def __len__(self) -> int:
         return len(self._rows)

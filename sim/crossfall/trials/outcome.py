@@ -131,7 +131,8 @@ def concluded(trial: TiltTrial) -> TiltTrial:
     log = trial.log
     tilts = [s for s in log.stretches if s.kind == "tilt"]
     holds = [s for s in log.stretches if s.kind == "hold"]
-    searches = [narrowed(log, [s for s in holds if s.search == n]) for n in (1, 2)]
+    begun = [log.end(s) for s in log.stretches if s.kind == "approach"][-1]
+    searches = [narrowed(log, [s for s in holds if s.search == n], begun[0]) for n in (1, 2)]
     one, other = (b if b.goes != "rests" else None for b in searches)
     if one is None or not tilts:
         return trial
@@ -145,7 +146,8 @@ def concluded(trial: TiltTrial) -> TiltTrial:
         return replace(trial, outcome="slides", slide=found.middle, slide_ci=ends, terms=terms)
     pair, seen = PAIRS[found.fell], tilts[-1]
     rests = [log.end(s) for s in holds if s.fate == "rests" and s.search and s.vary in ("", "all")]
-    left = _borne(max((r for r in rests if r[0] <= found.low), key=lambda r: r[0]), pair)
+    stood = [begun, *(r for r in rests if begun[0] < r[0] <= found.low)]
+    left = _borne(max(stood, key=lambda r: r[0]), pair)
     fit = fit_critical_angle(_approach(rests, found.middle, pair, log.weight))
     tip, event = found.middle, half
     if fit is not None and left <= LEFT * log.weight:
@@ -177,9 +179,10 @@ def concluded(trial: TiltTrial) -> TiltTrial:
     )
 
 
-def narrowed(log: Log, holds: Iterable[Stretch]) -> Bracket:
-    """What one search says: the last rest, and the lowest angle above it from which it went."""
-    low, high, fell = 0.0, math.inf, 0
+def narrowed(log: Log, holds: Iterable[Stretch], begun: float) -> Bracket:
+    """What one search says: the last rest, and the lowest angle above it from which it went.
+    begun: rad, where it rested before."""
+    low, high, fell = begun, math.inf, 0
     goes: Fate = "rests"
     for hold in holds:
         theta = log.end(hold)[0]

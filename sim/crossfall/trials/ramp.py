@@ -21,7 +21,7 @@ from crossfall.engines.held import engine_version
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive
 from crossfall.trials.drive_run import Going, Journey, under_way
-from crossfall.trials.ground import Ramp, ramp_foot
+from crossfall.trials.grounds.ramp import Ramp, ramp_foot
 from crossfall.trials.slope import Command, Manner, goes_over, running
 from crossfall.truck.model import Truck
 

@@ -119,13 +119,13 @@ class Tilting:
 
     # --- moving ---------------------------------------------------------------------------
 
-    def step(self, theta: float) -> bool:
-        """One step at table angle theta; True when it was also looked at."""
+    def step(self, theta: float, count: int = 1) -> bool:
+        """One step at table angle theta, or `count`; True when it was also looked at."""
         self.theta = theta
-        self._rig.step(gravity_on_table(self.heading, theta))
-        self.time += self._rig.dt
-        self._tick += 1
-        self.steps += 1
+        self._rig.step(gravity_on_table(self.heading, theta), count)
+        self.time += count * self._rig.dt
+        self._tick += count
+        self.steps += count
         if self.steps > self._rig.settings.budget:
             raise InputError(
                 Problem(
@@ -156,9 +156,13 @@ class Tilting:
                 last = self.theta
                 self.keep()
 
-    def hold(self, seconds: float) -> None:
-        for _ in range(self.table.steps(seconds)):
-            self.step(self.theta)
+    def hold(self, seconds: float) -> Iterator[bool]:
+        """Stand for so long, a look at a time; each says whether it was looked at."""
+        left = self.table.steps(seconds)
+        while left > 0:
+            count = min(left, _LOOK - self._tick % _LOOK)
+            left -= count
+            yield self.step(self.theta, count)
 
     def fate(self, pace: Pace) -> Fate:
         """Hold the table until the truck rests, has tipped over, or slides away.
@@ -172,8 +176,7 @@ class Tilting:
         calm, sliding, jumps, moved = 0, 0, False, math.inf
         place, lean = self._rig.place(), self.lean
         for _ in range(round(pace.hold / WATCH)):
-            for _ in range(self.table.steps(WATCH)):
-                looked = self.step(self.theta)
+            for looked in self.hold(WATCH):
                 if looked and self.airborne is not None and self.falls(pace.fallen, 1.0):
                     return self.end("tips")
             was, place, before = place, self._rig.place(), moved

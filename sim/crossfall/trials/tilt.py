@@ -195,6 +195,8 @@ def _tilt(run: Tilting, pace: Pace, near: float) -> Fate:
 def _balanced(leans: tuple[Array, Array, Array], rate: float) -> float:
     """About where (rad) a truck on a table tilting at `rate` (rad/s) began to run away."""
     time, theta, lean = leans
+    if len(time) < 2:  # gone at once
+        return float(theta[-1]) if len(theta) else 0.0
     speed = np.gradient(uniform_filter1d(lean, 5), time)
     runs = np.flatnonzero(speed > RUNS * rate)
     return float(theta[runs[0] if len(runs) else -1])

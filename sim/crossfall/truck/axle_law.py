@@ -172,7 +172,7 @@ def law_of(axle: Axle) -> AxleLaw:
         point = frozen([axle.x, 0.0, s.roll_centre_height])
     if s.shocks is not None:
         corners = _pressed(s.shocks, guide.tobytes(), tuple((point - middle).tolist()), reach)
-        guide = np.pad(guide, ((0, 0), (0, corners.shape[1] - guide.shape[1])))
+        guide = _wider(guide, *corners.shape[1:])
     else:
         corners = np.zeros((2, guide.shape[1]))
         corners[:, 0] = 1.0
@@ -188,13 +188,29 @@ def travel(bump: float, droop: float, spacing: float, nodes: int) -> tuple[Array
     return (left + right) / 2, (left - right) / spacing
 
 
+def _wider(values: Array, terms: int, rows: int = 0) -> Array:
+    """The same with so many rows and terms, the added ones nothing; numpy's own `pad` is slow."""
+    out = np.zeros((max(rows, len(values)), terms))
+    out[: len(values), : values.shape[1]] = values
+    return out
+
+
 def _fitted(values: Array, heave: Array, roll: Array) -> Array:
-    """(f, terms) coefficients of functions known as (K, f)."""
+    """(f, terms) coefficients of functions known as (K, f) at the places of `travel`."""
     q, r = np.abs(heave).max(), np.abs(roll).max()
     i, j = np.array(powers(DEGREE)).T
-    terms = basis(heave / q, roll / r, len(i))[VALUE].T
-    found = np.linalg.lstsq(terms, values, rcond=None)[0].T
-    return np.asarray(found / (q**i * r**j))
+    found = (
+        _solver(tuple((heave / q).round(12).tolist()), tuple((roll / r).round(12).tolist()))
+        @ values
+    )
+    return np.asarray(found.T / (q**i * r**j))
+
+
+@lru_cache(maxsize=64)
+def _solver(heave: tuple[float, ...], roll: tuple[float, ...]) -> Array:
+    """(terms, K) that makes coefficients of values, by least squares: places recur, scaled to 1."""
+    terms = basis(np.array(heave), np.array(roll), len(powers(DEGREE)))[VALUE].T
+    return np.asarray(np.linalg.pinv(terms))
 
 
 @lru_cache(maxsize=4096)
@@ -237,7 +253,7 @@ def _pressed(
     from the axle's centre. reach: m of bump and droop, and spacing."""
     guide = np.frombuffer(guide_bytes).reshape(5, -1)
     heave, roll = travel(*reach, _NODES)
-    now = axle_law_values(np.pad(guide, ((0, 2), (0, 0))), heave, roll)[:, VALUE]
+    now = axle_law_values(_wider(guide, guide.shape[1], 7), heave, roll)[:, VALUE]
     turn = rotations(now[YAW], now[PITCH], roll)
     ends = np.einsum("kij,sj->ksi", turn, shocks.axle - np.array(point))
     ends += now[:3].T[:, None] + np.array(point)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from math import atan, degrees, radians
+from math import atan, cos, degrees, radians, sin
 from pathlib import Path
 
 import numpy as np
@@ -142,8 +142,8 @@ def _bare(spec: schema.TruckSpec) -> Truck:
     return Truck(
         name=spec.name,
         chassis=_NOTHING,
-        front=_axle(spec.front, half),
-        rear=_axle(spec.rear, -half),
+        front=_axle(spec.front, half, spec.chassis),
+        rear=_axle(spec.rear, -half, spec.chassis),
         grips=tuple(Grip(k, g.low, g.likely, g.high) for k, g in spec.grip.items()),
         clearance=_clearance(spec),
         final_drive=spec.chassis.final_drive,
@@ -152,7 +152,7 @@ def _bare(spec: schema.TruckSpec) -> Truck:
     )
 
 
-def _axle(end: schema.AxleSpec, x: float) -> Axle:
+def _axle(end: schema.AxleSpec, x: float, chassis: schema.ChassisSpec) -> Axle:
     t, s = end.tyre, end.suspension
     tyre = Tyre(
         radius=t.radius_mm * MM,
@@ -175,7 +175,24 @@ def _axle(end: schema.AxleSpec, x: float) -> Axle:
         heave_lean=radians(s.heave_lean_deg or 0.0),
         locked=s.locked,
     )
-    return Axle(x, end.track_mm * MM, tyre, suspension, _NOTHING, (_NOTHING, _NOTHING))
+    # As the axle rolls about a shaft that stands still, the shaft turns the other way in it.
+    sense = -1.0 if end.shaft_turns == "clockwise" else 1.0
+    turns = sense / (chassis.axle_ratio or schema.TYPICAL_AXLE_RATIO)
+    shaft = turns if chassis.held_by == "motor" else 0.0
+    bare = _NOTHING, (_NOTHING, _NOTHING)
+    return Axle(x, end.track_mm * MM, tyre, suspension, *bare, shaft, _steered(end, chassis))
+
+
+def _steered(
+    end: schema.AxleSpec, chassis: schema.ChassisSpec
+) -> tuple[tuple[float, float], tuple[float, float]]:
+    """Where left and right tyre go as both wheels swing alike about upright kingpins."""
+    if not isinstance(end, schema.FrontSpec) or not chassis.steer_deg:
+        return (0.0, 0.0), (0.0, 0.0)
+    given, turn = end.kingpin_offset_mm, radians(chassis.steer_deg)
+    out = min(schema.TYPICAL_KINGPIN_OFFSET, end.track_mm / 4) if given is None else given
+    back, inwards = out * MM * sin(turn), out * MM * (1 - cos(turn))
+    return (-back, -inwards), (back, inwards)
 
 
 def _clearance(spec: schema.TruckSpec) -> Clearance | None:

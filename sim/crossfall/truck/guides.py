@@ -12,7 +12,7 @@ import numpy as np
 from crossfall.truck import schema
 from crossfall.truck.axle_law import law_of
 from crossfall.truck.errors import Problem
-from crossfall.truck.linkage import LinkageError, geometry, refuse
+from crossfall.truck.linkage import LinkageError, geometry, refuse, shock_ratio
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import ENDS, Array, Axle, Links, Shocks, Suspension, Truck, frozen
 from crossfall.truck.read import Where
@@ -143,12 +143,11 @@ def _on_its_links(
         own.spring_spacing,
     )
     refuse(links, end)
+    ratio = 1.0 if own.shocks is None else shock_ratio(links, own.shocks)
+    if 0.0 < ratio < 1.0:  # the wheel moves further than the shaft
+        links = replace(links, bump=_round(own.bump / ratio), droop=_round(own.droop / ratio))
     axle = guided(replace(axle, suspension=own), links)
-    ratio = float(law_of(axle).ratios()[0, 0])  # and refuses links that bind
-    if own.shocks is not None and ratio < 1.0:  # the wheel moves further than the shaft
-        far = replace(links, bump=_round(own.bump / ratio), droop=_round(own.droop / ratio))
-        axle = guided(axle, far)
-        law_of(axle)
+    law_of(axle)  # refuses links that bind
     axle = _with_spacing(axle)
     if given.guided_by is None and (contradictions := _contradiction(end, axle, given, truck)):
         key, what = contradictions

@@ -18,7 +18,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from crossfall.truck.model import Array, Links, frozen
+from crossfall.truck.model import Array, Links, Shocks, frozen
 
 FREE = 4  # x, y, yaw, pitch: what the links decide
 CLOSED = 1e-12  # of a link's length, to which they close
@@ -48,12 +48,15 @@ class Placed:
 def rotations(yaw: Array, pitch: Array, roll: Array) -> Array:
     """(..., 3, 3) Rz(yaw) Ry(pitch) Rx(roll)."""
     (cy, sy), (cp, sp), (cr, sr) = ((np.cos(a), np.sin(a)) for a in (yaw, pitch, roll))
-    rows = [
-        [cy * cp, cy * sp * sr - sy * cr, cy * sp * cr + sy * sr],
-        [sy * cp, sy * sp * sr + cy * cr, sy * sp * cr - cy * sr],
-        [-sp, cp * sr, cp * cr],
-    ]
-    return np.stack([np.stack(np.broadcast_arrays(*row), axis=-1) for row in rows], axis=-2)
+    out = np.empty((*np.broadcast_shapes(cy.shape, cp.shape, cr.shape), 3, 3))
+    out[..., 0, 0], out[..., 1, 0], out[..., 2, 0] = cy * cp, sy * cp, -sp
+    out[..., 0, 1] = cy * sp * sr - sy * cr
+    out[..., 1, 1] = sy * sp * sr + cy * cr
+    out[..., 2, 1] = cp * sr
+    out[..., 0, 2] = cy * sp * cr + sy * sr
+    out[..., 1, 2] = sy * sp * cr - cy * sr
+    out[..., 2, 2] = cp * cr
+    return out
 
 
 def linkage_poses(chassis: Array, axle: Array, heave: Array, roll: Array) -> Placed:
@@ -79,6 +82,16 @@ def _rates(chassis: Array, axle: Array) -> Array:
     rod, slopes = _slopes(chassis, axle, still, still, np.zeros((len(chassis), FREE)))
     own = np.stack([rod[..., 2], np.cross(axle, rod)[..., 0]], axis=-1)
     return np.asarray(-np.linalg.solve(slopes + _hair(slopes), own))
+
+
+def shock_ratio(links: Links, shocks: Shocks) -> float:
+    """How far the left shock is pressed by a little heave of the axle, for each of that, at ride
+    height."""
+    (x, y, yaw, pitch), _ = np.moveaxis(_rates(links.chassis[None], links.axle[None])[0], -1, 0)
+    foot = shocks.axle[0]
+    along = (foot - shocks.chassis[0]) / shocks.lengths[0]
+    moved = np.array([x, y, 1.0]) + np.cross([0.0, pitch, yaw], foot)
+    return -float(along @ moved)
 
 
 def _close(
@@ -115,9 +128,13 @@ def _slopes(
     rod[:, :, :2] += free[:, None, :2]
     rod[:, :, 2] += heave[:, None]
     by_yaw = rod[..., 1] * arm[..., 0] - rod[..., 0] * arm[..., 1]  # rod . (z x arm)
-    turn = np.cross(arm, rod)  # rod . (w x arm) = w . (arm x rod)
-    by_pitch = np.cos(yaw)[:, None] * turn[..., 1] - np.sin(yaw)[:, None] * turn[..., 0]
-    return rod, np.stack([rod[..., 0], rod[..., 1], by_yaw, by_pitch], axis=-1)
+    # rod . (w x arm) = w . (arm x rod), written out: this is most of reading a file with links.
+    about_x = arm[..., 1] * rod[..., 2] - arm[..., 2] * rod[..., 1]
+    about_y = arm[..., 2] * rod[..., 0] - arm[..., 0] * rod[..., 2]
+    slopes = np.empty((*rod.shape[:2], FREE))
+    slopes[..., :2], slopes[..., 2] = rod[..., :2], by_yaw
+    slopes[..., 3] = np.cos(yaw)[:, None] * about_y - np.sin(yaw)[:, None] * about_x
+    return rod, slopes
 
 
 def refuse(links: Links, end: str) -> None:

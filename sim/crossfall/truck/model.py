@@ -159,7 +159,10 @@ class Axle:
     """A solid axle with its two wheels.
 
     x: m, axle line. track: m between the tyres' centre planes. body: everything the axle carries
-    but its wheels. wheels: left and right, tyre included.
+    but its wheels. wheels: left and right, tyre included. shaft: rad that both wheels turn forwards
+    for each that the axle rolls, where a shaft that the motor holds turns them through a locked
+    differential; 0 where brakes hold them. steered: (x, y) m by which left and right tyre stand
+    elsewhere than straight ahead, as the wheels swing about their kingpins.
     """
 
     x: float
@@ -168,6 +171,18 @@ class Axle:
     suspension: Suspension
     body: Body
     wheels: tuple[Body, Body]
+    shaft: float = 0.0
+    steered: tuple[tuple[float, float], tuple[float, float]] = ((0.0, 0.0), (0.0, 0.0))
+
+    @property
+    def hubs(self) -> Array:
+        """(2, 3) m, where left and right wheel stand, truck axes."""
+        return np.array(
+            [
+                (self.x + x, side * self.track / 2 + y, self.tyre.radius)
+                for side, (x, y) in zip((1, -1), self.steered, strict=True)
+            ]
+        )
 
 
 @dataclass(frozen=True)

@@ -7,6 +7,7 @@ import stat
 import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from os import PathLike
 from pathlib import Path
 from typing import Any, NoReturn
 
@@ -118,6 +119,22 @@ def locate(path_or_demo_name: str | Path) -> Path:
 def read_source(path: Path, label: str) -> Source:
     """A TOML file's values and lines, format not yet checked. Raises InputError."""
     return source_of(_text(path, label), label)
+
+
+def given_source(given: str | PathLike[str] | Mapping[str, Any], label: str) -> Source:
+    """A TOML file's values, or those of a mapping, called `label`, as such a file would hold them;
+    arrays and tuples count as lists. Raises InputError."""
+    if not isinstance(given, Mapping):
+        return read_source(Path(given), str(given))
+    return Source(label, as_toml(given), {})
+
+
+def as_toml(value: Any) -> Any:
+    if isinstance(value, Mapping):
+        return {str(k): as_toml(v) for k, v in value.items()}
+    if hasattr(value, "tolist"):
+        value = value.tolist()
+    return [as_toml(v) for v in value] if isinstance(value, (list, tuple)) else value
 
 
 def source_of(text: str, label: str) -> Source:

@@ -86,6 +86,8 @@ Inertia = Annotated[float, Field(ge=-1e12, le=1e12)]  # kg mm2: HEAVY at FAR
 Inertias = Annotated[tuple[Inertia, ...], Field(strict=False, min_length=3, max_length=6)]
 
 
+TYPICAL_KINGPIN_OFFSET = 20.0  # mm; an assumption, 10 to 30 are built
+TYPICAL_AXLE_RATIO = 3.0  # shaft turns to one of the wheels; an assumption, 2.6 to 4 are built
 TYPICAL_DAMPING = 9.0  # N s/m at a corner where the file says nothing; at rest it does nothing
 Limits3 = Annotated[tuple[NotNegative, NotNegative, NotNegative], Field(strict=False)]
 
@@ -220,14 +222,38 @@ def _inertia_is_possible(values: tuple[float, ...]) -> None:
 
 
 class ChassisSpec(Toleranced):
-    """The truck as a whole. raise_mm lifts everything sprung, links' upper ends included."""
+    """The truck as a whole. raise_mm lifts everything sprung, links' upper ends included.
+
+    held_by: on a slope, brakes hold every wheel, or the motor holds the shafts to both axles and
+    these the wheels, through locked differentials: a shaft then takes axle_ratio less torque than
+    its wheels together, and twists the axle against the chassis by it. steer_deg: how far the front
+    wheels are turned to the left as it stands.
+    """
 
     wheelbase_mm: Dimension
     wheelbase_tol_mm: NotNegative | None = None
     raise_mm: Place = 0.0
+    steer_deg: Annotated[float, Field(ge=-80, le=80)] = 0.0
     steering_lock_deg: Annotated[float, Field(ge=0.1, le=80)] | None = None
     final_drive: Annotated[float, Field(ge=0.1, le=1000)] = 1.0
     driven: Literal["both", "front", "rear"] = "both"
+    held_by: Literal["brakes", "motor"] = "brakes"
+    axle_ratio: Annotated[float, Field(ge=1, le=20)] | None = None
+
+    @model_validator(mode="after")
+    def _steers_within_its_lock(self) -> ChassisSpec:
+        lock = self.steering_lock_deg
+        if lock is not None and abs(self.steer_deg) > lock:
+            what = f"is {self.steer_deg:g}, beyond the steering lock"
+            raise mistake("steer_deg", what, f"at most {lock:g} either way")
+        return self
+
+    @model_validator(mode="after")
+    def _motor_holds_what_it_drives(self) -> ChassisSpec:
+        if self.held_by == "motor" and self.driven != "both":
+            what = f"is 'motor', which drives the {self.driven} axle only"
+            raise mistake("held_by", what, "the other axle would roll away: 'brakes'")
+        return self
 
 
 class TyreSpec(Toleranced):
@@ -417,16 +443,28 @@ class RearSuspensionSpec(SuspensionSpec):
 
 
 class AxleSpec(Toleranced):
-    """track_mm is between the tyres' centre planes."""
+    """track_mm is between the tyres' centre planes. shaft_turns: which way the shaft to the axle
+    turns to drive forwards, seen from behind the truck."""
 
     track_mm: Dimension
+    shaft_turns: Literal["clockwise", "anticlockwise"] = "clockwise"
     track_tol_mm: NotNegative | None = None
     tyre: TyreSpec
     suspension: SuspensionSpec
 
 
-class _FrontSpec(AxleSpec):
+class FrontSpec(AxleSpec):
+    """kingpin_offset_mm: from a kingpin's axis out to the middle of its tyre, on the ground."""
+
     suspension: FrontSuspensionSpec
+    kingpin_offset_mm: Annotated[float, Field(ge=0, le=500)] | None = None
+
+    @model_validator(mode="after")
+    def _kingpins_apart(self) -> FrontSpec:
+        if self.kingpin_offset_mm is not None and self.kingpin_offset_mm >= self.track_mm / 2:
+            what = f"is {self.kingpin_offset_mm:g}, which puts the kingpins past each other"
+            raise mistake("kingpin_offset_mm", what, f"less than {self.track_mm / 2:g}")
+        return self
 
 
 class RearSpec(AxleSpec):
@@ -504,7 +542,7 @@ class TruckSpec(Strict):
     note: Text = ""
     currency: Annotated[str, StringConstraints(max_length=8)] = ""
     chassis: ChassisSpec
-    front: _FrontSpec
+    front: FrontSpec
     rear: RearSpec
     grip: dict[Name, GripSpec] = Field(default_factory=dict)
     clearance: ClearanceSpec | None = None

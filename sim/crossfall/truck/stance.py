@@ -23,13 +23,13 @@ from crossfall.truck.read import Where
 from crossfall.truck.ride import axle_squeezes
 from crossfall.truck.solids import MM
 
-CLOSE = 1e-7  # m along a shaft
+_CLOSE = 1e-7  # m along a shaft
 _ROUNDS = 12
 _Place = tuple[float, ...]
 
 
 @dataclass(frozen=True)
-class Went:
+class _Went:
     """Where an axle has gone against the chassis, which is lifted over it, mm and rad: up, how far
     the chassis is; ahead, how far forwards the axle; pitch, as of `linkage.Placed`."""
 
@@ -66,10 +66,10 @@ def standing_truck(
                 )
             ups[i] += over / float(law_of(axle).ratios()[0, 0])
             worst = max(worst, abs(over))
-        if worst < CLOSE:
+        if worst < _CLOSE:
             return tried
         went = [_went(axle, up) for axle, up in zip(first.axles, ups, strict=True)]
-        tried = lifted(spec, went[0], went[1])
+        tried = _lifted(spec, went[0], went[1])
         truck = build(tried)
     end = "front" if spec.front.suspension.preload_mm is not None else "rear"
     what = "is given, and the truck finds no height at which its springs hold it"
@@ -77,16 +77,16 @@ def standing_truck(
     raise InputError(where.problem((end, "suspension", "preload_mm"), what, allowed))
 
 
-def _went(axle: Axle, up: float) -> Went:
+def _went(axle: Axle, up: float) -> _Went:
     """Where the guides take an axle as the chassis is lifted by `up`, m."""
     links = axle.suspension.links
     if links is None:
-        return Went(up / MM, -up * tan(axle.suspension.heave_lean) / MM)
+        return _Went(up / MM, -up * tan(axle.suspension.heave_lean) / MM)
     at = linkage_poses(links.chassis[None], links.axle[None], np.array([-up]), np.zeros(1))
-    return Went(up / MM, float(at.place[0, 0]) / MM, float(at.pitch[0]))
+    return _Went(up / MM, float(at.place[0, 0]) / MM, float(at.pitch[0]))
 
 
-def lifted(spec: schema.TruckSpec, front: Went, rear: Went) -> schema.TruckSpec:
+def _lifted(spec: schema.TruckSpec, front: _Went, rear: _Went) -> schema.TruckSpec:
     """The spec with its axles there and level again, and all that is fixed to chassis and axles.
 
     Parts keep their own turn: what a degree of rake changes in their inertia decides nothing.
@@ -102,7 +102,7 @@ def lifted(spec: schema.TruckSpec, front: Went, rear: Went) -> schema.TruckSpec:
         x, z = _turned(at[0] - middle[0], at[2] - middle[1], rake)
         return x, at[1], z + sum(high) / 2
 
-    def gone(at: _Place, went: Went) -> _Place:
+    def gone(at: _Place, went: _Went) -> _Place:
         x, z = _turned(at[0], at[2], rake - went.pitch)
         return x, at[1], z
 

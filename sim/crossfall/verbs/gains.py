@@ -69,14 +69,14 @@ def command(
     rows = part_gains(found)
     written = _draw(found, plots) if plots is not None else None
     if as_json:
-        emit("gains", _answer(found, rows) | {"picture": str(written) if written else None})
+        emit("gains", gains_record(found, rows) | {"picture": str(written) if written else None})
     else:
         _show(found, rows[: max(parts, 0)])
         if written is not None:
             console().print(f"picture: {written}")
 
 
-def _answer(found: Gradients, rows: tuple[PartGain, ...]) -> dict[str, Any]:
+def gains_record(found: Gradients, rows: tuple[PartGain, ...]) -> dict[str, Any]:
     """The numbers in tuner's units."""
     own = found.governing
     return {

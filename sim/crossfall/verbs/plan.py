@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from math import atan, degrees, isfinite, radians
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -107,13 +108,13 @@ def command(
     )
     if run_time is not None and loaded.spec.battery is None:
         raise click.UsageError("--run-time: the truck's file has no [battery]")
-    aimed = _aim(aim, headings, reach)
+    aimed = aim_of(aim, headings, reach)
     found = plan(loaded, catalogue, aimed, bounds, surface=surface, hold=hold_of(rail))
     if plots is not None:
         _draw(loaded, catalogue, found, plots)
     why = unmet(loaded, catalogue, aimed, bounds) if found.best is None else ()
     if as_json:
-        emit("plan", _answer(loaded, catalogue, found) | {"unmet": list(why)})
+        emit("plan", plan_record(loaded, catalogue, found, why))
     else:
         _show(loaded, catalogue, found, why)
     return 0 if found.best is not None else 1
@@ -125,19 +126,22 @@ def _shares(percent: tuple[float, float]) -> tuple[float, float]:
     return percent[0] / 100, percent[1] / 100
 
 
-def _aim(name: Any, headings: tuple[float, ...], reach: float | None) -> Aim:
+def aim_of(name: Any, headings: Iterable[float], reach: float | None) -> Aim:
+    """What is aimed at: a direction by name, or headings (deg); reach: deg."""
     from crossfall.tuning.plan import Aim, aim_at
 
     target = None if reach is None else radians(reach)
-    if not headings:
-        return aim_at(name, target)
     chosen = tuple(dict.fromkeys(h % 360.0 for h in headings))
+    if not chosen:
+        return aim_at(name, target)
     words = "heading " + ", ".join(f"{h:g}°" for h in chosen)
     return Aim(words, tuple(radians(h) for h in chosen), target)
 
 
-def _answer(loaded: Loaded, catalogue: Catalogue, found: BuildPlan) -> dict[str, Any]:
-    """The plan in tuner's units."""
+def plan_record(
+    loaded: Loaded, catalogue: Catalogue, found: BuildPlan, unmet: Iterable[str]
+) -> dict[str, Any]:
+    """The plan in tuner's units. unmet: what cannot be met, a sentence each."""
     closed = None
     if found.closed_form is not None:
         closed = {
@@ -167,6 +171,7 @@ def _answer(loaded: Loaded, catalogue: Catalogue, found: BuildPlan) -> dict[str,
             "predicted_sd_deg": degrees(found.spread),
             "listed_down_to_deg_below_best": degrees(found.margin),
         },
+        "unmet": list(unmet),
     }
 
 
@@ -188,6 +193,7 @@ def _choice(catalogue: Catalogue, found: BuildPlan, c: Choice) -> dict[str, Any]
 
     return {
         "changes": picks(catalogue, c.picks),
+        "words": _words(catalogue, c),
         "price": c.price,
         "value_deg": degrees(c.value),
         "value_pm_deg": degrees(SURE * c.sd),

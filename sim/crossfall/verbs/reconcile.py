@@ -11,7 +11,10 @@ import click
 from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
 
 if TYPE_CHECKING:
+    from crossfall.measurement.board_file import BoardReadings
     from crossfall.measurement.reconcile import Left, Move, Reconciled
+    from crossfall.measurement.weigh_in_session import Session
+    from crossfall.truck.build import Loaded
 
 _NAMES = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm")
 _WORDS = ("mass, g", "CG ahead of the middle, mm", "CG left of the middle, mm", "CG height, mm")
@@ -54,11 +57,9 @@ def command(
     explain is named and left out.
     """
     from crossfall.measurement.board_file import read_board
-    from crossfall.measurement.reconcile import reconcile
     from crossfall.measurement.reconcile_write import included_rows, new_path, write_reconciled
     from crossfall.measurement.weigh_in_file import read_session
     from crossfall.truck.build import load_truck
-    from crossfall.truck.errors import InputError, Problem
 
     if scales is None and board_path is None:
         raise click.UsageError("give --scales, --board, or both")
@@ -69,22 +70,35 @@ def command(
     fixed = included_rows(loaded)
     if fixed:
         warn(f"{len(fixed)} parts from included files are taken as they are")
-    names = [p.name for p in loaded.spec.part]
-    try:
-        found = reconcile(loaded.truck, names, session, board, fixed)
-    except ValueError as error:
-        raise InputError(Problem(str(loaded.path), str(error))) from None
+    found = reconciled_truck(loaded, session, board)
     sources = [p.name for p in (scales, board_path) if p]
     write_reconciled(loaded, found, path, sources)
     if as_json:
-        emit("reconcile", {"truck": loaded.truck.name, "file": str(path), **_answer(found)})
+        emit(
+            "reconcile", {"truck": loaded.truck.name, "file": str(path), **reconcile_record(found)}
+        )
     else:
         _show(loaded.truck.name, found)
         click.echo(f"wrote {path}")
     return 0 if found.agrees else 1
 
 
-def _answer(found: Reconciled) -> dict[str, Any]:
+def reconciled_truck(
+    loaded: Loaded, session: Session | None, board: BoardReadings | None
+) -> Reconciled:
+    """What the readings make of the truck. Raises InputError where they say nothing of it."""
+    from crossfall.measurement.reconcile import reconcile
+    from crossfall.measurement.reconcile_write import included_rows
+    from crossfall.truck.errors import InputError, Problem
+
+    names = [p.name for p in loaded.spec.part]
+    try:
+        return reconcile(loaded.truck, names, session, board, included_rows(loaded))
+    except ValueError as error:
+        raise InputError(Problem(str(loaded.path), str(error))) from None
+
+
+def reconcile_record(found: Reconciled) -> dict[str, Any]:
     """Grams and mm."""
     return {
         "agrees": found.agrees,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from math import degrees, isfinite, radians
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -34,8 +35,7 @@ def command(
     view to scale, with instant centres and roll axis, and the curves.
     """
     from crossfall.answers.conditions import conditions
-    from crossfall.tuning.suspension import BY, SLOPE_HEADINGS, look, moved_ends
-    from crossfall.tuning.suspension_record import axle_record, move_record
+    from crossfall.tuning.suspension import SLOPE_HEADINGS, look, moved_ends
 
     loaded = load_and_warn(truck)
     seen = look(loaded.truck)
@@ -50,15 +50,8 @@ def command(
         written.append(plots / f"{loaded.truck.name}-suspension.svg")
         save(draw_suspension(loaded.truck, seen), written[0])
     if as_json:
-        record: dict[str, Any] = {
-            "truck": loaded.truck.name,
-            "surface": asked[0].grip.surface,
-            "axles": [axle_record(one) for one in seen],
-            "moved_by_mm": BY * _MM,
-            "moves": [move_record(one) for one in moves],
-            "files": [str(p) for p in written],
-        }
-        emit("suspension", record)
+        record = suspension_record(loaded.truck.name, asked[0].grip.surface, seen, moves)
+        emit("suspension", record | {"files": [str(p) for p in written]})
         return
     out = console()
     out.print(_table(loaded.truck.name, seen))
@@ -74,6 +67,22 @@ def command(
         )
     for path in written:
         click.echo(f"wrote {path}")
+
+
+def suspension_record(
+    truck: str, surface: str, seen: Iterable[AxleLook], moves: Iterable[Moved]
+) -> dict[str, Any]:
+    """Both axles, and what moving each link's ends would do: mm, deg, %, N/mm."""
+    from crossfall.tuning.suspension import BY
+    from crossfall.tuning.suspension_record import axle_record, move_record
+
+    return {
+        "truck": truck,
+        "surface": surface,
+        "axles": [axle_record(one) for one in seen],
+        "moved_by_mm": BY * _MM,
+        "moves": [move_record(one) for one in moves],
+    }
 
 
 def _plain_table(title: str, names: tuple[str, ...], left: int = 1) -> Table:

@@ -8,7 +8,16 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
+from crossfall.verbs.common import (
+    console,
+    emit,
+    json_option,
+    load_and_warn,
+    say_how_it_stands,
+    standing_options,
+    stood,
+    truck_argument,
+)
 
 if TYPE_CHECKING:
     from rich.table import Table
@@ -46,7 +55,8 @@ def headings_option(
 @click.option("--all-round", is_flag=True, help="Every 15 degrees all the way round.")
 @click.option("--both-sides", is_flag=True, help="Each heading and its mirror image.")
 @click.option("--weakest", is_flag=True, help="The weakest heading, searched for all round.")
-@click.option("--rail", is_flag=True, help="Hold the downhill tyres with a trip rail.")
+@click.option("--rail", is_flag=True, help="The same as --hold rail.")
+@standing_options
 @click.option("--surface", metavar="NAME", help="Which [grip] of the file; its first if not given.")
 @click.option("--no-trial", is_flag=True, help="Statics only: quick, and without the engine.")
 @click.option("--quick", is_flag=True, help="Half the time, and intervals twice as wide.")
@@ -70,6 +80,8 @@ def command(
     both_sides: bool,
     weakest: bool,
     rail: bool,
+    hold: str | None,
+    steer: float | None,
     surface: str | None,
     no_trial: bool,
     quick: bool,
@@ -87,8 +99,9 @@ def command(
     from crossfall.answers.conditions import conditions
     from crossfall.answers.keys import report
     from crossfall.statics.traction import traction
+    from crossfall.truck.complete import how_it_stands
 
-    loaded = load_and_warn(truck)
+    loaded, rail = stood(load_and_warn(truck), hold, steer), rail or hold == "rail"
     given = choose(headings, all_round, both_sides, weakest)
     asked = conditions(
         loaded.truck, [radians(h) for h in given], surface, hold="rail" if rail else "brakes"
@@ -115,9 +128,12 @@ def command(
         from crossfall.verbs.weigh import traction_answer
 
         drives = traction_answer(traction(loaded.truck, asked[0].grip))
-        emit("tilt", {**report(found), "traction": drives, "files": [str(p) for p in written]})
+        stands = {"stands": list(how_it_stands(loaded.spec))}
+        files = {"files": [str(p) for p in written]}
+        emit("tilt", {**report(found), **stands, "traction": drives, **files})
         return
     _show(found)
+    say_how_it_stands(loaded.spec)
     show_drive(loaded.truck, traction(loaded.truck, asked[0].grip))
     for path in written:
         click.echo(f"wrote {path}")

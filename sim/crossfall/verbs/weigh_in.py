@@ -13,6 +13,7 @@ from crossfall.verbs.common import console, emit, json_option, warn
 if TYPE_CHECKING:
     from crossfall.measurement.weigh_in import Weighing
     from crossfall.measurement.weigh_in_next import ReadingPlan
+    from crossfall.measurement.weigh_in_session import Session
 
 _NAMES = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm")
 _WORDS = ("mass, g", "CG ahead of the middle, mm", "CG left of the middle, mm", "CG height, mm")
@@ -29,31 +30,38 @@ def command(readings: Path, truck: str | None, most: int, as_json: bool) -> int:
 
     READINGS is a small file: the guide verb shows how to take the readings and what to write.
     """
-    from crossfall.measurement.weigh_in import weigh_in
     from crossfall.measurement.weigh_in_file import read_session
     from crossfall.measurement.weigh_in_next import next_readings
     from crossfall.truck.build import load_truck
-    from crossfall.truck.errors import InputError, Problem
 
     real = load_truck(truck).truck if truck else None
     session = read_session(readings, real)
-    try:
-        found = weigh_in(session)
-    except ValueError as error:
-        allowed = "weigh both axles, both sides, all four wheels, or the whole truck"
-        raise InputError(Problem(str(readings), str(error), allowed)) from None
+    found = weighing_of(session)
     plan = next_readings(session)
     for text in found.warnings:
         warn(text)
     if as_json:
-        emit("weigh-in", {**_answer(found), **advice(plan, most)})
+        emit("weigh-in", weigh_in_record(found, plan, most))
     else:
         _show(found, plan, most)
     return 1 if found.outliers else 0
 
 
-def _answer(found: Weighing) -> dict[str, Any]:
-    """The weighing in tuner's units; a quantity nothing bears on is null throughout."""
+def weighing_of(session: Session) -> Weighing:
+    """What the readings say. Raises InputError where they say too little."""
+    from crossfall.measurement.weigh_in import weigh_in
+    from crossfall.truck.errors import InputError, Problem
+
+    try:
+        return weigh_in(session)
+    except ValueError as error:
+        allowed = "weigh both axles, both sides, all four wheels, or the whole truck"
+        raise InputError(Problem(session.file, str(error), allowed)) from None
+
+
+def weigh_in_record(found: Weighing, plan: ReadingPlan, most: int) -> dict[str, Any]:
+    """The weighing in tuner's units, a quantity nothing bears on null throughout, and the `most`
+    useful readings to take next."""
     out: dict[str, Any] = {}
     for name, e in zip(_NAMES, found.estimates, strict=True):
         out[name] = {
@@ -77,6 +85,7 @@ def _answer(found: Weighing) -> dict[str, Any]:
             for d in found.outliers
         ],
         "warnings": list(found.warnings),
+        **advice(plan, most),
     }
 
 

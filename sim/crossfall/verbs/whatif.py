@@ -9,7 +9,17 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument, warn
+from crossfall.verbs.common import (
+    console,
+    emit,
+    json_option,
+    load_and_warn,
+    say_how_it_stands,
+    standing_options,
+    stood,
+    truck_argument,
+    warn,
+)
 from crossfall.verbs.limits import breach_records
 
 if TYPE_CHECKING:
@@ -73,6 +83,7 @@ rail_option = click.option("--rail", is_flag=True, help="Hold the downhill tyres
 )
 @surface_option
 @rail_option
+@standing_options
 @limits_option
 @json_option
 def command(
@@ -81,6 +92,8 @@ def command(
     aim: Any,
     surface: str | None,
     rail: bool,
+    hold: str | None,
+    steer: float | None,
     limits: Path | None,
     as_json: bool,
 ) -> None:
@@ -90,24 +103,28 @@ def command(
     slides first, what it would do against a rail. A change that requires another is shown on top
     of it. What turns with the grip, or with how the tyres give along the ground, is marked.
     """
+    from crossfall.truck.complete import how_it_stands
     from crossfall.tuning.limits import read_limits
     from crossfall.tuning.whatif import rank_changes
 
-    loaded, catalogue = load_with_changes(truck, changes)
+    loaded = stood(load_and_warn(truck), hold, steer)
+    catalogue = catalogue_of(loaded, changes)
     found = rank_changes(
         loaded,
         catalogue,
         aim,
         read_limits(limits) if limits else None,
         surface=surface,
-        hold=hold_of(rail),
+        hold=hold_of(rail or hold == "rail"),
     )
     for i, reason in found.impossible:
         warn(f"'{catalogue.changes[i].name}' left out: {reason}")
     if as_json:
-        emit("whatif", ranking_record(loaded, catalogue, found))
+        stands = {"stands": list(how_it_stands(loaded.spec))}
+        emit("whatif", {**ranking_record(loaded, catalogue, found), **stands})
     else:
         _show(loaded, catalogue, found)
+        say_how_it_stands(loaded.spec)
 
 
 def hold_of(rail: bool) -> Hold:

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 from scipy.optimize import minimize
 
-from crossfall.measurement import weigh_in_formulas as formulas
+import axle_scales as formulas
 from crossfall.measurement.weigh_in_model import (
     Springs,
     Stand,

@@ -29,11 +29,25 @@ def odd_truck() -> Truck:
     )
 
 
+def on_two_springs(truck: Truck) -> Truck:
+    front = replace(truck.front.suspension, soft_rate=200.0, soft_travel=0.008)
+    return replace(truck, front=replace(truck.front, suspension=front))
+
+
 TRUCKS = (make_truck(), odd_truck())
 LINKED = (
     linked(odd_truck(), "three links and a track bar", "wishbone"),
     linked(odd_truck(), "a bent truck", "four links", leaning_shocks()),
 )
+
+
+BY_MOTOR = tuple(
+    replace(t, front=replace(t.front, shaft=-0.35), rear=replace(t.rear, shaft=0.3))
+    for t in (odd_truck(), LINKED[0])
+)
+
+
+TWO_SPRINGS = (odd_truck(), on_two_springs(LINKED[1]))
 
 
 N = len(FREEDOMS)
@@ -71,7 +85,7 @@ def test_level_at_ride_height_is_an_exact_equilibrium(trucks: tuple[Truck, Truck
 
 @pytest.mark.parametrize("grip", [STICKS, SLIPS])
 @pytest.mark.parametrize("share", [0.3, 0.7, 1.0])
-@pytest.mark.parametrize("trucks", [TRUCKS, LINKED])
+@pytest.mark.parametrize("trucks", [TRUCKS, LINKED, BY_MOTOR, TWO_SPRINGS])
 def test_derivatives_are_exact(trucks: tuple[Truck, Truck], share: float, grip: float) -> None:
     rng = np.random.default_rng(int(10 * share))
     builds = stacked(trucks)
@@ -79,7 +93,8 @@ def test_derivatives_are_exact(trucks: tuple[Truck, Truck], share: float, grip: 
     heading, theta = np.array([0.3, 2.0]), np.array([0.5, 0.8])
     x = rng.normal(size=(N, 2)) * 0.01
     x[2] -= 0.02  # down, so that tyres that touch are loaded
-    on = rng.random((20, 2)) < share
+    gaps = 8 + builds.corner_gaps
+    on = rng.random((gaps, 2)) < share
     way = balance(builds, heading, x, theta, on, patches).contact.way[:, 0]
     turn = np.array([[0.8, -0.6], [0.6, 0.8]])
     patches.way[:, 0] = np.einsum("ij,j...->i...", turn, way)  # the front ones slipped before
@@ -95,7 +110,7 @@ def test_derivatives_are_exact(trucks: tuple[Truck, Truck], share: float, grip: 
     np.testing.assert_allclose(exact.stiffness, stiffness, atol=1e-8 * scale)
     tilted = (at(x, theta + 1e-6).load - at(x, theta - 1e-6).load) / 2e-6
     np.testing.assert_allclose(exact.slope, tilted, atol=1e-7)
-    for gap in range(20):
+    for gap in range(gaps):
         slopes = gap_slopes(builds, exact, np.array([gap, gap]))
         wanted = difference(lambda moved, g=gap: at(moved).gaps[g : g + 1], x)[0]
         np.testing.assert_allclose(slopes[:-1], wanted, atol=1e-7 * scale)

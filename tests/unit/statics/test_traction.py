@@ -7,10 +7,10 @@ import pytest
 
 from crossfall.statics.rigid import tip_angle
 from crossfall.statics.sliding import HELD, Held, slide
-from crossfall.statics.slope import greatest_grade, grip_needed
-from crossfall.statics.traction import DRIVEN, traction
+from crossfall.statics.traction import DRIVEN, greatest_grade, traction
 from crossfall.truck.build import load_truck
 from crossfall.truck.model import Grip
+from driving_loads import grip_needed
 from support import make_truck
 
 BRAKED: dict[str, Held] = {

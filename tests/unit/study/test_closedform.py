@@ -8,8 +8,9 @@ from typing import Any
 import numpy as np
 import pytest
 
+from closed_tables import closed_form_table
 from crossfall.statics import rigid
-from crossfall.study.closedform import closed_form_table, known_sizes, sizes
+from crossfall.study.closedform import known_sizes, sizes
 from crossfall.study.design import points
 from crossfall.study.scenario import Scenario, load_scenario
 from crossfall.study.sweep import run_scenario
@@ -141,7 +142,7 @@ def test_chunks_make_no_difference(tmp_path: Path, monkeypatch: pytest.MonkeyPat
     text = axis("both.track_mm", 150, 180, 7) + axis("part.battery pack.at_mm.z", 40, 90, 5)
     asked = scenario(tmp_path, text)
     table = whole_table(asked)
-    monkeypatch.setattr("crossfall.study.closedform._CHUNK", 4)
+    monkeypatch.setattr("closed_tables.CHUNK", 4)
     small = whole_table(asked)
     for name, column in table.items():
         np.testing.assert_array_equal(column, small[name])

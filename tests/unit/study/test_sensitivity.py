@@ -15,6 +15,7 @@ from crossfall.study.sensitivity import _analysed, _drawn, sobol_sensitivity
 from crossfall.truck.build import build, load_truck
 from crossfall.truck.edits import set_values
 from crossfall.truck.errors import InputError
+from crossfall.verbs.sensitivity import sensitivity_record
 
 TRACK, PACK = "both.track_mm", "part.battery pack.at_mm.z"
 AXES = [
@@ -109,6 +110,24 @@ def test_what_cannot_be_asked_is_refused(change, words) -> None:
     asked = scenario_of(load_truck("bramble"), data)
     with pytest.raises(InputError, match=words):
         sobol_sensitivity(asked)
+
+
+@pytest.mark.parametrize("how", ["sobol", "morris"])
+def test_a_response_of_one_s_own_is_asked_like_any_other(how) -> None:
+    own = {"name": "twice", "is": 'rigid_deg + rigid_deg + 0 * value("both.track_mm")'}
+    data = {"name": "test", "method": "closed form", "axis": AXES, "headings_deg": [90.0]}
+    asked = scenario_of(load_truck("bramble"), {**data, "response": [own]})
+    (one,) = sobol_sensitivity(asked, how, samples=16)
+    (mine,) = sobol_sensitivity(asked, how, response="twice", samples=16)
+    assert mine.mean == pytest.approx(2 * one.mean)
+    assert [a.key for a in mine.axes] == [a.key for a in one.axes]
+    if how == "sobol":
+        assert mine.axes[0].total == pytest.approx(one.axes[0].total)
+    record = sensitivity_record(mine)
+    assert record["mean"] == mine.mean
+    assert not any(key.endswith("_deg") for key in record["axes"][0])
+    with pytest.raises(ValueError, match="twice"):
+        sobol_sensitivity(asked, how, response="thrice")
 
 
 @pytest.mark.parametrize(("how", "samples"), [("sobol", 100), ("sobol", 8), ("morris", 2)])

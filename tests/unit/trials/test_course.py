@@ -8,7 +8,8 @@ import numpy as np
 import pytest
 
 from crossfall.trials.course import Course, beside, drive_course, straightened
-from crossfall.trials.ground import Hump, LaidStone, Strewn, stone_foot
+from crossfall.trials.grounds.stone import stone_foot
+from crossfall.trials.grounds.strewn import Hump, Lump, Strewn
 from crossfall.trials.slope import cross_slope
 from crossfall.truck.build import load_truck
 
@@ -76,7 +77,7 @@ def test_it_slides_where_the_grip_does_not_hold() -> None:
 def test_wheels_lift_over_a_stone_and_where_they_do_is_told() -> None:
     """A stone under the uphill front wheel: the wheel behind it comes off, and over it goes."""
     ahead, side = 0.4, -BRAMBLE.front.track / 2
-    stone = LaidStone((ahead, side), 0.045, 0.05)
+    stone = Lump((ahead, side), 0.045, 0.05)
     assert drive_course(BRAMBLE, across(20.0), grip=0.9).events == ()
     found = drive_course(BRAMBLE, across(20.0, Strewn(stones=(stone,))), grip=0.9)
     assert found.outcome == "goes over"
@@ -116,6 +117,6 @@ def test_what_makes_no_course_is_refused() -> None:
     with pytest.raises(ValueError, match="does not go on"):
         Course(0.1, np.array([0.0, 0.0]), np.zeros(2), Strewn(), 0.2)
     with pytest.raises(ValueError, match="no stone"):
-        LaidStone((0, 0), -0.01, 0.05)
+        Lump((0, 0), -0.01, 0.05)
     with pytest.raises(ValueError, match="no ramp"):
         Hump((0, 0), 0, radians(70), 0.1, 0.1, 0.1)

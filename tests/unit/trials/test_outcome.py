@@ -10,11 +10,11 @@ import numpy as np
 import pytest
 
 from crossfall.trials.fits import FittedValue
-from crossfall.trials.outcome import Bracket, Terms, TiltTrial, together, widened
+from crossfall.trials.outcome import Bracket, Terms, TiltTrial, concluded, together, widened
 from crossfall.trials.pace import QUICK, Pace
 from crossfall.trials.record import FIELDS, load_record
 from crossfall.trials.saved import UNITS, load_trial, save_trial
-from crossfall.trials.tilt import tilt_trial
+from crossfall.trials.tilt import _balanced, tilt_trial
 from crossfall.truck.build import load_truck
 from crossfall.truck.digest import truck_digest
 from crossfall.truck.errors import InputError
@@ -54,6 +54,24 @@ def test_a_kept_trial_says_the_same_to_the_last_digit(tmp_path, engine, heading,
         )
         np.testing.assert_array_equal(getattr(load_record(path), name), getattr(trial.record, name))
     assert [p.name for p in tmp_path.iterdir()] == ["trial.npz"]
+
+
+def test_one_that_rested_nowhere_but_where_it_began_is_concluded_from_there():
+    """It may go at the first angle it is held at."""
+    trial = tilt_trial(make_truck(), SIDE, grip=1.2, pace=QUICK)
+    stretches = trial.log.stretches
+    gone = [s for s in stretches if s.kind == "hold" and s.fate == "tips"]
+    rest = [s for s in stretches if s.kind != "hold"]
+    again = concluded(replace(trial, log=replace(trial.log, stretches=(*rest, gone[0]))))
+    began = [trial.log.end(s)[0] for s in rest if s.kind == "approach"][-1]
+    assert again.event_bracket == (began, trial.log.end(gone[0])[0])
+    assert again.tip_ci[0] <= began
+    assert again.load_left > 0.0
+
+
+def test_a_truck_that_is_gone_before_a_sample_balanced_nowhere():
+    nothing = np.array([])
+    assert _balanced((nothing, nothing, nothing), 0.1) == 0.0
 
 
 def test_a_kept_trial_names_its_truck_engine_and_units(tmp_path):

@@ -41,24 +41,6 @@ def grip_needed(truck: Truck, grade: float, acceleration: float, driven: str) ->
     return float(driving_force(truck, grade, acceleration) / load)
 
 
-def greatest_grade(truck: Truck, grip: float, wheels: str, nose_up: bool = True) -> float:
-    """rad, the steepest grade on which `wheels` ("front", "rear", "both") at that grip carry the
-    truck: climbed steadily with them driven, or held with them braked and the others free.
-
-    grip_needed = grip, solved: tan(grade) = grip l / (L -+ grip h), with l from the other axle to
-    the CG in plan, - for the downhill axle, which the grade loads, + for the other; grip for both.
-    Past the tip angle, where the uphill axle carries nothing, the other has all of the weight.
-    """
-    along, _, height = whole(truck).cg
-    if wheels == "both":
-        return float(np.arctan(grip))
-    reach = along - truck.rear.x if wheels == "front" else truck.front.x - along
-    loaded = (wheels == "rear") == nose_up
-    shift = grip * height if loaded else -grip * height
-    grade = np.arctan2(grip * reach, truck.wheelbase - shift)
-    return float(min(grade, np.arctan(grip)))
-
-
 def turn_angle(speed: float, radius: float) -> float:
     """rad, the table angle like a level turn: tan(theta) = v^2 / (R g), the sideways pull in g."""
     return float(np.arctan(speed**2 / (radius * GRAVITY)))
