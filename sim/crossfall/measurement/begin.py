@@ -14,6 +14,7 @@ from math import sqrt
 from typing import Any
 
 import numpy as np
+from pydantic import ValidationError
 
 from crossfall.measurement import typical
 from crossfall.measurement.readings import Readings
@@ -23,6 +24,7 @@ from crossfall.truck import pieces as placing
 from crossfall.truck.model import GRAVITY, WHEELS, Array, Part
 from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.schema import TruckSpec
+from crossfall.truck.sentences import problems
 
 MM = G = 1e-3
 RECTANGULAR = 1 / sqrt(3)
@@ -178,11 +180,19 @@ def _weighed(r: Readings) -> list[Lump]:
     return found
 
 
+def _spec_of(data: dict[str, Any]) -> TruckSpec:
+    """Checked. Raises InputError where readings amount to what no truck has."""
+    try:
+        return TruckSpec.model_validate(data)
+    except ValidationError as error:
+        here = "what the readings amount to"
+        raise InputError(problems(error, TruckSpec, data, lambda _: (here, None))) from None
+
+
 def _closed(r: Readings, made: Setup, total: Sums, known: Sequence[Lump]) -> list[Lump]:
     """The lumps with what is left for the chassis, and the axles moved across, so that mass, CG
     and the couple on each axle come out."""
-    data = truck_data(r, made, [dict(one.entries) for one in known])
-    spec = TruckSpec.model_validate(data)
+    spec = _spec_of(truck_data(r, made, [dict(one.entries) for one in known]))
     placed = [
         p for i, part in enumerate(spec.part)
         for p in placing.pieces(part, i, placing.setting(part, spec))
@@ -258,7 +268,7 @@ def _moved(one: Lump, sides: Array) -> Lump:
 
 
 def _remainder(r: Readings, made: Setup, total: Sums, known: Sequence[Lump]) -> Lump:
-    spec = TruckSpec.model_validate(truck_data(r, made, [dict(one.entries) for one in known]))
+    spec = _spec_of(truck_data(r, made, [dict(one.entries) for one in known]))
     placed = [
         p for i, part in enumerate(spec.part)
         for p in placing.pieces(part, i, placing.setting(part, spec))

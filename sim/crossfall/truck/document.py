@@ -22,10 +22,16 @@ _AXES = {"x": 0, "y": 1, "z": 2}
 
 def set_value(text: str, key: str, value: Any) -> str:
     """The text with one value changed, or with None taken out; tables on the way are made."""
+    return set_values(text, {key: value})
+
+
+def set_values(text: str, values: Mapping[str, Any]) -> str:
+    """The same for many, read and written once."""
     document = _parse(text)
-    steps = key.replace("[", ".").replace("]", "").split(".")
-    for start in ("front", "rear") if steps[0] == "both" else (steps[0],):
-        _set(document, [start, *steps[1:]], value, key)
+    for key, value in values.items():
+        steps = key.replace("[", ".").replace("]", "").split(".")
+        for start in ("front", "rear") if steps[0] == "both" else (steps[0],):
+            _set(document, [start, *steps[1:]], value, key)
     return _dump(document, text)
 
 
@@ -34,7 +40,7 @@ def add_part(text: str, part: Mapping[str, Any]) -> str:
     name = part.get("name")
     if not isinstance(name, str) or not name:
         raise InputError(Problem("file", "a part needs a name", "", "part.name"))
-    if _find(_plain(text), name) is not None:
+    if _find(plain(text), name) is not None:
         raise InputError(Problem("file", f"'{name}' is there already", "", f"part.{name}"))
     end = _newline(text)
     entry = ["[[part]]"]
@@ -54,7 +60,7 @@ def add_part(text: str, part: Mapping[str, Any]) -> str:
 
 def remove_part(text: str, name: str) -> str:
     """The text without a part's entry and the blank line above it; other comments stay."""
-    data = _plain(text)
+    data = plain(text)
     row = _row(data, name)
     index = lines.line_index(text)
     rows = text.splitlines(keepends=True)
@@ -74,7 +80,7 @@ def remove_part(text: str, name: str) -> str:
     wanted = {**data, "part": [p for i, p in enumerate(data["part"]) if i != row]}
     if not wanted["part"]:
         del wanted["part"]
-    if _plain(result) != wanted:
+    if plain(result) != wanted:
         what = "is tangled up with other entries"
         raise InputError(Problem("file", what, "remove it by hand", f"part.{name}", start + 1))
     return result
@@ -82,17 +88,22 @@ def remove_part(text: str, name: str) -> str:
 
 def move_part(text: str, name: str, by_mm: Sequence[float]) -> str:
     """The text with a part shifted in its carrier's axes; a link moves with both ends."""
-    part = _plain(text)["part"][_row(_plain(text), name)]
-    for field in ("at_mm", "chassis_end_mm", "axle_end_mm"):
-        if field in part:
-            moved = [_tidy(p + b) for p, b in zip(part[field], by_mm, strict=True)]
-            text = set_value(text, f"part.{name}.{field}", moved)
-    return text
+    return set_values(text, places_moved(plain(text), name, by_mm))
+
+
+def places_moved(data: Mapping[str, Any], name: str, by_mm: Sequence[float]) -> dict[str, Any]:
+    """By key, where a part of the file's data then is."""
+    part = data["part"][_row(data, name)]
+    return {
+        f"part.{name}.{field}": [_tidy(p + b) for p, b in zip(part[field], by_mm, strict=True)]
+        for field in ("at_mm", "chassis_end_mm", "axle_end_mm")
+        if field in part
+    }
 
 
 def rename_part(text: str, name: str, new_name: str) -> str:
     """The text with a part called otherwise; the battery section follows."""
-    data = _plain(text)
+    data = plain(text)
     row, taken = _row(data, name), _find(data, new_name)
     if taken is not None and taken != row:
         raise InputError(Problem("file", f"'{new_name}' is there already", "", f"part.{name}"))
@@ -140,7 +151,8 @@ def _parse(text: str) -> tomlkit.TOMLDocument:
         raise InputError(Problem("file", f"is not valid TOML: {error}")) from None
 
 
-def _plain(text: str) -> dict[str, Any]:
+def plain(text: str) -> dict[str, Any]:
+    """What the text says. Raises InputError."""
     try:
         return tomllib.loads(text)
     except (ValueError, RecursionError) as error:
