@@ -8,9 +8,9 @@ from pathlib import Path
 from typing import Any
 from urllib.parse import quote, urlencode
 
-from crossfall.bench.guard import Guard, open_gate
-from crossfall.bench.server import make_app
-from crossfall.bench.work import Bench
+from crossfall.app.access import Guard, open_gate
+from crossfall.app.server import make_app
+from crossfall.app.session import Bench
 
 PORT = 8310
 HOME = f"127.0.0.1:{PORT}"

@@ -13,8 +13,8 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
-from crossfall.study.pool import Limits
-from crossfall.study.runner import run
+from crossfall.study.pool import TrialLimits
+from crossfall.study.runner import run_batch
 from crossfall.study.store import StoreError
 from crossfall.study.task import Batch, make_batch
 
@@ -53,7 +53,7 @@ def _batch(name: str, method: str, common: dict[str, Any], count: int) -> Batch:
     )
 
 
-QUICK = Limits(trial=1.5, crashes=3, hangs=1, start=30.0)
+QUICK = TrialLimits(trial=1.5, crashes=3, hangs=1, start=30.0)
 
 
 def main() -> int:
@@ -70,7 +70,7 @@ def main() -> int:
     signal.signal(signal.SIGINT, lambda number, frame: stopped.append(number))
     batch = burning(args.count, args.ms, args.diary)
     try:
-        result = run(
+        result = run_batch(
             batch,
             args.store,
             workers=args.workers,

@@ -94,6 +94,12 @@ def tell(bench: Bench, path: str, body: dict[str, object]) -> dict[str, object]:
     return found
 
 
+def turn_to(page: Page, *names: str) -> None:
+    """A page of the notebook by the names of its tabs, from the outermost."""
+    for name in names:
+        page.get_by_role("tab", name=name, exact=True).click()
+
+
 def deaf(page: Page, bench: Bench) -> None:
     """From now on the page is told that nothing happens elsewhere, so that it is taken unawares."""
     told = json.dumps(ask(bench, "/api/pulse"))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from crossfall.engines.held import gravity_on_table, held_truck
-from crossfall.engines.settings import Settings
+from crossfall.engines.settings import TrialSettings
 from linkages import leaning_shocks, linked
 from support import make_truck
 
@@ -25,7 +25,7 @@ def hold(rig, heading, theta, seconds=SECONDS):
 
 def stood(engine, truck, friction=5.0, refine=1):
     """Loads, gives, joints, pose and slips of the truck at rest on the slope."""
-    with held_truck(truck, Settings(), engine) as rig:
+    with held_truck(truck, TrialSettings(), engine) as rig:
         rig.grip([friction] * 4)
         rig.refine(step=refine, solver=refine, contact=refine)
         hold(rig, ASKEW, STEEP)

@@ -16,13 +16,13 @@ from pathlib import Path
 from typing import Any
 
 from asking import Server, seen
-from crossfall.truck.demos import demo_folder
+from numbered_files import numbered_text
 
 Parts = tuple[tuple[str, int], ...]  # name and grams, in the order of the file
 FILES = ("alder.toml", "birch.toml")
 MORE = ("cedar.toml", "dogwood.toml")
 NAMES = ("pack", "motor", "servo", "winch", "brass", "lead")
-HEAD = (demo_folder() / "thistle.toml").read_text("utf-8").split("[[part]]")[0].rstrip()
+HEAD = numbered_text("thistle").split("[[part]]")[0].rstrip()
 HEAD = HEAD.split("[battery]")[0].rstrip() + "\n"
 
 
@@ -292,6 +292,9 @@ def play(seed: int, steps: int = 30) -> int:
 
 
 if __name__ == "__main__":
-    rounds = int(sys.argv[1])
-    total = sum(play(seed) for seed in range(rounds))
-    sys.stdout.write(f"{rounds} rounds, {total} refusals, nothing lost\n")
+    rounds, total = int(sys.argv[1]), 0
+    for seed in range(rounds):
+        total += play(seed)
+        if (seed + 1) % 50 == 0 or seed + 1 == rounds:
+            sys.stdout.write(f"{seed + 1} rounds, {total} refusals, nothing lost\n")
+            sys.stdout.flush()

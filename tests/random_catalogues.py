@@ -12,8 +12,8 @@ from crossfall.truck.model import Array
 from crossfall.truck.read import Source
 from crossfall.tuning.apply import clash, touches
 from crossfall.tuning.changes import Catalogue, Change, ChangeFile
-from crossfall.tuning.linear import Bounds, Model, Modeller
 from crossfall.tuning.menu import menu
+from crossfall.tuning.milp_model import Bounds, MilpModel, Modeller
 
 CHASSIS = ("winch", "motor", "battery pack", "cab", "bed", "bonnet", "roof box", "tool box")
 SPARE = ("roof rack", "light bar", "spare wheel", "interior and driver", "sand board", "fuel can")
@@ -117,7 +117,7 @@ def try_everything(
 
 def _subsets(
     catalogue: Catalogue,
-    model: Model,
+    model: MilpModel,
     columns: tuple[tuple[tuple[int, int], ...], ...],
     starts: NDArray[np.intp],
 ) -> tuple[Array, Array]:

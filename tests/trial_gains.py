@@ -8,7 +8,7 @@ from crossfall.truck.build import Loaded, build
 from crossfall.truck.model import Grip
 from crossfall.tuning.apply import apply
 from crossfall.tuning.changes import Catalogue
-from crossfall.tuning.whatif import Outcome
+from crossfall.tuning.whatif import ChangeOutcome
 
 Picks = tuple[tuple[int, int], ...]
 
@@ -31,7 +31,7 @@ class Tried:
         return self._known[key]
 
 
-def tried_gain(tried: Tried, o: Outcome, d: int) -> tuple[float, float]:
+def tried_gain(tried: Tried, o: ChangeOutcome, d: int) -> tuple[float, float]:
     """rad, the gain of an outcome in direction d by trials, and how far off it may be: the half
     intervals of both trials together. nan where a trial did not tip."""
     rail = bool(o.slides[d] or o.slid[d])

@@ -3,8 +3,8 @@
     >>> import crossfall
     >>> truck = crossfall.load("bramble")
     >>> side = truck.edit({"part.battery pack.at_mm.z": 90}).tip(heading=90, surface="rock")
-    >>> round(side.compliant_deg, 1)
-    32.8
+    >>> round(side.compliant_deg)
+    33
 
 In: degrees, millimetres, grams, and the keys of the truck file. Out: results under the names that
 `--json` has, with the unit in the name. Scale models only: nothing here is a basis for a vehicle
@@ -17,6 +17,10 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from crossfall.front import plot as plot
+    from crossfall.front.measured import board as board
+    from crossfall.front.measured import expected as expected
+    from crossfall.front.measured import reconcile as reconcile
+    from crossfall.front.measured import weigh_in as weigh_in
     from crossfall.front.results import Result as Result
     from crossfall.front.results import Results as Results
     from crossfall.front.studies import sensitivity as sensitivity
@@ -27,7 +31,7 @@ if TYPE_CHECKING:
     from crossfall.front.vehicle import trial as trial
     from crossfall.front.vehicle import weigh as weigh
     from crossfall.front.vehicle import what_if as what_if
-    from crossfall.truck.problems import InputError as InputError
+    from crossfall.truck.errors import InputError as InputError
 
 _HOMES = {
     "load": "crossfall.front.vehicle",
@@ -36,11 +40,15 @@ _HOMES = {
     "trial": "crossfall.front.vehicle",
     "weigh": "crossfall.front.vehicle",
     "what_if": "crossfall.front.vehicle",
+    "weigh_in": "crossfall.front.measured",
+    "board": "crossfall.front.measured",
+    "expected": "crossfall.front.measured",
+    "reconcile": "crossfall.front.measured",
     "sensitivity": "crossfall.front.studies",
     "sweep": "crossfall.front.studies",
     "Result": "crossfall.front.results",
     "Results": "crossfall.front.results",
-    "InputError": "crossfall.truck.problems",
+    "InputError": "crossfall.truck.errors",
 }
 
 __all__ = [
@@ -48,13 +56,17 @@ __all__ = [
     "Result",
     "Results",
     "Vehicle",
+    "board",
+    "expected",
     "load",
     "plot",
+    "reconcile",
     "sensitivity",
     "sweep",
     "tip",
     "trial",
     "weigh",
+    "weigh_in",
     "what_if",
 ]
 

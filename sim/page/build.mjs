@@ -7,7 +7,7 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 
 const here = dirname(fileURLToPath(import.meta.url));
-const out = process.argv[2] ?? join(here, "..", "crossfall", "bench", "static");
+const out = process.argv[2] ?? join(here, "..", "crossfall", "app", "static");
 mkdirSync(out, { recursive: true });
 
 await build({

@@ -21,9 +21,9 @@ sys.path[:0] = [str(ROOT / "sim"), str(ROOT / "tests")]
 
 from crossfall.truck.build import Loaded, load_truck  # noqa: E402
 from crossfall.truck.model import Array  # noqa: E402
-from crossfall.tuning.changes import Catalogue, beside, read_changes  # noqa: E402
+from crossfall.tuning.changes import Catalogue, change_file_of, read_changes  # noqa: E402
 from crossfall.tuning.directions import DIRECTIONS, Direction  # noqa: E402
-from crossfall.tuning.whatif import Ranking, what_if  # noqa: E402
+from crossfall.tuning.whatif import Ranking, rank_changes  # noqa: E402
 from trial_gains import Tried, tried_gain  # noqa: E402
 
 WRONG = 0.1  # deg; a gain of less has no sign worth a word
@@ -36,9 +36,9 @@ def main() -> None:
     parser.add_argument("--surface")
     asked = parser.parse_args()
     loaded = load_truck(asked.truck)
-    catalogue = read_changes(beside(loaded.path))
+    catalogue = read_changes(change_file_of(loaded.path))
     for name in asked.directions:
-        found = what_if(loaded, catalogue, name, surface=asked.surface)
+        found = rank_changes(loaded, catalogue, name, surface=asked.surface)
         compare(loaded, catalogue, found, name)
 
 

@@ -30,7 +30,7 @@ from trial_trucks import VARIED  # noqa: E402
 
 from crossfall.answers.tips import tip_angles  # noqa: E402
 from crossfall.engines.held import ENGINES, EngineName  # noqa: E402
-from crossfall.engines.settings import Settings  # noqa: E402
+from crossfall.engines.settings import TrialSettings  # noqa: E402
 from crossfall.trials.pace import QUICK, Pace  # noqa: E402
 from crossfall.trials.tilt import TiltTrial, tilt_trial  # noqa: E402
 from crossfall.truck.build import load_truck  # noqa: E402
@@ -40,7 +40,7 @@ from support import make_truck  # noqa: E402
 
 HEADINGS = (0, 40, 90, 140, 180, 270)
 GRIPS = (5.0, 1.2)  # holds; and times the tangent of that tip: tyres slip before it
-FINE_SETTINGS = Settings(step=Settings.step / 4, turn_per_step=0.225, solver=4)
+FINE_SETTINGS = TrialSettings(step=TrialSettings.step / 4, turn_per_step=0.225, solver=4)
 FINE_PACE = replace(
     Pace(),
     **{name: getattr(Pace(), name) / 4 for name in ("approach", "brisk", "slow", "steady")},

@@ -2,13 +2,16 @@
 
     python tests/benchmarks/bench_page.py [--edits 1000]
 
-Prints the first useful paint, the lag from a moved slider to the redrawn tip map over 200 moves,
-frames a second of a replay, and what server and tab hold in memory over many edits.
+Prints the first paint and when the page is ready, the lag from a moved slider to the redrawn tip
+map and numbers over 200 moves beside the least there can be (a question to the server and a frame),
+frames a second of a replay, and what server and tab hold in memory over many edits. How busy the
+machine is stands before it all: two of these moves want a processor each.
 """
 
 from __future__ import annotations
 
 import argparse
+import os
 import sys
 import tempfile
 import time
@@ -22,7 +25,9 @@ sys.path[:0] = [str(ROOT / "sim"), str(ROOT / "tests")]
 from playwright.sync_api import Browser, Page  # noqa: E402
 
 from browsing import Bench, browser, looking, running, shop  # noqa: E402
+from crossfall.app.server import STATIC  # noqa: E402
 
+MEASURED = ("slider to tip map", "least there can be")
 MOVES = 200
 MOVE = """([i, key]) => new Promise((done) => {
     const slider = document.querySelector(`input[type=range][data-key="${key}"]`);
@@ -41,24 +46,38 @@ MOVE = """([i, key]) => new Promise((done) => {
 })"""
 
 
-def first_paint(launched: Browser, bench: Bench) -> float:
-    """s, from asking for the page to a truck's tip map on it."""
+PLAIN = """() => new Promise((done) => {
+    const start = performance.now();
+    fetch('/api/pulse').then((r) => r.json()).then(() =>
+        requestAnimationFrame(() => done(performance.now() - start)));
+})"""
+
+
+def first_paint(launched: Browser, bench: Bench) -> tuple[float, float, float]:
+    """s, from asking for the page to anything painted, to a truck's tip map, and to ready."""
     page = launched.new_context(viewport={"width": 1280, "height": 720}).new_page()
     start = time.perf_counter()
     page.goto(bench.address, wait_until="commit")
     page.locator(".polar .rigid[d^=M]").wait_for()
     seconds = time.perf_counter() - start
+    page.wait_for_selector("html[data-ready]")
+    marks = "performance.getEntriesByName('{}')[0].startTime / 1000"
+    painted, ready = (
+        page.evaluate(marks.format(name)) for name in ("first-contentful-paint", "bench-ready")
+    )
     page.context.close()
-    return seconds
+    return painted, seconds, ready
 
 
-def lags(page: Page) -> list[float]:
-    """ms from the moved slider to the frame with the new map."""
+def lags(page: Page) -> tuple[list[float], list[float]]:
+    """ms from the moved slider to the frame with the new map; and, taken in turns with it, from a
+    question that needs no answering to the next frame."""
     key = page.locator("#measures input[type=range]").first.get_attribute("data-key")
-    found = []
+    found, plain = [], []
     for i in range(MOVES + 10):
         found.append(page.evaluate(MOVE, [i, key]))
-    return found[10:]
+        plain.append(page.evaluate(PLAIN))
+    return found[10:], plain[10:]
 
 
 def replay_rate(page: Page) -> list[float]:
@@ -107,12 +126,18 @@ def main() -> None:
         browser() as launched,
         running(shop(Path(place) / "shop", "bramble"), "bramble.toml") as bench,
     ):
-        print(f"first useful paint  {first_paint(launched, bench):.2f} s")
+        print(f"load average        {os.getloadavg()[0]:.1f} on {os.cpu_count()} processors")
+        size = sum(f.stat().st_size for f in STATIC.iterdir())
+        print(f"page, all of it     {size / 1e6:.2f} MB")
+        first_paint(launched, bench)  # the server has read what it needs
+        painted, useful, ready = first_paint(launched, bench)
+        print(f"first paint {painted:.2f} s, tip map {useful:.2f} s, ready {ready:.2f} s")
         with looking(launched, bench) as seen:
             seen.page.wait_for_timeout(8000)  # the exact curves are drawn first
-            took = np.array(lags(seen.page))
-            middle, most = np.median(took), np.percentile(took, 95)
-            print(f"slider to tip map   {middle:.0f} ms, p95 {most:.0f} ms over {len(took)} moves")
+            for words, took in zip(MEASURED, lags(seen.page), strict=True):
+                middle, most = np.median(took), np.percentile(took, 95)
+                print(f"{words:19s} {middle:.0f} ms, p95 {most:.0f} ms over {len(took)} moves")
+            print(f"load average        {os.getloadavg()[0]:.1f}")
             print("replay frames/s     ", [round(r) for r in replay_rate(seen.page)])
             for i, server, tab in memory(seen.page, bench, edits) if edits else ():
                 print(f"after {i:5d} edits   server {server:.0f} MB, tab {tab:.1f} MB")

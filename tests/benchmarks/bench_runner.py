@@ -26,7 +26,7 @@ sys.path[:0] = [str(ROOT / "tests"), str(ROOT / "sim")]
 from batches import burning, working  # noqa: E402
 from crossfall.study.export import export  # noqa: E402
 from crossfall.study.pool import child_environment  # noqa: E402
-from crossfall.study.runner import Progress, run  # noqa: E402
+from crossfall.study.runner import RunProgress, run_batch  # noqa: E402
 from crossfall.study.task import find_method  # noqa: E402
 from shooting import shoot, start, times_begun  # noqa: E402
 
@@ -96,7 +96,7 @@ def overhead() -> None:
     two = bare(2)
     with tempfile.TemporaryDirectory() as folder:
         before, began = cpu(), time.perf_counter()
-        run(working(TRIALS, ROUNDS), Path(folder) / "trials.db", workers=2)
+        run_batch(working(TRIALS, ROUNDS), Path(folder) / "trials.db", workers=2)
         took, used = time.perf_counter() - began, cpu() - before
         busy = at_work(Path(folder) / "trials.db") / (2 * took)
     two = (two + bare(2)) / 2
@@ -114,7 +114,7 @@ def machinery() -> None:
     """Processor time of everything but the trials: a batch of trials that do nothing."""
     with tempfile.TemporaryDirectory() as folder:
         before, own = cpu(), time.process_time()
-        run(working(TRIALS, 0), Path(folder) / "trials.db", workers=2)
+        run_batch(working(TRIALS, 0), Path(folder) / "trials.db", workers=2)
         all_in, own = cpu() - before, time.process_time() - own
     each = 1000 * all_in / TRIALS
     print(f"{TRIALS} empty trials: {all_in:.2f} s of processor, {own:.2f} s of it the runner's")
@@ -132,7 +132,7 @@ def kills() -> None:
         assert start(store, count, ms, diary).wait() == 0
         begun = times_begun(diary)
         calm = Path(folder) / "calm" / "trials.db"
-        run(burning(count, ms, diary), calm, workers=2)
+        run_batch(burning(count, ms, diary), calm, workers=2)
         for path in (store, calm):
             export(path, path.parent / "table.parquet")
             export(path, path.parent / "table.csv")
@@ -151,12 +151,12 @@ def memory() -> None:
     """Resident memory of the runner from trial 1,000 to 10,000."""
     page, seen = os.sysconf("SC_PAGE_SIZE"), {}
 
-    def watch(progress: Progress) -> None:
+    def watch(progress: RunProgress) -> None:
         with open("/proc/self/statm") as statm:
             seen[progress.finished] = int(statm.read().split()[1]) * page / 1e6
 
     with tempfile.TemporaryDirectory() as folder:
-        run(working(10_000, 2_000), Path(folder) / "trials.db", workers=2, watch=watch)
+        run_batch(working(10_000, 2_000), Path(folder) / "trials.db", workers=2, watch=watch)
     first = min(n for n in seen if n >= 1000)
     print(f"runner: {seen[first]:.2f} MB at {first}, {seen[10_000]:.2f} MB at 10,000")
     print(f"growth {100 * (seen[10_000] / seen[first] - 1):.2f} %")

@@ -12,11 +12,11 @@ import time
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
-sys.path[:0] = [str(ROOT / "sim")]
+sys.path[:0] = [str(ROOT / "sim"), str(ROOT / "tests")]
 
-from crossfall.study.closedform import closed_form_table  # noqa: E402
+from closed_tables import closed_form_table  # noqa: E402
 from crossfall.study.scenario import load_scenario  # noqa: E402
-from crossfall.study.sweep import sweep  # noqa: E402
+from crossfall.study.sweep import run_scenario  # noqa: E402
 
 TEXT = """
 name = "a million"
@@ -58,7 +58,7 @@ def main() -> None:
             took = time.process_time() - began
             print(f"{lines // 4} builds x 4: {took:.2f} s of processor, peak {peak():.0f} MB")
         began = time.process_time()
-        sweep(scenario, Path(folder) / "out")
+        run_scenario(scenario, Path(folder) / "out")
         print(f"with the table written: {time.process_time() - began:.2f} s, peak {peak():.0f} MB")
 
 

@@ -19,8 +19,8 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 sys.path[:0] = [str(ROOT / "sim"), str(ROOT / "tests")]
 
-from crossfall.engines.settings import Settings  # noqa: E402
-from crossfall.trials.table import Tilting, standing  # noqa: E402
+from crossfall.engines.settings import TrialSettings  # noqa: E402
+from crossfall.trials.table import Tilting, level_table  # noqa: E402
 from crossfall.trials.tilt import tilt_trial  # noqa: E402
 from support import make_truck, with_suspension  # noqa: E402
 
@@ -70,7 +70,7 @@ def main() -> None:
     if asked.worlds:
         print(f"worlds_grown_mb={grown(asked.worlds, whole, asked.report):.2f}")
     if asked.short:
-        with standing(truck, Settings(), "bullet") as table:
+        with level_table(truck, TrialSettings(), "bullet") as table:
             print(f"trials_grown_mb={grown(asked.short, short, asked.report):.2f}")
     left = [name for name in os.listdir("/proc/self/fd") if _deleted(name)]
     print(f"files_left={len(left)}")

@@ -9,18 +9,20 @@ from __future__ import annotations
 import math
 
 from crossfall.engines.held import gravity_on_table
-from crossfall.engines.mujoco import Method, MujocoTruck
-from crossfall.engines.settings import Settings
+from crossfall.engines.mujoco import MujocoTruck, SolverMethod
+from crossfall.engines.settings import TrialSettings
 from crossfall.truck.model import Truck
 
 GRIP = 5.0
-PLAIN = Method(step=0.001, firm=4.0, turn_per_step=0.9, impratio=2000.0, unslip=10, tolerance=1e-12)
+PLAIN = SolverMethod(
+    step=0.001, firm=4.0, turn_per_step=0.9, impratio=2000.0, unslip=10, tolerance=1e-12
+)
 
 
 def plain_mujoco(truck: Truck, heading: float) -> float:
     """Table angle (rad) when the truck has fallen."""
     theta = 0.0
-    with MujocoTruck(truck, Settings(), PLAIN) as rig:
+    with MujocoTruck(truck, TrialSettings(), PLAIN) as rig:
         rig.grip([GRIP] * 4)
         while theta < math.radians(85.0):
             theta += math.radians(1.0) * rig.dt

@@ -14,10 +14,10 @@ import pytest
 import scipy.optimize  # noqa: F401 - imported before the clock starts
 
 from crossfall.truck.build import Loaded, load_truck
-from crossfall.tuning.changes import Catalogue, beside, read_changes
-from crossfall.tuning.linear import Bounds
+from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
+from crossfall.tuning.milp_model import Bounds
 from crossfall.tuning.plan import aim_at, plan
-from crossfall.tuning.whatif import what_if
+from crossfall.tuning.whatif import rank_changes
 
 
 @pytest.fixture(scope="module")
@@ -27,7 +27,7 @@ def bramble() -> Loaded:
 
 @pytest.fixture(scope="module")
 def catalogue(bramble: Loaded) -> Catalogue:
-    return read_changes(beside(bramble.path))
+    return read_changes(change_file_of(bramble.path))
 
 
 def cpu_seconds(work: Callable[[], object], times: int) -> float:
@@ -57,7 +57,7 @@ def test_40_changes_in_all_directions(bramble: Loaded, catalogue: Catalogue) -> 
     """The one answer for side, climb, descent and weakest heading, the ends of grip and of the
     tyres' give, uncertainties and side effects: 3 s of CPU with the machine to itself."""
     assert len(catalogue.changes) == 40
-    seconds = cpu_seconds(lambda: what_if(bramble, catalogue, "side"), 2)
+    seconds = cpu_seconds(lambda: rank_changes(bramble, catalogue, "side"), 2)
     assert seconds < 4.5 * slowness(), f"{seconds:.2f} s"
 
 

@@ -94,7 +94,7 @@ def mjcf(truck: Truck, method: Method = Method()) -> str:
 <default><geom friction="0 0 0" condim="3" solref="0.004 1" solimp="0.99 0.999 1e-4"/></default>
 <worldbody><geom name="table" type="plane" size="5 5 1"/>
 <body name="chassis"><freejoint/>{_inertial(truck.chassis, np.zeros(3))}{"".join(bodies)}</body>
-</worldbody><tendon>{"".join(tendons)}</tendon><equality>{"".join(loops)}</equality></mujoco>"""
+</worldbody><tendon>{"".join(tendons)}</tendon><equality>{"".join(loops)}{_shafts(truck)}</equality></mujoco>"""
 
 
 def _six_joints(end: str, anti_roll: float) -> str:
@@ -154,14 +154,27 @@ def _shocks(end: str, s: Suspension, preloads: Array, method: Method) -> list[st
     lengths = np.linalg.norm(s.shocks.chassis - s.shocks.axle, axis=1).tolist()
     out = []
     for side, (length, preload) in enumerate(zip(lengths, preloads, strict=True)):
-        free = float(length + preload / s.spring_rate)
-        out.append(
-            f'<spatial name="{end}{side}" limited="true" '
-            f'range="{length - s.bump!r} {length + s.droop!r}" solreflimit="0.004 1" '
-            f'stiffness="{s.spring_rate!r}" springlength="{free!r} 1000" '
-            f'damping="{method.corner_damping!r}">'
-            f'<site site="{end}_head{side}"/><site site="{end}_foot{side}"/></spatial>'
-        )
+        rate, free, springs = s.spring_rate, float(length + preload / s.spring_rate), ""
+        if s.soft_rate:
+            # Two springs one on the other and a rest for the soft one; free: of both together.
+            rate = 1.0 / (1.0 / s.spring_rate + 1.0 / s.soft_rate)
+            most = s.soft_rate * s.soft_travel  # N under which the soft one has gone home
+            over = max(0.0, float(preload) - most)
+            free = length + (float(preload) - over) / rate + over / s.spring_rate
+            springs = (
+                f'stiffness="{s.spring_rate - rate!r}" springlength="{free - most / rate!r} 1000"'
+            )
+        for law in (
+            f'limited="true" range="{length - s.bump!r} {length + s.droop!r}" '
+            f'solreflimit="0.004 1" stiffness="{rate!r}" springlength="{free!r} 1000" '
+            f'damping="{method.corner_damping!r}"',
+            springs,
+        ):
+            if law:
+                out.append(
+                    f"<spatial {law}>"
+                    f'<site site="{end}_head{side}"/><site site="{end}_foot{side}"/></spatial>'
+                )
     return out
 
 
@@ -180,7 +193,7 @@ def _inertial(body: Body, origin: Array) -> str:
 def _wheel(truck: Truck, wheel: int, load: float, parent: Array, method: Method) -> str:
     axle = truck.axles[wheel // 2]
     tyre, body = axle.tyre, axle.wheels[wheel % 2]
-    hub = np.array([axle.x, (0.5 - wheel % 2) * axle.track, tyre.radius])
+    hub = axle.hubs[wheel % 2]
     discs = [0.0] if tyre.contact_half_width == 0.0 else [-1.0, 1.0]
     share = 1.0 / len(discs)
     own = Body(body.mass * share, body.cg, body.inertia * share)
@@ -204,12 +217,31 @@ def _wheel(truck: Truck, wheel: int, load: float, parent: Array, method: Method)
     for n, offset in enumerate(discs):
         out += (
             f'<body name="wheel{wheel}_{n}" pos="{_numbers(hub - parent)}" '
-            f'gravcomp="{int(method.light)}">{slides}{_inertial(own, hub)}'
+            f'gravcomp="{int(method.light)}">{slides}{_spin(axle, f"{wheel}_{n}")}'
+            f"{_inertial(own, hub)}"
             f'<geom name="disc{wheel}_{n}" type="ellipsoid" '
             f'size="{tyre.radius!r} {THIN!r} {tyre.radius!r}" '
             f'pos="0 {offset * tyre.contact_half_width!r} 0"/></body>'
         )
     return out
+
+
+def _spin(axle: Axle, name: str) -> str:
+    return f'<joint name="spin{name}" type="hinge" axis="0 1 0"/>' if axle.shaft else ""
+
+
+def _shafts(truck: Truck) -> str:
+    """A wheel that a shaft turns as its axle rolls: one joint tied to another."""
+    found = ""
+    for i, axle in enumerate(truck.axles):
+        for wheel in (2 * i, 2 * i + 1) if axle.shaft else ():
+            for n in range(1 if axle.tyre.contact_half_width == 0.0 else 2):
+                found += (
+                    f'<joint joint1="spin{wheel}_{n}" joint2="{ENDS[i]}_r" '
+                    f'polycoef="0 {axle.shaft!r} 0 0 0" solref="0.004 1" '
+                    f'solimp="0.999 0.9999 0.001"/>'
+                )
+    return found
 
 
 class Bench:

@@ -6,9 +6,9 @@ import numpy as np
 import pytest
 
 from crossfall.truck.build import Loaded, load_truck
-from crossfall.tuning.changes import Catalogue, beside, read_changes
+from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
 from crossfall.tuning.directions import DIRECTIONS
-from crossfall.tuning.whatif import Ranking, what_if
+from crossfall.tuning.whatif import Ranking, rank_changes
 from trial_gains import Tried, tried_gain
 
 # Weight high and low, an anti-roll bar, springs, tyres, and a wheelbase.
@@ -29,13 +29,13 @@ def bramble() -> Loaded:
 
 @pytest.fixture(scope="module")
 def few(bramble: Loaded) -> Catalogue:
-    every = read_changes(beside(bramble.path))
+    every = read_changes(change_file_of(bramble.path))
     return Catalogue(tuple(every[name] for name in CHANGES), every.currency, every.source)
 
 
 @pytest.fixture(scope="module")
 def ranking(bramble: Loaded, few: Catalogue) -> Ranking:
-    return what_if(bramble, few)
+    return rank_changes(bramble, few)
 
 
 @pytest.fixture(scope="module")

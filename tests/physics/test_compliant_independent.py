@@ -14,7 +14,7 @@ import numpy as np
 import pytest
 
 from crossfall.statics.compliant import tips
-from crossfall.statics.compliant_path import path
+from crossfall.statics.compliant_path import equilibrium_path
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Array, Truck
 from crossfall.truck.ride import spring_preloads, tyre_loads
@@ -174,7 +174,7 @@ def test_the_same_poses_and_loads_on_the_way(truck: Truck, heading: float) -> No
     answer = tips(truck, np.array([psi]), 50.0)
     end = 0.85 * float(np.fmin(answer.first_lift, answer.tip)[0])
     thetas = np.linspace(0.0, end, 25)[1:]
-    found, plain = path(truck, psi, thetas, 50.0), Plain(truck, psi)
+    found, plain = equilibrium_path(truck, psi, thetas, 50.0), Plain(truck, psi)
     for i, x in enumerate(climb(plain, thetas)):
         turns, shifts = plain.frames(x)
         np.testing.assert_allclose(found.turn[i], turns, atol=1e-4)

@@ -9,8 +9,9 @@ import pytest
 from mujoco_links import AxleBench
 
 from crossfall.truck.axle_law import BY_Q, BY_QQ, LEFT, PITCH, VALUE, YAW, X, Y, law_of
-from crossfall.truck.linkage import geometry, place
+from crossfall.truck.linkage import geometry, linkage_poses
 from crossfall.truck.model import Array, Axle, Body, Links, Suspension, Tyre, frozen
+from crossfall.truck.spring_law import spring_law
 from linkages import AXLE_X, FRONT, RADIUS, leaning_shocks, links
 
 NOTHING = Body(0.0, frozen(np.zeros(3)), frozen(np.zeros((3, 3))))
@@ -44,7 +45,9 @@ def test_the_axle_goes_where_rods_with_ball_ends_let_it_go(name: str) -> None:
     assert np.ptp(heave) > 0.8 * (own.bump + own.droop)
     assert np.ptp(roll) > 1.6 * (own.bump + own.droop) / own.spacing
     many = (len(seen), 4, 3)
-    exact = place(np.broadcast_to(own.chassis, many), np.broadcast_to(own.axle, many), heave, roll)
+    exact = linkage_poses(
+        np.broadcast_to(own.chassis, many), np.broadcast_to(own.axle, many), heave, roll
+    )
     law = law_of(axle_on(own)).at(heave, roll)[:, VALUE]
     for x, y, yaw, pitch in (
         (*exact.place[:, :2].T, exact.yaw, exact.pitch),
@@ -79,11 +82,23 @@ def test_centres_and_steer_are_those_of_small_movements_in_the_other_engine(name
     assert got.roll_centre[0] == pytest.approx(radius + by_roll[1], abs=1e-4)
 
 
+def stored(squeeze: Array, stiff: float, soft: float, travel: float) -> Array:
+    """J in two springs of which the soft one goes home after `travel`; soft 0: in one."""
+    if soft == 0.0:
+        return stiff * squeeze**2 / 2
+    share = np.minimum(squeeze * stiff / (stiff + soft), travel)
+    return stiff * (squeeze - share) ** 2 / 2 + soft * share**2 / 2
+
+
+@pytest.mark.parametrize("soft", [0.0, 250.0])
 @pytest.mark.parametrize("name", ["four links", "three links and a track bar"])
-def test_shocks_are_pressed_and_wheels_sprung_as_in_the_other_engine(name: str) -> None:
-    own, shocks, rate, preload = links(name), leaning_shocks(), 300.0, 5.0
+def test_shocks_are_pressed_and_wheels_sprung_as_in_the_other_engine(
+    name: str, soft: float
+) -> None:
+    own, shocks, rate, squeeze, travel = links(name), leaning_shocks(), 300.0, 0.016, 0.010
     bench, axle = AxleBench(own), axle_on(own)
-    axle = replace(axle, suspension=replace(axle.suspension, shocks=shocks))
+    suspension = replace(axle.suspension, shocks=shocks, soft_rate=soft, soft_travel=travel)
+    axle, springs = replace(axle, suspension=suspension), spring_law(suspension)
     rest = np.linalg.norm(shocks.chassis - shocks.axle, axis=1)
 
     def seen(heave: float, roll: float) -> tuple[Array, Array]:
@@ -100,10 +115,10 @@ def test_shocks_are_pressed_and_wheels_sprung_as_in_the_other_engine(name: str) 
         energy, step = [], 1e-3
         for by in (-step, 0.0, step):
             pose, pressed = seen(heave + by, 0.0)
-            energy.append((pose[2], (preload * pressed + rate * pressed**2 / 2).sum()))
+            energy.append((pose[2], stored(squeeze + pressed, rate, soft, travel).sum()))
         (a, ea), (b, eb), (c, ec) = energy
         wanted = 2 * ((ec - eb) / (c - b) - (eb - ea) / (b - a)) / (c - a) / 2  # of one wheel
         at = law_of(axle).at(np.array([b]), np.zeros(1))[LEFT:, :, 0]
-        force = preload + rate * at[:, VALUE]
-        got = (rate * at[:, BY_Q] ** 2 + force * at[:, BY_QQ]).mean()
+        now = squeeze + at[:, VALUE]
+        got = (springs.rate_at(now) * at[:, BY_Q] ** 2 + springs.force(now) * at[:, BY_QQ]).mean()
         assert got == pytest.approx(wanted, rel=0.01)

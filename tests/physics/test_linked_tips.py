@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import json
 import math
+from collections.abc import Callable
 from functools import cache
 from pathlib import Path
 
@@ -18,50 +19,61 @@ from make_linked_reference import GRIP, HEADINGS, TRUCKS
 from mujoco_tips import tip
 
 from crossfall.answers.tips import tip_angles, tip_pairs
+from crossfall.trials.tilt import tilt_trials
+from crossfall.truck.model import Truck
+from linked_files import on_whole_shocks
 
 TABLE = Path(__file__).parent / "linked_tips.json"
 WORST = 0.2  # deg
-NEAR = 1.0  # deg, of a snap to the tip: momentum may carry a truck over there
-BESIDE = 2.0  # deg of heading: what snaps there may be about to here
+# Its light tyres slip from 56.2 deg on at a grip at which leaning wheels nearly jam: 56.75 to 56.95
+# by how this engine is run, 57.2 in the other, 57.4 here. With less grip they agree, see below.
+JAMS, JAMMED = ("bent, on shocks", 150), 0.7
+LESS_GRIP = 2.0
+
+
+def two_springs_a_shock() -> Truck:
+    return on_whole_shocks().truck
 
 
 @cache
-def compared() -> tuple[list[tuple[str, int]], np.ndarray, np.ndarray]:
-    """Truck and heading, deg from the engine's tip to the statics', where neither sees a snap."""
+def compared() -> dict[tuple[str, int], float]:
+    """By truck and heading, deg from the engine's tip to the statics'."""
     table = json.loads(TABLE.read_text())
     rows = [dict(zip(table["columns"], row, strict=True)) for row in table["rows"]]
     made = {name: make() for name, make in TRUCKS.items()}
-    trucks = [made[r["truck"]] for r in rows]
-    headings, seen = (np.array([r[key] for r in rows]) for key in ("heading_deg", "tip_deg"))
-    calm, tips = ~np.array([r["snap"] for r in rows]), np.zeros(len(rows))
-    for aside in (-BESIDE, BESIDE, 0.0):
-        found = tip_pairs(trucks, np.radians(headings + aside), GRIP)
-        tips, snap = np.degrees(found.tip), np.degrees(found.first_snap)
-        calm &= ~((np.abs(tips - snap) < NEAR) | (np.abs(seen - snap) < NEAR))
-    return [(r["truck"], r["heading_deg"]) for r in rows], tips - seen, calm
+    headings = np.radians([r["heading_deg"] for r in rows])
+    found = np.degrees(tip_pairs([made[r["truck"]] for r in rows], headings, GRIP).tip)
+    return {
+        (r["truck"], r["heading_deg"]): float(tip - r["tip_deg"])
+        for r, tip in zip(rows, found, strict=True)
+    }
 
 
 def test_the_whole_table_is_there() -> None:
-    cases, _, calm = compared()
-    assert set(cases) == {(name, heading) for name in TRUCKS for heading in HEADINGS}
-    assert calm.mean() > 0.7
+    assert set(compared()) == {(name, heading) for name in TRUCKS for heading in HEADINGS}
 
 
-def test_tips_on_links_agree_where_nothing_snaps() -> None:
-    cases, apart, calm = compared()
-    misses = [(c, a) for c, a, still in zip(cases, apart, calm, strict=True) if still]
-    assert [m for m in misses if not abs(m[1]) < WORST] == []
-    assert float(np.median(np.abs(apart[calm]))) < 0.05
+def test_tips_on_links_agree() -> None:
+    apart = compared()
+    misses = {c: a for c, a in apart.items() if abs(a) >= WORST}
+    assert set(misses) <= {JAMS}
+    assert abs(apart[JAMS]) < JAMMED
+    assert float(np.median(np.abs(list(apart.values())))) < 0.05
 
 
-def test_tips_on_links_are_not_far_off_where_something_snaps() -> None:
-    _, apart, _ = compared()
-    assert np.abs(apart).max() < NEAR
+def test_where_tyres_jam_less_grip_brings_statics_and_trial_together() -> None:
+    truck, heading = TRUCKS[JAMS[0]](), math.radians(JAMS[1])
+    tip_angle = float(tip_angles(truck, [heading], LESS_GRIP).tip[0])
+    (trial,) = tilt_trials(truck, [heading], grip=LESS_GRIP)
+    low, high = trial.tip_ci
+    assert low - math.radians(WORST) < tip_angle < high + math.radians(WORST)
 
 
-@pytest.mark.parametrize(("name", "heading"), [("bramble on its links", 90)])
-def test_a_live_run_agrees(name: str, heading: int) -> None:
-    truck = TRUCKS[name]()
+@pytest.mark.parametrize(
+    ("made", "heading"), [(TRUCKS["bramble on its links"], 90), (two_springs_a_shock, 0)]
+)
+def test_a_live_run_agrees(made: Callable[[], Truck], heading: int) -> None:
+    truck = made()
     seen = tip(truck, math.radians(heading), GRIP)
     wanted = float(np.degrees(tip_angles(truck, [math.radians(heading)], GRIP).tip[0]))
     assert seen.outcome == "tips"

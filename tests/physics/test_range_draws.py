@@ -11,7 +11,7 @@ from crossfall.answers.tips import tip_pairs
 from crossfall.measurement.begin import begin
 from crossfall.measurement.readings import checked
 from crossfall.statics.sliding import triangular_quantile
-from crossfall.study.draws import drawn
+from crossfall.study.draws import drawn_truck
 from crossfall.truck.build import build, load_truck
 from crossfall.truck.schema import TruckSpec
 from measured_builds import QUICK
@@ -37,7 +37,7 @@ def test_the_range_is_that_of_trucks_drawn_at_random(name: str) -> None:
     likely, made = ranges(truck, asked)
     said = np.array([r.tip for r in made]).T
     mu = triangular_quantile((np.random.default_rng(2).permutation(DRAWS) + 0.5) / DRAWS, grip)
-    builds = [drawn(truck, seed) for seed in range(DRAWS)]
+    builds = [drawn_truck(truck, seed) for seed in range(DRAWS)]
     each = len(HEADINGS)
     found = tip_pairs(
         [b for b in builds for _ in range(each)], np.tile(HEADINGS, DRAWS), np.repeat(mu, each)
@@ -63,7 +63,7 @@ def test_so_is_that_of_a_truck_of_which_little_is_known() -> None:
     truck = build(TruckSpec.model_validate(begin(checked(QUICK)).data))[0]
     asked = conditions(truck, [np.pi / 2], grip=0.9, hold="rail")
     said = ranges(truck, asked)[1][0].tip
-    builds = [drawn(truck, seed) for seed in range(DRAWS)]
+    builds = [drawn_truck(truck, seed) for seed in range(DRAWS)]
     tips = tip_pairs(builds, np.full(DRAWS, np.pi / 2), np.full(DRAWS, 0.9), "rail").tip
     (low, high), error = middle(tips[np.isfinite(tips)])
     assert max(abs(said[0] - low), abs(said[1] - high)) < 0.1 * (high - low) + 2.5 * error

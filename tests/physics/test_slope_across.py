@@ -10,7 +10,9 @@ import pytest
 
 from crossfall.statics.compliant import tips
 from crossfall.trials.drive import Drive
-from crossfall.trials.ground import Plane, Rough, Stone
+from crossfall.trials.grounds.plane import Plane
+from crossfall.trials.grounds.rough import Rough
+from crossfall.trials.grounds.stone import Stone
 from crossfall.trials.slope import SlopeTrial, cross_slope
 from crossfall.truck.build import load_truck
 from crossfall.truck.model import Truck

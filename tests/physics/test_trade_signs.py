@@ -20,7 +20,7 @@ from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
 from crossfall.truck.read import Source
-from crossfall.truck.ride import axle_loads
+from crossfall.truck.ride import level_axle_loads
 from crossfall.tuning.apply import apply
 from crossfall.tuning.changes import Catalogue, Change
 
@@ -176,7 +176,7 @@ def test_forward_shift_of_mass_trades_descent_for_climb(loaded: Loaded, method: 
     assert found[CLIMB] > MOVED
     assert found[DESCENT] < -MOVED
     then = changed(loaded, move=move)
-    share = [axle_loads(t)[0] / axle_loads(t).sum() for t in (loaded.truck, then)]
+    share = [level_axle_loads(t)[0] / level_axle_loads(t).sum() for t in (loaded.truck, then)]
     assert share[1] > share[0]
 
 

@@ -9,8 +9,8 @@ import pytest
 from scipy.spatial.transform import Rotation
 
 from crossfall.engines.rig import HeldRig
-from crossfall.engines.settings import Settings
-from crossfall.trials.table import Tilting, set_grip, standing
+from crossfall.engines.settings import TrialSettings
+from crossfall.trials.table import Tilting, level_table, set_grip
 from crossfall.trials.tilt import tilt_trial
 from crossfall.truck.model import GRAVITY
 from support import make_truck
@@ -44,7 +44,7 @@ def _rate(way):
 def stand_on_a_real_table(truck, angles):
     """Loads (4,) N at each angle (rad) after 0.8 s there."""
     out = []
-    with MovingTable(truck, Settings()) as rig:
+    with MovingTable(truck, TrialSettings()) as rig:
         rig.grip([GRIP] * 4)
         theta = 0.0
         for angle in angles:
@@ -60,7 +60,7 @@ def stand_on_a_real_table(truck, angles):
 def stand_with_turned_gravity(truck, angles):
     """The same by turning gravity."""
     out = []
-    with standing(truck, Settings(), "bullet") as table:
+    with level_table(truck, TrialSettings(), "bullet") as table:
         set_grip(table, SIDE, GRIP, rail=False)
         run = Tilting(table, SIDE)
         for angle in angles:
@@ -86,7 +86,7 @@ def test_a_table_that_really_turns_gives_the_same():
 def test_the_time_step_does_not_matter(heading):
     truck = make_truck(droop=0.006)
     one, two = (
-        tilt_trial(truck, math.radians(heading), grip=2.0, settings=Settings(step=1 / n))
+        tilt_trial(truck, math.radians(heading), grip=2.0, settings=TrialSettings(step=1 / n))
         for n in (240, 960)
     )
     assert one.tip_ci[0] < two.tip < one.tip_ci[1]

@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 from trial_trucks import VARIED
 
-from crossfall.engines.settings import Settings
+from crossfall.engines.settings import TrialSettings
 from crossfall.trials.outcome import LEFT
 from crossfall.trials.pace import Pace
 from crossfall.trials.tilt import tilt_trial, tilt_trials
@@ -43,7 +43,7 @@ FINER = (
         gently=0.4,
         still=2e-6,
     ),
-    Settings(step=1 / 960, turn_per_step=0.45),
+    TrialSettings(step=1 / 960, turn_per_step=0.45),
 )
 
 
@@ -163,7 +163,7 @@ def test_the_same_trial_twice_is_the_same_to_the_last_digit():
 
 
 def test_a_tyre_that_does_not_give_is_refused():
-    from crossfall.truck.problems import InputError
+    from crossfall.truck.errors import InputError
 
     with pytest.raises(InputError, match="does not give"):
         tilt_trial(with_tyres(make_truck(), stiffness=math.inf), SIDE, grip=5.0)

@@ -6,7 +6,7 @@ import hashlib
 import re
 from pathlib import Path
 
-from crossfall.bench.server import KINDS, STATIC
+from crossfall.app.server import KINDS, STATIC
 
 PAGE = Path(__file__).resolve().parents[2] / "sim" / "page"
 
@@ -21,6 +21,11 @@ def test_the_bundle_was_built_from_these_sources() -> None:
     assert sources == {n for n in listed if n.startswith("src/")}
     for name, digest in listed.items():
         assert hashlib.sha256((PAGE / name).read_bytes()).hexdigest() == digest, name
+
+
+def test_the_page_is_small() -> None:
+    """All that a browser fetches before it shows a truck, in bytes."""
+    assert sum(file.stat().st_size for file in STATIC.iterdir()) <= 1_200_000
 
 
 def test_the_page_names_no_other_host() -> None:

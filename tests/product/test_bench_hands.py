@@ -119,10 +119,10 @@ def test_list_and_dials_follow_while_something_is_tried(page: Page) -> None:
 
 
 def test_numbers_show_the_decimals_they_have(page: Page, bench: Bench) -> None:
-    springs = page.locator("[id='dial-front.suspension.spring_n_per_mm']")
+    springs = page.locator("[id='dial-front.suspension.shock_n_per_mm']")
     value = ask(bench, "/api/bench")["measures"]
     assert isinstance(value, list)
-    wanted = next(m["value"] for m in value if m["key"] == "front.suspension.spring_n_per_mm")
+    wanted = next(m["value"] for m in value if m["key"] == "front.suspension.shock_n_per_mm")
     expect(springs).to_have_attribute("aria-valuetext", f"{wanted:.2f} N/mm")
 
 

@@ -104,7 +104,7 @@ def test_tilting_to_the_limit_and_over(page: Page) -> None:
         re.compile(r"in hand before it (tips over its left tyres|slides or tips over its left)")
     )
     expect(page.locator(".stage-angle")).to_have_text("10.0°")
-    loads = [int(t.split()[0]) for t in page.locator(".stage-load").all_inner_texts()]
+    loads = [int(t.split()[0]) for t in page.locator(".stage-load b").all_inner_texts()]
     assert loads[0] + loads[2] > loads[1] + loads[3], "the downhill side carries more"
     slide(page, "#tilt", 80)
     expect(standing).to_contain_text("Gone over its left tyres")
@@ -246,7 +246,7 @@ def test_parts_come_and_go(page: Page) -> None:
     count = rows.count()
     page.locator("#add-part").click()
     page.get_by_label("Name", exact=True).fill("brass cover")
-    page.get_by_label("Mass, g", exact=True).fill("45")
+    page.get_by_label("Mass of one, g", exact=True).fill("45")
     page.get_by_label("Rides on", exact=True).select_option("front axle")
     page.get_by_label("Up, mm", exact=True).fill("-10")
     page.get_by_role("button", name="Add it").click()

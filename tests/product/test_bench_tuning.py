@@ -14,12 +14,12 @@ from urllib.parse import quote
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from browsing import Bench, Watched, afresh, ask, browser, looking, running, shop
+from browsing import Bench, Watched, afresh, ask, browser, looking, running, shop, turn_to
 from crossfall.truck.build import load_truck
 from crossfall.truck.demos import demo_folder
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
-from crossfall.truck.ride import axle_loads, tyre_loads
+from crossfall.truck.ride import level_axle_loads, tyre_loads
 from crossfall.tuning.apply import apply, built
 from crossfall.tuning.changes import read_changes
 from crossfall.tuning.limits import breaches, read_limits
@@ -67,7 +67,7 @@ def test_switches_fit_changes_and_the_file_keeps_its_comments(page: Page, bench:
     path = bench.folder / "bramble.toml"
     comments = [line for line in path.read_text().splitlines() if line.startswith("#")]
     before = mass(page)
-    page.get_by_role("tab", name="Changes").click()
+    turn_to(page, "Changes", "Switches")
     body = page.locator('[data-change="light body"]')
     expect(body.locator(".buys")).to_contain_text("Side slope +", timeout=LONG)
     body.get_by_role("switch").check()
@@ -105,7 +105,7 @@ def test_switches_fit_changes_and_the_file_keeps_its_comments(page: Page, bench:
 
 
 def test_one_of_a_group_takes_the_place_of_the_other(page: Page) -> None:
-    page.get_by_role("tab", name="Changes").click()
+    turn_to(page, "Changes", "Switches")
     first = page.locator('[data-change="small pack"]').get_by_role("switch")
     other = page.locator('[data-change="saddle packs"]').get_by_role("switch")
     first.check()
@@ -121,7 +121,7 @@ def test_one_of_a_group_takes_the_place_of_the_other(page: Page) -> None:
 
 
 def test_what_a_change_needs_comes_with_it(page: Page) -> None:
-    page.get_by_role("tab", name="Changes").click()
+    turn_to(page, "Changes", "Switches")
     page.locator('[data-change="deep offset"]').get_by_role("switch").check()
     expect(page.locator('[data-change="beadlocks"]').get_by_role("switch")).to_be_checked()
     expect(page.locator("#change-total")).to_contain_text("2 fitted")
@@ -129,7 +129,7 @@ def test_what_a_change_needs_comes_with_it(page: Page) -> None:
 
 def test_a_truck_without_a_change_file_is_told_how(page: Page) -> None:
     page.locator("#truck").select_option("thistle.toml")
-    page.get_by_role("tab", name="Changes").click()
+    turn_to(page, "Changes", "Switches")
     expect(page.locator("#changes")).to_contain_text(re.compile("There is no thistle.changes.toml"))
 
 
@@ -139,11 +139,11 @@ def test_fitted_changes_are_still_switches_after_a_killed_server(
     folder = shop(tmp_path / "shop", "bramble")
     shutil.copy(demo_folder() / "bramble.changes.toml", folder)
     with running(folder, "bramble.toml") as first, looking(chromium, first) as seen:
-        seen.page.get_by_role("tab", name="Changes").click()
+        turn_to(seen.page, "Changes", "Switches")
         seen.page.locator('[data-change="light body"]').get_by_role("switch").check()
         expect(seen.page.locator("#change-total")).to_contain_text("1 fitted")
     with running(folder, "bramble.toml") as second, looking(chromium, second) as seen:
-        seen.page.get_by_role("tab", name="Changes").click()
+        turn_to(seen.page, "Changes", "Switches")
         switch = seen.page.locator('[data-change="light body"]').get_by_role("switch")
         expect(switch).to_be_checked()
         switch.uncheck()
@@ -152,21 +152,21 @@ def test_fitted_changes_are_still_switches_after_a_killed_server(
 
 
 def test_the_planner_proposes_a_set_that_can_be_fitted(page: Page) -> None:
-    page.get_by_role("tab", name="Plan").click()
+    turn_to(page, "Changes", "Best set")
     page.get_by_label("At most, EUR").fill("60")
     page.locator("#plan-go").click()
     expect(page.locator("#plan-answer h3").first).to_contain_text("Best: ", timeout=LONG)
     assert page.locator(".front-point").count() > 3
     page.locator("#fit-best").click()
     expect(page.locator("#state")).to_have_text("changed, not saved yet")
-    page.get_by_role("tab", name="Changes").click()
+    turn_to(page, "Changes", "Switches")
     spent = page.locator("#change-total b").first
     expect(spent).to_contain_text("EUR")
     assert 0 < float(spent.inner_text().split()[0]) <= 60
 
 
 def test_the_planner_keeps_to_front_share_and_class(page: Page, bench: Bench) -> None:
-    page.get_by_role("tab", name="Plan").click()
+    turn_to(page, "Changes", "Best set")
     page.get_by_label("At most, EUR").fill("60")
     page.get_by_label("On the front axle at least, %").fill("60")
     page.get_by_label("On the front axle at most, %").fill("50")
@@ -182,15 +182,15 @@ def test_the_planner_keeps_to_front_share_and_class(page: Page, bench: Bench) ->
     page.locator("#save").click()
     expect(page.locator("#state")).to_have_text("saved")
     done = load_truck(bench.folder / "bramble.toml")
-    loads = axle_loads(done.truck)
+    loads = level_axle_loads(done.truck)
     assert 0.48 <= loads[0] / loads.sum() <= 0.56
     assert breaches(read_limits(demo_folder() / LIMITS), done.truck, done.spec) == ()
 
 
 def test_scale_readings_find_mass_and_height(page: Page, bench: Bench) -> None:
-    page.get_by_role("tab", name="Scales").click()
+    turn_to(page, "Scale and board", "On the scale")
     truck = load_truck(bench.folder / "bramble.toml").truck
-    front, rear = (load / GRAVITY * 1000 for load in axle_loads(truck))
+    front, rear = (load / GRAVITY * 1000 for load in level_axle_loads(truck))
     corners = tyre_loads(truck) / GRAVITY * 1000
     shown = (front, rear, corners[0] + corners[2], raised_rear(truck, 0.090))
     for i, load in enumerate(shown, start=1):
@@ -208,7 +208,7 @@ def test_scale_readings_find_mass_and_height(page: Page, bench: Bench) -> None:
     expect(page.locator("#say")).to_contain_text("kept beside the truck", timeout=LONG)
     assert (bench.folder / "bramble.weighin.toml").is_file()
     page.reload()
-    page.get_by_role("tab", name="Scales").click()
+    turn_to(page, "Scale and board", "On the scale")
     expect(page.get_by_label("Reading 1: scale shows")).to_have_value(
         f"{front:.0f}; {front:.0f}", timeout=LONG
     )
@@ -236,7 +236,7 @@ def raised_rear(truck: Truck, block: float) -> float:
 
 
 def test_a_board_reading_is_noted_and_judged(page: Page, bench: Bench) -> None:
-    page.get_by_role("tab", name="Board").click()
+    turn_to(page, "Scale and board", "On the board")
     field = page.get_by_label("Measured angle, climb")
     expect(field).to_be_visible(timeout=LONG)
     field.fill("20")
@@ -261,17 +261,42 @@ def test_a_point_of_a_finished_sweep_becomes_the_truck(page: Page, bench: Bench)
     ]
     (bench.folder / "out").mkdir(exist_ok=True)
     (bench.folder / "out" / "table.csv").write_text("\n".join(lines) + "\n")
-    page.get_by_role("tab", name="Maps").click()
+    turn_to(page, "Sweeps")
     page.locator("#sweep-choice").select_option("out/table.csv")
     page.locator("#sweep-open").click()
     points = page.locator("#map .map-point")
     expect(points).to_have_count(9)
     points.nth(5).click()
     expect(page.locator("#state")).to_have_text("changed, not saved yet")
-    page.get_by_role("tab", name="Weights").click()
+    turn_to(page, "Weights")
     motor = page.locator('#parts tr:has(input[aria-label="Name of motor"])')
     expect(motor.get_by_label("Place ahead")).to_have_value("40")
     expect(motor.get_by_label("Height")).to_have_value("110")
+
+
+def test_a_sweep_is_run_from_the_page_and_becomes_a_map(page: Page) -> None:
+    turn_to(page, "Sweeps")
+    page.get_by_label("Up: what to vary").select_option("part.at_mm.z")
+    page.get_by_label("Up: of which part").select_option("battery pack")
+    for axis in ("Across", "Up"):
+        page.get_by_label(f"{axis}: in how many steps").fill("3")
+    page.get_by_label("By which method").select_option("closed form")
+    expect(page.locator("#sweep-count")).to_have_text("9 trucks to answer")
+    page.locator("#sweep-run").click()
+    expect(page.locator("#sweep-words")).to_have_text("9 done; the map is below.", timeout=LONG)
+    points = page.locator("#map .map-point")
+    expect(points).to_have_count(9)
+    points.first.focus()
+    page.keyboard.press("ArrowRight")
+    expect(points.nth(1)).to_be_focused()
+    page.keyboard.press("Enter")
+    expect(page.locator("#state")).to_have_text("changed, not saved yet")
+    page.locator("#undo").click()
+    expect(page.locator("#state")).to_have_text("saved")
+    page.get_by_label("Across: what to vary").select_option("part.at_mm.z")
+    page.get_by_label("Across: of which part").select_option("battery pack")
+    page.locator("#sweep-run").click()
+    expect(page.locator("#say")).to_contain_text("vary two different things")
 
 
 def test_no_table_outside_the_folder_is_read(bench: Bench) -> None:

@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 
 from crossfall.truck.demos import demo_folder
-from crossfall.truck.problems import Problem, StoppedError
+from crossfall.truck.errors import Problem, StoppedError
 from crossfall.verbs.ending import BAD_INPUT, FAULT, STOPPED, end
 from shooting import ROOT
 

@@ -13,17 +13,17 @@ import pytest
 from crossfall.answers.answer import answer
 from crossfall.answers.conditions import conditions
 from crossfall.answers.tips import TipAngles, tip_angles
-from crossfall.bench import answers as page
+from crossfall.app import answers as page
+from crossfall.measurement.board_predict import predict
 from crossfall.show.sheet.facts import gather
-from crossfall.study.methods import ahead, compliant
-from crossfall.study.montecarlo import spread
+from crossfall.study.methods import ahead, compliant_rows
+from crossfall.study.montecarlo import monte_carlo
 from crossfall.study.task import canonical
 from crossfall.truck.build import Loaded, load_truck
-from crossfall.tuning.board_predict import predict
-from crossfall.tuning.changes import beside, read_changes
-from crossfall.tuning.linear import Bounds
+from crossfall.tuning.changes import change_file_of, read_changes
+from crossfall.tuning.milp_model import Bounds
 from crossfall.tuning.plan import aim_at, plan
-from crossfall.tuning.whatif import what_if
+from crossfall.tuning.whatif import rank_changes
 
 HEADINGS = np.arange(0.0, 360.0, 15.0)
 PSI = np.radians(HEADINGS)
@@ -64,7 +64,7 @@ def test_a_sweep_s_rows(case: tuple[Loaded, str, TipAngles]) -> None:
     }
     payloads = [{"heading_deg": h, "seed": 0} for h in HEADINGS.tolist()]
     ahead(common, payloads)
-    rows = [compliant(common, payload)[0] for payload in payloads]
+    rows = [compliant_rows(common, payload)[0] for payload in payloads]
     np.testing.assert_allclose([r["tip_deg"] for r in rows], np.degrees(wanted.free), **SAME)
     np.testing.assert_allclose([r["goes_at_deg"] for r in rows], np.degrees(wanted.goes), **SAME)
     assert [r["compliant_deg"] is None for r in rows] == wanted.slides.tolist()
@@ -82,7 +82,7 @@ def test_the_page(case: tuple[Loaded, str, TipAngles]) -> None:
     loaded, surface, wanted = case
     grip = page.shown_grip(loaded.truck, surface)
     curve = page.exact_curve(loaded.truck, grip).tips.free
-    every = {round(float(np.degrees(h)), 6): k for k, h in enumerate(page.HEADINGS)}
+    every = {round(float(np.degrees(h)), 6): k for k, h in enumerate(page.MAP_HEADINGS)}
     shared = [h for h in HEADINGS if round(float(h), 6) in every]
     assert len(shared) >= 12
     at = [every[round(float(h), 6)] for h in shared]
@@ -97,7 +97,9 @@ def test_four_ways_spread_and_sheet(name: str) -> None:
     wanted = tip_angles(loaded.truck, PSI[::6], grip.likely).free  # 0, 90, 180, 270
     ways = page.four_ways(loaded.truck, grip).answers
     np.testing.assert_allclose(np.degrees([a.tip for a in ways]), np.degrees(wanted), **SAME)
-    found = spread(loaded.truck, conditions(loaded.truck, PSI[:12:6], grip.surface), samples=16)
+    found = monte_carlo(
+        loaded.truck, conditions(loaded.truck, PSI[:12:6], grip.surface), samples=16
+    )
     centres = np.degrees([f.centre for f in found])
     np.testing.assert_allclose(centres, np.degrees(wanted[:2]), **SAME)
     sheet = gather(loaded, surface=grip.surface).now.tips.answers
@@ -108,10 +110,10 @@ def test_four_ways_spread_and_sheet(name: str) -> None:
 
 def test_the_base_of_what_if_and_plan() -> None:
     loaded = load_truck("bramble")
-    catalogue = read_changes(beside(loaded.path))
+    catalogue = read_changes(change_file_of(loaded.path))
     grip = loaded.truck.grips[1]
     climb, left, descent, right = tip_angles(loaded.truck, PSI[::6], grip.likely).free
-    now = what_if(loaded, catalogue, surface=grip.surface).now
+    now = rank_changes(loaded, catalogue, surface=grip.surface).now
     np.testing.assert_allclose(
         np.degrees(now[:3]), np.degrees([min(left, right), climb, descent]), **SAME
     )

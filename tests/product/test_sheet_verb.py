@@ -16,7 +16,7 @@ from pypdf import PdfReader
 from browsing import browser
 from crossfall.cli import crossfall
 from crossfall.show.sheet.facts import Facts, gather
-from crossfall.show.sheet.words import words
+from crossfall.show.sheet.words import sheet_words
 from crossfall.show.sheet.write import write_sheet
 from crossfall.truck.build import load_truck
 
@@ -61,7 +61,7 @@ def test_every_sheet_prints_to_one_a4_page(sheets: dict[str, Facts], tmp_path: P
             assert [u for u in asked if not u.startswith("file:")] == []
             said = printed.pages[0].extract_text()
             assert facts.now.truck.name in said
-            assert words(facts).figures[0].value in said
+            assert sheet_words(facts).figures[0].value in said
 
 
 def test_every_pdf_is_one_a4_page(sheets: dict[str, Facts], tmp_path: Path) -> None:
@@ -72,7 +72,7 @@ def test_every_pdf_is_one_a4_page(sheets: dict[str, Facts], tmp_path: Path) -> N
         box = reader.pages[0].mediabox
         assert [float(box.width), float(box.height)] == A4
         said = reader.pages[0].extract_text()
-        for table in words(facts).tables:
+        for table in sheet_words(facts).tables:
             assert table.title in said
             assert all(cell in said for row in table.rows for cell in row[1:] if cell), name
 
@@ -103,7 +103,7 @@ def test_json_holds_the_numbers_and_writes_nothing(
     assert (found["schema"], found["verb"], found["files"]) == (3, "sheet", [])
     assert found["now"]["weights"]["mass_g"] == pytest.approx(1e3 * facts.now.weight.mass)
     assert found["before"]["weights"]["truck"] == "burdock"
-    told = words(facts)
+    told = sheet_words(facts)
     assert len(found["now"]["tips"]["headings"]) == len(told.tips.rows) == 9
     for row, entry in zip(told.tips.rows, found["now"]["tips"]["headings"], strict=True):
         railed = entry["compliant_deg"] is None

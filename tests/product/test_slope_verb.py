@@ -98,7 +98,7 @@ def test_the_table_reads_like_an_answer() -> None:
     ("words", "said"),
     [
         (["--slope", "20", "--ramp", "30"], "--ramp and --slope do not go together"),
-        (["--stone", "10", "--rough", "3"], "--stone and --rough do not go together"),
+        (["--stone", "10", "--rough", "3"], "--rough and --stone do not go together"),
         (["--drive", "start"], "--drive needs --slope"),
         (["--record", "x.npz"], "--record keeps a single trial"),
         (["--slope", "20", "--heading", "nan"], "nan is no number"),
@@ -115,3 +115,17 @@ def test_what_does_not_fit_is_refused(words: list[str], said: str) -> None:
     result = run("thistle", *words)
     assert result.exception is not None
     assert said in getattr(result.exception, "message", str(result.exception))
+
+
+def test_what_driving_leaves_out_is_said() -> None:
+    from crossfall.truck.build import build, load_truck
+    from crossfall.truck.edits import set_values
+    from crossfall.verbs.slope import left_out
+
+    loaded = load_truck("bramble")
+    assert [said.split()[:3] for said in left_out(loaded.truck)] == [["on", "its", "links"]]
+    turned = build(set_values(loaded.spec, {"chassis.steer_deg": 10.0}), loaded.folder)[0]
+    assert len(left_out(turned)) == 2
+    found = run("bramble", "--slope", "10", "--json")
+    assert json.loads(found.stdout)["left_out"] == list(left_out(loaded.truck))
+    assert "left out" in " ".join(run("bramble", "--slope", "10").stdout.split())

@@ -18,7 +18,7 @@ from batches import QUICK, burning, misbehaving
 from crossfall.study.cluster import cluster_outcomes
 from crossfall.study.export import export
 from crossfall.study.pool import PoolError
-from crossfall.study.runner import run
+from crossfall.study.runner import run_batch
 from crossfall.study.store import status
 from crossfall.study.task import make_batch
 from shooting import ROOT, all_gone, workers_of
@@ -82,7 +82,7 @@ def table(store: Path) -> bytes:
 def test_results_are_the_same_bit_for_bit_also_when_a_worker_is_killed(tmp_path: Path) -> None:
     here, there = tmp_path / "here" / "trials.db", tmp_path / "there" / "trials.db"
     batch = burning(300, 15.0)
-    run(batch, here, workers=2)
+    run_batch(batch, here, workers=2)
     killed: list[int] = []
     with cluster(tmp_path) as (address, crew):
 
@@ -93,7 +93,7 @@ def test_results_are_the_same_bit_for_bit_also_when_a_worker_is_killed(tmp_path:
                 for pid in killed:
                     os.kill(pid, signal.SIGKILL)
 
-        result = run(batch, there, cluster=address, watch=watch)
+        result = run_batch(batch, there, cluster=address, watch=watch)
     assert killed
     assert result.complete
     assert result.progress.failed == 0
@@ -103,10 +103,10 @@ def test_results_are_the_same_bit_for_bit_also_when_a_worker_is_killed(tmp_path:
 def test_bad_trials_have_the_same_causes_as_on_one_machine(tmp_path: Path) -> None:
     batch = misbehaving(40, {3: "raise", 7: "die", 12: "leave", 25: "hang"})
     here, there = tmp_path / "here" / "trials.db", tmp_path / "there" / "trials.db"
-    run(batch, here, workers=1, limits=QUICK)
+    run_batch(batch, here, workers=1, limits=QUICK)
     environment = make_batch("env", "trial_methods:environment", {}, lambda: iter([{"x": 1}]), 1)
     with cluster(tmp_path, workers=1) as (address, crew):
-        run(batch, there, cluster=address, limits=QUICK)
+        run_batch(batch, there, cluster=address, limits=QUICK)
         (seen,) = [
             o
             for some in cluster_outcomes(environment, environment.tasks(), address, QUICK)
@@ -122,7 +122,7 @@ def test_a_cluster_that_is_not_there_is_said_in_a_sentence(tmp_path: Path) -> No
     address = f"tcp://127.0.0.1:{free_port()}"
     began = time.monotonic()
     with pytest.raises(PoolError, match="no scheduler answers"):
-        run(burning(5), tmp_path / "trials.db", cluster=address)
+        run_batch(burning(5), tmp_path / "trials.db", cluster=address)
     assert time.monotonic() - began < 60
 
 
@@ -139,4 +139,4 @@ def test_a_worker_with_other_versions_is_refused(tmp_path: Path) -> None:
         cluster(tmp_path, workers=1) as (address, _),
         pytest.raises(PoolError, match=r"numpy .* instead of 0\.1"),
     ):
-        run(batch, tmp_path / "trials.db", cluster=address)
+        run_batch(batch, tmp_path / "trials.db", cluster=address)

@@ -8,7 +8,7 @@ from pathlib import Path
 
 from batches import burning
 from crossfall.study.export import export
-from crossfall.study.runner import run
+from crossfall.study.runner import run_batch
 from crossfall.study.store import is_running, status
 from shooting import WORKERS, all_gone, shoot, start, times_begun, workers_of
 
@@ -44,7 +44,7 @@ def test_random_kills_leave_the_same_table(tmp_path: Path) -> None:
     assert set(begun) == set(range(count))
     # Each kill can cost what its workers were at and had just handed over, and no more.
     assert sum(begun.values()) - count <= 2 * WORKERS * kills
-    run(burning(count, ms, diary), calm, workers=WORKERS)
+    run_batch(burning(count, ms, diary), calm, workers=WORKERS)
     assert tables(store) == tables(calm)
 
 
@@ -80,7 +80,7 @@ def test_a_full_disk_is_said_in_a_sentence_and_the_rest_is_done_when_there_is_ro
     assert 0 < kept < 3000
     assert start(store, 3000, 0.1).wait() == 0
     assert status(store).done == 3000
-    run(burning(3000, 0.1), calm, workers=WORKERS)
+    run_batch(burning(3000, 0.1), calm, workers=WORKERS)
     assert tables(store) == tables(calm)
 
 
@@ -94,4 +94,4 @@ def test_two_runners_do_not_share_a_store(tmp_path: Path) -> None:
     assert b"another run is writing" in second.stderr.read()
     first.send_signal(signal.SIGKILL)
     first.wait()
-    assert run(burning(400, 10.0), store, workers=1, stop=lambda: True).progress.total == 400
+    assert run_batch(burning(400, 10.0), store, workers=1, stop=lambda: True).progress.total == 400

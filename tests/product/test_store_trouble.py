@@ -16,12 +16,12 @@ import pytest
 from test_store_cluster import cluster
 
 from batches import burning
-from crossfall.study.export import export, rows
+from crossfall.study.export import export, table_rows
 from crossfall.study.pool import PoolError
-from crossfall.study.runner import run
+from crossfall.study.runner import run_batch
 from crossfall.study.store import status
 from crossfall.study.sweep import folder_of
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 from shooting import ROOT
 
 ALONE = """
@@ -55,7 +55,7 @@ def one_line(done: subprocess.CompletedProcess[str]) -> str:
 @pytest.mark.parametrize("at", [0, 60, 4096], ids=["head", "format", "pages"])
 def test_a_damaged_store_tells_the_way_out(tmp_path: Path, at: int) -> None:
     path = tmp_path / "trials.db"
-    run(burning(200), path, workers=1)
+    run_batch(burning(200), path, workers=1)
     sqlite3.connect(path).execute("PRAGMA wal_checkpoint(TRUNCATE)").close()
     data = bytearray(path.read_bytes())
     data[at:] = b"\xa5" * len(data[at:]) if at else b"no store".ljust(len(data))
@@ -69,10 +69,10 @@ def test_a_damaged_store_tells_the_way_out(tmp_path: Path, at: int) -> None:
 
 def test_rows_that_are_no_rows_are_a_damaged_store(tmp_path: Path) -> None:
     path = tmp_path / "trials.db"
-    run(burning(5), path, workers=1)
+    run_batch(burning(5), path, workers=1)
     with sqlite3.connect(path) as db:
         db.execute("UPDATE trial SET rows = '[{' WHERE rowid = 2")
-    for read in (rows, lambda store: export(store, tmp_path / "table.csv")):
+    for read in (table_rows, lambda store: export(store, tmp_path / "table.csv")):
         with pytest.raises(InputError, match="the sweep begins anew"):
             read(path)
     assert not (tmp_path / "table.csv").exists()
@@ -128,11 +128,11 @@ def test_a_killed_scheduler_is_a_sentence_and_the_work_is_kept(tmp_path: Path) -
                 os.kill(scheduler, signal.SIGKILL)
 
         with pytest.raises(PoolError, match="scheduler went away"):
-            run(burning(2000, 5.0), store, cluster=address, watch=watch)
+            run_batch(burning(2000, 5.0), store, cluster=address, watch=watch)
     assert killed
     kept = status(store)
     assert 20 <= kept.done < 2000
-    assert run(burning(2000, 0.0), tmp_path / "other.db", workers=2).complete
+    assert run_batch(burning(2000, 0.0), tmp_path / "other.db", workers=2).complete
 
 
 @pytest.mark.parametrize(

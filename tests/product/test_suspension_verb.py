@@ -18,6 +18,7 @@ from crossfall.truck.model import GRAVITY
 from crossfall.truck.read import locate
 from crossfall.tuning.suspension import look
 from linked_files import linked, linked_text
+from numbered_files import numbered_text
 
 
 @pytest.fixture
@@ -74,8 +75,10 @@ def test_the_tables_name_every_link_end(file: Path) -> None:
         assert words in text
 
 
-def test_a_truck_without_links_has_its_own_numbers() -> None:
-    text = run("thistle")
+def test_a_truck_without_links_has_its_own_numbers(tmp_path: Path) -> None:
+    path = tmp_path / "plain.toml"
+    path.write_text(numbered_text("thistle"), encoding="utf-8")
+    text = run(str(path))
     assert "the file's numbers" in text
     assert "No link part says what it is" in text
 

@@ -15,7 +15,7 @@ import pytest
 from crossfall.study import blocks
 from crossfall.study.scenario import Scenario, load_scenario
 from crossfall.study.store import status
-from crossfall.study.sweep import batch_of, sweep
+from crossfall.study.sweep import batch_of, run_scenario
 from shooting import ROOT
 
 CLOSED = """
@@ -78,18 +78,18 @@ def small(monkeypatch: pytest.MonkeyPatch) -> None:
 @pytest.mark.usefixtures("small")
 def test_a_closed_form_sweep_goes_on_where_it_stopped(tmp_path: Path) -> None:
     scenario, seen = asked(tmp_path), []
-    calm = sweep(scenario, tmp_path / "calm")
+    calm = run_scenario(scenario, tmp_path / "calm")
     assert (calm.complete, calm.lines, calm.done, calm.known) == (True, 1200, 1200, 0)
     out = tmp_path / "out"
-    first = sweep(scenario, out, watch=seen.append, stop=lambda: len(seen) >= 2)
+    first = run_scenario(scenario, out, watch=seen.append, stop=lambda: len(seen) >= 2)
     assert (first.complete, first.done, first.lines) == (False, 400, 400)
     assert [p.finished for p in seen] == [200, 400]
     half = status(out / "trials.db", batch_of(scenario))
     assert (half.total, half.done, half.failed, half.changed) == (1200, 400, 0, False)
-    second = sweep(scenario, out)
+    second = run_scenario(scenario, out)
     assert (second.complete, second.done, second.known) == (True, 1200, 400)
     assert tables(out) == tables(tmp_path / "calm")
-    again = sweep(scenario, out)
+    again = run_scenario(scenario, out)
     assert (again.known, again.done) == (1200, 1200)
 
 
@@ -99,13 +99,13 @@ def test_a_block_that_is_not_what_was_written_is_made_again(
     tmp_path: Path, damage: bytes | None
 ) -> None:
     scenario, out = asked(tmp_path), tmp_path / "out"
-    sweep(scenario, out)
+    run_scenario(scenario, out)
     before = tables(out)
     victim = sorted((out / "blocks").iterdir())[2]
     victim.unlink()
     if damage is not None:
         victim.write_bytes(damage)
-    mended = sweep(scenario, out)
+    mended = run_scenario(scenario, out)
     assert (mended.complete, mended.known, mended.done) == (True, 1000, 1200)
     assert tables(out) == before
 

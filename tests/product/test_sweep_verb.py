@@ -15,7 +15,7 @@ import pyarrow.parquet as pq
 import pytest
 
 from crossfall.study.store import status
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 from shooting import ROOT
 
 COMPLIANT = """

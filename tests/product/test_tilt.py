@@ -17,8 +17,8 @@ from crossfall.cli import crossfall, main
 from crossfall.trials.outcome import LEFT
 from crossfall.trials.record import load_record
 from crossfall.truck.build import load_truck
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
-from crossfall.truck.problems import InputError
 
 
 def run(*arguments: str) -> str:

@@ -5,25 +5,29 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from crossfall.tuning.weighin import weigh_in
-from crossfall.tuning.weighin_formulas import behind_front_axle, raised_front_load, raised_height
-from crossfall.tuning.weighin_session import Measured, Reading, Ruler, Scale, Session
+from axle_scales import (
+    behind_front_axle,
+    raised_front_load,
+    raised_height,
+)
+from crossfall.measurement.weigh_in import weigh_in
+from crossfall.measurement.weigh_in_session import Measured, Repeats, Ruler, Session, WeighingScale
 
 
 def exact(value: float) -> Measured:
     return Measured(value, 0.0)
 
 
-def session(wheelbase: float, readings: tuple[Reading, ...], radius: float = 0.3) -> Session:
+def session(wheelbase: float, readings: tuple[Repeats, ...], radius: float = 0.3) -> Session:
     ruler = Ruler(*(exact(v) for v in (wheelbase, 1.5, 1.5, radius, radius)))
-    return Session(ruler, Scale(1e-6), readings)
+    return Session(ruler, WeighingScale(1e-6), readings)
 
 
 def test_loads_on_each_wheel_of_a_car() -> None:
     """NCERT Physics XI, rotational motion: 1800 kg, wheelbase 1.8 m, CG 1.05 m behind the front
     axle, g 9.8: 3675 N on each front wheel, 5145 N on each back wheel."""
-    fronts = tuple(Reading(w, (3675 / 9.8,)) for w in ("front left", "front right"))
-    rears = tuple(Reading(w, (5145 / 9.8,)) for w in ("rear left", "rear right"))
+    fronts = tuple(Repeats(w, (3675 / 9.8,)) for w in ("front left", "front right"))
+    rears = tuple(Repeats(w, (5145 / 9.8,)) for w in ("rear left", "rear right"))
     answer = weigh_in(session(1.8, fronts + rears))
     assert answer.mass.value == pytest.approx(1800, abs=1e-6)
     assert 0.9 - answer.x.value == pytest.approx(1.05, abs=1e-9)
@@ -34,7 +38,7 @@ def test_loads_on_each_wheel_of_a_car() -> None:
 def test_cg_from_two_axle_loads() -> None:
     """Textbook exercise: axle loads 7.8 and 5.5 kN, wheelbase 2.5 m: 1.034 m from the front."""
     assert behind_front_axle(7.8, 5.5, 2.5) == pytest.approx(1.034, abs=5e-4)
-    loads = (Reading("front", (780.0,)), Reading("rear", (550.0,)))
+    loads = (Repeats("front", (780.0,)), Repeats("rear", (550.0,)))
     assert 1.25 - weigh_in(session(2.5, loads)).x.value == pytest.approx(1.034, abs=5e-4)
 
 
@@ -57,12 +61,12 @@ def test_weigh_in_inverts_the_axle_lift_formula(end: str, height: float, block: 
     assert raised_height(up, mass, ahead, base, block, radius) == pytest.approx(height, rel=1e-9)
     front = mass * 0.14 / base
     readings = (
-        Reading("front", (front,)),
-        Reading("rear", (mass - front,)),
-        Reading(end, (up,), end, exact(block)),
+        Repeats("front", (front,)),
+        Repeats("rear", (mass - front,)),
+        Repeats(end, (up,), end, exact(block)),
     )
     ruler = Ruler(*(exact(v) for v in (base, 0.17, 0.17, radius, radius)))
-    answer = weigh_in(Session(ruler, Scale(0.001), readings))
+    answer = weigh_in(Session(ruler, WeighingScale(0.001), readings))
     assert answer.z.value == pytest.approx(height, rel=1e-9)
 
 

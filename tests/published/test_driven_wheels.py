@@ -9,8 +9,7 @@ import numpy as np
 import pytest
 from vehicles import vehicle
 
-from crossfall.statics.slope import greatest_grade
-from crossfall.statics.traction import WHEELS, traction
+from crossfall.statics.traction import DRIVEN, greatest_grade, traction
 from crossfall.truck.model import Grip
 
 
@@ -21,7 +20,7 @@ def test_a_vehicle_braked_on_a_slope() -> None:
     """
     car = vehicle(height=1.5, wheelbase=2.25, behind_front=1.25)
     found = traction(car, Grip("as given", 0.35, 0.35, 0.35))
-    all_braked = WHEELS.index("both")
+    all_braked = DRIVEN.index("both")
     np.testing.assert_allclose(np.degrees(found.slides_up[all_braked]), 19.29, atol=0.005)
     assert np.degrees(found.tips_up) == pytest.approx(33.69, abs=0.005)
 

@@ -7,7 +7,10 @@ Milliken and D. L. Milliken, Race Car Vehicle Dynamics (1995), chapter 17; anti-
 axle: slope from the contact to the side-view instant centre over CG height by wheelbase, T. D.
 Gillespie, Fundamentals of Vehicle Dynamics (1992), chapter 7. A leaning spring's rate at the wheel
 goes with the cosine of its lean squared: J. C. Dixon, Suspension Geometry and Computation (2009).
-All from memory.
+All from memory. A track bar's roll centre is where it crosses the middle: Sport Truck, Rear
+Suspension Design (sporttruck.com, 0804st, read 2026). Parallel links neither squat nor rise where
+the tangent of their angle is CG height over wheelbase: W. Shope, Mostly Suspensions, page 19
+(home.earthlink.net/~whshope/id8.html, read 2026).
 """
 
 from __future__ import annotations
@@ -16,7 +19,7 @@ import numpy as np
 import pytest
 
 from crossfall.truck.axle_law import BY_Q, LEFT, law_of
-from crossfall.truck.linkage import geometry, place
+from crossfall.truck.linkage import geometry, linkage_poses
 from crossfall.truck.model import Array, Axle, Body, Links, Shocks, Suspension, Tyre, frozen
 
 GROUND, CRANK, COUPLER, ROCKER = 100.0, 40.0, 120.0, 80.0
@@ -59,7 +62,7 @@ def test_an_axle_on_links_is_the_handbooks_four_bar(start_deg: float) -> None:
     axle = spread([a - centre, b - centre], [15.0, 40.0])
     there_a, there_b = four_bar(40.0)
     heave = ((there_a + there_b) / 2 - centre)[1] / 1e3
-    at = place(chassis[None], axle[None], np.array([heave]), np.zeros(1))
+    at = linkage_poses(chassis[None], axle[None], np.array([heave]), np.zeros(1))
     assert at.closed.all()
     coupler = angle(a, b) - np.degrees(at.pitch[0])  # pitch turns z towards x
     assert coupler == pytest.approx(20.298, abs=6e-4)
@@ -98,6 +101,29 @@ def test_full_anti_squat_where_the_instant_centre_lies_on_the_line_to_the_cg_hei
     got = geometry(own, 0.0, radius / 1e3, np.zeros(1), np.zeros(1))
     assert got.instant_centre[0] * 1e3 == pytest.approx([150.0, 50.0], rel=1e-9)
     assert -np.tan(got.lean[0]) / (100.0 / 300.0) == pytest.approx(1.0, rel=1e-9)
+
+
+@pytest.mark.parametrize("fall", [0.0, 12.0])
+def test_a_track_bars_roll_centre_is_where_it_crosses_the_middle(fall: float) -> None:
+    """Three links straight along the truck, and a bar 100 mm long across it, falling so many mm."""
+    axle = np.array([[0.0, 40.0, -8.0], [0.0, -40.0, -8.0], [0.0, 0.0, 26.0], [0.0, -60.0, 20.0]])
+    inwards = np.array([[-90.0, 0.0, 0.0]] * 3 + [[0.0, 100.0, fall]])
+    got = geometry(made((axle + inwards) / 1e3, axle / 1e3), 0.15, 0.057, np.zeros(1), np.zeros(1))
+    crosses = 57.0 + 20.0 + 0.6 * fall
+    assert got.roll_centre[0] * 1e3 == pytest.approx(crosses, rel=1e-9)
+    assert got.roll_axis[0] == pytest.approx(0.0, abs=1e-12)  # level links steer nothing
+
+
+@pytest.mark.parametrize("share", [0.5, 1.0, 1.4])
+def test_parallel_links_keep_the_rear_up_at_cg_height_over_wheelbase(share: float) -> None:
+    """Links that rise towards the middle of the truck by a share of that: as much anti-squat."""
+    height, wheelbase = 110.0, 313.0
+    points = [np.array([0.0, -10.0]), np.array([2.0, 24.0])]
+    way = 80.0 * np.array([1.0, share * height / wheelbase])
+    own = made(spread([p + way for p in points], [30.0, 12.0]), spread(points, [45.0, 30.0]))
+    got = geometry(own, -wheelbase / 2e3, 0.057, np.zeros(1), np.zeros(1))
+    assert -np.tan(got.lean[0]) / (height / wheelbase) == pytest.approx(share, rel=1e-9)
+    assert not np.isfinite(got.instant_centre[0]).all() or abs(got.instant_centre[0, 0]) > 1e3
 
 
 @pytest.mark.parametrize(("lean_deg", "left"), [(14.0, 0.941), (30.0, 0.75), (45.0, 0.5)])

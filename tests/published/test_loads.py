@@ -12,7 +12,8 @@ import numpy as np
 import pytest
 from vehicles import FOOT, POUND_FORCE, mass_of, vehicle
 
-from crossfall.statics import rigid, slope
+import driving_loads
+from crossfall.statics import rigid
 from crossfall.statics.sliding import load_pattern, load_shares
 from crossfall.truck import ride
 from crossfall.truck.massprops import combine, whole
@@ -43,7 +44,7 @@ def test_cg_from_wheel_loads() -> None:
     front and rear wheel: a1 = 1.1084 m, a2 = 1.2316 m.
     """
     car = vehicle(height=0.5, wheelbase=2.34, behind_front=1.1084, mass=mass_of(7600.0))
-    np.testing.assert_allclose(ride.axle_loads(car), [4000.0, 3600.0], rtol=2e-4)
+    np.testing.assert_allclose(ride.level_axle_loads(car), [4000.0, 3600.0], rtol=2e-4)
     assert car.front.x - whole(car).cg[0] + 1.2316 == pytest.approx(2.34, abs=1e-4)
 
 
@@ -52,7 +53,7 @@ def test_cg_from_axle_loads() -> None:
     front axle.
     """
     car = vehicle(height=0.5, wheelbase=2.5, behind_front=1.034, mass=mass_of(13300.0))
-    np.testing.assert_allclose(ride.axle_loads(car), [7800.0, 5500.0], atol=2.0)
+    np.testing.assert_allclose(ride.level_axle_loads(car), [7800.0, 5500.0], atol=2.0)
 
 
 def test_forklift() -> None:
@@ -70,7 +71,7 @@ def test_forklift() -> None:
     np.testing.assert_allclose(found, [1262, 1262, 888, 888], atol=0.6)
 
     tipping = replace(truck, chassis=combine((truck.chassis, block(6125.0, ahead, size))))
-    assert ride.axle_loads(tipping)[1] == pytest.approx(0.0, abs=1e-9)
+    assert ride.level_axle_loads(tipping)[1] == pytest.approx(0.0, abs=1e-9)
     assert rigid.tip_angle(tipping, np.pi) == pytest.approx(0.0, abs=1e-12)
 
 
@@ -81,7 +82,7 @@ def test_standing_on_a_slope() -> None:
     """
     car = vehicle(height=1.5, wheelbase=2.25, behind_front=1.25, mass=mass_of(49050.0))
     grade = np.radians(10.0)
-    np.testing.assert_allclose(slope.grade_loads(car, grade), [15790.5, 32514.3], atol=0.1)
+    np.testing.assert_allclose(driving_loads.grade_loads(car, grade), [15790.5, 32514.3], atol=0.1)
     np.testing.assert_allclose(rigid.axle_loads(car, 0.0, grade), [15790.5, 32514.3], atol=0.1)
 
 
@@ -96,10 +97,10 @@ def test_speeding_up_a_grade() -> None:
     grade, gain = np.arctan(0.1), 44**2 / (2 * 200) * FOOT
     gain *= GRAVITY / g  # the same part of g
     to_book = g / GRAVITY / POUND_FORCE
-    assert slope.driving_force(car, grade, gain) * to_book == pytest.approx(804, abs=1)
-    found = slope.grade_loads(car, grade, gain) * to_book
+    assert driving_loads.driving_force(car, grade, gain) * to_book == pytest.approx(804, abs=1)
+    found = driving_loads.grade_loads(car, grade, gain) * to_book
     np.testing.assert_allclose(found, [1441, 1763], atol=1)
-    assert slope.grip_needed(car, grade, gain, "rear") == pytest.approx(0.456, abs=5e-4)
+    assert driving_loads.grip_needed(car, grade, gain, "rear") == pytest.approx(0.456, abs=5e-4)
 
 
 def test_hard_braking() -> None:
@@ -110,10 +111,10 @@ def test_hard_braking() -> None:
     car = vehicle(height=0.75, wheelbase=4.2, behind_front=1.8, mass=mass_of(11000.0))
     slowing = -0.40 * GRAVITY
     assert slowing == pytest.approx(-3.9, abs=0.05)
-    front, rear = slope.grade_loads(car, 0.0, slowing)
+    front, rear = driving_loads.grade_loads(car, 0.0, slowing)
     assert rear / 2 == pytest.approx(2.0e3, abs=50)
     assert front / 2 == pytest.approx(3.5e3, abs=50)
-    assert slope.grip_needed(car, 0.0, slowing, "both") == pytest.approx(-0.40)
+    assert driving_loads.grip_needed(car, 0.0, slowing, "both") == pytest.approx(-0.40)
 
 
 @pytest.mark.parametrize(
@@ -125,7 +126,7 @@ def test_greatest_acceleration(driven: str, acceleration: float) -> None:
     """
     car = vehicle(height=0.85, wheelbase=2.75, behind_front=1.15)
     gain = acceleration * GRAVITY / 9.81
-    assert slope.grip_needed(car, 0.0, gain, driven) == pytest.approx(0.6, abs=2e-4)
+    assert driving_loads.grip_needed(car, 0.0, gain, driven) == pytest.approx(0.6, abs=2e-4)
 
 
 def test_car_on_a_curve() -> None:
@@ -139,11 +140,11 @@ def test_car_on_a_curve() -> None:
         vehicle(height=h, wheelbase=3.0, track=1.5, mass=mass_of(10000.0)) for h in (1.0, 0.5)
     )
     same_pull = np.sqrt(GRAVITY / 9.81)
-    assert slope.rollover_speed(car, 100.0) / same_pull == pytest.approx(27.125, abs=0.002)
-    assert np.tan(rigid.tip_angle(car, slope.RIGHT_DOWN)) == pytest.approx(0.75)
-    found = slope.turn_loads(car, 10.0 * same_pull, 100.0)
+    assert driving_loads.rollover_speed(car, 100.0) / same_pull == pytest.approx(27.125, abs=0.002)
+    assert np.tan(rigid.tip_angle(car, driving_loads.RIGHT_DOWN)) == pytest.approx(0.75)
+    found = driving_loads.turn_loads(car, 10.0 * same_pull, 100.0)
     np.testing.assert_allclose(found, [4320.42, 5679.58], atol=0.01)
-    found = slope.turn_loads(low, 10.0 * same_pull, 100.0)
+    found = driving_loads.turn_loads(low, 10.0 * same_pull, 100.0)
     np.testing.assert_allclose(found, [4660.21, 5339.79], atol=0.01)
 
 
@@ -152,7 +153,7 @@ def test_overturning_in_a_tight_bend() -> None:
     up: 14.58 m/s, g 9.81.
     """
     car = vehicle(height=0.6, wheelbase=2.5, track=1.3)
-    found = slope.rollover_speed(car, 20.0) * np.sqrt(9.81 / GRAVITY)
+    found = driving_loads.rollover_speed(car, 20.0) * np.sqrt(9.81 / GRAVITY)
     assert found == pytest.approx(14.58, abs=0.005)
 
 

@@ -6,7 +6,8 @@ import numpy as np
 import pytest
 from vehicles import vehicle
 
-from crossfall.statics import rigid, stability
+import stability_measures as stability
+from crossfall.statics import rigid
 
 
 def test_force_angle_on_level_ground_is_the_tip_angle() -> None:

@@ -9,7 +9,8 @@ import numpy as np
 import pytest
 from vehicles import vehicle
 
-from crossfall.statics import rigid, slope
+import driving_loads
+from crossfall.statics import rigid
 from crossfall.statics.sliding import outcome, slide, slide_range, tips_first
 from crossfall.truck.model import GRAVITY, Grip
 
@@ -95,7 +96,7 @@ def test_turn_skids_before_it_overturns() -> None:
     """
     car = vehicle(height=0.8, wheelbase=3.0, track=2.0)
     to_book = np.sqrt(9.81 / GRAVITY)
-    assert slope.rollover_speed(car, 50.0) * to_book == pytest.approx(24.76, abs=0.005)
+    assert driving_loads.rollover_speed(car, 50.0) * to_book == pytest.approx(24.76, abs=0.005)
     pull = np.tan(slide(car, LEFT_DOWN, 0.4).angle[0])
     assert np.sqrt(pull * 9.81 * 50.0) == pytest.approx(14.0, abs=0.05)
     assert first(car, LEFT_DOWN, 0.4) == "slides"

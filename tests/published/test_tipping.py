@@ -10,7 +10,8 @@ import numpy as np
 import pytest
 from vehicles import INCH, vehicle
 
-from crossfall.statics import rigid, slope
+import driving_loads
+from crossfall.statics import rigid
 
 CLIMB, LEFT_DOWN, DESCENT, RIGHT_DOWN = rigid.QUARTERS
 
@@ -90,7 +91,7 @@ def test_measured_vehicles(
     factor = rigid.static_stability_factor(track * INCH, height * INCH)
     assert factor == pytest.approx(listed, abs=0.004)
     assert degrees(car, LEFT_DOWN) == pytest.approx(tip, abs=0.005)
-    share = slope.grade_loads(car, 0.0)[0] / slope.grade_loads(car, 0.0).sum()
+    share = driving_loads.grade_loads(car, 0.0)[0] / driving_loads.grade_loads(car, 0.0).sum()
     assert share == pytest.approx(1 - aft / base)
     assert rigid.cg_height(car, LEFT_DOWN, np.radians(tip)) / INCH == pytest.approx(
         height, rel=3e-4

@@ -19,7 +19,7 @@ from crossfall.answers.ranges import Range, ranges
 from crossfall.answers.tips import weakest
 from crossfall.statics import rigid, sliding
 from crossfall.statics.budget import budget
-from crossfall.truck.digest import digest
+from crossfall.truck.digest import truck_digest
 from crossfall.truck.model import Array, Truck, frozen
 
 if TYPE_CHECKING:
@@ -27,7 +27,7 @@ if TYPE_CHECKING:
     from crossfall.trials.outcome import TiltTrial
     from crossfall.trials.pace import Care
 
-Progress = Callable[[int, int], None]
+_Progress = Callable[[int, int], None]
 
 
 @dataclass(frozen=True)
@@ -137,7 +137,7 @@ def answer(
     trial: bool = True,
     engines: Sequence[EngineName] | None = None,
     care: Care = "careful",
-    progress: Progress = lambda done, of: None,
+    progress: _Progress = lambda done, of: None,
 ) -> Answers:
     """All methods in every one of the conditions, which share grip and hold.
 
@@ -184,7 +184,7 @@ def answer(
         out.append(made)
     from crossfall.answers.verdict import with_verdict
 
-    return Answers(truck.name, digest(truck), tuple(map(with_verdict, out)), versions())
+    return Answers(truck.name, truck_digest(truck), tuple(map(with_verdict, out)), versions())
 
 
 def weakest_heading(truck: Truck, asked: Conditions) -> Conditions:
@@ -201,7 +201,7 @@ def _trials(
     near: Array,
     engines: Sequence[EngineName] | None,
     care: Care,
-    progress: Progress,
+    progress: _Progress,
 ) -> list[tuple[TiltTrial, ...]]:
     """A trial per heading and engine, after the predictions, which only choose where each one
     starts."""

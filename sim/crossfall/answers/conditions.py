@@ -6,15 +6,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Grip, Truck
-from crossfall.truck.problems import InputError, Problem
 
 Hold = Literal["brakes", "rail"]
 
 ASSUMED = Grip("any ground", 0.5, 0.8, 1.1)
 """Where the file names no surface: from loose dirt to dry rock. An assumption."""
 
-CASES = {
+_CASES = {
     0: "climb",
     90: "side-hill, left side down",
     180: "descent",
@@ -80,8 +80,8 @@ def one_grip(coefficient: float) -> Grip:
 def case_name(heading_deg: float) -> str:
     """What a tuner calls a heading (deg): one of the four cases, or the diagonal between two."""
     degrees = round(heading_deg % 360.0, 6)
-    if degrees in CASES:
-        return CASES[int(degrees)]
+    if degrees in _CASES:
+        return _CASES[int(degrees)]
     if degrees < 90:
         return "diagonal climb, left side down"
     if degrees < 180:

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from crossfall.trials.outcome import TiltTrial
 
 SCHEMA = 3  # raised when a key of any JSON answer changes its meaning or goes away
-WHEELS = ("front_left", "front_right", "rear_left", "rear_right")
+_WHEELS = ("front_left", "front_right", "rear_left", "rear_right")
 
 Form = Literal["number", "text", "pair", "named numbers", "list"]
 
@@ -235,9 +235,9 @@ KEYS = (
         "lift_deg",
         "named numbers",
         "each tyre leaves the table; null if not before the tip",
-        lambda a: {n: deg(v) for n, v in zip(WHEELS, a.lift, strict=True)},
+        lambda a: {n: deg(v) for n, v in zip(_WHEELS, a.lift, strict=True)},
         False,
-        WHEELS,
+        _WHEELS,
     ),
     Key(
         "first_snap_deg",

@@ -1,4 +1,4 @@
-"""How sure a tip angle is: every input's doubt carried through to the answer.
+"""How sure a tip angle is: every input's uncertainty carried through to the answer.
 
 Each uncertain input (`Truck.uncertain`, and grip) is varied alone, below and above its likely
 value; what that does to the tip is drawn through by a parabola, and the parabolas add up. The parts
@@ -29,12 +29,12 @@ from crossfall.truck.model import Array, Grip, Truck, frozen
 from crossfall.truck.uncertain import quantile, varied
 from crossfall.truck.weight import sensitivities
 
-LEVEL = 0.95
-NODES = ((3 - np.sqrt(3)) / 6, (3 + np.sqrt(3)) / 6)  # of Gauss' rule with two points, on (0, 1)
-DRAWS = 4096
+_LEVEL = 0.95
+_NODES = ((3 - np.sqrt(3)) / 6, (3 + np.sqrt(3)) / 6)  # of Gauss' rule with two points, on (0, 1)
+_DRAWS = 4096
 WHOLE = 96  # whole trucks drawn, where that is needed
 BENDS = 0.3  # of the range's sd, mean shifts of all inputs together, from which it is
-NARROW = np.radians(0.02)  # sd of a range that no whole trucks are drawn for
+_NARROW = np.radians(0.02)  # sd of a range that no whole trucks are drawn for
 MASSES = "masses and places of the parts"
 
 
@@ -60,14 +60,14 @@ def ranges(truck: Truck, asked: Sequence[Conditions]) -> tuple[TipAngles, tuple[
     grip, hold = asked[0].grip, asked[0].hold
     psi = np.array([c.heading for c in asked])
     inputs = truck.uncertain
-    values = np.array([[quantile(one, u) for u in NODES] for one in inputs]).reshape(-1, 2)
+    values = np.array([[quantile(one, u) for u in _NODES] for one in inputs]).reshape(-1, 2)
     builds = [truck]
     builds += [varied(truck, {i: float(v)}) for i, pair in enumerate(values) for v in pair]
     spread, covariance = _mass_and_cg(truck)
     axes = [k for k in range(4) if spread[k] > 0]
-    builds += [moved(truck, k, sign * spread[k]) for k in axes for sign in (-1, 1)]
+    builds += [moved_truck(truck, k, sign * spread[k]) for k in axes for sign in (-1, 1)]
     likely = [grip.likely] * len(builds)
-    mus = np.unique([grip.low, *triangular_quantile(NODES, grip), grip.high])
+    mus = np.unique([grip.low, *triangular_quantile(_NODES, grip), grip.high])
     if grip.high > grip.low:
         builds += [truck] * len(mus)
         likely += mus.tolist()
@@ -86,7 +86,7 @@ def ranges(truck: Truck, asked: Sequence[Conditions]) -> tuple[TipAngles, tuple[
         _Known(truck, grip, found[:, h], braked[:, h], values, axes, covariance, mus)
         for h in range(len(psi))
     ]
-    unit = _hypercube(len(inputs) + 5, DRAWS)
+    unit = _hypercube(len(inputs) + 5, _DRAWS)
     effects = [one.effects(unit) for one in known]
     bent = [h for h, one in enumerate(effects) if _bends(one)]
     right = _put_right(truck, [asked[h] for h in bent], [known[h] for h in bent], held[bent])
@@ -161,7 +161,7 @@ class _Known:
 def _bends(effects: Sequence[tuple[str, Array]]) -> bool:
     shifts = sum(abs(float(e.mean())) for _, e in effects)
     spread = float(np.std(np.sum([e for _, e in effects], axis=0)))
-    return spread > NARROW and shifts > BENDS * spread
+    return spread > _NARROW and shifts > BENDS * spread
 
 
 @dataclass(frozen=True)
@@ -174,11 +174,11 @@ class _Fix:
     ends: tuple[float, float]
     left: Array
 
-    def put_right(self, told: Array) -> Array:
-        """(n,) rad of trucks whose sums are `told`."""
-        left = np.random.default_rng(1).permutation(np.resize(self.left, len(told)))
-        inside = np.clip(told, *self.ends) - self.middle
-        return np.asarray(told + np.polyval(self.parabola, inside) + left)
+    def put_right(self, predicted: Array) -> Array:
+        """(n,) rad of trucks whose sums are `predicted`."""
+        left = np.random.default_rng(1).permutation(np.resize(self.left, len(predicted)))
+        inside = np.clip(predicted, *self.ends) - self.middle
+        return np.asarray(predicted + np.polyval(self.parabola, inside) + left)
 
 
 def _put_right(
@@ -196,7 +196,7 @@ def _put_right(
         build = varied(truck, {i: float(quantile(v, unit[i, n]))
                                for i, v in enumerate(truck.uncertain)})  # fmt: skip
         for axis in known[0].axes:
-            build = moved(build, axis, float(off[axis, n]))
+            build = moved_truck(build, axis, float(off[axis, n]))
         builds.append(build)
     each = len(asked)
     found = np.empty((WHOLE, each))
@@ -215,17 +215,17 @@ def _put_right(
     ]
 
 
-def _fix(told: Array, found: Array) -> _Fix | None:
+def _fix(predicted: Array, found: Array) -> _Fix | None:
     """By least squares; None where too few whole trucks tip."""
     there = np.isfinite(found)
     if there.sum() < WHOLE / 4:
         return None
-    told, more = told[there], found[there] - told[there]
-    middle = float(told.mean())
-    curve = np.polyfit(told - middle, more, 2)
-    left = more - np.polyval(curve, told - middle)
-    left *= np.sqrt(len(told) / (len(told) - 3))
-    return _Fix(middle, curve, (float(told.min()), float(told.max())), left)
+    predicted, more = predicted[there], found[there] - predicted[there]
+    middle = float(predicted.mean())
+    curve = np.polyfit(predicted - middle, more, 2)
+    left = more - np.polyval(curve, predicted - middle)
+    left *= np.sqrt(len(predicted) / (len(predicted) - 3))
+    return _Fix(middle, curve, (float(predicted.min()), float(predicted.max())), left)
 
 
 def _range(
@@ -243,7 +243,7 @@ def _range(
     if held and not asked.rail and asked.grip.high > asked.grip.low and len(known.tips_braked):
         # With more grip it tips on its brakes, and then not where it would against a rail.
         free = tip - effects[-1][1] - known.centre + known.on_brakes(mu)
-    slide = np.full(DRAWS, np.inf) if asked.rail else np.arctan(mu)
+    slide = np.full(_DRAWS, np.inf) if asked.rail else np.arctan(mu)
     first = free < slide
     causes = sorted([(n, float(e.std())) for n, e in effects], key=lambda c: -c[1])
     return Range(
@@ -272,7 +272,7 @@ def parabola(likely: float, nodes: Array, change: Array, at: Array) -> Array:
 
 
 def _middle(values: Array) -> tuple[float, float]:
-    low, high = np.quantile(values, [(1 - LEVEL) / 2, (1 + LEVEL) / 2])
+    low, high = np.quantile(values, [(1 - _LEVEL) / 2, (1 + _LEVEL) / 2])
     return float(low), float(high)
 
 
@@ -307,7 +307,7 @@ def _mass_and_cg(truck: Truck) -> tuple[Array, Array]:
     return np.sqrt(np.diag(covariance)), covariance
 
 
-def moved(truck: Truck, axis: int, by: float) -> Truck:
+def moved_truck(truck: Truck, axis: int, by: float) -> Truck:
     """The truck with its mass (axis 0, kg) or its CG's x, y or z (1 to 3, m) off by this much.
 
     All of it in the chassis; mass is added at the truck's CG, which stays where it is.

@@ -21,13 +21,13 @@ NEAR_SLIDE = 1e-3  # rad below atan(grip) from which the loss of balance is the 
 ROUND = np.radians(np.arange(0.0, 360.0, 15.0))  # where the search for the weakest heading begins
 RIVAL = np.radians(1.5)  # a valley this little above the deepest is searched as well
 RELATED = np.radians(3.0)  # the same, for trucks that are much like one whose valleys are known
-STEP = float(ROUND[1])
-ASIDE = np.radians(5.0)  # how far aside of a known valley a truck much like it is looked at
-AHEAD = np.array([0.5, 1.25, 2.0])  # such steps after one that has moved away
+_STEP = float(ROUND[1])
+_ASIDE = np.radians(5.0)  # how far aside of a known valley a truck much like it is looked at
+_AHEAD = np.array([0.5, 1.25, 2.0])  # such steps after one that has moved away
 SIDES = np.array([[-1.0], [0.0], [1.0]])
 GOES_ON = 0.6  # of how much a bracket's steeper side falls, how much more it may fall within
-ABOUT = np.array([-0.1, 0.0, 0.1])  # of a valley's width, where it is looked at next
-NARROW = np.radians(0.7)  # a valley is searched until it is this wide: good to 0.01 deg of tip
+_ABOUT = np.array([-0.1, 0.0, 0.1])  # of a valley's width, where it is looked at next
+_NARROW = np.radians(0.7)  # a valley is searched until it is this wide: good to 0.01 deg of tip
 FLAT = np.radians(0.02)  # or this shallow
 
 
@@ -168,7 +168,7 @@ def valleys(truck: Truck, grip: float, hold: Hold = "brakes") -> Valleys:
     """Where a truck much like this one may be weakest."""
     mu = np.array([grip])
     who, middle, angles = _coarse(tip_angles([truck], ROUND, mu, hold).free, RELATED)
-    places, angles = _narrowed([truck], who, middle + STEP * SIDES, angles, mu, hold, np.inf)
+    places, angles = _narrowed([truck], who, middle + _STEP * SIDES, angles, mu, hold, np.inf)
     return Valleys(places[1] % (2 * np.pi), angles[1])
 
 
@@ -186,7 +186,7 @@ def weakest(
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (len(trucks),))
     if like is None:
         who, middle, angles = _coarse(tip_angles(trucks, ROUND, mu, hold).free, RIVAL)
-        places = middle + STEP * SIDES
+        places = middle + _STEP * SIDES
     else:
         who, places, angles = _about(trucks, like.headings, mu, hold)
     places, angles = _narrowed(trucks, who, places, angles, mu, hold)
@@ -200,9 +200,9 @@ def weakest_alike(
     and the others about its valleys. first_round: its `free` tip angles on ROUND, rad."""
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (len(trucks),))
     first, middle, angles = _coarse(first_round[None], RELATED)
-    places = middle + STEP * SIDES
+    places = middle + _STEP * SIDES
     if len(trucks) > 1:
-        lowest = _tries(places, angles)[len(ABOUT) // 2]
+        lowest = _tries(places, angles)[len(_ABOUT) // 2]
         others, *found = _about(trucks[1:], lowest, mu[1:], hold)
         first = np.append(first, others + 1)
         places, angles = (
@@ -243,7 +243,7 @@ def _about(
     there = _at(trucks, who, middle, mu, hold)
     near = there <= _least(who, there)[who] + RIVAL
     who, middle, there = who[near], middle[near], there[near]
-    sides = middle + ASIDE * SIDES[::2]
+    sides = middle + _ASIDE * SIDES[::2]
     ends = _at(trucks, np.tile(who, 2), sides.ravel(), mu, hold).reshape(2, -1)
     places = np.stack([sides[0], middle, sides[1]])
     angles = np.stack([ends[0], there, ends[1]])
@@ -268,7 +268,7 @@ def _narrowed(
     while True:
         low, high = angles.min(axis=0), np.minimum(angles.max(axis=0), 2.0 * angles[1])
         hopeful = low - GOES_ON * (high - low) <= _least(who, low)[who] + spare
-        open_ = hopeful & (places[2] - places[0] > NARROW) & (angles.max(axis=0) - low > FLAT)
+        open_ = hopeful & (places[2] - places[0] > _NARROW) & (angles.max(axis=0) - low > FLAT)
         live = live[open_[live]]
         if not len(live):
             return places, angles
@@ -303,9 +303,9 @@ def _tries(places: Array, angles: Array) -> Array:
     width = c - a
     low = np.where(np.isfinite(low), low, b)
     low = np.clip(low, a + 0.2 * width, c - 0.2 * width)
-    tries = low + width * ABOUT[:, None]
-    tries = np.where(fc < fb, c + ASIDE * AHEAD[:, None], tries)
-    return np.asarray(np.where(fa < np.minimum(fb, fc), a - ASIDE * AHEAD[:, None], tries))
+    tries = low + width * _ABOUT[:, None]
+    tries = np.where(fc < fb, c + _ASIDE * _AHEAD[:, None], tries)
+    return np.asarray(np.where(fa < np.minimum(fb, fc), a - _ASIDE * _AHEAD[:, None], tries))
 
 
 def _bracket(places: Array, angles: Array) -> tuple[Array, Array]:

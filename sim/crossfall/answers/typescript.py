@@ -13,7 +13,7 @@ from pathlib import Path
 from crossfall.answers.keys import KEYS, TRIAL_KEYS, Key
 from crossfall.truck.files import write_atomically
 
-HEAD = """\
+_HEAD = """\
 // Made from crossfall/answers/keys.py by crossfall/answers/typescript.py; change those instead.
 // Angles are in degrees; null is where there is no number.
 """
@@ -22,7 +22,7 @@ HEAD = """\
 def declarations() -> str:
     """The whole file: an interface for an answer and for a trial."""
     parts = (
-        HEAD,
+        _HEAD,
         interface("TipAnswer", "What the truck does on one heading.", KEYS),
         interface("TrialAnswer", "What a virtual trial on one heading gave.", TRIAL_KEYS),
     )

@@ -31,7 +31,7 @@ def verdict(answer: TipAnswer) -> str:
             f" ({low:.1f} to {high:.1f})"
         )
     if answer.conditions.rail:
-        return _joined(f"{answer.case}: {tip}", disagreement(answer), engines(answer))
+        return _joined(f"{answer.case}: {tip}", disagreement(answer), _engines(answer))
     least, likely, most = (degrees(v) for v in answer.slide)
     slide = f"on {grip.surface} the tyres let go at {likely:.0f}°"
     if most - least > 0.5:
@@ -44,15 +44,15 @@ def verdict(answer: TipAnswer) -> str:
         ),
     }[answer.outcome]
     parts = (slide, tip) if answer.slides_first else (tip, slide)
-    told = f"{answer.case}: {parts[0]}; {parts[1]}; {first}"
-    return _joined(told, disagreement(answer), engines(answer))
+    sentence = f"{answer.case}: {parts[0]}; {parts[1]}; {first}"
+    return _joined(sentence, disagreement(answer), _engines(answer))
 
 
 def _joined(*said: str) -> str:
     return "; ".join(one for one in said if one)
 
 
-def engines(answer: TipAnswer) -> str:
+def _engines(answer: TipAnswer) -> str:
     """How far two engines agree on the trial; "" where there was only one."""
     one, two = answer.trial, answer.other
     if one is None or two is None:
@@ -97,13 +97,13 @@ def disagreement(answer: TipAnswer) -> str:
     if abs(off) <= AGREED:
         return ""
     way = "above" if off > 0 else "below"
-    told = f"the trial goes over {abs(degrees(off)):.1f}° {way} that"
+    sentence = f"the trial goes over {abs(degrees(off)):.1f}° {way} that"
     if isfinite(answer.first_snap) and abs(trial.tip - answer.first_snap) <= SNAPPED:
         return (
-            f"{told}, carried over by its own momentum where its body snaps up on the springs,"
+            f"{sentence}, carried over by its own momentum where its body snaps up on the springs,"
             f" at {degrees(answer.first_snap):.1f}°"
         )
-    return f"{told}, which nothing here explains: trust neither to better than the difference"
+    return f"{sentence}, which nothing here explains: trust neither to better than the difference"
 
 
 def _other_way(answer: TipAnswer) -> str:

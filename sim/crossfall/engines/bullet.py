@@ -18,13 +18,13 @@ import numpy as np
 
 from crossfall.engines.multibody import Link, disc_names, multibody
 from crossfall.engines.settings import EngineError, GroundSettings
-from crossfall.engines.urdf import write
+from crossfall.engines.urdf import urdf_text
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array, Truck, frozen
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.quiet import silence
 
-ALIKE = 1e-9  # relative agreement asked of masses and inertias the engine reports
-Place = tuple[float, float, float]
+_ALIKE = 1e-9  # relative agreement asked of masses and inertias the engine reports
+_Place = tuple[float, float, float]
 
 
 @cache
@@ -61,7 +61,7 @@ class World:
         self._client: int = self._p.connect(self._p.DIRECT)
         try:
             self._set_up(step, ground or GroundSettings())
-            self._body = self._load(write(tree, truck.name, limits=False))
+            self._body = self._load(urdf_text(tree, truck.name, limits=False))
             self._name_everything(truck, turning)
             self._check(tree.links)
             self._still()
@@ -247,7 +247,7 @@ class World:
                 physicsClientId=self._client,
             )
 
-    def press(self, link: int, at: Place, force: Place, moment: Place) -> None:
+    def press(self, link: int, at: _Place, force: _Place, moment: _Place) -> None:
         """Force (N) at a point (m) and moment (N m) on a link for the next step only."""
         p, body = self._p, self._body
         p.applyExternalForce(body, link, force, at, p.WORLD_FRAME, physicsClientId=self._client)
@@ -327,7 +327,7 @@ class World:
         states = self._p.getLinkStates(self._body, links, physicsClientId=self._client)
         return [(s[4], s[5]) for s in states]
 
-    def frames(self, links: Sequence[int]) -> list[tuple[Place, Place, tuple[float, ...]]]:
+    def frames(self, links: Sequence[int]) -> list[tuple[_Place, _Place, tuple[float, ...]]]:
         """CG and origin (3,) m of each link, and the (9,) rotation of its frame, rows first."""
         p = self._p
         states = p.getLinkStates(self._body, links, 0, 1, physicsClientId=self._client)
@@ -384,7 +384,7 @@ class World:
             mass, moments, turn = info[0], info[2], _rotation(self._p, info[4])
             inertia = turn @ np.diag(moments) @ turn.T
             size = np.abs(link.body.inertia).max()
-            if abs(mass - link.body.mass) > ALIKE * link.body.mass:
+            if abs(mass - link.body.mass) > _ALIKE * link.body.mass:
                 raise EngineError(f"{link.name}: mass {mass} kg read, {link.body.mass} written")
             if np.abs(inertia - link.body.inertia).max() > 1e-6 * size:
                 raise EngineError(f"{link.name}: inertia read differs from the one written")

@@ -18,12 +18,12 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from crossfall.truck.axle_law import LEFT, law_of, plain
+from crossfall.truck.axle_law import LEFT, law_of, plain_law
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import Truck
 
-Vector = tuple[float, float, float]
-Rows = tuple[Vector, Vector, Vector]
+_Vector = tuple[float, float, float]
+_Rows = tuple[_Vector, _Vector, _Vector]
 
 
 class Curve:
@@ -36,15 +36,15 @@ class Curve:
     def __init__(self, truck: Truck, index: int, share: float) -> None:
         axle, body = truck.axles[index], unsprung(truck, index)
         law, s = law_of(axle), axle.suspension
-        self._at = plain(law.coefficients[:LEFT])
-        self._point: Vector = tuple(law.point.tolist())
+        self._at = plain_law(law.coefficients[:LEFT])
+        self._point: _Vector = tuple(law.point.tolist())
         self._centre = (axle.x, 0.0, s.roll_centre_height)
         self._heave = (math.sin(s.heave_lean), 0.0, math.cos(s.heave_lean))
         self._mass, self._share = body.mass, share
-        self._cg: Vector = tuple(body.cg.tolist())
+        self._cg: _Vector = tuple(body.cg.tolist())
 
     def follow(
-        self, cg: Vector, origin: Vector, turn: Sequence[float], heave: float, roll: float
+        self, cg: _Vector, origin: _Vector, turn: Sequence[float], heave: float, roll: float
     ) -> None:
         """From where the engine has the axle: its CG and roll centre, m, and axes, (9,)."""
         c, s = math.cos(roll), math.sin(roll)
@@ -68,14 +68,14 @@ class Curve:
         self.origin = self._moved(own, self._centre)
         self._true_cg = self._moved(own, self._cg)
 
-    def _moved(self, own: Rows, point: Vector) -> Vector:
+    def _moved(self, own: _Rows, point: _Vector) -> _Vector:
         """Where a point of the axle at ride height truly is, in table axes."""
         inside = _plus(self._place, _carry(own, _minus(point, self._point)))
         return _plus(self._base, _carry(self._chassis, inside))
 
     def make_up(
-        self, force: Vector, moment: Vector, gravity: Vector
-    ) -> tuple[Vector, tuple[float, float]]:
+        self, force: _Vector, moment: _Vector, gravity: _Vector
+    ) -> tuple[_Vector, tuple[float, float]]:
         """For the tyres' force (N) and its moment (N m) about the engine's CG: the moment that it
         is given instead, and what besides on heave (N) and roll (N m)."""
         (cg, origin), mass, share = self._engine, self._mass, self._share
@@ -94,7 +94,7 @@ class Curve:
         straight = w[0] + _dot(_cross(self._joint, (1.0, 0.0, 0.0)), f)
         return given, (heave - _dot(self._heave, f), roll - straight)
 
-    def _work(self, by: int, moment: Vector, force: Vector) -> float:
+    def _work(self, by: int, moment: _Vector, force: _Vector) -> float:
         """Of a wrench on the true twist by heave (1) or roll (2)."""
         x, y, z, yaw, pitch = (row[by] for row in self._now)
         a, b, c = self._across
@@ -105,32 +105,32 @@ class Curve:
         return _dot(spin, moment) + _dot(shift, force)
 
 
-def _plus(a: Vector, b: Vector) -> Vector:
+def _plus(a: _Vector, b: _Vector) -> _Vector:
     return a[0] + b[0], a[1] + b[1], a[2] + b[2]
 
 
-def _minus(a: Vector, b: Vector) -> Vector:
+def _minus(a: _Vector, b: _Vector) -> _Vector:
     return a[0] - b[0], a[1] - b[1], a[2] - b[2]
 
 
-def _dot(a: Vector, b: Vector) -> float:
+def _dot(a: _Vector, b: _Vector) -> float:
     return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
 
 
-def _cross(a: Vector, b: Vector) -> Vector:
+def _cross(a: _Vector, b: _Vector) -> _Vector:
     return a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]
 
 
-def _carry(rows: Rows, v: Vector) -> Vector:
+def _carry(rows: _Rows, v: _Vector) -> _Vector:
     return _dot(rows[0], v), _dot(rows[1], v), _dot(rows[2], v)
 
 
-def _transposed(rows: Rows) -> Rows:
+def _transposed(rows: _Rows) -> _Rows:
     (a, b, c), (d, e, f), (g, h, i) = rows
     return (a, d, g), (b, e, h), (c, f, i)
 
 
-def _product(a: Rows, b: Rows) -> Rows:
+def _product(a: _Rows, b: _Rows) -> _Rows:
     x, y, z = _transposed(b)
     return (
         (_dot(a[0], x), _dot(a[0], y), _dot(a[0], z)),

@@ -9,10 +9,10 @@ from importlib.metadata import PackageNotFoundError, version
 from importlib.util import find_spec
 from typing import Any, Literal, Protocol, get_args
 
-from crossfall.engines.settings import Settings
+from crossfall.engines.settings import TrialSettings
 from crossfall.engines.tyre_force import Vector
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import GRAVITY, Array, Truck
-from crossfall.truck.problems import InputError, Problem
 
 EngineName = Literal["bullet", "mujoco"]
 ENGINES: tuple[EngineName, ...] = get_args(EngineName)
@@ -34,7 +34,7 @@ class HeldTruck(Protocol):
     def dt(self) -> float: ...
 
     @property
-    def settings(self) -> Settings: ...
+    def settings(self) -> TrialSettings: ...
 
     @property
     def joint_names(self) -> tuple[str, ...]: ...
@@ -46,9 +46,9 @@ class HeldTruck(Protocol):
     def varies(self) -> tuple[str, ...]:
         """Which of `refine`'s arguments change anything in this engine."""
 
-    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
-        """From now on so many steps to one, times the solver's rounds, and times as firm contacts;
-        1 goes back. A truck at rest does not notice."""
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1, drag: int = 1) -> None:
+        """From now on so many steps to one, times the solver's rounds, times as firm contacts, and
+        times the settings' drag; 1 goes back. A truck at rest does not notice."""
 
     def step(self, gravity: Vector, count: int = 1) -> None:
         """Steps under gravity (3,) m/s^2 in table axes."""
@@ -87,7 +87,7 @@ class HeldTruck(Protocol):
 
 
 def held_truck(
-    truck: Truck, settings: Settings, engine: EngineName
+    truck: Truck, settings: TrialSettings, engine: EngineName
 ) -> AbstractContextManager[HeldTruck]:
     """The truck in that engine, which gives its memory back at the end of the block.
 
@@ -104,6 +104,9 @@ def held_truck(
                 f"choose {' or '.join(e for e in ENGINES if installed(e)) or 'no trial'}",
             )
         )
+    if engine == "mujoco" and any(axle.shaft for axle in truck.axles):
+        what = "is held by its motor, which this engine cannot do"
+        raise InputError(Problem(truck.name, what, "choose bullet"))
     if engine == "bullet":
         from crossfall.engines.rig import HeldRig
 

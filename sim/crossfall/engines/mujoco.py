@@ -22,17 +22,17 @@ import mujoco
 import numpy as np
 
 from crossfall.engines.held import engine_version
-from crossfall.engines.multibody import ENDS, multibody
-from crossfall.engines.settings import EngineError, Settings
+from crossfall.engines.multibody import multibody
+from crossfall.engines.settings import EngineError, TrialSettings
 from crossfall.engines.springs import CornerSprings, Stops, axle_forces, corner_springs
 from crossfall.engines.tyre_force import Vector
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import GRAVITY, Array, Body, Links, Truck, frozen
+from crossfall.truck.model import ENDS, GRAVITY, Array, Body, Links, Truck, frozen
 from crossfall.truck.ride import tyre_loads
 
 STICKS = 50.0  # friction coefficient of a wheel against a rail: it never slips
 SOFT = (0.99, 0.999, 1e-4)  # a contact's impedance, see the engine's manual, "solimp"
-HEAVY = 10.0  # times an axle's own inertia, see `_guided`
+_HEAVY = 10.0  # times an axle's own inertia, see `_guided`
 STIFF = (0.9999, 0.9999, 1e-4)  # the same of a link, which has no length to give
 THIN = 5e-6  # m, half of a disc's thickness
 BAD = tuple(getattr(mujoco.mjtWarning, f"mjWARN_BADQ{what}") for what in ("POS", "VEL", "ACC"))
@@ -40,7 +40,7 @@ STATE = mujoco.mjtState.mjSTATE_INTEGRATION
 
 
 @dataclass(frozen=True)
-class Method:
+class SolverMethod:
     """How the engine is run; none of it belongs to the truck.
 
     step: s. turn_per_step: rad of its fastest oscillation a joint may go through in a step;
@@ -62,7 +62,7 @@ class Method:
 
 
 @dataclass(frozen=True)
-class Snapshot:
+class _Snapshot:
     """Everything needed to go back to a moment."""
 
     state: Array
@@ -72,12 +72,14 @@ class Snapshot:
 class MujocoTruck:
     """See `HeldTruck`. Raises EngineError where the engine does not take the model."""
 
-    def __init__(self, truck: Truck, settings: Settings, method: Method = Method()) -> None:
+    def __init__(
+        self, truck: Truck, settings: TrialSettings, method: SolverMethod = SolverMethod()
+    ) -> None:
         multibody(truck, turning=False)  # refuses what makes none
         self.settings, self._method = settings, method
         self.engine, self.varies = engine_version("mujoco"), ("step", "solver", "contact")
         linked = any(axle.suspension.links is not None for axle in truck.axles)
-        part = (method.linked if linked else 1.0) * settings.step / Settings.step
+        part = (method.linked if linked else 1.0) * settings.step / TrialSettings.step
         self.dt = self._whole_step = method.step * part
         try:
             self._model = mujoco.MjModel.from_xml_string(mjcf(truck, settings, method, self.dt))
@@ -107,8 +109,7 @@ class MujocoTruck:
         ]
         self._stops = Stops(len(self._shocks))
         body = whole(truck)  # drag on the whole: its joints have dampers of their own
-        inert = np.concatenate([np.full(3, body.mass), np.diag(body.inertia)])
-        self._model.dof_damping[:6] = settings.drag * inert
+        self._inert = np.concatenate([np.full(3, body.mass), np.diag(body.inertia)])
         self.refine()
         mujoco.mj_forward(model, self._data)
         self._start = self._unrolled()
@@ -127,8 +128,9 @@ class MujocoTruck:
             if wheel >= 0:  # of two friction coefficients the engine takes the larger
                 self._model.geom_friction[geom, 0] = min(friction[wheel], STICKS)
 
-    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1, drag: int = 1) -> None:
         option, method = self._model.opt, self._method
+        self._model.dof_damping[:6] = self.settings.drag * drag * self._inert
         self.dt = option.timestep = self._whole_step / step
         rounds = solver * self.settings.solver
         option.iterations, option.noslip_iterations = method.rounds * rounds, method.unslip * rounds
@@ -194,17 +196,17 @@ class MujocoTruck:
     def poses(self, raw: Sequence[list[float]]) -> Array:
         return frozen(np.array(raw).reshape(-1, 7)[:, [0, 1, 2, 4, 5, 6, 3]])
 
-    def save(self) -> Snapshot:
+    def save(self) -> _Snapshot:
         self._check()
         state = np.empty(mujoco.mj_stateSize(self._model, STATE))
         mujoco.mj_getState(self._model, self._data, state, STATE)
-        return Snapshot(state, self._stops.copy())
+        return _Snapshot(state, self._stops.copy())
 
-    def restore(self, snapshot: Snapshot) -> None:
+    def restore(self, snapshot: _Snapshot) -> None:
         mujoco.mj_setState(self._model, self._data, snapshot.state, STATE)
         self._stops = snapshot.stops.copy()
 
-    def forget(self, snapshot: Snapshot) -> None:
+    def forget(self, snapshot: _Snapshot) -> None:
         """Nothing is kept outside the snapshot itself."""
 
     def _check(self) -> None:
@@ -227,7 +229,7 @@ class MujocoTruck:
         return out
 
 
-def mjcf(truck: Truck, settings: Settings, method: Method, step: float) -> str:
+def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: float) -> str:
     """MJCF of the truck at ride height on a plane, without friction. step: s."""
     loads = tyre_loads(truck)
     laws = {law.heave: law for law in corner_springs(truck, settings, step, 1.0, settling=True)}
@@ -272,8 +274,9 @@ def _axle_joints(end: str, law: CornerSprings, lean: float | None, soft: float, 
     which has its place ahead and aside, yaw and pitch between them. soft: s^2, see `mjcf`."""
     axis = _numbers([math.sin(lean or 0.0), 0.0, math.cos(lean or 0.0)])
     ways, turns = ("", "") if lean is not None else _guided(end, body)
-    heave = 2 * law.rate * soft - body.mass
-    roll = (2 * law.rate * law.half_spacing**2 + law.anti_roll) * soft - float(body.inertia[0, 0])
+    rate = law.rate + law.more
+    heave = 2 * rate * soft - body.mass
+    roll = (2 * rate * law.half_spacing**2 + law.anti_roll) * soft - float(body.inertia[0, 0])
     bar = law.anti_roll if law.shocks is None else 0.0  # shocks come with theirs
     return (
         f'{ways}<joint name="{end}_heave" type="slide" axis="{axis}" '
@@ -286,7 +289,7 @@ def _axle_joints(end: str, law: CornerSprings, lean: float | None, soft: float, 
 def _guided(end: str, body: Body) -> tuple[str, str]:
     """The joints that links lead, place before heave and turning after it, with inertia: the
     heavier what they lead, the less they give."""
-    steady = HEAVY * body.mass, HEAVY * float(body.inertia.diagonal().max())
+    steady = _HEAVY * body.mass, _HEAVY * float(body.inertia.diagonal().max())
     ways, turns = (
         "".join(
             f'<joint name="{end}_{name}" type="{kind}" axis="{axis}" armature="{inertia!r}"/>'
@@ -318,24 +321,31 @@ def _link(end: str, n: int) -> str:
 
 
 def _corners(law: CornerSprings, firm: float) -> list[str]:
-    """Springs, dampers and stops of an axle's two corners. firm: s, of the stops."""
-    return [
-        f'<fixed limited="true" range="{-law.bump!r} {law.droop!r}" solreflimit="{firm!r} 1" '
-        f'solimplimit="{_numbers(SOFT)}" stiffness="{law.rate!r}" '
-        f'springlength="{preload / law.rate!r} 1000" damping="{law.damping!r}">'
-        f'<joint joint="{law.heave}" coef="-1"/>'
-        f'<joint joint="{law.roll}" coef="{-sign * law.half_spacing!r}"/></fixed>'
-        for preload, sign in zip(law.preload, (1.0, -1.0), strict=True)
-    ]
+    """Springs, dampers and stops of an axle's two corners, a tendon more where soft springs bind.
+    firm: s, of the stops."""
+    out = []
+    for preload, bound, sign in zip(law.preload, law.bound, (1.0, -1.0), strict=True):
+        whole = (
+            f'limited="true" range="{-law.bump!r} {law.droop!r}" solreflimit="{firm!r} 1" '
+            f'solimplimit="{_numbers(SOFT)}" stiffness="{law.rate!r}" '
+            f'springlength="{preload / law.rate!r} 1000" damping="{law.damping!r}"'
+        )
+        beyond = f'stiffness="{law.more!r}" springlength="{-bound!r} 1000"'
+        out += [
+            f'<fixed {how}><joint joint="{law.heave}" coef="-1"/>'
+            f'<joint joint="{law.roll}" coef="{-sign * law.half_spacing!r}"/></fixed>'
+            for how in (whole, *([beyond] if law.more else []))
+        ]
+    return out
 
 
 def _wheel(
-    truck: Truck, wheel: int, load: float, parent: Array, settings: Settings, soft: float
+    truck: Truck, wheel: int, load: float, parent: Array, settings: TrialSettings, soft: float
 ) -> str:
     """A held wheel's discs on their slides. load: N on the ground. soft: s^2, see `mjcf`."""
     axle = truck.axles[wheel // 2]
     tyre, body = axle.tyre, axle.wheels[wheel % 2]
-    hub = np.array([axle.x, (0.5 - wheel % 2) * axle.track, tyre.radius])
+    hub = axle.hubs[wheel % 2]
     offsets = [0.0] if tyre.contact_half_width == 0.0 else [-1.0, 1.0]
     share = 1.0 / len(offsets)
     own = Body(body.mass * share, body.cg, body.inertia * share)

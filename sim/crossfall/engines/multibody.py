@@ -17,21 +17,20 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import combine, steiner
-from crossfall.truck.model import WHEELS, Array, Axle, Body, Part, Truck, frozen
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.model import ENDS, WHEELS, Array, Axle, Body, Part, Truck, frozen
 
 SHARE = 0.01  # of an axle body's or a wheel's mass, see above
 SPREAD = 0.1  # radius of gyration of such a share, as a fraction of the tyre radius
-MARGIN = 1e-6  # of the greatest principal moment, kept clear of the triangle rule's equality
+_MARGIN = 1e-6  # of the greatest principal moment, kept clear of the triangle rule's equality
 DISC = 0.0035  # thickness of a contact disc as a fraction of the tyre radius: 0.2 mm of 57 mm
-ENDS = ("front", "rear")
 
 ALONG_Y = frozen([[1.0, 0.0, 0.0], [0.0, 0.0, 1.0], [0.0, -1.0, 0.0]])  # own z onto truck y
 
 
 @dataclass(frozen=True)
-class Solid:
+class Primitive:
     """A box (edges), cylinder (radius, length along own z) or sphere (radius), m.
 
     centre: (3,) m and turn: (3, 3), in truck axes at ride height.
@@ -49,8 +48,8 @@ class Link:
 
     name: str
     body: Body
-    visuals: tuple[Solid, ...] = ()
-    collisions: tuple[Solid, ...] = ()
+    visuals: tuple[Primitive, ...] = ()
+    collisions: tuple[Primitive, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -207,7 +206,7 @@ def _problems(name: str, link: Link) -> list[Problem]:
     if not np.isfinite(body.inertia).all() or not np.allclose(body.inertia, body.inertia.T):
         return [Problem(name, f"the inertia of {link.name} is not a symmetric matrix of numbers")]
     a, b, c = np.linalg.eigvalsh(body.inertia)
-    if a <= MARGIN * c or a + b - c <= MARGIN * c:
+    if a <= _MARGIN * c or a + b - c <= _MARGIN * c:
         return [
             Problem(
                 name,
@@ -218,32 +217,32 @@ def _problems(name: str, link: Link) -> list[Problem]:
     return []
 
 
-def _cylinder(radius: float, length: float, centre: Array) -> Solid:
-    return Solid("cylinder", (radius, length), frozen(centre), ALONG_Y)
+def _cylinder(radius: float, length: float, centre: Array) -> Primitive:
+    return Primitive("cylinder", (radius, length), frozen(centre), ALONG_Y)
 
 
-def _looks(truck: Truck, carrier: str) -> tuple[Solid, ...]:
+def _looks(truck: Truck, carrier: str) -> tuple[Primitive, ...]:
     """The shapes of the parts on one carrier; a tube is drawn solid, a mesh as its box."""
     solids = [_look(part) for part in truck.parts if part.carrier == carrier]
     return tuple(s for s in solids if s is not None)
 
 
-def _look(part: Part) -> Solid | None:
+def _look(part: Part) -> Primitive | None:
     shape = part.shape
     if shape is None:
         return None
     if shape.kind == "tube":
-        return Solid("cylinder", (shape.size[0], shape.size[2]), part.centre, part.turn)
+        return Primitive("cylinder", (shape.size[0], shape.size[2]), part.centre, part.turn)
     if shape.kind == "mesh":
         if shape.vertices is None:
             return None
         low, high = shape.vertices.min(axis=0), shape.vertices.max(axis=0)
         centre = part.centre + part.turn @ ((low + high) / 2)
-        return Solid("box", tuple(map(float, high - low)), frozen(centre), part.turn)
-    return Solid(shape.kind, shape.size, part.centre, part.turn)
+        return Primitive("box", tuple(map(float, high - low)), frozen(centre), part.turn)
+    return Primitive(shape.kind, shape.size, part.centre, part.turn)
 
 
-def _hull(truck: Truck) -> tuple[Solid, ...]:
+def _hull(truck: Truck) -> tuple[Primitive, ...]:
     """What of the chassis can touch the ground: a rod across at each clearance point.
 
     The rod's lowest line passes through the point. Without clearance points nothing can.

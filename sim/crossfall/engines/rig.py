@@ -9,9 +9,9 @@ from dataclasses import dataclass
 from crossfall.engines.bullet import World
 from crossfall.engines.curve import Curve
 from crossfall.engines.held import engine_version
-from crossfall.engines.multibody import ENDS, SHARE, multibody
-from crossfall.engines.scale import Scale, similar
-from crossfall.engines.settings import GroundSettings, Settings
+from crossfall.engines.multibody import SHARE, multibody
+from crossfall.engines.scale import SimilarityScale, similar
+from crossfall.engines.settings import GroundSettings, TrialSettings
 from crossfall.engines.springs import (
     Stops,
     axle_forces,
@@ -20,11 +20,11 @@ from crossfall.engines.springs import (
     safe_step,
     tyre_springs,
 )
-from crossfall.engines.tyre_force import HeldWheels, Hold, Vector
-from crossfall.truck.model import Array, Truck
+from crossfall.engines.tyre_force import HeldWheels, KeptPatches, Vector
+from crossfall.truck.model import ENDS, Array, Truck
 from crossfall.truck.ride import tyre_loads
 
-Pose = tuple[tuple[float, ...], tuple[float, ...]]
+_Pose = tuple[tuple[float, ...], tuple[float, ...]]
 
 
 class Rig:
@@ -36,7 +36,7 @@ class Rig:
 
     def __init__(self, truck: Truck, settings: GroundSettings) -> None:
         self.settings = settings
-        self.scale = Scale(settings.length_scale)
+        self.scale = SimilarityScale(settings.length_scale)
         big = similar(truck, self.scale)
         self.dt = safe_step(big, settings, self.scale.time)  # world seconds
         self.world = World(big, step=self.dt, ground=settings)
@@ -72,12 +72,12 @@ class Rig:
 
 
 @dataclass(frozen=True)
-class Snapshot:
+class _Snapshot:
     """Everything needed to go back to a moment."""
 
     state: int
     stops: Stops
-    holds: tuple[Hold, ...]
+    holds: tuple[KeptPatches, ...]
 
 
 class HeldRig:
@@ -87,7 +87,7 @@ class HeldRig:
     the engine has no contacts to solve.
     """
 
-    def __init__(self, truck: Truck, settings: Settings) -> None:
+    def __init__(self, truck: Truck, settings: TrialSettings) -> None:
         multibody(truck, turning=False)  # refuses what makes none, before its step is sought
         self.settings, self._wheelbase = settings, truck.wheelbase
         self.engine, self.varies = engine_version("bullet"), ("step",)
@@ -106,12 +106,13 @@ class HeldRig:
         self.joint_names = tuple(self.world.moving)
         self._moving = [self.world.joints[name] for name in self.joint_names]
         self._stops = Stops(len(self._laws))
-        # Axles on links, by their place among those with joints, with what their curve adds there.
-        self._curves: dict[int, tuple[int, Curve]] = {}
+        # Axles with joints, by their place among those, and what their curve on links adds there.
         loose = [i for i, axle in enumerate(truck.axles) if not axle.suspension.locked]
-        for at, i in enumerate(loose):
-            if truck.axles[i].suspension.links is not None:
-                self._curves[i] = at, Curve(truck, i, SHARE)
+        self._place = {i: at for at, i in enumerate(loose)}
+        self._curves = {
+            i: Curve(truck, i, SHARE) for i in loose if truck.axles[i].suspension.links is not None
+        }
+        self._asks = bool(self._curves) or any(axle.shaft for axle in truck.axles)
         self._more = [(0.0, 0.0)] * len(loose)
 
     def __enter__(self) -> HeldRig:
@@ -124,9 +125,10 @@ class HeldRig:
         for i, axle in enumerate(self.axles):
             axle.friction = list(friction[2 * i : 2 * i + 2])
 
-    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1, drag: int = 1) -> None:
         """Tyres are forces here: there are no contacts to solve, or to make firmer."""
         self.dt = self._whole_step / step
+        self.world.drag(self.settings.drag * drag)
         self.world.refine(self.dt)
         for axle in self.axles:
             axle.refine(step)
@@ -138,16 +140,19 @@ class HeldRig:
     def _step(self, gravity: Vector) -> None:
         world = self.world
         frames = world.frames(self._links)
-        states = world.joint_states(self._joints) if self._curves else []
+        states = world.joint_states(self._joints) if self._asks else []
         for i, (axle, link, frame) in enumerate(zip(self.axles, self._links, frames, strict=True)):
             cg, origin, turn = frame
-            if i in self._curves:
-                at, curve = self._curves[i]
-                curve.follow(cg, origin, turn, states[2 * at][0], states[2 * at + 1][0])
-                force, moment = axle.press(curve.origin, curve.turn, cg, gravity)
-                moment, self._more[at] = curve.make_up(force, moment, gravity)
+            at, curve, more = self._place.get(i, -1), self._curves.get(i), (0.0, 0.0)
+            heave, roll = (states[2 * at + n][0] if states and at >= 0 else 0.0 for n in (0, 1))
+            if curve is not None:
+                curve.follow(cg, origin, turn, heave, roll)
+                force, moment = axle.press(curve.origin, curve.turn, cg, gravity, roll)
+                moment, more = curve.make_up(force, moment, gravity)
             else:
-                force, moment = axle.press(origin, turn, cg, gravity)
+                force, moment = axle.press(origin, turn, cg, gravity, roll)
+            if at >= 0:
+                self._more[at] = more[0], more[1] + axle.torque
             world.press(link, cg, force, moment)
         world.advance(gravity, self._joints, self._push)
 
@@ -180,21 +185,21 @@ class HeldRig:
     def lean(self) -> float:
         return math.acos(max(-1.0, min(1.0, self.world.uprightness())))
 
-    def pose(self) -> Pose:
+    def pose(self) -> _Pose:
         return self.world.chassis()
 
-    def poses(self, raw: Sequence[Pose]) -> Array:
+    def poses(self, raw: Sequence[_Pose]) -> Array:
         return self.world.chassis_poses(raw)
 
-    def save(self) -> Snapshot:
+    def save(self) -> _Snapshot:
         holds = tuple(axle.save() for axle in self.axles)
-        return Snapshot(self.world.save(), self._stops.copy(), holds)
+        return _Snapshot(self.world.save(), self._stops.copy(), holds)
 
-    def restore(self, snapshot: Snapshot) -> None:
+    def restore(self, snapshot: _Snapshot) -> None:
         self.world.restore(snapshot.state)
         self._stops = snapshot.stops.copy()
         for axle, hold in zip(self.axles, snapshot.holds, strict=True):
             axle.restore(hold)
 
-    def forget(self, snapshot: Snapshot) -> None:
+    def forget(self, snapshot: _Snapshot) -> None:
         self.world.forget(snapshot.state)

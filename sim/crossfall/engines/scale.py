@@ -14,7 +14,7 @@ from crossfall.truck.model import Axle, Body, Clearance, Links, Shocks, Truck, f
 
 
 @dataclass(frozen=True)
-class Scale:
+class SimilarityScale:
     """Factors from the real truck to its similar copy, for a length factor."""
 
     length: float
@@ -42,7 +42,7 @@ class Scale:
         return self.length**2 * math.sqrt(self.length)
 
 
-def similar(truck: Truck, scale: Scale) -> Truck:
+def similar(truck: Truck, scale: SimilarityScale) -> Truck:
     """The truck `scale.length` times as large, without its list of parts."""
     s = scale.length
     clearance = truck.clearance
@@ -63,7 +63,7 @@ def _body(body: Body, s: float) -> Body:
     return Body(body.mass * s**3, frozen(body.cg * s), frozen(body.inertia * s**5))
 
 
-def _axle(axle: Axle, scale: Scale) -> Axle:
+def _axle(axle: Axle, scale: SimilarityScale) -> Axle:
     s, k = scale.length, scale.stiffness
     tyre, own = axle.tyre, axle.suspension
     left, right = axle.wheels
@@ -82,6 +82,8 @@ def _axle(axle: Axle, scale: Scale) -> Axle:
         replace(
             own,
             spring_rate=own.spring_rate * k,
+            soft_rate=own.soft_rate * k,
+            soft_travel=own.soft_travel * s,
             spring_spacing=own.spring_spacing * s,
             damping=own.damping * scale.damping,
             roll_centre_height=own.roll_centre_height * s,
@@ -95,6 +97,7 @@ def _axle(axle: Axle, scale: Scale) -> Axle:
         ),
         _body(axle.body, s),
         (_body(left, s), _body(right, s)),
+        axle.shaft,
     )
 
 

@@ -10,7 +10,7 @@ class EngineError(RuntimeError):
 
 
 @dataclass(frozen=True)
-class Settings:
+class TrialSettings:
     """How trials are stepped; each value says why.
 
     step: s, longest time step of the real truck; shorter is taken where something is stiff.
@@ -40,7 +40,7 @@ class Settings:
 
 
 @dataclass(frozen=True)
-class GroundSettings(Settings):
+class GroundSettings(TrialSettings):
     """Besides, how turning wheels meet the engine's own ground.
 
     length_scale: lengths are multiplied by this (Froude: time by its root), because the engine

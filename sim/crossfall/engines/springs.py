@@ -16,20 +16,23 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import ArrayLike
 
-from crossfall.engines.multibody import ENDS, disc_names
-from crossfall.engines.settings import Settings
-from crossfall.truck.axle_law import LEFT, law_of, plain
+from crossfall.engines.multibody import disc_names
+from crossfall.engines.settings import TrialSettings
+from crossfall.truck.axle_law import LEFT, law_of, plain_law
 from crossfall.truck.massprops import unsprung
-from crossfall.truck.model import GRAVITY, Array, Truck
-from crossfall.truck.ride import spring_preloads, sprung_loads, tyre_loads
+from crossfall.truck.model import ENDS, GRAVITY, Array, Truck
+from crossfall.truck.ride import spring_squeezes, sprung_loads, tyre_loads
+from crossfall.truck.spring_law import spring_law
 
 
 @dataclass(frozen=True)
 class CornerSprings:
     """One axle's pair of corners. N, m, s, kg; stop_rate N/m, stop_damping N s/m, stop_time s.
 
-    shocks: compression of left and right shock and its slopes, as of `axle_law.plain`; None for
-    corners that stand upright.
+    rate, preload: of left and right while all of its springs give; more: N/m that a corner gains
+    from the compression on at which its soft spring is bound; see `truck.spring_law`. shocks:
+    compression of left and right shock and its slopes, as of `axle_law.plain`; None for corners
+    that stand upright.
     """
 
     heave: str
@@ -44,6 +47,8 @@ class CornerSprings:
     stop_rate: float
     stop_damping: float
     stop_time: float
+    more: float = 0.0
+    bound: tuple[float, float] = (math.inf, math.inf)
     shocks: Callable[[float, float], list[list[float]]] | None = None
 
     @cached_property
@@ -67,20 +72,21 @@ class TyreSpring:
 
 
 def corner_springs(
-    truck: Truck, settings: Settings, step: float, time: float, *, settling: bool
+    truck: Truck, settings: TrialSettings, step: float, time: float, *, settling: bool
 ) -> tuple[CornerSprings, ...]:
     """Springs of each axle that is not locked. time: factor from real to world seconds.
 
     settling: raise the damping to `settings.least_damping`, for quasi-static trials.
     """
-    preloads, sprung = spring_preloads(truck), sprung_loads(truck)
+    squeezes, sprung = spring_squeezes(truck).tolist(), sprung_loads(truck)
     out = []
     for i, axle in enumerate(truck.axles):
         s = axle.suspension
         if s.locked:
             continue
         mass = _share_of_axle(truck, i, s.spring_spacing)
-        damping = s.damping
+        springs, damping = spring_law(s), s.damping
+        left, right = squeezes[2 * i : 2 * i + 2]
         if settling:
             carried = sprung[i] / GRAVITY / 2
             least = 2 * settings.least_damping * math.sqrt(s.spring_rate * carried)
@@ -89,9 +95,9 @@ def corner_springs(
             CornerSprings(
                 f"{ENDS[i]}_heave",
                 f"{ENDS[i]}_roll",
-                s.spring_rate,
+                springs.rate,
                 s.spring_spacing / 2,
-                (float(preloads[2 * i]), float(preloads[2 * i + 1])),
+                (springs.rate * left, springs.rate * right),
                 damping,
                 s.anti_roll,
                 s.bump,
@@ -99,13 +105,15 @@ def corner_springs(
                 (settings.stop_turn / step) ** 2 * mass,
                 settings.stop_turn / step * mass,
                 settings.stop_time * time,
-                None if s.shocks is None else plain(law_of(axle).coefficients[LEFT:]),
+                springs.more,
+                (springs.bound - left, springs.bound - right),
+                None if s.shocks is None else plain_law(law_of(axle).coefficients[LEFT:]),
             )
         )
     return tuple(out)
 
 
-def tyre_springs(truck: Truck, settings: Settings, step: float) -> tuple[TyreSpring, ...]:
+def tyre_springs(truck: Truck, settings: TrialSettings, step: float) -> tuple[TyreSpring, ...]:
     """A spring for every disc whose tyre is not rigid, wheels in order."""
     loads = tyre_loads(truck)
     out = []
@@ -124,7 +132,7 @@ def tyre_springs(truck: Truck, settings: Settings, step: float) -> tuple[TyreSpr
     return tuple(out)
 
 
-def safe_step(truck: Truck, settings: Settings, time: float) -> float:
+def safe_step(truck: Truck, settings: TrialSettings, time: float) -> float:
     """World seconds: the settings' step, or shorter where a tyre or spring is stiff.
 
     On turning wheels the fastest motion is an axle heaving or rolling against its wheels: with tyre
@@ -144,7 +152,7 @@ def safe_step(truck: Truck, settings: Settings, time: float) -> float:
     return step
 
 
-def held_step(truck: Truck, settings: Settings) -> float:
+def held_step(truck: Truck, settings: TrialSettings) -> float:
     """s: the settings' step, or shorter where the truck on held wheels oscillates fast.
 
     By the fastest of its motions at ride height, M x'' = -K x in the six movements of the chassis
@@ -164,6 +172,7 @@ def held_step(truck: Truck, settings: Settings) -> float:
         else:
             rate[heave, heave] = 2 * s.spring_rate
             rate[roll, roll] = s.spring_rate * s.spring_spacing**2 / 2 + s.anti_roll
+            rate[roll, roll] += 2 * axle.tyre.longitudinal * (axle.shaft * axle.tyre.radius) ** 2
         bodies.append((unsprung(truck, i), moves))
         tyre = axle.tyre
         for side in (1, -1):
@@ -233,13 +242,15 @@ def axle_forces(
 ) -> tuple[float, float]:
     """Joint force (N) on heave and moment (N m) on roll, from (position, velocity) of both.
 
-    Springs push only: max(0, preload + rate c); dampers act both ways; stops are one-sided.
+    Springs push only, as `truck.spring_law` says; dampers act both ways; stops are one-sided.
     """
     q, qv = heave[:2]
     r, rv = roll[:2]
     half, rate, damping, bump, droop = law.numbers
-    if law.shocks is not None:
-        return _shock_forces(index, law, law.shocks(q, r), (qv, r, rv), stops, dt)
+    if law.shocks is not None or law.more:
+        corners = [[q + half * r, 1.0, half], [q - half * r, 1.0, -half]]
+        corners = law.shocks(q, r) if law.shocks is not None else corners
+        return _corner_forces(index, law, corners, (qv, r, rv), stops, dt)
     left, right = q + half * r, q - half * r
     left_v, right_v = qv + half * rv, qv - half * rv
     a, b = law.preload[0] + rate * left, law.preload[1] + rate * right
@@ -253,7 +264,7 @@ def axle_forces(
     return -a - b, -half * (a - b) - law.anti_roll * r
 
 
-def _shock_forces(
+def _corner_forces(
     index: int,
     law: CornerSprings,
     corners: list[list[float]],
@@ -261,14 +272,16 @@ def _shock_forces(
     stops: Stops,
     dt: float,
 ) -> tuple[float, float]:
-    """The same for shocks, whose ratios change along the travel. moves: heave's velocity, roll and
-    its velocity."""
+    """The same for corners whose ratios change along the travel, or whose soft springs bind. moves:
+    heave's velocity, roll and its velocity."""
     _, rate, damping, bump, droop = law.numbers
     qv, r, rv = moves
     on_heave, on_roll = 0.0, -law.anti_roll * r
     for side, (c, by_q, by_r) in enumerate(corners):
         v = by_q * qv + by_r * rv
         force = max(0.0, law.preload[side] + rate * c) + damping * v
+        if c > law.bound[side]:
+            force += law.more * (c - law.bound[side])
         if stops.held[index][side] != 0.0 or c > bump or c < droop:
             force += stops.force(index, side, law, c, v, dt)
         on_heave -= force * by_q

@@ -34,14 +34,15 @@ from crossfall.truck.model import GRAVITY, Axle
 
 Vector = tuple[float, float, float]
 Stance = tuple[float, ...]
-LEVEL: Sequence[float] = (1.0, 0.0, 0.0, 0.0, 1.0, 0.0, 0.0, 0.0, 1.0)
+_LEVEL: Sequence[float] = (1.0, 0.0, 0.0, 0.0, 1.0, 0.0, 0.0, 0.0, 1.0)
 
 
 @dataclass(slots=True)
-class Patch:
+class _Patch:
     """One disc, and where it holds the table.
 
-    side: 0 left, 1 right. across: m along the axle from its middle. spring: N at ride height.
+    side: 0 left, 1 right. across: m along the axle from its middle, along: ahead of it. spring: N
+    at ride height.
     mass: kg. x, y: m, where it touches, on: if it does. give: m, w. slip_x, slip_y: m it has
     slipped. load: N, of the table.
     """
@@ -57,13 +58,14 @@ class Patch:
     slip_x: float = 0.0
     slip_y: float = 0.0
     load: float = 0.0
+    along: float = 0.0
 
 
 @dataclass(frozen=True)
-class Hold:
+class KeptPatches:
     """The patches of one axle at a moment, to come back to."""
 
-    patches: tuple[Patch, ...]
+    patches: tuple[_Patch, ...]
     angle: float
 
 
@@ -81,14 +83,25 @@ class HeldWheels:
         self.friction = [math.inf, math.inf]
         self._rates = (tyre.longitudinal * share, tyre.lateral * share, tyre.stiffness * share)
         self._radius, self._rise = tyre.radius, tyre.radius - axle.suspension.roll_centre_height
-        self._angle, self._turn = 0.0, LEVEL
+        self._angle, self._turn = 0.0, _LEVEL
+        self._shaft, self.torque = axle.shaft, 0.0
         self.patches = []
         for side in (0, 1):
             for offset in offsets:
+                ahead, aside = axle.steered[side]
                 across = (1 - 2 * side) * (axle.track / 2 + offset * tyre.contact_half_width)
+                across += aside
                 spring = (loads[side] - masses[side] * GRAVITY) * share
                 self.patches.append(
-                    Patch(side, across, spring, masses[side] * share, axle.x, across)
+                    _Patch(
+                        side,
+                        across,
+                        spring,
+                        masses[side] * share,
+                        axle.x + ahead,
+                        across,
+                        along=ahead,
+                    )
                 )
         borne = sum(loads) / 2 / GRAVITY * share
         ahead, aside, up = (2 * damping * math.sqrt(rate * borne) / step for rate in self._rates)
@@ -132,21 +145,27 @@ class HeldWheels:
         self._damping = along * factor / self._steps, up * factor / self._steps
         self._steps = factor
 
-    def save(self) -> Hold:
-        return Hold(tuple(copy(p) for p in self.patches), self._angle)
+    def save(self) -> KeptPatches:
+        return KeptPatches(tuple(copy(p) for p in self.patches), self._angle)
 
-    def restore(self, hold: Hold) -> None:
+    def restore(self, hold: KeptPatches) -> None:
         self.patches, self._angle = [copy(p) for p in hold.patches], hold.angle
 
     def press(
-        self, origin: Vector, turn: Sequence[float], about: Vector, gravity: Vector
+        self,
+        origin: Vector,
+        turn: Sequence[float],
+        about: Vector,
+        gravity: Vector,
+        roll: float = 0.0,
     ) -> tuple[Vector, Vector]:
         """Force (N) on the axle and its moment (N m) about the point `about`, table axes.
 
         origin: m, of the axle's frame, at its roll centre. turn: (9,) its rotation, rows first.
-        gravity: m/s^2. Moves the patches on by a step: call it once in each.
+        gravity: m/s^2. roll: rad, of the axle against the chassis, by which a shaft turns the
+        wheels. Moves the patches on by a step: call it once in each.
         """
-        stance, roll_x, roll_y = self._stand(origin, turn)
+        stance, roll_x, roll_y = self._stand(origin, turn, self._shaft * roll)
         cx, cy, cz = about
         gx, gy, gz = gravity
         fx = fy = fz = mx = my = mz = 0.0
@@ -167,15 +186,19 @@ class HeldWheels:
             mx += y * wz - z * wy
             my += z * wx - x * wz
             mz += x * wy - y * wx
+        ex, ey = stance[6], stance[7]
+        self.torque = self._shaft * self._radius * (fy * ex - fx * ey) / math.hypot(ex, ey)
         return (fx, fy, fz), (mx, my, mz)
 
-    def _stand(self, origin: Vector, turn: Sequence[float]) -> tuple[Stance, float, float]:
+    def _stand(
+        self, origin: Vector, turn: Sequence[float], spin: float
+    ) -> tuple[Stance, float, float]:
         """A K A^T, wheel axis, A_z and C + rho on the axle's middle; and how far the discs roll."""
         self._turn = turn
         xx, ex, zx, xy, ey, zy, xz, ez, zz = turn
         square = max(1e-12, 1.0 - ez * ez)
         s = math.sqrt(square)
-        angle = math.atan2(-xz, xx * ey - xy * ex)  # of the disc's own x axis, both times s
+        angle = spin + math.atan2(-xz, xx * ey - xy * ex)  # of the disc's own x axis, both times s
         roll = self._radius * (angle - self._angle) / s
         self._angle = angle
         kx, ky, kz = self._rates
@@ -202,12 +225,18 @@ class HeldWheels:
         )
         return stance, roll * ey, -roll * ex
 
-    def _touch(self, patch: Patch, stance: Stance, weight: Vector) -> Vector:
+    def _touch(self, patch: _Patch, stance: Stance, weight: Vector) -> Vector:
         """Force of the table on one disc, N; moves its patch on."""
         k00, k01, k02, k11, k12, k22, ex, ey, ez, zx, zy, zz, px, py, pz = stance
         wx, wy, wz = weight
         across, spring = patch.across, patch.spring
         px, py, pz = px + across * ex, py + across * ey, pz + across * ez
+        if along := patch.along:
+            px, py, pz = (
+                px + along * (ey * zz - ez * zy),
+                py + along * (ez * zx - ex * zz),
+                pz + along * (ex * zy - ey * zx),
+            )
         was = patch.give
         if not patch.on:
             was = self._hanging(patch, stance, weight)
@@ -244,7 +273,7 @@ class HeldWheels:
         patch.load = fz
         return fx + along * (x - was[0]), fy + along * (y - was[1]), fz
 
-    def _hanging(self, patch: Patch, stance: Stance, weight: Vector) -> Vector:
+    def _hanging(self, patch: _Patch, stance: Stance, weight: Vector) -> Vector:
         """w of a disc in the air, A K^-1 A^T m g - F0 A_z / k_z."""
         _, _, _, _, _, _, ex, ey, ez, zx, zy, zz, *_ = stance
         xx, xy, xz = ey * zz - ez * zy, ez * zx - ex * zz, ex * zy - ey * zx

@@ -11,12 +11,12 @@ import xml.etree.ElementTree as ET
 
 import numpy as np
 
-from crossfall.engines.multibody import Joint, Link, Solid, Tree, multibody
+from crossfall.engines.multibody import Joint, Link, Primitive, Tree, multibody
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import combine, whole
 from crossfall.truck.model import Array, Body, Truck, frozen
-from crossfall.truck.problems import InputError, Problem
 
-ALIKE = 1e-9  # relative agreement asked of mass, CG and inertia read back
+_ALIKE = 1e-9  # relative agreement asked of mass, CG and inertia read back
 
 
 def urdf(truck: Truck, *, turning: bool = True) -> str:
@@ -24,7 +24,7 @@ def urdf(truck: Truck, *, turning: bool = True) -> str:
 
     turning=False holds the wheels. Raises InputError where the truck makes no sound multibody.
     """
-    text = write(multibody(truck, turning=turning), truck.name)
+    text = urdf_text(multibody(truck, turning=turning), truck.name)
     check_urdf(text, truck)
     return text
 
@@ -41,7 +41,7 @@ def check_urdf(text: str, truck: Truck) -> None:
     wrong = [
         Problem(truck.name, f"the URDF's {what} is off by {error:.2g} of its size")
         for what, error in errors.items()
-        if not error <= ALIKE
+        if not error <= _ALIKE
     ]
     if wrong:
         raise InputError(wrong)
@@ -74,7 +74,7 @@ def read_back(text: str) -> Body:
     return combine(bodies)
 
 
-def write(tree: Tree, name: str, *, limits: bool = True) -> str:
+def urdf_text(tree: Tree, name: str, *, limits: bool = True) -> str:
     """URDF text of a tree, one element a line; limits=False leaves out the joints' travel.
 
     Without travel a joint reads lower > upper, which Bullet takes as "no limit" and saves it a
@@ -108,7 +108,7 @@ def _link(link: Link, origin: Array) -> ET.Element:
     return element
 
 
-def _solid(tag: str, solid: Solid, origin: Array) -> ET.Element:
+def _solid(tag: str, solid: Primitive, origin: Array) -> ET.Element:
     element = ET.Element(tag)
     rpy = _numbers(roll_pitch_yaw(solid.turn))
     ET.SubElement(element, "origin", xyz=_numbers(solid.centre - origin), rpy=rpy)

@@ -8,7 +8,10 @@ from html import escape
 from typing import Any
 
 CLASSES = ("Vehicle", "Result", "Results")
-FUNCTIONS = ("load", "tip", "trial", "weigh", "what_if", "sweep", "sensitivity")
+FUNCTIONS = (
+    *("load", "tip", "trial", "weigh", "what_if", "sweep", "sensitivity"),
+    *("weigh_in", "expected", "board", "reconcile"),
+)
 
 
 def public_names() -> dict[str, tuple[str, str]]:
@@ -21,17 +24,20 @@ def public_names() -> dict[str, tuple[str, str]]:
 def _things() -> Iterator[tuple[str, Any]]:
     import crossfall
     from crossfall.front import plot
-    from crossfall.front.studies import Sweep
+    from crossfall.front.studies import Indices, Sweep
 
     for name in FUNCTIONS:
         yield name, getattr(crossfall, name)
     for name in CLASSES:
         yield from _members(name, getattr(crossfall, name))
     yield from _members("Sweep", Sweep)
+    yield from _members("Indices", Indices)
     for name in plot.__all__:
         thing = getattr(plot, name)
         if inspect.isclass(thing):
             yield from _members(f"plot.{name}", thing)
+        elif not callable(thing):
+            yield f"plot.{name}", type(thing)
         else:
             yield f"plot.{name}", thing
     yield "InputError", crossfall.InputError
@@ -56,7 +62,7 @@ def _signature(thing: Any) -> str:
     return str(found.replace(parameters=kept, return_annotation=found.empty))
 
 
-def page() -> str:
+def reference_page() -> str:
     """One self-contained HTML page: the Python names, and the keys of an answer."""
     from crossfall.answers.keys import KEYS, SCHEMA
 

@@ -11,6 +11,11 @@ from html import escape
 from typing import Any, overload
 
 UNITS = {
+    "n_per_mm": "N/mm",
+    "deg_per_mm": "°/mm",
+    "deg_per_deg": "°/°",
+    "mm_per_mm": "mm/mm",
+    "mm_per_s": "mm/s",
     "deg": "°",
     "mm": "mm",
     "g": "g",
@@ -19,7 +24,8 @@ UNITS = {
     "s": "s",
     "mm2": "kg mm²",
 }
-MOST_ROWS, MOST_COLUMNS = 40, 9
+NOTHING = 1e-9  # of a number shown: rounding of no interest
+MOST_ROWS, MOST_COLUMNS, MOST_INSIDE = 40, 9, 12  # MOST_INSIDE: rows of a table in a result
 
 
 def frozen_value(value: Any) -> Any:
@@ -79,28 +85,38 @@ class Result(Mapping[str, Any]):
         return Result, (self._values, self._shown)
 
     def plain(self) -> dict[str, Any]:
-        """The same as dicts, lists and numbers, as `--json` prints them."""
-        return {k: _plain(v) for k, v in self._values.items()}
+        """The same as dicts, lists and numbers, as `--json` prints them; a trial's record and a
+        reconciled vehicle are left out."""
+        return {k: _plain(v) for k, v in self._values.items() if _is_json(v)}
 
     def to_frame(self) -> Any:
         """A data frame of one row; see `Results.to_frame`."""
         return Results([self]).to_frame()
 
     def _lines(self) -> list[tuple[str, str]]:
+        known = {**flattened(self._values), **self._values}
         names = self._shown or [k for k, v in self._values.items() if _is_cell(v)]
-        return [(heading(k), cell(k, self._values[k])) for k in names if k in self._values]
+        kept = [k for k in names if k in known and not isinstance(known[k], Results)]
+        return [(heading(k), cell(k, known[k])) for k in kept]
+
+    def _tables(self) -> list[tuple[str, Results]]:
+        found = {k: self._values.get(k) for k in self._shown}
+        return [(heading(k), v) for k, v in found.items() if isinstance(v, Results)]
 
     def __repr__(self) -> str:
         lines = self._lines()
         width = max((len(k) for k, _ in lines), default=0)
-        return "\n".join(f"{k:<{width}}  {v}" for k, v in lines) or "Result()"
+        said = "\n".join(f"{k:<{width}}  {v}" for k, v in lines)
+        tables = [f"{k}:\n{v._text(MOST_INSIDE)}" for k, v in self._tables()]
+        return "\n\n".join(filter(None, [said, *tables])) or "Result()"
 
     def _repr_html_(self) -> str:
         rows = "".join(
             f"<tr><th style='text-align:left'>{escape(k)}</th><td>{escape(v)}</td></tr>"
             for k, v in self._lines()
         )
-        return f"<table>{rows}</table>"
+        tables = (f"<p>{escape(k)}</p>{v._html(MOST_INSIDE)}" for k, v in self._tables())
+        return "".join([f"<table>{rows}</table>", *tables])
 
 
 class Results(Sequence[Result]):
@@ -143,6 +159,10 @@ class Results(Sequence[Result]):
     def __hash__(self) -> int:
         return hash(len(self._rows))
 
+    def showing(self, columns: Sequence[str]) -> Results:
+        """The same rows, printed with these columns; every other is still there."""
+        return Results(self._rows, columns)
+
     def plain(self) -> list[dict[str, Any]]:
         """The same as dicts, lists and numbers, as `--json` prints them."""
         return [row.plain() for row in self._rows]
@@ -162,35 +182,42 @@ class Results(Sequence[Result]):
             return pyarrow.table(table)
         return pandas.DataFrame(table)
 
-    def _grid(self) -> tuple[list[str], list[list[str]]]:
+    def _grid(self, most: int) -> tuple[list[str], list[list[str]]]:
         if not self._rows:
             return [], []
         names = self._shown or [k for k, v in self._rows[0].items() if _is_cell(v)][:MOST_COLUMNS]
-        names = [k for k in names if any(row.get(k) is not None for row in self._rows)]
-        rows = [[cell(k, row.get(k)) for k in names] for row in self._rows[:MOST_ROWS]]
+        known = [{**flattened(row), **row} for row in self._rows]
+        names = [k for k in names if any(row.get(k) is not None for row in known)]
+        rows = [[cell(k, row.get(k)) for k in names] for row in known[:most]]
         return [heading(k) for k in names], rows
 
-    def _rest(self) -> str:
-        left = len(self._rows) - MOST_ROWS
+    def _rest(self, most: int) -> str:
+        left = len(self._rows) - most
         return f"... and {left:,} more" if left > 0 else ""
 
     def __repr__(self) -> str:
-        heads, rows = self._grid()
+        return self._text(MOST_ROWS)
+
+    def _text(self, most: int) -> str:
+        heads, rows = self._grid(most)
         if not heads:
             return "no rows"
         widths = [max(len(r[i]) for r in [heads, *rows]) for i in range(len(heads))]
         lines = [
             "  ".join(f"{c:>{w}}" for c, w in zip(r, widths, strict=True)) for r in [heads, *rows]
         ]
-        return "\n".join([*lines, *([self._rest()] if self._rest() else [])])
+        return "\n".join([*lines, *(filter(None, [self._rest(most)]))])
 
     def _repr_html_(self) -> str:
-        heads, rows = self._grid()
+        return self._html(MOST_ROWS)
+
+    def _html(self, most: int) -> str:
+        heads, rows = self._grid(most)
         head = "".join(f"<th>{escape(h)}</th>" for h in heads)
         body = "".join(
             "<tr>" + "".join(f"<td>{escape(c)}</td>" for c in row) + "</tr>" for row in rows
         )
-        return f"<table><tr>{head}</tr>{body}</table>{escape(self._rest())}"
+        return f"<table><tr>{head}</tr>{body}</table>{escape(self._rest(most))}"
 
 
 def flattened(row: Mapping[str, Any]) -> dict[str, Any]:
@@ -213,25 +240,37 @@ def flattened(row: Mapping[str, Any]) -> dict[str, Any]:
 
 def split(key: str) -> tuple[str, str]:
     """A key as its stem and its unit: "tip_deg" is ("tip", "deg")."""
-    stem, _, unit = key.rpartition("_")
-    return (stem, unit) if stem and unit in UNITS else (key, "")
+    words = key.split("_")
+    for i in range(1, len(words)):
+        if (unit := "_".join(words[i:])) in UNITS:
+            return "_".join(words[:i]), unit
+    return key, ""
 
 
 def heading(key: str) -> str:
     """A key as a table shows it: "front_share_percent" is "front share, %"."""
     stem, unit = split(key)
-    words = stem.replace("_plus_minus", " ±").replace("_", " ")
+    words = (
+        stem.removeprefix("both.")
+        if "." in stem
+        else stem.replace("_plus_minus", " ±").replace("_95", ", 95 %").replace("_", " ")
+    )
     return f"{words}, {UNITS[unit]}" if unit else words
 
 
 def cell(key: str, value: Any) -> str:
     """A value as a table shows it under its key."""
-    if isinstance(value, tuple):
+    if isinstance(value, Mapping) and "low_95" in value:
+        low, found, high = (cell(key, value[k]) for k in ("low_95", "value", "high_95"))
+        return f"{found} ({low} to {high})"
+    if isinstance(value, tuple) and value:
         between = " to " if split(key)[0].endswith(("range", "ci")) else ", "
         return between.join(cell(key, v) for v in value)
-    if value is None or not isinstance(value, float):
-        return "-" if value is None else str(value)
-    if split(key)[1] == "deg" or value == 0:
+    if value is None or value == ():
+        return "-"
+    if not isinstance(value, float):
+        return str(value)
+    if split(key)[1] == "deg" or abs(value) < NOTHING:
         return f"{value:.1f}"
     size = abs(value)
     if size >= 1e5 or size < 0.01:
@@ -241,6 +280,10 @@ def cell(key: str, value: Any) -> str:
 
 def _is_scalar(value: Any) -> bool:
     return value is None or isinstance(value, (int, float, str, bool))
+
+
+def _is_json(value: Any) -> bool:
+    return _is_scalar(value) or isinstance(value, (tuple, Mapping, Results))
 
 
 def _is_cell(value: Any) -> bool:

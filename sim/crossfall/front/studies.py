@@ -7,12 +7,16 @@ from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Literal
 
-from crossfall.front.results import Result, Results, frozen_value
-from crossfall.front.vehicle import Vehicle, is_one, vehicle_of
+from crossfall.front.asking import is_one, result_of
+from crossfall.front.results import Result, Results
+from crossfall.front.vehicle import Vehicle, vehicle_of
 from crossfall.verbs.tilt import FOUR
 
 if TYPE_CHECKING:
     from crossfall.study.scenario import Scenario
+    from crossfall.study.sensitivity import Sensitivity
+
+SENSITIVITY_SHOWN = ("heading_deg", "response", "mean_deg", "sd_deg", "mean", "sd", "answers")
 
 
 class Sweep(Results):
@@ -38,6 +42,29 @@ class Sweep(Results):
         return Sweep, (self._rows, self._shown, self.files, self.complete)
 
 
+class Indices(Results):
+    """What `sensitivity` found, a row a heading; `crossfall.plot.indices` draws it. name: of
+    what was asked. found: in SI, for the pictures."""
+
+    __slots__ = ("found", "name")
+    found: tuple[Sensitivity, ...]
+    name: str
+
+    def __init__(
+        self,
+        rows: Sequence[Result],
+        shown: Sequence[str] = (),
+        found: Sequence[Sensitivity] = (),
+        name: str = "",
+    ) -> None:
+        super().__init__(rows, shown)
+        object.__setattr__(self, "found", tuple(found))
+        object.__setattr__(self, "name", name)
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return Indices, (self._rows, self._shown, self.found, self.name)
+
+
 def sweep(
     what: Vehicle | str | PathLike[str],
     axes: Mapping[str, Iterable[float]] | None = None,
@@ -46,6 +73,7 @@ def sweep(
     method: str = "compliant",
     folder: str | PathLike[str] | None = None,
     workers: int | None = None,
+    responses: Mapping[str, str] | None = None,
     **more: Any,
 ) -> Sweep:
     """Try many builds, on all cores; what was done before in the same folder is not done again.
@@ -53,23 +81,24 @@ def sweep(
     what: a scenario (a file, or a shipped one by name), with everything in it. Or a truck, with
     axes: the values of each dotted key, or of heading_deg, slope_deg, grip. heading: deg, tried at
     every point; the four cases if not given. method: "closed form", "compliant", "tilt trial", or
-    by driving "slope trial", "critical slope". more: any other key of a scenario file, as surface,
-    hold, ranges, repeats, tolerances, seed, fixed, design. folder: for the results; one under
-    crossfall-out if not given. workers: processes; one a core if not given.
+    by driving "slope trial", "critical slope". responses: columns of your own by name, each an
+    expression of the others, as {"in_hand_deg": "goes_at_deg - 25"}. more: any other key of a
+    scenario file, as surface, hold, ranges, repeats, tolerances, seed, fixed, design. folder: for
+    the results; one under crossfall-out if not given. workers: processes; one a core if not given.
 
     >>> import crossfall, tempfile
     >>> rows = crossfall.sweep("bramble", {"both.track_mm": [170, 180]}, heading=90,
     ...                        folder=tempfile.mkdtemp())
     >>> [round(v, 1) for v in rows.tip_deg]
-    [31.0, 32.7]
+    [31.6, 33.3]
 
     Raises InputError for a mistake in keys or values; study.store.StoreError, study.pool.PoolError
     where the work cannot be done or kept.
     """
     from crossfall.study.sweep import default_folder
-    from crossfall.study.sweep import sweep as run
+    from crossfall.study.sweep import run_scenario as run
 
-    scenario = _scenario(what, axes, heading, method, more)
+    scenario = _scenario(what, axes, heading, method, responses, more)
     done = run(scenario, Path(folder) if folder else default_folder(scenario), workers=workers)
     table = next(f for f in done.files if f.suffix == ".parquet")
     shown = (*(a.key for a in scenario.axes), "heading_deg", "tip_deg", "goes_at_deg", "first")
@@ -85,14 +114,18 @@ def sensitivity(
     how: Literal["sobol", "morris"] = "sobol",
     response: str | None = None,
     samples: int | None = None,
+    responses: Mapping[str, str] | None = None,
     **more: Any,
-) -> Results:
+) -> Indices:
     """Which axis matters over the whole of its range, a `Result` a heading, under the keys of
     `crossfall sensitivity --json`; `axes` of each has the strongest first.
 
     what, axes, heading, more: as for `sweep`, an axis by its least and greatest value. how:
-    "sobol", shares of the variance, or "morris", mean effects. response, samples: see the verb's
-    help. Raises InputError for a mistake in keys or values, ValueError for response or samples.
+    "sobol", shares of the variance (Saltelli et al. 2010), or "morris", mean effects (Morris 1991).
+    response: tip_deg, goes_at_deg, rigid_deg, first_lift_deg, or one of your own by its name, with
+    its expression among responses: {"in_hand": "goes_at_deg - 25"}. samples: Sobol, a power of two;
+    Morris, trajectories. Raises InputError for a mistake in keys or values, ValueError for response
+    or samples.
 
     >>> import crossfall
     >>> axes = {"both.track_mm": (160, 200), "part.battery pack.at_mm.z": (60, 160)}
@@ -100,14 +133,20 @@ def sensitivity(
     >>> found[0].axes[0].key
     'both.track_mm'
     """
-    from crossfall.study.sensitivity import sensitivity as indices
-    from crossfall.verbs.common import plain
-    from crossfall.verbs.sensitivity import answer
+    from crossfall.study.sensitivity import sobol_sensitivity as indices
+    from crossfall.verbs.common import plain_json
+    from crossfall.verbs.sensitivity import sensitivity_record
 
-    scenario = _scenario(what, axes, heading, method, more)
+    scenario = _scenario(what, axes, heading, method, responses, more)
     found = indices(scenario, how, response=response, samples=samples)
-    rows = [frozen_value({"response": s.response, **plain(answer(s))}) for s in found]
-    return Results(rows, ("heading_deg", "response", "mean_deg", "sd_deg", "answers"))
+    rows = [
+        result_of(
+            {"response": s.response, **plain_json(sensitivity_record(s))},
+            ("response", "heading_deg", "answers", "axes"),
+        )
+        for s in found
+    ]
+    return Indices(rows, SENSITIVITY_SHOWN, found, scenario.spec.name)
 
 
 def _scenario(
@@ -115,13 +154,20 @@ def _scenario(
     axes: Mapping[str, Iterable[float]] | None,
     heading: float | Iterable[float] | None,
     method: str,
+    responses: Mapping[str, str] | None,
     more: Mapping[str, Any],
 ) -> Scenario:
     """A scenario's own, or that of a truck swept over axes."""
     from crossfall.study.scenario import load_scenario, scenario_of
 
     if axes is None:
-        if isinstance(what, Vehicle) or heading is not None or more or method != "compliant":
+        if (
+            isinstance(what, Vehicle)
+            or heading is not None
+            or more
+            or responses
+            or method != "compliant"
+        ):
             raise ValueError("a truck is swept over axes; a scenario has all that in its file")
         return load_scenario(what if isinstance(what, str) else Path(what))
     vehicle = vehicle_of(what)
@@ -131,6 +177,7 @@ def _scenario(
         "method": method,
         "axis": [{"key": k, "values": [_number(v) for v in vs]} for k, vs in axes.items()],
         **({} if "heading_deg" in axes else {"headings_deg": [_number(h) for h in given]}),
+        **({"response": [{"name": k, "is": v} for k, v in responses.items()]} if responses else {}),
         **more,
     }
     return scenario_of(vehicle.loaded, data)

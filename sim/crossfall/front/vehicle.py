@@ -3,28 +3,32 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
-from math import isfinite, radians
+from dataclasses import dataclass, field, replace
 from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Literal, overload
 
+from crossfall.front.asking import (
+    TIP_SHOWN,
+    Weakest,
+    answer_record,
+    answers,
+    asked_conditions,
+    headings,
+    is_one,
+    result_of,
+    tip_rows,
+)
 from crossfall.front.results import Result, Results, frozen_value
-from crossfall.truck.build import Loaded, build, load_truck
+from crossfall.truck.build import Loaded, build, load_text, load_truck
 from crossfall.truck.edits import get_value, set_values
-from crossfall.truck.problems import InputError, Problem
-from crossfall.verbs.tilt import FOUR
+from crossfall.truck.errors import InputError, Problem
+from crossfall.truck.read import as_toml
 
 if TYPE_CHECKING:
-    from crossfall.answers.answer import Answers
-    from crossfall.answers.conditions import Conditions, Hold
+    from crossfall.answers.conditions import Hold
     from crossfall.truck.model import Truck
 
-Weakest = Literal["weakest"]
-TIP_SHOWN = (
-    *("heading_deg", "rigid_deg", "compliant_deg", "compliant_range_deg", "rail_deg"),
-    *("trial_deg", "trial_ci_deg", "goes_at_deg", "outcome"),
-)
 WEIGH_SHOWN = (
     *("mass_g", "mass_plus_minus_g", "sprung_g", "unsprung_g", "cg_mm", "cg_plus_minus_mm"),
     *("front_share_percent", "axle_loads_g"),
@@ -34,11 +38,26 @@ TRIAL_SHOWN = (
     *("trial_first_lift_deg", "trial_engine"),
 )
 CHANGE_SHOWN = ("place", "change", "price", "gain_aim_deg", "gain_aim_pm_deg", "words")
+GAIN_SHOWN = (
+    *("name", "end", "mass_g", "deg_per_10g_side", "deg_per_10g_climb"),
+    "deg_per_10g_descent",
+)
+AXLE_SHOWN = (
+    *("axle", "roll_centre_mm", "roll_steer_deg_per_deg", "anti_dive_percent"),
+    *("anti_squat_percent", "wheel_rate_n_per_mm", "bump_mm", "droop_mm"),
+)
+PLAN_SHOWN = (
+    *("surface", "grip", "aim", "now_value_deg", "best_value_deg", "best_value_pm_deg"),
+    *("best_price", "currency", "proof_words", "front", "runners_up"),
+)
+SET_SHOWN = ("price", "value_deg", "value_pm_deg", "words")
 
 
 @dataclass(frozen=True, repr=False)
 class Vehicle:
     """A truck as a file describes it, perhaps edited in memory. Frozen: `edit` gives another.
+
+    edits: what was changed since, by dotted key. text: the file's, where it is not what lies there.
 
     >>> import crossfall
     >>> crossfall.load("bramble")
@@ -46,6 +65,8 @@ class Vehicle:
     """
 
     loaded: Loaded
+    edits: tuple[tuple[str, Any], ...] = ()
+    text: str | None = field(default=None, compare=False)
 
     @property
     def name(self) -> str:
@@ -84,23 +105,65 @@ class Vehicle:
         """The truck with values changed, by dotted key in the file's units.
 
         Keys name what the file names: "front.track_mm", "both.track_mm", "chassis.wheelbase_mm",
-        "part.battery pack.at_mm.z", "part.winch.mass_g". None takes an optional value away.
-        Raises InputError for a key or a value that does not fit, or a truck that cannot be.
+        "part.battery pack.at_mm.z", "part.winch.mass_g", "both.suspension.locked". A surface of
+        your own: {"grip.slab": {"low": 0.6, "likely": 0.7, "high": 0.9}}. None takes an optional
+        value away. Raises InputError for a key or a value that does not fit, or a truck that
+        cannot be.
+
+        >>> import crossfall
+        >>> crossfall.load("bramble").edit({"both.track_mm": 200}).value("rear.track_mm")
+        200.0
         """
-        spec = set_values(self.loaded.spec, values)
+        given = as_toml(values)
+        spec = set_values(self.loaded.spec, given)
         truck, warnings = build(spec, self.loaded.folder)
-        return Vehicle(replace(self.loaded, truck=truck, spec=spec, warnings=warnings))
+        loaded = replace(self.loaded, truck=truck, spec=spec, warnings=warnings)
+        return Vehicle(loaded, (*self.edits, *given.items()), self.text)
+
+    def save(self, path: str | PathLike[str], *, overwrite: bool = False) -> Path:
+        """Write it as a truck file: the one it came from, comments kept, with every edit put in.
+
+        Raises InputError, and writes nothing, where a file is there and overwrite is not asked
+        for, where an edit is of a part from an included file, or where the text would not give
+        this same truck.
+        """
+        from crossfall.truck.files import write_atomically
+
+        path = Path(path)
+        if path.exists() and not overwrite:
+            what = "is there already, and nothing is overwritten"
+            raise InputError(Problem(str(path), what, "another name, or overwrite=True"))
+        text = self.source()
+        if load_text(text, path).spec != self.loaded.spec:
+            what = f"would not be this truck: {self.loaded.path.name} has changed since"
+            raise InputError(Problem(str(path), what, "load it again"))
+        write_atomically(path, text)
+        return path
+
+    def source(self) -> str:
+        """The text of its truck file (TOML), comments kept, with every edit put in. Raises
+        InputError where an edit is of a part from an included file."""
+        from crossfall.truck.document import text_with_value
+
+        text = self.text
+        if text is None:
+            text = self.loaded.path.read_text(encoding="utf-8-sig")
+        for key, value in self.edits:
+            text = text_with_value(text, key, value)
+        return text
 
     def weigh(self, parts: int = 10) -> Result:
         """Mass, CG, loads and clearance angles, as `crossfall weigh --json` has them; ± is 95 %.
 
         parts: of how many parts, the most influential first, `parts` tells.
         """
-        from crossfall.truck.weight import weigh as weighed
-        from crossfall.verbs.common import plain
-        from crossfall.verbs.weigh import answer
+        from crossfall.truck.weight import weigh_truck as weighed
+        from crossfall.verbs.common import plain_json
+        from crossfall.verbs.weigh import weigh_record
 
-        return _result(plain(answer(self.model, weighed(self.model), parts)), WEIGH_SHOWN)
+        return result_of(
+            plain_json(weigh_record(self.model, weighed(self.model), parts)), WEIGH_SHOWN
+        )
 
     @overload
     def tip(
@@ -143,7 +206,7 @@ class Vehicle:
         >>> crossfall.load("bramble").tip(heading=90, grip=0.9).outcome
         'tips'
         """
-        rows = _rows(answers(self, heading, surface, grip, hold, trial=trial))
+        rows = tip_rows(answers(self.model, heading, surface, grip, hold, trial=trial))
         if is_one(heading):
             return rows[0]
         return Results(rows, TIP_SHOWN)
@@ -163,9 +226,9 @@ class Vehicle:
         """
         from crossfall.answers.keys import trial_record
 
-        (one,) = answers(self, heading, surface, grip, hold, trial=True).answers
+        (one,) = answers(self.model, heading, surface, grip, hold, trial=True).answers
         assert one.trial is not None
-        head = {k: _record(one)[k] for k in ("heading_deg", "case", "grip", "hold")}
+        head = {k: answer_record(one)[k] for k in ("heading_deg", "case", "grip", "hold")}
         found = {k: frozen_value(v) for k, v in {**head, **trial_record(one.trial)}.items()}
         return Result({**found, "record": one.trial.record}, TRIAL_SHOWN)
 
@@ -182,17 +245,112 @@ class Vehicle:
 
         changes: the file; TRUCK.changes.toml beside the truck if not given. Raises InputError.
         """
-        from crossfall.tuning.whatif import what_if as ranked
-        from crossfall.verbs.common import plain
-        from crossfall.verbs.whatif import answer, catalogue_of
+        from crossfall.tuning.whatif import rank_changes as ranked
+        from crossfall.verbs.common import plain_json
+        from crossfall.verbs.whatif import catalogue_of, ranking_record
 
         catalogue = catalogue_of(self.loaded, None if changes is None else Path(changes))
         found = ranked(self.loaded, catalogue, aim, None, surface=surface, hold=hold)
-        rows = plain(answer(self.loaded, catalogue, found))["changes"]
+        rows = plain_json(ranking_record(self.loaded, catalogue, found))["changes"]
         for row in rows:
             row["gain_aim_deg"] = row["gain_deg"][aim]
             row["gain_aim_pm_deg"] = row["gain_pm_deg"][aim]
-        return Results([_result(row) for row in rows], CHANGE_SHOWN)
+        return Results([result_of(row) for row in rows], CHANGE_SHOWN)
+
+    def plan(
+        self,
+        changes: str | PathLike[str] | None = None,
+        *,
+        aim: Literal["side", "climb", "descent", "worst"] = "worst",
+        heading: float | Iterable[float] = (),
+        reach: float | None = None,
+        budget: float | None = None,
+        added_mass: float | None = None,
+        run_time: float | None = None,
+        front_share: tuple[float, float] | None = None,
+        limits: str | PathLike[str] | None = None,
+        surface: str | None = None,
+        hold: Hold = "brakes",
+    ) -> Result:
+        """The best set of changes for the money, under the keys of `crossfall plan --json`.
+
+        changes, aim: as for `what_if`; or heading: deg, one or several, to aim at instead. reach:
+        deg, for the least money. budget: money. added_mass: g. run_time: min. front_share: least
+        and most, %. limits: a class's file. Each set of `front` and `runners_up` has `words`.
+        best is None, and `unmet` says why, where no set keeps to all that. Solved as mixed-integer
+        programmes over the closed form, near-best sets scored with springs and tyres (see
+        DEVELOPERS.md). Raises InputError; ValueError for run_time without a [battery].
+        """
+        from crossfall.tuning.limits import read_limits
+        from crossfall.tuning.milp_model import Bounds
+        from crossfall.tuning.plan import plan as planned
+        from crossfall.tuning.unmet import unmet
+        from crossfall.verbs.common import plain_json
+        from crossfall.verbs.plan import aim_of, plan_record
+        from crossfall.verbs.whatif import catalogue_of
+
+        if run_time is not None and self.loaded.spec.battery is None:
+            raise ValueError("run_time: the truck's file has no [battery]")
+        catalogue = catalogue_of(self.loaded, None if changes is None else Path(changes))
+        ways = headings(self.name, heading) if is_one(heading) or heading else ()
+        bounds = Bounds(
+            budget=budget,
+            added_mass=None if added_mass is None else added_mass / 1e3,
+            run_time=None if run_time is None else run_time * 60.0,
+            front_share=front_share and (front_share[0] / 100, front_share[1] / 100),
+            limits=None if limits is None else read_limits(Path(limits)),
+        )
+        wanted = aim_of(aim, ways, reach)
+        found = planned(self.loaded, catalogue, wanted, bounds, surface=surface, hold=hold)
+        why = () if found.best else unmet(self.loaded, catalogue, wanted, bounds)
+        record = plain_json(plan_record(self.loaded, catalogue, found, why))
+        return result_of(record, PLAN_SHOWN, {"front": SET_SHOWN, "runners_up": SET_SHOWN})
+
+    def gains(
+        self,
+        *,
+        method: Literal["compliant", "rigid"] = "compliant",
+        surface: str | None = None,
+        hold: Hold = "brakes",
+    ) -> Result:
+        """Where a gram helps and where it hurts, under the keys of `crossfall gains --json`:
+        `parts` has degrees per 10 g added and per 10 mm moved, by direction.
+
+        Derivatives of the tip angle: of the closed form as it stands, or with springs and tyres by
+        central differences, the truck trimmed level again. Raises InputError.
+
+        >>> import crossfall
+        >>> found = crossfall.load("bramble").gains(method="rigid")
+        >>> {p.name: p.deg_per_10g.side for p in found.parts}["roof box"] < 0
+        True
+        """
+        from crossfall.tuning.gains import gradients, part_gains
+        from crossfall.verbs.common import plain_json
+        from crossfall.verbs.gains import gains_record
+
+        found = gradients(self.loaded, method, surface=surface, hold=hold)
+        record = plain_json(gains_record(found, part_gains(found)))
+        return result_of(record, ("surface", "grip", "method", "parts"), {"parts": GAIN_SHOWN})
+
+    def suspension(self, *, moves: bool = True, surface: str | None = None) -> Result:
+        """What links and shocks amount to, under the keys of `crossfall suspension --json`: `axles`
+        front and rear at ride height and over the travel, and, with moves, what each link end
+        moved by 5 mm would do to the tip angles.
+
+        surface: as for `tip`. Raises InputError.
+
+        >>> import crossfall
+        >>> crossfall.load("bramble").suspension(moves=False).axles.axle
+        ('front', 'rear')
+        """
+        from crossfall.tuning.suspension import HEADINGS, look, moved_ends
+        from crossfall.verbs.common import plain_json
+        from crossfall.verbs.suspension import suspension_record
+
+        asked = asked_conditions(self.model, HEADINGS, surface, None, "brakes")
+        moved = moved_ends(self.loaded, asked) if moves else ()
+        record = suspension_record(self.name, asked[0].grip.surface, look(self.model), moved)
+        return result_of(plain_json(record), ("surface", "axles", "moves"), {"axles": AXLE_SHOWN})
 
     def spread(
         self,
@@ -204,38 +362,20 @@ class Vehicle:
         samples: int = 128,
         seed: int = 0,
     ) -> Result | Results:
-        """Whole trucks drawn within their tolerances, and which input's doubt matters most (Sobol
-        indices), under the keys of `crossfall spread --json`.
+        """Whole trucks drawn within their tolerances, and which input's uncertainty matters most
+        (Sobol indices), under the keys of `crossfall spread --json`.
 
         samples: a power of two from 16. Other arguments as for `tip`; "weakest" is none.
         Raises InputError; ValueError for samples or where nothing is uncertain.
         """
-        from crossfall.study.montecarlo import spread as drawn
-        from crossfall.verbs.common import plain
+        from crossfall.study.montecarlo import monte_carlo as drawn
+        from crossfall.verbs.common import plain_json
         from crossfall.verbs.spread import heading_answer
 
-        asked = self._asked(heading, surface, grip, hold)
+        asked = asked_conditions(self.model, heading, surface, grip, hold)
         found = drawn(self.model, asked, samples=samples, seed=seed)
-        rows = [_result(plain(heading_answer(h, "compliant"))) for h in found]
+        rows = [result_of(plain_json(heading_answer(h, "compliant"))) for h in found]
         return rows[0] if is_one(heading) else Results(rows)
-
-    def _asked(
-        self,
-        heading: float | Iterable[float] | Weakest | None,
-        surface: str | None,
-        grip: float | None,
-        hold: Hold,
-    ) -> tuple[Conditions, ...]:
-        from crossfall.answers.answer import weakest_heading
-        from crossfall.answers.conditions import conditions
-
-        if hold not in ("brakes", "rail"):
-            raise InputError(Problem(self.name, f"hold is '{hold}'", "brakes or rail"))
-        if heading == "weakest":
-            (any_way,) = conditions(self.model, [0.0], surface, grip=grip, hold=hold)
-            return (weakest_heading(self.model, any_way),)
-        psi = [radians(h % 360.0) for h in _headings(self.name, heading)]
-        return conditions(self.model, psi, surface, grip=grip, hold=hold)
 
 
 def load(name_or_path: str | PathLike[str]) -> Vehicle:
@@ -268,56 +408,6 @@ def what_if(truck: Vehicle | str | PathLike[str], changes: Any = None, **how: An
     return vehicle_of(truck).what_if(changes, **how)
 
 
-def answers(
-    truck: Vehicle,
-    heading: float | Iterable[float] | Weakest | None,
-    surface: str | None,
-    grip: float | None,
-    hold: Hold,
-    *,
-    trial: bool,
-) -> Answers:
-    """The one answer in SI, for the pictures."""
-    from crossfall.answers.answer import answer
-
-    return answer(truck.model, truck._asked(heading, surface, grip, hold), trial=trial)
-
-
 def vehicle_of(truck: Vehicle | str | PathLike[str]) -> Vehicle:
     """A truck as it is, or loaded from a file or by a demo truck's name."""
     return truck if isinstance(truck, Vehicle) else load(truck)
-
-
-def is_one(heading: Any) -> bool:
-    """Whether one heading is meant, and one result wanted."""
-    return heading is not None and (isinstance(heading, str) or not hasattr(heading, "__iter__"))
-
-
-def _headings(name: str, heading: Any) -> list[float]:
-    given = FOUR if heading is None else (heading,) if is_one(heading) else tuple(heading)
-    try:
-        found = [float(h) for h in given]
-    except (TypeError, ValueError):
-        found = []
-    if not found or not all(map(isfinite, found)):
-        raise InputError(
-            Problem(name, f"heading is {heading!r}", "degrees, one or several, or 'weakest'")
-        )
-    return found
-
-
-def _record(one: Any) -> dict[str, Any]:
-    from crossfall.answers.keys import record
-    from crossfall.verbs.common import plain
-
-    found: dict[str, Any] = plain(record(one))
-    return found
-
-
-def _rows(found: Answers) -> list[Result]:
-    head = {"truck": found.truck, "surface": found.surface}
-    return [_result({**head, **_record(one)}, TIP_SHOWN) for one in found.answers]
-
-
-def _result(values: Mapping[str, Any], shown: tuple[str, ...] = ()) -> Result:
-    return Result({k: frozen_value(v) for k, v in values.items()}, shown)

@@ -2,8 +2,8 @@
 
 The readings fix the sums: mass, CG, and each axle's couple across. Weighed parts stand as they are;
 an axle and a wheel are lumps of their own; the rest of the truck is one lump of the chassis, whose
-mass and place make the sums come out. Its tolerance is the sums' doubt, so the file is as sure of
-mass and CG as scale and ruler are, whatever the split.
+mass and place make the sums come out. Its tolerance is the sums' uncertainty, so the file is as
+sure of mass and CG as scale and ruler are, whatever the split.
 """
 
 from __future__ import annotations
@@ -18,27 +18,27 @@ from pydantic import ValidationError
 
 from crossfall.measurement import typical
 from crossfall.measurement.readings import Readings
-from crossfall.measurement.setup import ENDS, Filled, Setup, setup
+from crossfall.measurement.setup import Filled, Setup, setup
 from crossfall.measurement.sums import Sums, sums
 from crossfall.truck import pieces as placing
-from crossfall.truck.model import GRAVITY, WHEELS, Array, Part
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
+from crossfall.truck.model import ENDS, GRAVITY, WHEELS, Array, Part
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.sentences import problems
 
-MM = G = 1e-3
-RECTANGULAR = 1 / sqrt(3)
+_MM = _G = 1e-3
+_RECTANGULAR = 1 / sqrt(3)
 REST = "chassis and drive"
 AXLES = ("front axle", "rear axle")
-HIGHEST = 0.7  # of the wheelbase, a CG no truck that stands has
-STEEPEST = 0.5  # block over wheelbase
+_HIGHEST = 0.7  # of the wheelbase, a CG no truck that stands has
+_STEEPEST = 0.5  # block over wheelbase
 LOWEST_BLOCK = 15.0  # mm
 FURTHEST_SIDE = 0.3  # of the track, an axle's mass centre beside its middle
-DECIMALS = 4
+_DECIMALS = 4
 
 
 @dataclass(frozen=True)
-class Lump:
+class PartLump:
     """A part of the new file: its entries, what it is, and how it came about."""
 
     entries: Mapping[str, Any]
@@ -54,7 +54,7 @@ class Beginning:
     readings: Readings
     setup: Setup
     sums: Sums
-    lumps: tuple[Lump, ...]
+    lumps: tuple[PartLump, ...]
 
     @property
     def data(self) -> dict[str, Any]:
@@ -64,29 +64,31 @@ class Beginning:
 
 def begin(readings: Readings) -> Beginning:
     """Raises InputError where the readings make no truck, with the reading to look at."""
-    if found := mistakes(readings):
+    if found := _mistakes(readings):
         raise InputError(found)
     made = setup(readings)
     known = [_wheel(readings, made), *_axles(made), *_weighed(readings)]
     total = _sums(readings, made)
-    height = total.cg[2] / MM
-    if not 0.9 * made.ends[0].tyre["radius"].value < height < HIGHEST * readings.wheelbase_mm:
+    height = total.cg[2] / _MM
+    if not 0.9 * made.ends[0].tyre["radius"].value < height < _HIGHEST * readings.wheelbase_mm:
         what = f"puts the CG {height:.0f} mm above the ground"
         allowed = "no such truck: look at raised_g, block_mm, and whether both wheels were on"
         raise InputError(Problem("readings", what, allowed, "raised_g"))
     return Beginning(readings, made, total, tuple(_closed(readings, made, total, known)))
 
 
-def mistakes(r: Readings) -> list[Problem]:
+def _mistakes(r: Readings) -> list[Problem]:
     """What cannot be, a problem each at the reading to look at."""
     found = []
 
     def bad(key: str, what: str, allowed: str) -> None:
         found.append(Problem("readings", what, allowed, key))
 
-    if not LOWEST_BLOCK <= r.block_mm <= STEEPEST * r.wheelbase_mm:
+    if not LOWEST_BLOCK <= r.block_mm <= _STEEPEST * r.wheelbase_mm:
         bad(
-            "block_mm", f"is {r.block_mm:g}", f"{LOWEST_BLOCK:g} to {STEEPEST * r.wheelbase_mm:.0f}"
+            "block_mm",
+            f"is {r.block_mm:g}",
+            f"{LOWEST_BLOCK:g} to {_STEEPEST * r.wheelbase_mm:.0f}",
         )
     total = sum(r.corners_g)
     if r.raised_g >= total:
@@ -102,7 +104,7 @@ def mistakes(r: Readings) -> list[Problem]:
         sag = getattr(r, key)
         if r.sag_g is None or sag is None:
             continue
-        least = r.sag_g * G * GRAVITY / setup(r).ends[0].tyre["stiffness"].value / 2
+        least = r.sag_g * _G * GRAVITY / setup(r).ends[0].tyre["stiffness"].value / 2
         if sag <= least:
             bad(key, f"is {sag:g}, which the tyres alone give", f"more than {least:.1f}")
     return found
@@ -116,27 +118,27 @@ def _sums(r: Readings, made: Setup) -> Sums:
         spring, axle = end.suspension["spring"], end.axle_g
         unsprung = axle.value + 2 * made.wheel_g.value
         off = axle.tol + 2 * made.wheel_g.tol
-        pairs[f"rate_{name}"] = (spring.value / MM, spring.tol / MM * RECTANGULAR)
-        pairs[f"unsprung_{name}"] = (unsprung * G, off * G * RECTANGULAR)
+        pairs[f"rate_{name}"] = (spring.value / _MM, spring.tol / _MM * _RECTANGULAR)
+        pairs[f"unsprung_{name}"] = (unsprung * _G, off * _G * _RECTANGULAR)
     both = [end.suspension for end in made.ends]
     for key, field in (("spacing", "spring_spacing"), ("roll_centre", "roll_centre")):
         mean = sum(one[field].value for one in both) / 2
-        pairs[key] = (mean * MM, both[0][field].tol * MM * RECTANGULAR)
+        pairs[key] = (mean * _MM, both[0][field].tol * _MM * _RECTANGULAR)
     return sums(
         r,
-        (radii[0].value * MM, radii[1].value * MM),
-        radii[0].tol * MM * RECTANGULAR,
+        (radii[0].value * _MM, radii[1].value * _MM),
+        radii[0].tol * _MM * _RECTANGULAR,
         pairs,
     )
 
 
-def _wheel(r: Readings, made: Setup) -> Lump:
+def _wheel(r: Readings, made: Setup) -> PartLump:
     d, w = r.tyre_diameter_mm, r.tyre_width_mm
     shape = {"kind": "ring", "outer_mm": d, "inner_mm": _tidy(0.45 * d), "width_mm": w}
     return _lump("wheel", "every wheel", made.wheel_g, [0, 0, 0], 1.0, shape)
 
 
-def _axles(made: Setup) -> list[Lump]:
+def _axles(made: Setup) -> list[PartLump]:
     found = []
     for name, end in zip(AXLES, made.ends, strict=True):
         length = max(end.track.value - end.tyre["width"].value, 10.0)
@@ -147,7 +149,7 @@ def _axles(made: Setup) -> list[Lump]:
 
 def _lump(
     name: str, on: str, mass: Filled, at: Sequence[float], place_tol: float, shape: dict[str, Any]
-) -> Lump:
+) -> PartLump:
     entries = {
         "name": name,
         "on": on,
@@ -157,10 +159,10 @@ def _lump(
         "mass_tol_g": _tidy(mass.tol),
         "place_tol_mm": place_tol,
     }
-    return Lump(entries, mass.how)
+    return PartLump(entries, mass.how)
 
 
-def _weighed(r: Readings) -> list[Lump]:
+def _weighed(r: Readings) -> list[PartLump]:
     """Body, pack, and the parts weighed on their own."""
     found = []
     middle = (r.front_track_mm + r.rear_track_mm) / 2
@@ -176,7 +178,7 @@ def _weighed(r: Readings) -> list[Lump]:
         found.append(_lump("battery pack", "chassis", mass, r.pack_at_mm, 4, shape))
     for part in r.part:
         entries = part.model_dump(mode="json", exclude_unset=True)
-        found.append(Lump(entries, "given with the readings"))
+        found.append(PartLump(entries, "given with the readings"))
     return found
 
 
@@ -189,7 +191,7 @@ def _spec_of(data: dict[str, Any]) -> TruckSpec:
         raise InputError(problems(error, TruckSpec, data, lambda _: (here, None))) from None
 
 
-def _closed(r: Readings, made: Setup, total: Sums, known: Sequence[Lump]) -> list[Lump]:
+def _closed(r: Readings, made: Setup, total: Sums, known: Sequence[PartLump]) -> list[PartLump]:
     """The lumps with what is left for the chassis, and the axles moved across, so that mass, CG
     and the couple on each axle come out."""
     spec = _spec_of(truck_data(r, made, [dict(one.entries) for one in known]))
@@ -212,7 +214,7 @@ def _closed(r: Readings, made: Setup, total: Sums, known: Sequence[Lump]) -> lis
     return [rest, *known]
 
 
-def _taken_out(r: Readings, known: Sequence[Lump], placed: Sequence[Part]) -> list[Lump]:
+def _taken_out(r: Readings, known: Sequence[PartLump], placed: Sequence[Part]) -> list[PartLump]:
     """Axle and wheel lumps less the parts on them that were weighed on their own."""
     own = {one.entries["name"]: i for i, one in enumerate(known)}
     given = len(known) - len(r.part)
@@ -227,17 +229,17 @@ def _taken_out(r: Readings, known: Sequence[Lump], placed: Sequence[Part]) -> li
         raise InputError(Problem("readings", what, allowed, "part"))
     for name, mass in (("wheel", wheels[0]), *((f"{a} lump", taken[a]) for a in AXLES)):
         i = own[name]
-        left = found[i].entries["mass_g"] - mass / G
+        left = found[i].entries["mass_g"] - mass / _G
         if left <= 0:
-            what = f"weigh {mass / G:.0f} g, all of the {name.removesuffix(' lump')}"
+            what = f"weigh {mass / _G:.0f} g, all of the {name.removesuffix(' lump')}"
             allowed = f"less than {found[i].entries['mass_g']:g}"
             raise InputError(Problem("readings", what, allowed, "part"))
-        found[i] = Lump({**found[i].entries, "mass_g": _tidy(left)}, found[i].how)
+        found[i] = PartLump({**found[i].entries, "mass_g": _tidy(left)}, found[i].how)
     return found
 
 
 def _across(
-    r: Readings, made: Setup, known: Sequence[Lump], placed: Sequence[Part], total: Sums
+    r: Readings, made: Setup, known: Sequence[PartLump], placed: Sequence[Part], total: Sums
 ) -> Array:
     """(3,) mm, y of the sprung mass centre, and of the front and rear axle lump.
 
@@ -246,7 +248,8 @@ def _across(
     """
     fl, fr, rl, rr = r.corners_g
     couples = np.array([(fl - fr) * r.front_track_mm, (rl - rr) * r.rear_track_mm]) / 2
-    masses = {one.entries["name"]: one.entries["mass_g"] for one in known}
+    own_lumps = known[: len(known) - len(r.part)]  # a part may have a material instead
+    masses = {one.entries["name"]: one.entries["mass_g"] for one in own_lumps}
     given = len(known) - len(r.part)
     a = np.zeros((2, 3))
     b = couples.copy()
@@ -255,19 +258,19 @@ def _across(
         unsprung = made.ends[i].axle_g.value + 2 * made.wheel_g.value
         a[i, 0] = made.ends[i].load_g - unsprung
         a[i, 1 + i] = masses[f"{AXLES[i]} lump"]
-        b[i] -= sum(p.body.mass / G * p.unsprung * p.body.cg[1] / MM for p in own)
+        b[i] -= sum(p.body.mass / _G * p.unsprung * p.body.cg[1] / _MM for p in own)
     scale = np.diag([typical.CHASSIS_SIDE_MM, typical.AXLE_SIDE_MM, typical.AXLE_SIDE_MM]) ** 2
     return np.asarray(scale @ a.T @ np.linalg.solve(a @ scale @ a.T, b))
 
 
-def _moved(one: Lump, sides: Array) -> Lump:
+def _moved(one: PartLump, sides: Array) -> PartLump:
     for name, y in zip(AXLES, sides[1:], strict=True):
         if one.entries["name"] == f"{name} lump":
-            return Lump({**one.entries, "at_mm": [0, _tidy(y), 0]}, one.how)
+            return PartLump({**one.entries, "at_mm": [0, _tidy(y), 0]}, one.how)
     return one
 
 
-def _remainder(r: Readings, made: Setup, total: Sums, known: Sequence[Lump]) -> Lump:
+def _remainder(r: Readings, made: Setup, total: Sums, known: Sequence[PartLump]) -> PartLump:
     spec = _spec_of(truck_data(r, made, [dict(one.entries) for one in known]))
     placed = [
         p for i, part in enumerate(spec.part)
@@ -275,30 +278,32 @@ def _remainder(r: Readings, made: Setup, total: Sums, known: Sequence[Lump]) -> 
     ]  # fmt: skip
     mass = total.mass - sum(p.body.mass for p in placed)
     if mass <= 0.02 * total.mass:
-        what = f"weigh {(total.mass - mass) / G:.0f} g together, and the truck {total.mass / G:.0f}"
+        what = (
+            f"weigh {(total.mass - mass) / _G:.0f} g together, and the truck {total.mass / _G:.0f}"
+        )
         allowed = "something must be left for frame and drive"
         raise InputError(Problem("readings", what, allowed, "the parts"))
     moment = total.mass * total.cg - np.sum([p.body.mass * p.body.cg for p in placed], axis=0)
     at = moment / mass
-    if not 0 < at[2] < r.wheelbase_mm * MM:
-        what = f"leave the rest of the truck {at[2] / MM:.0f} mm above the ground"
+    if not 0 < at[2] < r.wheelbase_mm * _MM:
+        what = f"leave the rest of the truck {at[2] / _MM:.0f} mm above the ground"
         allowed = "look at the heights of pack, body and parts, and at raised_g"
         raise InputError(Problem("readings", what, allowed, "the parts"))
-    share = total.mass / mass / RECTANGULAR
+    share = total.mass / mass / _RECTANGULAR
     sd = total.sd
-    height = min(80.0, 1.6 * at[2] / MM)
+    height = min(80.0, 1.6 * at[2] / _MM)
     size = [1.1 * r.wheelbase_mm, 0.4 * r.front_track_mm, height]
     entries = {
         "name": REST,
         "on": "chassis",
         "remainder": True,
-        "mass_g": _tidy(mass / G),
+        "mass_g": _tidy(mass / _G),
         "shape": {"kind": "box", "size_mm": [_tidy(v) for v in size]},
-        "at_mm": [_tidy(v / MM) for v in at],
-        "mass_tol_g": _tidy(sd[0] / G / RECTANGULAR),
-        "place_tol_xyz_mm": [round(float(v) * share / MM, 2) for v in sd[1:]],
+        "at_mm": [_tidy(v / _MM) for v in at],
+        "mass_tol_g": _tidy(sd[0] / _G / _RECTANGULAR),
+        "place_tol_xyz_mm": [round(float(v) * share / _MM, 2) for v in sd[1:]],
     }
-    return Lump(entries, "all the rest: what scale and ruler leave after the parts below")
+    return PartLump(entries, "all the rest: what scale and ruler leave after the parts below")
 
 
 def truck_data(r: Readings, made: Setup, parts: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
@@ -315,7 +320,7 @@ def truck_data(r: Readings, made: Setup, parts: Sequence[Mapping[str, Any]]) -> 
         for key, value, tol, _ in end_lines(end.tyre, TYRE_UNITS):
             table |= {key: value} | ({tol[0]: tol[1]} if tol else {})
         springs: dict[str, Any] = {}
-        for key, value, tol, _ in end_lines(end.suspension, SUSPENSION_UNITS):
+        for key, value, tol, _ in end_lines(end.in_file, SUSPENSION_UNITS):
             springs |= {key: value} | ({tol[0]: tol[1]} if tol else {})
         data[name] = {
             "track_mm": end.track.value,
@@ -344,12 +349,12 @@ SUSPENSION_UNITS = {
     "anti_dive": "percent",
     "anti_squat": "percent",
 }
-Line = tuple[str, float, tuple[str, float] | None, str]
+_Line = tuple[str, float, tuple[str, float] | None, str]
 
 
-def end_lines(values: Mapping[str, Filled], units: Mapping[str, str]) -> list[Line]:
+def end_lines(values: Mapping[str, Filled], units: Mapping[str, str]) -> list[_Line]:
     """Key, value, key and value of the tolerance, and how it came about."""
-    found: list[Line] = []
+    found: list[_Line] = []
     for key, one in values.items():
         unit = units[key]
         tol = (f"{key}_tol_{unit}", _tidy(one.tol)) if one.tol else None
@@ -368,4 +373,4 @@ def grip(r: Readings) -> tuple[dict[str, float], str]:
 
 
 def _tidy(value: float) -> float:
-    return round(float(value), DECIMALS)
+    return round(float(value), _DECIMALS)

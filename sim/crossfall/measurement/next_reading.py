@@ -16,11 +16,11 @@ from crossfall.answers.ranges import MASSES, Range
 from crossfall.measurement.begin import Beginning, begin
 from crossfall.measurement.readings import Readings
 from crossfall.truck.build import build
+from crossfall.truck.errors import InputError
 from crossfall.truck.model import GRAVITY, Array, Truck
-from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TruckSpec
 
-G = 1e-3
+_G = 1e-3
 TRIED_G = 1000.0  # pressed or pulled with
 SAG_G = 500.0
 
@@ -42,7 +42,7 @@ class Advice:
         return self.gain / self.minutes
 
 
-def next_readings(begun: Beginning, truck: Truck, spans: Sequence[Range]) -> tuple[Advice, ...]:
+def next_measurements(begun: Beginning, truck: Truck, spans: Sequence[Range]) -> tuple[Advice, ...]:
     """All that would help, the most for its minutes first. spans: of the truck as begun."""
     now = np.array([(s.tip[1] - s.tip[0]) / 2 for s in spans])
     found = []
@@ -104,7 +104,7 @@ def _candidates(begun: Beginning) -> list[tuple[str, float, dict[str, Any]]]:
 
     for name, end in (("front", front), ("rear", rear)):
         s = end.suspension
-        sank = SAG_G * G * GRAVITY / 2 * (1 / s["spring"].value + 1 / tyre)
+        sank = SAG_G * _G * GRAVITY / 2 * (1 / s["spring"].value + 1 / tyre)
         weight = {"sag_g": r.sag_g or SAG_G}
         add(f"put {weight['sag_g']:.0f} g on the body over the {name} axle: how far does it sink?",
             3.0, **weight, **{f"{name}_sag_mm": sank * weight["sag_g"] / SAG_G})  # fmt: skip
@@ -113,17 +113,18 @@ def _candidates(begun: Beginning) -> list[tuple[str, float, dict[str, Any]]]:
         add(f"measure between the {name} springs", 1.0,
             **{f"{name}_spacing_mm": s["spring_spacing"].value})  # fmt: skip
         percent = "anti_dive" if name == "front" else "anti_squat"
-        add(f"measure the {name} links' ends and draw roll centre and {percent.replace('_', '-')}",
-            15.0, **{f"{name}_roll_centre_mm": s["roll_centre"].value,
-                     f"{percent}_percent": s[percent].value})  # fmt: skip
+        if not end.linked:
+            add(f"measure the {name} links' ends: a [[part]] with link = ... each in the readings",
+                15.0, **{f"{name}_roll_centre_mm": s["roll_centre"].value,
+                         f"{percent}_percent": s[percent].value})  # fmt: skip
         add(f"take the {name} axle out and weigh it", 20.0, **{f"{name}_axle_g": end.axle_g.value})
     add("press a tyre on the scale", 2.0, squash_g=TRIED_G,
-        squash_mm=TRIED_G * G * GRAVITY / tyre)  # fmt: skip
+        squash_mm=TRIED_G * _G * GRAVITY / tyre)  # fmt: skip
     add("pull a held wheel sideways and along, with a luggage scale", 4.0,
-        side_g=TRIED_G, side_mm=TRIED_G * G * GRAVITY / along,
-        roll_g=TRIED_G, roll_mm=TRIED_G * G * GRAVITY / along)  # fmt: skip
+        side_g=TRIED_G, side_mm=TRIED_G * _G * GRAVITY / along,
+        roll_g=TRIED_G, roll_mm=TRIED_G * _G * GRAVITY / along)  # fmt: skip
     add("pull the truck, wheels held, over the ground until it slides", 3.0,
-        pull_g=begun.sums.mass / G * 0.8)  # fmt: skip
+        pull_g=begun.sums.mass / _G * 0.8)  # fmt: skip
     add("take a wheel off and weigh it", 2.0, wheel_g=made.wheel_g.value)
     add("push the body down to its stops", 1.0, bump_mm=front.suspension["bump"].value)
     add("print a tyre's tread on paper", 3.0, tread_mm=4 * front.tyre["contact_half_width"].value)

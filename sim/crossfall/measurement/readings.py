@@ -18,15 +18,15 @@ from typing import Annotated, Any, Literal
 import tomlkit
 from pydantic import Field, ValidationError, model_validator
 
-from crossfall.truck.lines import Path as KeyPath
-from crossfall.truck.lines import nearest_line
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.read import Source, read_source
 from crossfall.truck.schema import Name, PartSpec, Strict, mistake
 from crossfall.truck.sentences import problems
 from crossfall.truck.shapes import Places
+from crossfall.truck.toml_line_index import KeyPath as KeyPath
+from crossfall.truck.toml_line_index import nearest_line
 
-Kind = Literal["mm", "g", "N/mm", "word", "yes or no", "place", "name"]
+_Kind = Literal["mm", "g", "N/mm", "word", "yes or no", "place", "name"]
 
 Size = Annotated[float, Field(ge=1, le=2000)]  # mm
 Gap = Annotated[float, Field(gt=0, le=200)]  # mm, something gives by
@@ -132,7 +132,7 @@ class Question:
 
     key: str
     words: str
-    kind: Kind
+    kind: _Kind
     hint: str = ""
     minutes: float = 0.5
     needed: bool = False

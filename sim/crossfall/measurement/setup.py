@@ -8,13 +8,13 @@ from dataclasses import dataclass
 from crossfall.measurement import typical
 from crossfall.measurement.readings import Readings
 from crossfall.measurement.typical import Typical
-from crossfall.truck.model import GRAVITY
+from crossfall.truck.model import ENDS, GRAVITY
 
-G = 1e-3
+_G = 1e-3
 GIVE_TOL = 0.3  # mm, plus or minus: of something that gives, read off a ruler beside it
 TYRES_DIFFER = 0.05  # of a stiffness: one tyre or spring against the next
 PULL_TOL = 0.05  # of a luggage scale's pull
-ENDS = ("front", "rear")
+GUIDED = ("roll_centre", "anti_dive", "anti_squat")  # follow from links, where their ends are known
 
 
 @dataclass(frozen=True)
@@ -31,13 +31,19 @@ class Filled:
 @dataclass(frozen=True)
 class End:
     """One axle. Keys of `tyre` and `suspension` are the truck file's, without units. axle_g: one
-    axle without its wheels."""
+    axle without its wheels. linked: link ends among the readings say what GUIDED would."""
 
     track: Filled
     tyre: Mapping[str, Filled]
     suspension: Mapping[str, Filled]
     axle_g: Filled
     load_g: float
+    linked: bool
+
+    @property
+    def in_file(self) -> dict[str, Filled]:
+        """What of the suspension the truck file gives by numbers."""
+        return {k: v for k, v in self.suspension.items() if not (self.linked and k in GUIDED)}
 
 
 @dataclass(frozen=True)
@@ -70,6 +76,7 @@ def setup(r: Readings) -> Setup:
             _suspension(r, i, springs[i], tyres[i]["radius"].value),
             axles[i],
             loads[i],
+            any(p.on == f"{ENDS[i]} link" and p.link not in (None, "shock") for p in r.part),
         )
         for i in (0, 1)
     ]
@@ -102,10 +109,10 @@ def _tyre(r: Readings, total: float) -> Filled:
     """N/mm, vertical, of every tyre."""
     if r.squash_g is None or r.squash_mm is None:
         likely = typical.TYRE_SQUASH
-        rate = total / 4 * G * GRAVITY / likely.value
+        rate = total / 4 * _G * GRAVITY / likely.value
         how = f"typical, not measured: {likely.why}"
         return Filled(rate, rate * likely.tol / likely.value, how, True)
-    rate = r.squash_g * G * GRAVITY / r.squash_mm
+    rate = r.squash_g * _G * GRAVITY / r.squash_mm
     off = min(GIVE_TOL / r.squash_mm + TYRES_DIFFER, 0.9)
     return Filled(rate, rate * off, f"{r.squash_g:g} g pressed a tyre in by {r.squash_mm:g} mm")
 
@@ -114,13 +121,13 @@ def _pulled(grams: float | None, gave: float | None) -> Filled | None:
     """N/mm along the ground, or None."""
     if grams is None or gave is None:
         return None
-    rate = grams * G * GRAVITY / gave
+    rate = grams * _G * GRAVITY / gave
     off = min(GIVE_TOL / gave + TYRES_DIFFER + PULL_TOL, 0.9)
     return Filled(rate, rate * off, f"{grams:g} g moved a held wheel by {gave:g} mm")
 
 
 def _tyre_values(r: Readings, load: float, stiffness: Filled) -> dict[str, Filled]:
-    squash = load / 2 * G * GRAVITY / stiffness.value
+    squash = load / 2 * _G * GRAVITY / stiffness.value
     if r.axle_height_mm is not None:
         radius = Filled(r.axle_height_mm, r.ruler_tol_mm, "measured, standing")
     else:
@@ -152,13 +159,13 @@ def _tyre_values(r: Readings, load: float, stiffness: Filled) -> dict[str, Fille
 def _springs(r: Readings, carried: list[float], tyre: float) -> list[Filled]:
     """N/mm at a corner. carried: g on each axle's springs. A weight on the body over an axle
     squeezes its springs and tyres in series: 1/k = 2 s / (m g) - 1/k_tyre."""
-    rates = [g / 2 * G * GRAVITY / typical.SQUEEZE_MM for g in carried]
+    rates = [g / 2 * _G * GRAVITY / typical.SQUEEZE_MM for g in carried]
     how = f"typical, not measured: {typical.SPRING_WHY}"
     found = [Filled(k, k * typical.SPRING_SHARE, how, True) for k in rates]
     for i, sag in enumerate((r.front_sag_mm, r.rear_sag_mm)):
         if r.sag_g is None or sag is None:
             continue
-        softness = 2 * sag / (r.sag_g * G * GRAVITY) - 1 / tyre
+        softness = 2 * sag / (r.sag_g * _G * GRAVITY) - 1 / tyre
         if softness > 0:  # if not, all of it is the tyre: told by `begin.mistakes`
             off = min(GIVE_TOL / sag + 2 * TYRES_DIFFER, 0.9)
             how = f"{r.sag_g:g} g sank the body by {sag:g} mm"

@@ -1,4 +1,4 @@
-"""Mass and CG of the whole truck from four corners and one raised end, with their doubt.
+"""Mass and CG of the whole truck from four corners and one raised end, with their uncertainty.
 
 Level, the loads give mass, x and y (moments); raised, they give the height: the load under the
 raised axle of `tuning.weighin_model` (equation (2) there, ISO 10392) solved for it. Doubt is
@@ -14,16 +14,16 @@ from math import radians, sqrt, tan
 import numpy as np
 
 from crossfall.measurement.readings import Readings
+from crossfall.measurement.weigh_in_model import Springs, Stand, TruckGeometry, wheel_loads
 from crossfall.truck.model import Array
-from crossfall.tuning.weighin_model import Shape, Springs, Stand, wheel_loads
 
-MM = G = 1e-3
-ACCURACY = 0.002  # of a load, plus or minus: what kitchen scales mostly promise
+_MM = _G = 1e-3
+_ACCURACY = 0.002  # of a load, plus or minus: what kitchen scales mostly promise
 FLOOR = radians(0.2)  # plus or minus
-RECTANGULAR = 1 / sqrt(3)
+_RECTANGULAR = 1 / sqrt(3)
 FIRST, SECOND = 0.06, 0.14  # m, CG heights the solution starts from
-ROUNDS = 30
-CLOSE = 1e-13  # m
+_ROUNDS = 30
+_CLOSE = 1e-13  # m
 
 
 @dataclass(frozen=True)
@@ -52,8 +52,8 @@ def sums(readings: Readings, radii: tuple[float, float], radius_sd: float,
     found = _solved(dict(zip(names, tried, strict=True)), readings)  # (4, 1 + n)
     change = found[:, 1:] - found[:, :1]
     mass, *cg = found[:, 0]
-    lean = tan(FLOOR) * RECTANGULAR * cg[2]  # moves the level loads' centre as a lean would
-    scale = ACCURACY * RECTANGULAR * mass
+    lean = tan(FLOOR) * _RECTANGULAR * cg[2]  # moves the level loads' centre as a lean would
+    scale = _ACCURACY * _RECTANGULAR * mass
     extra = np.diag([scale**2, lean**2, lean**2, 0.0])
     causes = sorted(zip(names, np.abs(change[3]).tolist(), strict=True), key=lambda c: -c[1])
     return Sums(float(mass), np.array(cg), change @ change.T + extra, tuple(causes))
@@ -63,17 +63,17 @@ def _inputs(
     readings: Readings, radii: tuple[float, float], radius_sd: float,
     springs: Mapping[str, tuple[float, float]],
 ) -> tuple[list[str], Array, Array]:  # fmt: skip
-    scale = sqrt(readings.scatter_g**2 + readings.scale_step_g**2 / 12) * G
-    ruler = readings.ruler_tol_mm * MM * RECTANGULAR
+    scale = sqrt(readings.scatter_g**2 + readings.scale_step_g**2 / 12) * _G
+    ruler = readings.ruler_tol_mm * _MM * _RECTANGULAR
     pair = sqrt(2) * readings.scatter_g  # two wheels are stood on the scale at once
-    raised = sqrt((pair**2 + readings.scale_step_g**2 / 12) / readings.raised_repeats) * G
+    raised = sqrt((pair**2 + readings.scale_step_g**2 / 12) / readings.raised_repeats) * _G
     rows = [
-        *((f"corner {i}", w * G, scale) for i, w in enumerate(readings.corners_g)),
-        ("raised load", readings.raised_g * G, raised),
-        ("block", readings.block_mm * MM, ruler),
-        ("wheelbase", readings.wheelbase_mm * MM, ruler),
-        ("front track", readings.front_track_mm * MM, ruler),
-        ("rear track", readings.rear_track_mm * MM, ruler),
+        *((f"corner {i}", w * _G, scale) for i, w in enumerate(readings.corners_g)),
+        ("raised load", readings.raised_g * _G, raised),
+        ("block", readings.block_mm * _MM, ruler),
+        ("wheelbase", readings.wheelbase_mm * _MM, ruler),
+        ("front track", readings.front_track_mm * _MM, ruler),
+        ("rear track", readings.rear_track_mm * _MM, ruler),
         ("front radius", radii[0], 0.0),
         ("rear radius", radii[1], 0.0),
         ("radii", 0.0, radius_sd),
@@ -108,17 +108,17 @@ def _solved(inputs: Mapping[str, Array], readings: Readings) -> Array:
     which = slice(0, 2) if readings.raised == "front" else slice(2, 4)
 
     def off(z: Array) -> Array:
-        shape = Shape(mass, x, y, z, base, front_track, rear_track, *radii)
+        shape = TruckGeometry(mass, x, y, z, base, front_track, rear_track, *radii)
         load: Array = wheel_loads(shape, springs, stand)[..., which].sum(axis=-1)
         return load - inputs["raised load"]
 
     before, z = np.full_like(mass, FIRST), np.full_like(mass, SECOND)
     was = off(before)
-    for _ in range(ROUNDS):
+    for _ in range(_ROUNDS):
         now = off(z)
         slope = (now - was) / np.where(z == before, 1.0, z - before)
         step = np.where(slope != 0, now / np.where(slope == 0, 1.0, slope), 0.0)
         before, was, z = z, now, z - step
-        if np.max(np.abs(step)) < CLOSE:
+        if np.max(np.abs(step)) < _CLOSE:
             break
     return np.array([mass, x, y, z])

@@ -11,13 +11,14 @@ from crossfall.measurement.begin import (
     SUSPENSION_UNITS,
     TYRE_UNITS,
     Beginning,
-    Lump,
+    PartLump,
     end_lines,
     grip,
 )
-from crossfall.measurement.setup import ENDS, End
+from crossfall.measurement.setup import End
+from crossfall.truck.model import ENDS
 
-HEAD = """\
+_HEAD = """\
 # {name}: a first truck file, made by crossfall begin from readings of scale, ruler and block.
 # It gives every reading back. What was not measured is typical of the class and says so; tolerances
 # (_tol_, plus or minus) are as wide as that. Axes: x forward, y left, z up from the ground, origin
@@ -31,7 +32,11 @@ def truck_text(begun: Beginning, stem: str) -> str:
     """The whole file. stem: of its name."""
     r, made = begun.readings, begun.setup
     surface, how = grip(r)
-    lines = [HEAD.format(name=_comment(r.name), file=stem), "format = 1", f"name = {_toml(r.name)}"]
+    lines = [
+        _HEAD.format(name=_comment(r.name), file=stem),
+        "format = 1",
+        f"name = {_toml(r.name)}",
+    ]
     lines += ["", "[chassis]", f"wheelbase_mm = {_toml(r.wheelbase_mm)}"]
     lines.append(f"wheelbase_tol_mm = {_toml(made.wheelbase.tol)}")
     for name, end in zip(ENDS, made.ends, strict=True):
@@ -49,7 +54,7 @@ def _end(name: str, end: End) -> list[str]:
     for key, value, tol, how in end_lines(end.tyre, TYRE_UNITS):
         lines += _valued(key, value, tol, how)
     lines += ["", f"[{name}.suspension]"]
-    for key, value, tol, how in end_lines(end.suspension, SUSPENSION_UNITS):
+    for key, value, tol, how in end_lines(end.in_file, SUSPENSION_UNITS):
         lines += _valued(key, value, tol, how)
     return lines
 
@@ -60,7 +65,7 @@ def _valued(key: str, value: float, tol: tuple[str, float] | None, how: str) -> 
     return [*found, f"{tol[0]} = {_toml(tol[1])}"] if tol else found
 
 
-def _part(lump: Lump) -> list[str]:
+def _part(lump: PartLump) -> list[str]:
     lines = ["", "[[part]]", f"# {lump.how}"]
     return [*lines, *(f"{key} = {_toml(value)}" for key, value in lump.entries.items())]
 

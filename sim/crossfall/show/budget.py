@@ -11,8 +11,8 @@ from matplotlib.patches import Polygon, Rectangle
 
 from crossfall.answers.answer import Answers, TipAnswer
 from crossfall.show.paper import haloed
-from crossfall.show.polar import ground
-from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, page, styled, text_size, title
+from crossfall.show.polar import ground_words
+from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, paper_page, styled, text_size, title
 
 ROW, HEAD, FOOT = 27.5, 27.0, 18.0  # mm
 NAME, CHART, EDGE = 62.0, 118.0, 10.0  # widths in mm: names, stairs, right margin
@@ -35,7 +35,7 @@ def draw_budget(found: Answers, most: int = 8) -> Figure:
     answers = sorted(found.answers, key=lambda a: (not np.isfinite(a.tip), a.tip))[:most]
     answers.sort(key=lambda a: a.conditions.heading)
     height = HEAD + ROW * len(answers) + FOOT
-    made, axes = page(NAME + CHART + EDGE, height)
+    made, axes = paper_page(NAME + CHART + EDGE, height)
     reached = [levels(a) for a in answers] + [_ends(a) for a in answers]
     losses = np.concatenate(reached)
     low, high = min(float(np.min(losses)), -LEAST_SPAN), max(0.0, float(np.max(losses)))
@@ -46,7 +46,7 @@ def draw_budget(found: Answers, most: int = 8) -> Figure:
     for i, answer in enumerate(answers):
         _flight(axes, answer, zero, k, height - HEAD - ROW * i)
     _key(axes)
-    on = ground(answers[0].conditions)
+    on = ground_words(answers[0].conditions)
     under = f"{on}: degrees lost from the rigid answer, step by step, to the trial"
     title(made, f"{found.truck}: angle budget", under)
     return made
@@ -91,7 +91,7 @@ def _flight(axes: Axes, answer: TipAnswer, zero: float, k: float, top: float) ->
         if i + 2 < len(landings):
             axes.plot([end, end], [y, y - drop], color=LIGHT.ink, lw=0.6, zorder=2)
         gain = np.degrees(answer.budget.steps[i][1])
-        text = f"{gain:+.2f}".replace("-", "−")
+        text = f"{round(gain, 2) + 0.0:+.2f}".replace("-", "−")
         x = max(start, end) + 1.2
         haloed(axes, x, y + drop / 2, text, size=SMALL, ha="left")
     if len(ends := zero + k * _ends(answer)) == 2:

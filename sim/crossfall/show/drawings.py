@@ -18,13 +18,13 @@ from crossfall.show.paper import (
     Placement,
     centre_mark,
     dimension,
-    ground,
+    draw_ground,
     haloed,
     paint,
     row_labels,
 )
-from crossfall.show.silhouette import PLAN, REAR, SIDE, Solid, View, outline, solids
-from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, page, styled, title
+from crossfall.show.silhouette import PLAN, REAR, SIDE, PlacedShape, View, outline, solids
+from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, paper_page, styled, title
 from crossfall.statics.rigid import QUARTERS, tip_angle, tip_points, wedge_lines
 from crossfall.truck.clearance import touching_slope
 from crossfall.truck.massprops import whole
@@ -33,7 +33,7 @@ from crossfall.truck.model import Array, Axle, Part, Truck
 SCALES = (1.0, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 6.0, 8.0, 10.0, 15.0, 20.0)
 WIDTH, HEIGHT = 297.0, 210.0  # mm, A4 lying
 HEAD, LABELS, UNDER, GAP, EDGE = 15.0, 17.0, 20.0, 30.0, 14.0  # mm kept free around the views
-FOOT = 14.0
+_FOOT = 14.0
 
 
 @dataclass(frozen=True)
@@ -46,7 +46,7 @@ class Extent:
     high: float
 
 
-def extent(things: list[Solid], view: View) -> Extent:
+def extent(things: list[PlacedShape], view: View) -> Extent:
     """Of all outlines in a view; the ground line counts."""
     rows = np.concatenate([outline(s, view) for s in things])
     (left, low), (right, high) = rows.min(axis=0), rows.max(axis=0)
@@ -57,11 +57,11 @@ def extent(things: list[Solid], view: View) -> Extent:
     )
 
 
-def choose_scale(width: float, height: float) -> float:
+def _choose_scale(width: float, height: float) -> float:
     """The largest drawing whose views (m) fit the page; the smallest we have if none does."""
-    room = (WIDTH - 2 * EDGE - GAP, HEIGHT - HEAD - LABELS - UNDER - FOOT)
+    space = (WIDTH - 2 * EDGE - GAP, HEIGHT - HEAD - LABELS - UNDER - _FOOT)
     for scale in SCALES:
-        if 1000 * width / scale <= room[0] and 1000 * height / scale <= room[1]:
+        if 1000 * width / scale <= space[0] and 1000 * height / scale <= space[1]:
             return scale
     return SCALES[-1]
 
@@ -72,8 +72,8 @@ def draw_truck(truck: Truck) -> Figure:
     things = solids(truck)
     side, rear, plan = (extent(things, v) for v in (SIDE, REAR, PLAN))
     wide = (side.right - side.left) + (rear.right - rear.left)
-    scale = choose_scale(wide, side.high - side.low + plan.high - plan.low)
-    made, axes = page(WIDTH, HEIGHT)
+    scale = _choose_scale(wide, side.high - side.low + plan.high - plan.low)
+    made, axes = paper_page(WIDTH, HEIGHT)
     k = 1000 / scale
     level = HEIGHT - HEAD - LABELS - k * side.high
     x_side = EDGE + 6 - k * side.left
@@ -87,7 +87,7 @@ def draw_truck(truck: Truck) -> Figure:
         paint(axes, place, things)
         if place.view is not PLAN:
             left, right = place.at(box.left, 0)[0] - 8, place.at(box.right, 0)[0] + 8
-            ground(axes, left, right, level)
+            draw_ground(axes, left, right, level)
     _side(axes, places[0], truck, side)
     _rear(axes, places[1], truck, rear)
     _plan(axes, places[2], truck, plan)
@@ -136,8 +136,8 @@ def _side(axes: Axes, place: Placement, truck: Truck, box: Extent) -> None:
     cg = whole(truck).cg
     angles = tip_angle(truck, QUARTERS)
     lines = wedge_lines(truck)
-    tip_line(axes, place, lines[0], float(angles[0]), "climb")
-    tip_line(axes, place, lines[2], float(angles[2]), "descent")
+    _tip_line(axes, place, lines[0], float(angles[0]), "climb")
+    _tip_line(axes, place, lines[2], float(angles[2]), "descent")
     clearances(axes, place, truck, box)
     roll_axis = [(a.x, a.suspension.roll_centre_height) for a in truck.axles]
     x, y = place.flat(np.array(roll_axis)).T
@@ -161,8 +161,8 @@ def _rear(axes: Axes, place: Placement, truck: Truck, box: Extent) -> None:
     angles = tip_angle(truck, QUARTERS)
     lines = wedge_lines(truck).copy()
     lines[..., 0] *= -1  # the page's right is the truck's right
-    tip_line(axes, place, lines[1], float(angles[1]), "left side down")
-    tip_line(axes, place, lines[3], float(angles[3]), "right side down")
+    _tip_line(axes, place, lines[1], float(angles[1]), "left side down")
+    _tip_line(axes, place, lines[3], float(angles[3]), "right side down")
     for axle in truck.axles:
         x, y = place.at(0, axle.suspension.roll_centre_height)
         axes.plot(x, y, "P", ms=4, color=LIGHT.paper, mec=LIGHT.ink, mew=0.7, zorder=Z_MARK)
@@ -201,7 +201,7 @@ def _plan(axes: Axes, place: Placement, truck: Truck, box: Extent) -> None:
     dimension(axes, ends[0], ends[1], line, f"overall {1000 * (box.right - box.left):.0f}")
 
 
-def tip_line(axes: Axes, place: Placement, line: Array, angle: float, text: str) -> None:
+def _tip_line(axes: Axes, place: Placement, line: Array, angle: float, text: str) -> None:
     """From a tip line up to the CG and a little beyond, with its angle from upright."""
     foot, top = np.asarray(line)
     beyond = top + (top - foot) * 0.28
@@ -302,7 +302,7 @@ def _block(axes: Axes, truck: Truck, left: float, foot: float) -> None:
 
 def _scale_bar(axes: Axes, x: float, scale: float) -> None:
     """100 mm of truck, so that a copy at another size can still be measured."""
-    y = FOOT - 6.0
+    y = _FOOT - 6.0
     length = 100 / scale
     for i in range(4):
         shade = LIGHT.ink if i % 2 == 0 else LIGHT.paper

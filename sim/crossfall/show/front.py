@@ -9,13 +9,13 @@ from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 from numpy.typing import NDArray
 
-from crossfall.show.paper import spread
+from crossfall.show.paper import label_places
 from crossfall.show.style import LIGHT, SMALL, axes_at, figure, styled, text_size, title
 from crossfall.study.unbeaten import unbeaten
 from crossfall.truck.model import Array
 
 WIDTH, HEIGHT = 178.0, 118.0  # mm
-SURE = 1.96  # standard uncertainties; 95 %
+_SURE = 1.96  # standard uncertainties; 95 %
 LEFT, BOTTOM, ACROSS, UP = 18.0, 14.0, 98.0, 84.0  # mm, the axes; names stand to their right
 
 
@@ -56,7 +56,7 @@ def draw_front(choices: Choices, name: str, most: int = 14) -> Figure:
         choices.cost, choices.gain, "o", ms=3, mfc="none", mec=LIGHT.faint, mew=0.7, gid="all"
     )
     axes.step(x, y, where="post", color=LIGHT.compliant, lw=1.2, gid="front")
-    half = SURE * choices.sd[front]
+    half = _SURE * choices.sd[front]
     axes.fill_between(
         x, y - half, y + half, step="post", fc=LIGHT.compliant, alpha=0.15, ec="none", zorder=1
     )
@@ -98,8 +98,8 @@ def _names(axes: Axes, choices: Choices, members: NDArray[np.intp]) -> None:
     left, right = axes.get_xlim()
     wanted = BOTTOM + UP * (choices.gain[members] - low) / (high - low)
     rows = [text_size("x", SMALL)[1] + 1.4] * len(members)
-    places = spread(list(wanted), rows, BOTTOM - 2.0, BOTTOM + UP + 4.0)
-    room = WIDTH - LEFT - ACROSS - 11.0
+    places = label_places(list(wanted), rows, BOTTOM - 2.0, BOTTOM + UP + 4.0)
+    space = WIDTH - LEFT - ACROSS - 11.0
     for i, at in zip(members, places, strict=True):
         v = low + (high - low) * (at - BOTTOM) / UP
         u = right + (right - left) * 6.0 / ACROSS
@@ -107,13 +107,13 @@ def _names(axes: Axes, choices: Choices, members: NDArray[np.intp]) -> None:
         x, y = choices.cost[i], choices.gain[i]
         axes.plot([x, knee, u], [y, y, v], color=LIGHT.faint, lw=0.5, clip_on=False, zorder=0.9)
         weight = "bold" if i == choices.best else "normal"
-        text = _cut(choices.names[i], room, weight)
+        text = _cut(choices.names[i], space, weight)
         axes.text(u, v, f" {text}", size=SMALL, va="center", weight=weight)
     axes.set(xlim=(left, right), ylim=(low, high))
 
 
-def _cut(text: str, room: float, weight: str) -> str:
-    """The text, shortened with dots to fit `room` mm."""
-    while text_size(text, SMALL, weight)[0] > room:
+def _cut(text: str, space: float, weight: str) -> str:
+    """The text, shortened with dots to fit `space` mm."""
+    while text_size(text, SMALL, weight)[0] > space:
         text = text.rstrip("…")[:-1].rstrip() + "…"
     return text

@@ -13,9 +13,9 @@ from matplotlib.figure import Figure
 from matplotlib.patches import Rectangle
 
 from crossfall.show.drawings import Extent, extent
-from crossfall.show.paper import Z_LINE, Placement, centre_mark, ground, paint
+from crossfall.show.paper import Z_LINE, Placement, centre_mark, draw_ground, paint
 from crossfall.show.silhouette import REAR, SIDE, View, solids
-from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, page, styled, text_size, title
+from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, paper_page, styled, text_size, title
 from crossfall.statics.rigid import wedge_lines
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
@@ -26,7 +26,7 @@ WIDTH, EDGE, GUTTER = 210.0, 10.0, 10.0  # mm, an A4 page's width
 GAINS = LinearSegmentedColormap.from_list("gain", [LIGHT.hurts, "#ffffff", LIGHT.helps])
 ROUND_STEPS = (0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0, 2.0)
 
-Field = Callable[[Array], Array]  # (n, 3) m in truck axes -> (n,) rad/kg
+_Field = Callable[[Array], Array]  # (n, 3) m in truck axes -> (n,) rad/kg
 
 
 @dataclass(frozen=True)
@@ -39,7 +39,7 @@ class Panel:
 
     name: str
     view: Literal["side", "rear"]
-    gain: Field
+    gain: _Field
     wedges: tuple[int, ...] = ()
 
 
@@ -61,7 +61,7 @@ def draw_gainmap(truck: Truck, panels: Sequence[Panel], where: str = "") -> Figu
     views = [panels[row[0]].view for row in rows]
     heights = [(boxes[v].high + BORDER) * 1000 / scales[v] + 17 for v in views]
     top = sum(heights) + 14
-    made, axes = page(WIDTH, top + 18)
+    made, axes = paper_page(WIDTH, top + 18)
     for row, height, view in zip(rows, heights, views, strict=True):
         left, scale = EDGE, scales[view]
         for i in row:
@@ -144,7 +144,7 @@ def _field(
 def _truck(axes: Axes, place: Placement, truck: Truck, panel: Panel, box: Extent) -> None:
     paint(axes, place, solids(truck), strength=0.34)
     left, right = (place.at(u, 0)[0] for u in (box.left - BORDER, box.right + BORDER))
-    ground(axes, left, right, place.origin[1])
+    draw_ground(axes, left, right, place.origin[1])
     lines = wedge_lines(truck)
     for i in panel.wedges:
         foot, top = lines[i] * ([-1, 1] if panel.view == "rear" else [1, 1])

@@ -9,14 +9,14 @@ from typing import Any
 
 import numpy as np
 
+from crossfall.measurement.weigh_in_formulas import height_per_load
+from crossfall.measurement.weigh_in_model import warp_stiffness
 from crossfall.show import guide_drawings as draw
 from crossfall.show import guide_tyres as tyres
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, TANGENTIAL_RATIO, Truck, Tyre
-from crossfall.truck.problems import InputError, Problem
-from crossfall.tuning.weighin_formulas import height_per_load
-from crossfall.tuning.weighin_model import warp_stiffness
 
 MARK = "crossfall measuring guide"
 RAISE = 0.29  # of the wheelbase: 17 degrees, where a truck still stands well
@@ -27,7 +27,7 @@ READ = 0.2  # mm, to which a ruler in a photograph is read
 METHOD = 0.1  # a truck pulled at one axle also leans, turns and pitches a little
 PER_GRAM = GRAVITY / 1e3  # N
 
-SCALES = """\
+_SCALES = """\
 [truck]
 wheelbase_mm = {wheelbase}
 front_track_mm = {front_track}
@@ -78,7 +78,7 @@ def guide_page(truck: Truck | None = None, stem: str = "") -> str:
     from jinja2 import Environment
 
     template = files("crossfall.show").joinpath("guide.html.j2").read_text(encoding="utf-8")
-    return Environment(autoescape=True).from_string(template).render(**_told(truck, stem))
+    return Environment(autoescape=True).from_string(template).render(**_context(truck, stem))
 
 
 def write_guide(path: Path, truck: Truck | None = None, stem: str = "") -> None:
@@ -91,8 +91,8 @@ def write_guide(path: Path, truck: Truck | None = None, stem: str = "") -> None:
     write_atomically(path, guide_page(truck, stem))
 
 
-def _told(truck: Truck | None, stem: str) -> dict[str, Any]:
-    figure = draw.Figure() if truck is None else _figure(truck)
+def _context(truck: Truck | None, stem: str) -> dict[str, Any]:
+    figure = draw.Figure() if truck is None else figure_of(truck)
     mass = USUAL_MASS if truck is None else whole(truck).mass
     base = figure.wheelbase / 1e3
     block = 5 * round(RAISE * figure.wheelbase / 5)
@@ -165,7 +165,8 @@ def _example(name: str, grams: int, stiffness: float, method: float) -> dict[str
     }
 
 
-def _figure(truck: Truck) -> draw.Figure:
+def figure_of(truck: Truck) -> draw.Figure:
+    """A truck's measures for the drawings."""
     tracks, radii, widths = (
         [getattr(a, "track", 0.0) for a in truck.axles],
         [a.tyre.radius for a in truck.axles],
@@ -181,7 +182,7 @@ def _scales(truck: Truck | None, figure: draw.Figure, block: int) -> str:
         ends = [(figure.track, figure.radius)] * 2
     else:
         ends = [(a.track * 1e3, a.tyre.radius * 1e3) for a in truck.axles]
-    return SCALES.format(
+    return _SCALES.format(
         wheelbase=f"{figure.wheelbase:g}",
         front_track=f"{ends[0][0]:g}",
         rear_track=f"{ends[1][0]:g}",
@@ -196,7 +197,7 @@ def _scales(truck: Truck | None, figure: draw.Figure, block: int) -> str:
 
 def _predicted(truck: Truck) -> list[dict[str, str]]:
     from crossfall.answers.conditions import case_name
-    from crossfall.tuning.board_predict import predict
+    from crossfall.measurement.board_predict import predict
 
     psi = [float(v) for v in np.radians([90.0, 270.0, 0.0, 180.0])]
     free, held = (predict(truck, psi, [locked] * 4) for locked in (False, True))

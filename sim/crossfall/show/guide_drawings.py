@@ -43,19 +43,19 @@ def rect(x: float, y: float, w: float, h: float, kind: str, round_: float = 0.0)
     )
 
 
-def circle(x: float, y: float, r: float, kind: str) -> str:
+def _circle(x: float, y: float, r: float, kind: str) -> str:
     return f'<circle class="{kind}" cx="{x:.1f}" cy="{y:.1f}" r="{r:.1f}"/>'
 
 
-def path(d: str, kind: str) -> str:
+def svg_path(d: str, kind: str) -> str:
     return f'<path class="{kind}" d="{d}"/>'
 
 
-def words(x: float, y: float, text: str, kind: str = "", anchor: str = "middle") -> str:
+def svg_text(x: float, y: float, text: str, kind: str = "", anchor: str = "middle") -> str:
     return f'<text class="{kind}" x="{x:.1f}" y="{y:.1f}" text-anchor="{anchor}">{text}</text>'
 
 
-def turned(angle: float, x: float, y: float, *parts: str) -> str:
+def _turned(angle: float, x: float, y: float, *parts: str) -> str:
     """Parts turned by an angle (deg, counter-clockwise) about a point."""
     return f'<g transform="rotate({-angle:.2f} {x:.1f} {y:.1f})">{"".join(parts)}</g>'
 
@@ -67,10 +67,10 @@ def arrow(x1: float, y1: float, x2: float, y2: float) -> str:
     left = (x2 - 9 * ux + 4 * uy, y2 - 9 * uy - 4 * ux)
     right = (x2 - 9 * ux - 4 * uy, y2 - 9 * uy + 4 * ux)
     head = f"M{x2:.1f} {y2:.1f}L{left[0]:.1f} {left[1]:.1f}L{right[0]:.1f} {right[1]:.1f}Z"
-    return line(x1, y1, x2 - 6 * ux, y2 - 6 * uy, "mark") + path(head, "head")
+    return line(x1, y1, x2 - 6 * ux, y2 - 6 * uy, "mark") + svg_path(head, "head")
 
 
-def dimension(x1: float, y1: float, x2: float, y2: float, text: str, away: float = 0.0) -> str:
+def _dimension(x1: float, y1: float, x2: float, y2: float, text: str, away: float = 0.0) -> str:
     """A level or upright measure with ticks and its words in the middle, `away` from the line."""
     upright = abs(x2 - x1) < abs(y2 - y1)
     tick = (4.0, 0.0) if upright else (0.0, 4.0)
@@ -81,8 +81,10 @@ def dimension(x1: float, y1: float, x2: float, y2: float, text: str, away: float
     mx, my = (x1 + x2) / 2, (y1 + y2) / 2
     if upright:
         anchor = "start" if away > 0 else "end"
-        return ends + line(x1, y1, x2, y2, "mark") + words(mx + away, my + 5, text, "red", anchor)
-    return ends + line(x1, y1, x2, y2, "mark") + words(mx, my + away, text, "red")
+        return (
+            ends + line(x1, y1, x2, y2, "mark") + svg_text(mx + away, my + 5, text, "red", anchor)
+        )
+    return ends + line(x1, y1, x2, y2, "mark") + svg_text(mx, my + away, text, "red")
 
 
 # The truck
@@ -99,8 +101,8 @@ def wheel_side(x: float, y: float, r: float) -> str:
         )
         for a in (radians(20 * i) for i in range(18))
     )
-    rim = circle(x, y, 0.52 * r, "rim") + circle(x, y, 5, "hub")
-    return circle(x, y, r, "tyre") + lugs + rim
+    rim = _circle(x, y, 0.52 * r, "rim") + _circle(x, y, 5, "hub")
+    return _circle(x, y, r, "tyre") + lugs + rim
 
 
 def truck_side(f: Figure) -> str:
@@ -123,7 +125,7 @@ def truck_side(f: Figure) -> str:
     frame = rect(-205 * s, -116, 404 * s, 10, "frame", 3)
     links = line(half, -r, 20 * s, -104, "link") + line(-half, -r, -20 * s, -104, "link")
     wheels = wheel_side(half, -r, r) + wheel_side(-half, -r, r)
-    return links + path(body, "body") + path(glass, "glass") + frame + shocks + wheels
+    return links + svg_path(body, "body") + svg_path(glass, "glass") + frame + shocks + wheels
 
 
 def truck_rear(f: Figure, gives: float = 0.0) -> str:
@@ -132,14 +134,14 @@ def truck_rear(f: Figure, gives: float = 0.0) -> str:
     gives: mm by which everything but the tyres' treads has moved to the right.
     """
     half, r = f.track / 2, f.radius
-    axle = rect(-half, -r - 6, f.track, 12, "frame", 5) + circle(0, -r, 15, "frame")
+    axle = rect(-half, -r - 6, f.track, 12, "frame", 5) + _circle(0, -r, 15, "frame")
     body = (
         "M-76 -112 L-78 -152 L-66 -158 L-58 -204 Q-56 -212 -48 -212 "
         "L48 -212 Q56 -212 58 -204 L66 -158 L78 -152 L76 -112 Z"
     )
     glass = "M-52 -164 L-46 -200 L46 -200 L52 -164 Z"
     shocks = line(-54, -r, -44, -122, "shock") + line(54, -r, 44, -122, "shock")
-    sprung = shocks + path(body, "body") + path(glass, "glass") + axle
+    sprung = shocks + svg_path(body, "body") + svg_path(glass, "glass") + axle
     moved = f'<g transform="translate({gives:g} 0)">{sprung}</g>' if gives else sprung
     return moved + "".join(_tyre_rear(x, f, gives) for x in (-half, half))
 
@@ -164,7 +166,7 @@ def _tyre_rear(x: float, f: Figure, gives: float) -> str:
         for up in (2 * r - 14 * i for i in range(1, 8))
         if up > 0
     )
-    return path(outline, "tyre") + lugs
+    return svg_path(outline, "tyre") + lugs
 
 
 # Things around it
@@ -176,11 +178,11 @@ def scale(x: float, top: float, width: float = 120.0, shown: str = "1342 g") -> 
         rect(x - width / 2, top, width, 6, "plate", 3)
         + rect(x - width / 2 + 8, top + 6, width - 16, 18, "scale", 4)
         + rect(x - 27, top + 8, 54, 14, "display", 2)
-        + words(x, top + 19.5, shown, "digits")
+        + svg_text(x, top + 19.5, shown, "digits")
     )
 
 
-def block(x: float, top: float, ground: float, width: float = 84.0) -> str:
+def _block(x: float, top: float, ground: float, width: float = 84.0) -> str:
     grain = "".join(
         line(x - width / 2 + 6, top + d, x + width / 2 - 6, top + d, "grain")
         for d in range(10, int(ground - top) - 2, 10)
@@ -193,19 +195,75 @@ def floor(left: float, right: float, y: float) -> str:
     return line(left, y, right, y, "ground") + hatch
 
 
-def level_weighing(f: Figure) -> str:
+def level_weighing(f: Figure, end: str = "front") -> str:
     """One axle on the scale, the other on blocks of the scale's height."""
     half = f.wheelbase / 2
+    other = {"front": "rear", "rear": "front"}[end]
+    at = half if end == "front" else -half
+    tick = -at + (62 if at < 0 else -62)
     return svg(
-        "Side view: front wheels on a kitchen scale, rear wheels on a block of the same height",
+        f"Side view: {end} wheels on a kitchen scale, {other} wheels on a block of the same height",
         (-250, -230, 500, 282),
         truck_side(f),
-        scale(half, 0),
-        block(-half, 0, 24),
+        scale(at, 0),
+        _block(-at, 0, 24),
         floor(-245, 245, 24),
-        dimension(-half - 62, 0, -half - 62, 24, ""),
-        words(-half - 66, 46, "same height", "red", "start"),
-        words(half, 46, "scale"),
+        _dimension(tick, 0, tick, 24, ""),
+        svg_text(-at, 46, "same height", "red"),
+        svg_text(at, 46, "scale"),
+    )
+
+
+def side_weighing(f: Figure, side: str = "left") -> str:
+    """Both wheels of one side on the scale, the others on blocks of its height; from behind."""
+    at = f.track / 2 * (-1 if side == "left" else 1)
+    return svg(
+        f"Rear view: {side} wheels on a kitchen scale, the other two on blocks of the same height",
+        (-190, -230, 380, 282),
+        truck_rear(f),
+        scale(at, 0, 104),
+        _block(-at, 0, 24, 74),
+        floor(-184, 184, 24),
+        svg_text(at, 46, "scale"),
+        svg_text(-at, 46, "same height", "red"),
+    )
+
+
+def corner_weighing(corner: str) -> str:
+    """One wheel on the scale, the others on blocks of its height; from above, nose up.
+
+    corner: as "front left".
+    """
+    pads = []
+    for name in ("front left", "front right", "rear left", "rear right"):
+        x = -22.5 if name.endswith("left") else 22.5
+        y = -29.0 if name.startswith("front") else 29.0
+        x *= 1.7
+        y *= 1.7
+        pads.append(rect(x - 24, y - 26, 48, 52, "plate" if name == corner else "wood", 4))
+        if name == corner:
+            out = x - 30 if x < 0 else x + 30
+            pads.append(svg_text(out, y + 4, "scale", "red", "end" if x < 0 else "start"))
+    return svg(
+        f"From above, nose up: the {corner} wheel on the scale, the others on blocks as high",
+        (-150, -112, 300, 224),
+        *pads,
+        f'<g transform="scale(1.7)">{_plan()}</g>',
+        text=13,
+    )
+
+
+def tyre_size(f: Figure) -> str:
+    """A bare wheel: across, and the width of its tread."""
+    r, w = f.radius, f.tread
+    return svg(
+        "A wheel off the truck: diameter across the tyre, and width of its tread",
+        (-140, -150, 280, 182),
+        wheel_side(-50, -r - 4, r),
+        _dimension(-50 - r, 8, -50 + r, 8, "diameter", 17),
+        rect(70 - w / 2, -2 * r - 4, w, 2 * r, "tyre", 9),
+        rect(70 - w / 4, -r - 4 - 0.45 * r, w / 2, 0.9 * r, "rim", 2),
+        _dimension(70 - w / 2, 8, 70 + w / 2, 8, "width", 17),
     )
 
 
@@ -218,17 +276,17 @@ def raised_weighing(f: Figure, block_height: float) -> str:
     return svg(
         "Side view: front wheels on a tall block, rear wheels on the scale",
         (-262, -312, 540, 364),
-        turned(alpha, -half, -r, truck_side(f)),
+        _turned(alpha, -half, -r, truck_side(f)),
         scale(-half, 0, shown="1613 g"),
-        block(front, -block_height, 24),
+        _block(front, -block_height, 24),
         floor(-255, 268, 24),
         line(-half + 66, 0, front + 96, 0, "help"),
-        dimension(front + 78, -block_height, front + 78, 0, "H", 8),
+        _dimension(front + 78, -block_height, front + 78, 0, "H", 8),
         line(-half, -r, front, -r - block_height, "help"),
-        circle(-half, -r, 3.5, "dot"),
-        circle(front, -r - block_height, 3.5, "dot"),
-        words(-half + 4, 46, "scale"),
-        words(front, 46, "block"),
+        _circle(-half, -r, 3.5, "dot"),
+        _circle(front, -r - block_height, 3.5, "dot"),
+        svg_text(-half + 4, 46, "scale"),
+        svg_text(front, 46, "block"),
     )
 
 
@@ -242,9 +300,9 @@ def lengths(f: Figure) -> str:
         floor(-245, 245, 0),
         line(-half, -r, -half, 32, "help"),
         line(half, -r, half, 32, "help"),
-        dimension(-half, 26, half, 26, "wheelbase", 17),
+        _dimension(-half, 26, half, 26, "wheelbase", 17),
         line(half, -r, half + 84, -r, "help"),
-        dimension(half + 74, -r, half + 74, 0, "r", -7),
+        _dimension(half + 74, -r, half + 74, 0, "r", -7),
     )
 
 
@@ -258,7 +316,7 @@ def track(f: Figure) -> str:
         floor(-132, 132, 0),
         line(-half, -2 * f.radius, -half, 32, "help"),
         line(half, -2 * f.radius, half, 32, "help"),
-        dimension(-half, 26, half, 26, "track", 17),
+        _dimension(-half, 26, half, 26, "track", 17),
     )
 
 
@@ -271,15 +329,15 @@ def damper() -> str:
         (-70, -232, 140, 284),
         line(0, -60, 0, -6, "link"),
         rect(-11, -178, 22, 96, "frame", 4),
-        circle(0, -190, 12, "frame"),
-        circle(0, -190, 4.5, "glass"),
-        circle(0, -8, 12, "frame"),
-        circle(0, -8, 4.5, "glass"),
+        _circle(0, -190, 12, "frame"),
+        _circle(0, -190, 4.5, "glass"),
+        _circle(0, -8, 12, "frame"),
+        _circle(0, -8, 4.5, "glass"),
         rect(-20, -30, 40, 6, "frame", 2),
         coils,
-        path(tie, "tie"),
+        svg_path(tie, "tie"),
         rect(18, -122, 14, 18, "rail", 2),
-        words(0, 34, "cable tie", "red"),
+        svg_text(0, 34, "cable tie", "red"),
         text=17,
     )
 
@@ -303,7 +361,7 @@ def tilt_board(f: Figure, angle: float) -> str:
     hook = _place(length - 16, 0, a)
     arc = 150.0
     end = (arc * cos(a), -arc * sin(a))
-    hand = path(
+    hand = svg_path(
         f"M{cab[0]:.0f} {cab[1]:.0f} Q{(cab[0] + hook[0]) / 2 + 46:.0f} "
         f"{(cab[1] + hook[1]) / 2 - 12:.0f} {hook[0]:.0f} {hook[1]:.0f}",
         "tether",
@@ -314,18 +372,18 @@ def tilt_board(f: Figure, angle: float) -> str:
         (-150, -340, 560, 410),
         floor(-145, 405, 40),
         rect(-142, 26, 134, 14, "mat", 6),
-        block(6, 11, 40, 26),
+        _block(6, 11, 40, 26),
         line(0, 0, 300, 0, "help"),
-        path(f"M{arc:.0f} 0 A{arc:.0f} {arc:.0f} 0 0 0 {end[0]:.1f} {end[1]:.1f}", "arc"),
-        words(arc + 12, -30, "angle", "red", "start"),
-        turned(angle, *pivot, board),
+        svg_path(f"M{arc:.0f} 0 A{arc:.0f} {arc:.0f} 0 0 0 {end[0]:.1f} {end[1]:.1f}", "arc"),
+        svg_text(arc + 12, -30, "angle", "red", "start"),
+        _turned(angle, *pivot, board),
         hand,
         arrow(tip[0] + 16, tip[1] + 66, tip[0] + 16, tip[1] + 2),
-        words(tip[0] + 12, tip[1] + 86, "lift slowly"),
-        words(-76, 63, "soft mat"),
+        svg_text(tip[0] + 12, tip[1] + 86, "lift slowly"),
+        svg_text(-76, 63, "soft mat"),
         _called(_place(foot - half - w / 2 - 4, -4, a), (-78, -52), "strip"),
         _called(_place(foot + half + w / 2 + 62, 2, a), (300, -82), "phone"),
-        words((cab[0] + hook[0]) / 2 + 40, (cab[1] + hook[1]) / 2 - 30, "slack tether"),
+        svg_text((cab[0] + hook[0]) / 2 + 40, (cab[1] + hook[1]) / 2 - 30, "slack tether"),
         text=18,
     )
 
@@ -338,7 +396,7 @@ def _place(along: float, up: float, a: float) -> tuple[float, float]:
 def _called(at: tuple[float, float], label: tuple[float, float], text: str) -> str:
     """A name with a thin line to the thing."""
     end = label[1] + 5 if at[1] > label[1] else label[1] - 16
-    return line(*at, label[0], end, "lead") + words(label[0], label[1], text)
+    return line(*at, label[0], end, "lead") + svg_text(label[0], label[1], text)
 
 
 def headings() -> str:
@@ -354,8 +412,8 @@ def headings() -> str:
             rect(x - 69, 0, 138, 120, "wood", 3),
             arrow(x + 55, 16, x + 55, 106),
             f'<g transform="translate({x - 12} 60) rotate({-heading}) scale(0.86)">{_plan()}</g>',
-            words(x, 140, name),
-            words(x, 158, f"heading {heading}", "soft"),
+            svg_text(x, 140, name),
+            svg_text(x, 158, f"heading {heading}", "soft"),
         ]
     return svg(
         "Four plans of the truck on the board; the arrow points downhill",
@@ -368,5 +426,5 @@ def headings() -> str:
 def _plan() -> str:
     """A small truck from above, nose up."""
     tyres = "".join(rect(x, y, 9, 22, "tyre", 3) for x in (-27, 18) for y in (-40, 18))
-    nose = path("M-9 -46 L0 -58 L9 -46 Z", "head")
+    nose = svg_path("M-9 -46 L0 -58 L9 -46 Z", "head")
     return tyres + rect(-17, -42, 34, 84, "body", 6) + rect(-13, -16, 26, 24, "glass", 3) + nose

@@ -10,13 +10,13 @@ from crossfall.show.guide_drawings import (
     arrow,
     floor,
     line,
-    path,
     rect,
     scale,
     svg,
+    svg_path,
+    svg_text,
     truck_rear,
     truck_side,
-    words,
 )
 
 GIVES = 10.0  # mm in the pictures
@@ -41,11 +41,11 @@ def pressed(f: Figure, shown: str) -> str:
         _ruler(at, -118, upright=True),
         line(nut, -r, at, -r, "help"),
         line(nut, -r + GIVES, at, -r + GIVES, "pointer"),
-        words(at + _RULER + 8, -r - 2, "before", "soft", "start"),
-        words(at + _RULER + 8, -r + GIVES + 8, "pressed", "red", "start"),
+        svg_text(at + _RULER + 8, -r - 2, "before", "soft", "start"),
+        svg_text(at + _RULER + 8, -r + GIVES + 8, "pressed", "red", "start"),
         arrow(press, -100 + GIVES, press, -r + GIVES - 8),
-        words(press - 8, -74 + GIVES, "press", "red", "end"),
-        words(half + 22, 43, "kitchen scale"),
+        svg_text(press - 8, -74 + GIVES, "press", "red", "end"),
+        svg_text(half + 22, 43, "kitchen scale"),
         text=13,
     )
 
@@ -63,12 +63,12 @@ def sideways(f: Figure, shown: str) -> str:
         rect(half - w / 2, -2 * r, w, 2 * r, "ghost", 9),
         floor(half - _LEFT + 4, half - _LEFT + _WIDE - 4, 0),
         _ruler(rim + 6, -_RULER, upright=False),
-        path(f"M{rim:.1f} {foot:.1f} L{tip:.1f} {-_RULER:.1f}", "help"),
-        path(f"M{rim + GIVES:.1f} {foot:.1f} L{tip + GIVES:.1f} {-_RULER:.1f}", "pointer"),
+        svg_path(f"M{rim:.1f} {foot:.1f} L{tip:.1f} {-_RULER:.1f}", "help"),
+        svg_path(f"M{rim + GIVES:.1f} {foot:.1f} L{tip + GIVES:.1f} {-_RULER:.1f}", "pointer"),
         _luggage_scale(rim + GIVES, foot, 58.0, shown),
-        words(half - 34, 24, "tread stays"),
-        words(tip + 24, 24, "straw and ruler"),
-        words(rim + GIVES + 91, foot - 24, "luggage scale"),
+        svg_text(half - 34, 24, "tread stays"),
+        svg_text(tip + 24, 24, "straw and ruler"),
+        svg_text(rim + GIVES + 91, foot - 24, "luggage scale"),
         text=13,
     )
 
@@ -82,16 +82,16 @@ def along(f: Figure, shown: str) -> str:
         "ahead; a straw on the rim points at a ruler on the table",
         _box(half),
         f'<g transform="translate({GIVES:g} 0)">{truck_side(f)}</g>',
-        path(_circle(half, -r, r), "ghost"),
+        svg_path(_circle(half, -r, r), "ghost"),
         floor(half - _LEFT + 4, half - _LEFT + _WIDE - 4, 0),
         _ruler(at - 34, -_RULER, upright=False),
-        path(f"M{at:.1f} {foot:.1f} V{-_RULER:.1f}", "help"),
-        path(f"M{at + GIVES:.1f} {foot:.1f} V{-_RULER:.1f}", "pointer"),
+        svg_path(f"M{at:.1f} {foot:.1f} V{-_RULER:.1f}", "help"),
+        svg_path(f"M{at + GIVES:.1f} {foot:.1f} V{-_RULER:.1f}", "pointer"),
         _tie(half + GIVES, r),
         _luggage_scale(half + GIVES + 6, -r, r + 18.0, shown),
-        words(half + GIVES - 8, 24, "straw and ruler"),
-        words(half + r + 92, -r - 24, "luggage scale"),
-        words(half - _LEFT + 4, -r + 16, "tied", "red", "start"),
+        svg_text(half + GIVES - 8, 24, "straw and ruler"),
+        svg_text(half + r + 92, -r - 24, "luggage scale"),
+        svg_text(half - _LEFT + 4, -r + 16, "tied", "red", "start"),
         text=13,
     )
 
@@ -118,10 +118,10 @@ def _luggage_scale(x: float, y: float, string: float, shown: str) -> str:
     body = x + string
     return (
         line(x, y, body - 12, y, "string")
-        + path(f"M{body:.1f} {y:.1f} h-8 a6 6 0 1 1 -6 -6", "hook")
+        + svg_path(f"M{body:.1f} {y:.1f} h-8 a6 6 0 1 1 -6 -6", "hook")
         + rect(body, y - 14, 66, 28, "scale", 8)
         + rect(body + 7, y - 9, 52, 18, "display", 2)
-        + words(body + 33, y + 4.5, shown, "digits")
+        + svg_text(body + 33, y + 4.5, shown, "digits")
         + arrow(body + 66, y, body + 98, y)
     )
 
@@ -129,4 +129,4 @@ def _luggage_scale(x: float, y: float, string: float, shown: str) -> str:
 def _tie(x: float, r: float) -> str:
     """A cable tie through the rim and round the link behind it."""
     a, b = x - 0.3 * r, -1.22 * r
-    return path(f"M{a:.1f} {b:.1f} c-8 -22 -44 -22 -40 -4 c4 16 34 18 40 4 Z", "tie")
+    return svg_path(f"M{a:.1f} {b:.1f} c-8 -22 -44 -22 -40 -4 c4 16 34 18 40 4 Z", "tie")

@@ -22,6 +22,7 @@ WIDTH, ROW = 178.0, 9.0  # mm
 def draw_sensitivity(name: str, found: Sequence[Sensitivity]) -> Figure:
     """All headings on one scale. Whiskers are 95 %."""
     sobol = found[0].how == "sobol"
+    unit = ", °" if found[0].response.endswith("_deg") else ""
     rows = sum(len(s.axes) for s in found)
     made = figure(WIDTH, 30.0 + rows * ROW + 14.0 * len(found))
     high = max((_high(s) for s in found), default=1.0) * 1.08
@@ -37,7 +38,7 @@ def draw_sensitivity(name: str, found: Sequence[Sensitivity]) -> Figure:
         if not isnan(one.heading):
             axes.set_title(f"heading {one.heading:g}", loc="left", fontsize=SMALL, pad=2)
     axes.set_xlabel(
-        "share of the variance" if sobol else "mean size of the effect over the whole range, °"
+        "share of the variance" if sobol else "mean size of the effect over the whole range" + unit
     )
     what = "dark: by itself; light: with what it does together with others"
     words = what if sobol else "bar: mean size; cross: standard deviation of the effects"

@@ -11,7 +11,7 @@ from matplotlib.figure import Figure
 
 from crossfall.answers.answer import TipAnswer
 from crossfall.show.paper import haloed
-from crossfall.show.polar import ground
+from crossfall.show.polar import ground_words
 from crossfall.show.style import (
     BODY,
     LIGHT,
@@ -31,7 +31,7 @@ from crossfall.truck.model import GRAVITY, WHEELS, Array, Truck
 
 WIDTH, HEIGHT = 178.0, 110.0  # mm
 MAIN = (15.0, 15.0, 88.0, 68.0)  # left, bottom, width, height, mm
-NEAR = (120.0, 15.0, 52.0, 68.0)
+_NEAR = (120.0, 15.0, 52.0, 68.0)
 ZOOM = math.radians(3.0)  # before the tip
 HURRIED = math.radians(12.0)  # rad/s; a table that fast shows the truck rocking, not its balance
 
@@ -69,16 +69,16 @@ def draw_loads(answer: TipAnswer, truck: Truck) -> Figure:
     axes.legend(loc="lower left", bbox_to_anchor=(-0.03, 1.0), ncols=4, handlelength=3.2)
     if trial.outcome == "tips":
         _lift_marks(axes, trial)
-        _near(axes_at(made, *NEAR), trial, truck, theta, loads)
+        _near(axes_at(made, *_NEAR), trial, truck, theta, loads)
         axes.axvspan(*_window(trial, theta), fc=LIGHT.grid, alpha=0.5, zorder=0)
     else:
         words = {"slides": "it slid away", "stands": "it never tipped"}[trial.outcome]
-        made.text(NEAR[0] / WIDTH, 0.5, f"no lift to fit:\n{words}", size=BODY, color=LIGHT.soft)
+        made.text(_NEAR[0] / WIDTH, 0.5, f"no lift to fit:\n{words}", size=BODY, color=LIGHT.soft)
     words = "pale: the hurried approach"
     made.text(
         (MAIN[0] + MAIN[2]) / WIDTH, 2.6 / HEIGHT, words, size=SMALL, ha="right", color=LIGHT.soft
     )
-    under = f"{ground(answer.conditions)}; {_words(trial)}"
+    under = f"{ground_words(answer.conditions)}; {_words(trial)}"
     title(made, f"{truck.name}: tyre loads, {answer.case}", under)
     return made
 
@@ -106,7 +106,7 @@ def lifting(trial: TiltTrial) -> list[int]:
     return [w for w in range(4) if w not in (trial.over or ())]
 
 
-def fitted(trial: TiltTrial, truck: Truck, most: float) -> tuple[Array, Array]:
+def fitted_loads(trial: TiltTrial, truck: Truck, most: float) -> tuple[Array, Array]:
     """The fit, `trials.fits.tangent_at`: rad and N of the lifting pair, for 0 to `most` N."""
     assert trial.fit is not None
     weight = whole(truck).mass * GRAVITY
@@ -142,7 +142,7 @@ def _near(axes: Axes, trial: TiltTrial, truck: Truck, theta: Array, loads: Array
         label="moving table", gid="seen",
     )  # fmt: skip
     if trial.fit is not None:
-        angle, load = fitted(trial, truck, most)
+        angle, load = fitted_loads(trial, truck, most)
         x = np.degrees(angle)
         spread = 2 * math.degrees(trial.fit.scatter)
         axes.fill_betweenx(

@@ -24,7 +24,7 @@ from crossfall.show.style import (
 from crossfall.truck.model import Array
 
 WIDTH = 178.0  # mm
-UNITS = {  # ends of column names, and how they are said
+_UNITS = {  # ends of column names, and how they are said
     "_n_per_mm": ", N/mm",
     "_mm_per_s": ", mm/s",
     "_deg": ", degrees",
@@ -32,7 +32,7 @@ UNITS = {  # ends of column names, and how they are said
     "_g": ", g",
 }
 ANGLES = LinearSegmentedColormap.from_list("angle", ["#4f86bf", "#a9c8e4", "#f6f2ea"])
-STEPS = (0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0)  # deg between contours
+_STEPS = (0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0)  # deg between contours
 
 
 @dataclass(frozen=True)
@@ -85,7 +85,7 @@ def contour_levels(tip: Array) -> Array:
     """deg, round steps over all finite tip angles (rad), at most ten."""
     degrees = np.degrees(tip[np.isfinite(tip)])
     low, high = float(degrees.min()), float(degrees.max())
-    step = next((s for s in STEPS if (high - low) / s <= 9), STEPS[-1])
+    step = next((s for s in _STEPS if (high - low) / s <= 9), _STEPS[-1])
     first, last = np.floor(low / step), np.ceil(high / step)
     return np.arange(first, max(last, first + 1) + 1) * step
 
@@ -150,7 +150,7 @@ def plain_name(column: str) -> str:
     """A column as a reader would say it: both.track_mm is 'both track, mm'."""
     place = column.replace(".at_mm.", " at ")
     unit = ", mm" if place != column else ""
-    for end, said in UNITS.items():
+    for end, said in _UNITS.items():
         if not unit and place.endswith(end):
             place, unit = place.removesuffix(end), said
     return place.replace(".", " ").replace("_", " ") + unit

@@ -11,7 +11,7 @@ from matplotlib.colors import to_rgb
 from matplotlib.patches import Circle, PathPatch, Rectangle, Wedge
 from matplotlib.path import Path as Curve
 
-from crossfall.show.silhouette import Patch, Solid, View, area, outline, painted, patches
+from crossfall.show.silhouette import Patch, PlacedShape, View, area, outline, painted, patches
 from crossfall.show.style import BODY, LIGHT, SMALL, text_size
 from crossfall.truck.model import Array
 
@@ -57,7 +57,9 @@ def tinted(colour: str, shade: float) -> tuple[float, float, float]:
     return float(r), float(g), float(b)
 
 
-def paint(axes: Axes, place: Placement, things: Iterable[Solid], strength: float = 1.0) -> None:
+def paint(
+    axes: Axes, place: Placement, things: Iterable[PlacedShape], strength: float = 1.0
+) -> None:
     """Paint solids far to near. The more of the picture one covers, the clearer its glass, so
     that a body shell does not hide what it holds."""
     ordered = painted(things, place.view)
@@ -94,7 +96,7 @@ def _filled(patch: Patch, place: Placement, colour: str, alpha: float) -> PathPa
     )
 
 
-def ground(axes: Axes, left: float, right: float, level: float, depth: float = 1.6) -> None:
+def draw_ground(axes: Axes, left: float, right: float, level: float, depth: float = 1.6) -> None:
     """The ground: a firm line with a strip of earth under it (mm of paper)."""
     strip = Rectangle(
         (left, level - depth), right - left, depth, fc=LIGHT.earth, ec="none", zorder=Z_GROUND
@@ -173,7 +175,9 @@ def _tick(axes: Axes, upright: bool, along: float, line: float) -> None:
     axes.plot([x - 0.7, x + 0.7], [y - 0.7, y + 0.7], color=LIGHT.ink, lw=0.7, zorder=Z_LINE)
 
 
-def spread(wanted: Sequence[float], widths: Sequence[float], left: float, right: float) -> Array:
+def label_places(
+    wanted: Sequence[float], widths: Sequence[float], left: float, right: float
+) -> Array:
     """(n,) middles of labels side by side, nearest to where each is wanted (least squares).
 
     wanted: in ascending order. Pools neighbours that would overlap, then shifts each pool as one
@@ -209,7 +213,7 @@ def row_labels(
     if not kept:
         return
     widths = [sizes[t][0] + 3.0 for _, _, t in kept]
-    middles = spread([x for x, _, _ in kept], widths, left, right)
+    middles = label_places([x for x, _, _ in kept], widths, left, right)
     bend = level - 4.5
     for (x, y, text), middle in zip(kept, middles, strict=True):
         axes.plot(

@@ -20,8 +20,8 @@ from matplotlib.path import Path as Curve
 from crossfall.answers.answer import Answers, TipAnswer
 from crossfall.answers.conditions import Conditions
 from crossfall.show.paper import Z_LINE, Z_MARK, Z_TEXT, Placement, centre_mark, haloed, paint
-from crossfall.show.silhouette import PLAN_NOSE_UP, Solid, area, outline, solids
-from crossfall.show.style import BODY, LIGHT, SMALL, page, styled, text_size, title
+from crossfall.show.silhouette import PLAN_NOSE_UP, PlacedShape, area, outline, solids
+from crossfall.show.style import BODY, LIGHT, SMALL, paper_page, styled, text_size, title
 from crossfall.statics.rigid import downhill, tip_points
 from crossfall.trials.outcome import TiltTrial
 from crossfall.truck.massprops import whole
@@ -36,15 +36,15 @@ DOTS = (0, (0.8, 1.6))  # the line of the first lift
 TIP_LINE: dict[str, Any] = {"lw": 1.5, "ls": "-"}
 RAIL_LINE: dict[str, Any] = {"lw": 1.1, "ls": RAILED}
 BAND = {False: 0.28, True: 0.13}  # how strong the range is drawn: of the tip, of one against a rail
-OUTCOMES = {"trial": "tips", "trial slide": "slides"}
-SLIDES = "slides, grip low to high"
-CLOSE = np.radians(15.5)  # headings at most this far apart are joined by a line
+_OUTCOMES = {"trial": "tips", "trial slide": "slides"}
+_SLIDES = "slides, grip low to high"
+_CLOSE = np.radians(15.5)  # headings at most this far apart are joined by a line
 
 
 @styled
 def draw_polar(found: Answers, truck: Truck) -> Figure:
     """The tip map of the answers, with the truck in plan, nose up the page."""
-    made, axes = page(WIDTH, HEIGHT)
+    made, axes = paper_page(WIDTH, HEIGHT)
     place = _placement(truck)
     frame = Rectangle(MAP[:2], MAP[2], MAP[3], fc=LIGHT.paper, ec=LIGHT.faint, lw=0.5)
     axes.add_artist(frame)
@@ -64,19 +64,21 @@ def draw_polar(found: Answers, truck: Truck) -> Figure:
     _edges(axes, found)
     _key(axes, found)
     title(
-        made, f"{truck.name}: tip map {ground(found.answers[0].conditions)}", _weakest_words(found)
+        made,
+        f"{truck.name}: tip map {ground_words(found.answers[0].conditions)}",
+        _weakest_words(found),
     )
     return made
 
 
-def ground(one: Conditions) -> str:
+def ground_words(one: Conditions) -> str:
     """What the truck stands on, in words: the surface with its likely grip, and a rail if any."""
     named = f"grip {one.grip.likely:g}"
     words = f"at {named}" if one.grip.surface == named else f"on {one.grip.surface}, {named}"
     return f"{words}, against a rail" if one.rail else words
 
 
-def _bare(truck: Truck) -> list[Solid]:
+def _bare(truck: Truck) -> list[PlacedShape]:
     """The truck as it stands under the map: wheels, axles, and the large pieces of the body."""
     things = solids(truck)
     sizes = [area(outline(s, PLAN_NOSE_UP)) if s.role == "chassis" else 0.0 for s in things]
@@ -122,11 +124,11 @@ def _headings(found: Answers) -> Array:
     return _each(found, lambda a: a.conditions.heading)
 
 
-def joined(headings: Array) -> bool:
+def joined_line(headings: Array) -> bool:
     """Whether headings lie so close all round that a line between them says what is between."""
     turn = np.sort(np.mod(headings, 2 * np.pi))
     gaps = np.diff(np.append(turn, turn[0] + 2 * np.pi))
-    return len(turn) > 3 and float(gaps.max()) <= CLOSE
+    return len(turn) > 3 and float(gaps.max()) <= _CLOSE
 
 
 def _slide_band(axes: Axes, place: Placement, truck: Truck, found: Answers) -> None:
@@ -164,7 +166,7 @@ def _rigid(axes: Axes, place: Placement, truck: Truck, found: Answers) -> None:
     corners = place.of(np.column_stack([tip_points(truck)[[0, 1, 3, 2]], np.zeros(4)]))
     axes.add_artist(Polygon(corners, fill=False, ec=LIGHT.rigid, lw=1.2, ls=DASH, zorder=Z_LINE))
     points = place.of(plumb(truck, headings, _each(found, lambda a: a.rigid)))
-    size = 1.2 if joined(headings) else 2.4
+    size = 1.2 if joined_line(headings) else 2.4
     axes.plot(*points.T, "D", ms=size, color=LIGHT.rigid, zorder=Z_LINE, gid="rigid")
 
 
@@ -203,7 +205,7 @@ def runs(found: Answers) -> list[_Run]:
 def _compliant(axes: Axes, place: Placement, truck: Truck, found: Answers) -> None:
     """The tip with its range; where it slides first, what it does against a rail, drawn open."""
     headings = _headings(found)
-    line = joined(headings)
+    line = joined_line(headings)
 
     def at(psi: Array, angles: Array) -> Array:
         return place.of(plumb(truck, psi, angles))
@@ -245,9 +247,9 @@ def _lifts(axes: Axes, at: Callable[[Array, Array], Array], found: Answers, line
 
 def _trials(axes: Axes, place: Placement, truck: Truck, found: Answers) -> None:
     """Each trial where it tipped (a cross) or slid away (a plus), with its interval."""
-    size = 3.5 if joined(_headings(found)) else 5.0
+    size = 3.5 if joined_line(_headings(found)) else 5.0
     for gid, mark in (("trial", "x"), ("trial slide", "+")):
-        done = [a for a in found.answers if a.trial and a.trial.outcome == OUTCOMES[gid]]
+        done = [a for a in found.answers if a.trial and a.trial.outcome == _OUTCOMES[gid]]
         for one in done:
             assert one.trial is not None
             ends = np.array(one.trial.tip_ci if mark == "x" else one.trial.slide_ci)
@@ -338,7 +340,7 @@ def _key(axes: Axes, found: Answers) -> None:
         lift = {"marker": "^", "ms": 3.4, "mfc": LIGHT.paper, "mew": 0.7}
         items.append(("first tyre lifts", line, lift, 0.0))
     for gid, words, sign in (("trial", "trial tips", "x"), ("trial slide", "trial slides", "+")):
-        if any(a.trial and a.trial.outcome == OUTCOMES[gid] for a in found.answers):
+        if any(a.trial and a.trial.outcome == _OUTCOMES[gid] for a in found.answers):
             cross = {"marker": sign, "ms": 5, "mew": 1.3}
             items.append((f"{words}, 95 %", {"color": LIGHT.trial, "lw": 1.0}, cross, 0.0))
     x, y = 8.0, 26.0
@@ -351,7 +353,7 @@ def _key(axes: Axes, found: Answers) -> None:
         axes.text(x + 8.5, y, text, size=SMALL, va="center")
         x += wide
     if not railed:
-        x, y, _ = _in_row(SLIDES, x, y)
+        x, y, _ = _in_row(_SLIDES, x, y)
         _slide_key(axes, x, y)
     reading = (
         "The truck falls towards the side you look at. Each point is where the CG's plumb line\n"
@@ -379,4 +381,4 @@ def _slide_key(axes: Axes, x: float, y: float) -> None:
         }
         axes.add_artist(Rectangle((x, y - 1.3), 7, 2.6, lw=0.0, hatch=hatch, **style))
     axes.plot([x, x + 7], [y, y], color=LIGHT.slide, lw=1.4, ls=(0, (6, 1.5)))
-    axes.text(x + 8.5, y, SLIDES, size=SMALL, va="center")
+    axes.text(x + 8.5, y, _SLIDES, size=SMALL, va="center")

@@ -9,9 +9,9 @@ import numpy as np
 
 from crossfall.truck.model import WHEELS, Array, Axle, Part, Shape, Truck, frozen
 
-ROUND = 48  # corners of a drawn circle: the sagitta of a 60 mm tyre is 0.13 mm
+_ROUND = 48  # corners of a drawn circle: the sagitta of a 60 mm tyre is 0.13 mm
 RIM = 0.58  # drawn rim radius over tyre radius, where the file gives no wheel to draw
-Point = tuple[float, float]
+_Point = tuple[float, float]
 
 
 @dataclass(frozen=True)
@@ -54,7 +54,7 @@ class Patch:
 
 
 @dataclass(frozen=True)
-class Solid:
+class PlacedShape:
     """A shape in its place. centre (3,) m, turn (3, 3), truck axes. role: what carries it."""
 
     shape: Shape
@@ -63,9 +63,11 @@ class Solid:
     role: str
     part: Part | None = None
 
-    def moved(self, turn: Array, shift: Array) -> Solid:
+    def moved(self, turn: Array, shift: Array) -> PlacedShape:
         """The same solid carried along by a rigid motion x -> turn x + shift."""
-        return Solid(self.shape, turn @ self.centre + shift, turn @ self.turn, self.role, self.part)
+        return PlacedShape(
+            self.shape, turn @ self.centre + shift, turn @ self.turn, self.role, self.part
+        )
 
 
 def hull(points: Array) -> Array:
@@ -77,8 +79,8 @@ def hull(points: Array) -> Array:
     if len(rows) < 3:
         return np.array(rows)
 
-    def chain(order: Iterable[Point]) -> list[Point]:
-        out: list[Point] = []
+    def chain(order: Iterable[_Point]) -> list[_Point]:
+        out: list[_Point] = []
         for p in order:
             while len(out) > 1 and _turn(out[-2], out[-1], p) <= 0:
                 out.pop()
@@ -88,7 +90,7 @@ def hull(points: Array) -> Array:
     return np.array(chain(rows) + chain(reversed(rows)))
 
 
-def _turn(a: Point, b: Point, c: Point) -> float:
+def _turn(a: _Point, b: _Point, c: _Point) -> float:
     return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
 
 
@@ -98,23 +100,23 @@ def area(points: Array) -> float:
     return float(abs(np.dot(x, np.roll(y, -1)) - np.dot(y, np.roll(x, -1))) / 2)
 
 
-def circle(radius: float, height: float) -> Array:
+def _circle(radius: float, height: float) -> Array:
     """(ROUND, 3) m about the z axis."""
-    t = np.linspace(0, 2 * np.pi, ROUND, endpoint=False)
-    return np.column_stack([radius * np.cos(t), radius * np.sin(t), np.full(ROUND, height)])
+    t = np.linspace(0, 2 * np.pi, _ROUND, endpoint=False)
+    return np.column_stack([radius * np.cos(t), radius * np.sin(t), np.full(_ROUND, height)])
 
 
-def patches(solid: Solid, view: View) -> list[Patch]:
+def patches(solid: PlacedShape, view: View) -> list[Patch]:
     """What is seen of a solid, in the order to paint it."""
     return _SEEN[solid.shape.kind](solid, view)
 
 
-def outline(solid: Solid, view: View) -> Array:
+def outline(solid: PlacedShape, view: View) -> Array:
     """(n, 2) m convex silhouette of a solid."""
     return hull(view.flat(_placed(solid, _corners(solid.shape))))
 
 
-def _placed(solid: Solid, points: Array) -> Array:
+def _placed(solid: PlacedShape, points: Array) -> Array:
     return points @ solid.turn.T + solid.centre
 
 
@@ -127,9 +129,9 @@ def _corners(shape: Shape) -> Array:
         return np.array([(a * x, b * y, c * z) for a in (-1, 1) for b in (-1, 1) for c in (-1, 1)])
     if shape.kind == "sphere":
         r = shape.size[0]
-        return np.concatenate([circle(r * np.cos(t), r * np.sin(t)) for t in _LATITUDES])
+        return np.concatenate([_circle(r * np.cos(t), r * np.sin(t)) for t in _LATITUDES])
     radius, length = shape.size[0], shape.size[-1]
-    return np.concatenate([circle(radius, -length / 2), circle(radius, length / 2)])
+    return np.concatenate([_circle(radius, -length / 2), _circle(radius, length / 2)])
 
 
 _LATITUDES = np.linspace(-np.pi / 2, np.pi / 2, 25)
@@ -141,7 +143,7 @@ def _light(normal: Array, view: View) -> float:
     return float(np.clip(0.5 + 0.45 * np.dot(normal, sun) / np.linalg.norm(sun), 0, 1))
 
 
-def _box(solid: Solid, view: View) -> list[Patch]:
+def _box(solid: PlacedShape, view: View) -> list[Patch]:
     half = np.array(solid.shape.size) / 2
     seen = []
     for axis in range(3):
@@ -158,15 +160,15 @@ def _box(solid: Solid, view: View) -> list[Patch]:
     return [p for p in seen if len(p.points) > 2]
 
 
-def _round(solid: Solid, view: View) -> list[Patch]:
+def _round(solid: PlacedShape, view: View) -> list[Patch]:
     radius, length = solid.shape.size[0], solid.shape.size[-1]
     axis = solid.turn[:, 2]
     towards = float(axis @ view.toward)
     near = length / 2 if towards >= 0 else -length / 2
-    cap = hull(view.flat(_placed(solid, circle(radius, near))))
+    cap = hull(view.flat(_placed(solid, _circle(radius, near))))
     hole = None
     if solid.shape.kind == "tube":
-        hole = hull(view.flat(_placed(solid, circle(solid.shape.size[1], near))))
+        hole = hull(view.flat(_placed(solid, _circle(solid.shape.size[1], near))))
     if abs(towards) > 0.999:  # end on: a bore that one can look through
         return [Patch(cap, _light(np.sign(towards) * axis, view), hole)]
     side = [Patch(outline(solid, view), _light(view.toward, view))]
@@ -175,11 +177,11 @@ def _round(solid: Solid, view: View) -> list[Patch]:
     return side
 
 
-def _lump(solid: Solid, view: View) -> list[Patch]:
+def _lump(solid: PlacedShape, view: View) -> list[Patch]:
     return [Patch(outline(solid, view), _light(view.toward, view))]
 
 
-_SEEN: dict[str, Callable[[Solid, View], list[Patch]]] = {
+_SEEN: dict[str, Callable[[PlacedShape, View], list[Patch]]] = {
     "box": _box,
     "cylinder": _round,
     "tube": _round,
@@ -188,9 +190,9 @@ _SEEN: dict[str, Callable[[Solid, View], list[Patch]]] = {
 }
 
 
-def solids(truck: Truck) -> list[Solid]:
+def solids(truck: Truck) -> list[PlacedShape]:
     """Every part with a shape, and plain tyres for wheels that have none in the file."""
-    made = [Solid(p.shape, p.centre, p.turn, role(p), p) for p in truck.parts if p.shape]
+    made = [PlacedShape(p.shape, p.centre, p.turn, role(p), p) for p in truck.parts if p.shape]
     tread = {c for c in WHEELS if _has_tyre(truck, c)}
     for i, axle in enumerate(truck.axles):
         for j, wheel in enumerate(WHEELS[2 * i : 2 * i + 2]):
@@ -199,12 +201,12 @@ def solids(truck: Truck) -> list[Solid]:
     return made
 
 
-def tyre(axle: Axle, side: int, wheel: str) -> Solid:
+def tyre(axle: Axle, side: int, wheel: str) -> PlacedShape:
     """A plain tyre to draw, left (0) or right (1)."""
     r = axle.tyre.radius
     centre = np.array([axle.x, (0.5 - side) * axle.track, r])
     shape = Shape("tube", (r, RIM * r, axle.tyre.width))
-    return Solid(shape, centre, np.array([[1.0, 0, 0], [0, 0, 1], [0, -1, 0]]), wheel)
+    return PlacedShape(shape, centre, np.array([[1.0, 0, 0], [0, 0, 1], [0, -1, 0]]), wheel)
 
 
 def role(part: Part) -> str:
@@ -221,6 +223,6 @@ def _has_tyre(truck: Truck, wheel: str) -> bool:
     )
 
 
-def painted(truck_solids: Iterable[Solid], view: View) -> list[Solid]:
+def painted(truck_solids: Iterable[PlacedShape], view: View) -> list[PlacedShape]:
     """Far to near; equal depths keep their order."""
     return sorted(truck_solids, key=lambda s: float(s.centre @ view.toward))

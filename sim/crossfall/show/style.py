@@ -7,7 +7,7 @@ survives a grey copy and colour-blind eyes.
 from __future__ import annotations
 
 import io
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache, wraps
 from pathlib import Path
@@ -21,8 +21,8 @@ from matplotlib.figure import Figure
 from matplotlib.font_manager import FontProperties
 from matplotlib.textpath import text_to_path
 
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
-from crossfall.truck.problems import InputError, Problem
 
 MM_PER_INCH = 25.4
 MM_PER_POINT = MM_PER_INCH / 72
@@ -108,7 +108,7 @@ WHEEL_COLOURS = (LIGHT.front, LIGHT.front, LIGHT.rear, LIGHT.rear)
 WHEEL_LINES = ("-", (0, (4, 2)), "-", (0, (4, 2)))
 WHEEL_MARKERS = ("o", "o", "s", "s")
 
-_SETTINGS: dict[str, Any] = {
+STYLE_SETTINGS: dict[str, Any] = {
     "font.family": "DejaVu Sans",
     "font.size": BODY,
     "text.color": LIGHT.ink,
@@ -161,7 +161,7 @@ def styled(draw: Callable[P, R]) -> Callable[P, R]:
 
     @wraps(draw)
     def inside(*args: P.args, **kwargs: P.kwargs) -> R:
-        with matplotlib.style.context(_SETTINGS, after_reset=True):
+        with matplotlib.style.context(STYLE_SETTINGS, after_reset=True):
             return draw(*args, **kwargs)
 
     return inside
@@ -175,7 +175,7 @@ def figure(width: float, height: float) -> Figure:
     return made
 
 
-def page(width: float, height: float) -> tuple[Figure, Axes]:
+def paper_page(width: float, height: float) -> tuple[Figure, Axes]:
     """A figure and one bare axes over all of it, whose data units are mm of paper.
 
     Its limits stand, so shapes go on it by `add_artist`, which need not work them out again."""
@@ -218,6 +218,17 @@ def render(made: Figure, kind: str) -> bytes:
         raise InputError(Problem(f".{kind}", "pictures are not written in this format", known))
     buffer = io.BytesIO()
     made.savefig(buffer, format=kind, metadata=_METADATA[kind])
+    return buffer.getvalue()
+
+
+def render_pages(pages: Sequence[Figure]) -> bytes:
+    """Several pages as one pdf, byte for byte the same each time."""
+    from matplotlib.backends.backend_pdf import PdfPages
+
+    buffer = io.BytesIO()
+    with PdfPages(buffer, metadata=_METADATA["pdf"]) as book:
+        for made in pages:
+            book.savefig(made)
     return buffer.getvalue()
 
 

@@ -9,17 +9,17 @@ from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 
 from crossfall.show.drawings import Extent, extent
-from crossfall.show.paper import Z_LINE, Z_MARK, Placement, centre_mark, ground, haloed, paint
+from crossfall.show.paper import Z_LINE, Z_MARK, Placement, centre_mark, draw_ground, haloed, paint
 from crossfall.show.silhouette import REAR, SIDE, solids
-from crossfall.show.style import BODY, LIGHT, SMALL, axes_at, page, styled, title
+from crossfall.show.style import BODY, LIGHT, SMALL, axes_at, paper_page, styled, title
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Axle, Truck
 from crossfall.tuning.suspension import AxleLook
 
 WIDTH, HEIGHT, EDGE = 297.0, 210.0, 14.0  # mm, A4 lying
-VIEWS = 96.0  # mm kept for the views under the head
+_VIEWS = 96.0  # mm kept for the views under the head
 GHOST = 0.25  # how strongly the truck itself is painted
-SCALES = (2.5, 3.0, 3.5, 4.0, 5.0, 6.0, 8.0, 10.0, 15.0, 20.0)
+_SCALES = (2.5, 3.0, 3.5, 4.0, 5.0, 6.0, 8.0, 10.0, 15.0, 20.0)
 COLOURS = (LIGHT.front, LIGHT.rear)
 CURVES = (
     ("anti-dive, anti-squat, %", "heave, mm"),
@@ -35,16 +35,16 @@ def draw_suspension(truck: Truck, seen: tuple[AxleLook, AxleLook]) -> Figure:
     """A4 sheet: both views to one scale, and curves over the travel."""
     things = solids(truck)
     side, rear = extent(things, SIDE), extent(things, REAR)
-    room = WIDTH - 2 * EDGE - 50
+    space = WIDTH - 2 * EDGE - 50
     wide = (side.right - side.left) + (rear.right - rear.left)
     fits = [
         s
-        for s in SCALES
-        if 1000 * wide / s <= room and 1000 * max(side.high, rear.high) / s <= VIEWS - 18
+        for s in _SCALES
+        if 1000 * wide / s <= space and 1000 * max(side.high, rear.high) / s <= _VIEWS - 18
     ]
-    scale = fits[0] if fits else SCALES[-1]
-    made, axes = page(WIDTH, HEIGHT)
-    k, level = 1000 / scale, HEIGHT - 16 - VIEWS + 8
+    scale = fits[0] if fits else _SCALES[-1]
+    made, axes = paper_page(WIDTH, HEIGHT)
+    k, level = 1000 / scale, HEIGHT - 16 - _VIEWS + 8
     x_side = EDGE + 8 - k * side.left
     x_rear = x_side + k * side.right + 44 - k * rear.left
     places = (
@@ -53,7 +53,7 @@ def draw_suspension(truck: Truck, seen: tuple[AxleLook, AxleLook]) -> Figure:
     )
     for place, box in zip(places, (side, rear), strict=True):
         paint(axes, place, things, GHOST)
-        ground(axes, place.at(box.left, 0)[0] - 6, place.at(box.right, 0)[0] + 6, level)
+        draw_ground(axes, place.at(box.left, 0)[0] - 6, place.at(box.right, 0)[0] + 6, level)
         for axle, colour in zip(truck.axles, COLOURS, strict=True):
             _rods(axes, place, axle, colour)
     _side(axes, places[0], truck, seen, side)

@@ -8,6 +8,7 @@ import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 from matplotlib.patches import Arc, Polygon
+from scipy.spatial.transform import Rotation
 
 from crossfall.answers.conditions import case_name
 from crossfall.show.paper import (
@@ -18,22 +19,22 @@ from crossfall.show.paper import (
     haloed,
     paint,
 )
-from crossfall.show.silhouette import Solid, View, outline, solids
-from crossfall.show.style import HEADING, LIGHT, SMALL, page, styled, title
+from crossfall.show.silhouette import PlacedShape, View, outline, solids
+from crossfall.show.style import HEADING, LIGHT, SMALL, paper_page, styled, title
 from crossfall.statics.rigid import downhill
 from crossfall.trials.record import Record
 from crossfall.truck.axle_law import law_of
 from crossfall.truck.model import WHEELS, Array, Truck, frozen
 
-WIDTH = 150.0  # mm
-BELOW = 18.0  # mm under the hinge, for the arrows
+_WIDTH = 150.0  # mm
+_BELOW = 18.0  # mm under the hinge, for the arrows
 ROOM = 122.0  # mm across which the truck and its table are drawn
 SLAB = 0.010  # m, thickness of the drawn table
 ARROW = 13.0  # mm, the longest arrow of a tyre load
 
 
 @dataclass(frozen=True)
-class Pose:
+class TiltPose:
     """How the truck stands in table axes.
 
     turn: (3, 3) and origin: (3,) m of the chassis. heave: (2,) m and roll: (2,) rad of front and
@@ -47,21 +48,21 @@ class Pose:
     give: Array
 
 
-def level() -> Pose:
+def level() -> TiltPose:
     """At ride height on the level."""
     zero = np.zeros
-    return Pose(
+    return TiltPose(
         frozen(np.eye(3)), frozen(zero(3)), frozen(zero(2)), frozen(zero(2)), frozen(zero((4, 3)))
     )
 
 
-def recorded(record: Record, index: int) -> Pose:
+def recorded(record: Record, index: int) -> TiltPose:
     """The pose of one sample of a trial. Joints that are not in the record are held."""
     names = record.joint_names
     row = dict(zip(names, record.joints[index], strict=True))
     pose = record.chassis[index]
-    return Pose(
-        frozen(turned(pose[3:])),
+    return TiltPose(
+        frozen(Rotation.from_quat(pose[3:]).as_matrix()),
         frozen(pose[:3]),
         frozen([row.get(f"{end}_heave", 0.0) for end in ("front", "rear")]),
         frozen([row.get(f"{end}_roll", 0.0) for end in ("front", "rear")]),
@@ -69,19 +70,7 @@ def recorded(record: Record, index: int) -> Pose:
     )
 
 
-def turned(quaternion: Array) -> Array:
-    """(3, 3) rotation of a unit quaternion x, y, z, w."""
-    x, y, z, w = quaternion / np.linalg.norm(quaternion)
-    return np.array(
-        [
-            [1 - 2 * (y * y + z * z), 2 * (x * y - z * w), 2 * (x * z + y * w)],
-            [2 * (x * y + z * w), 1 - 2 * (x * x + z * z), 2 * (y * z - x * w)],
-            [2 * (x * z - y * w), 2 * (y * z + x * w), 1 - 2 * (x * x + y * y)],
-        ]
-    )
-
-
-def motions(truck: Truck, pose: Pose) -> dict[str, tuple[Array, Array]]:
+def motions(truck: Truck, pose: TiltPose) -> dict[str, tuple[Array, Array]]:
     """(3, 3) turn and (3,) shift from truck axes at ride height to table axes, per carrier."""
     found = {"chassis": (pose.turn, pose.origin)}
     for i, (axle, end) in enumerate(zip(truck.axles, ("front", "rear"), strict=True)):
@@ -94,7 +83,7 @@ def motions(truck: Truck, pose: Pose) -> dict[str, tuple[Array, Array]]:
     return found
 
 
-def placed(truck: Truck, pose: Pose) -> list[Solid]:
+def placed(truck: Truck, pose: TiltPose) -> list[PlacedShape]:
     """Every solid where the pose puts it; a link goes its share of the way with its axle."""
     moves = motions(truck, pose)
     moved = []
@@ -110,7 +99,7 @@ def placed(truck: Truck, pose: Pose) -> list[Solid]:
     return moved
 
 
-def centre_of_gravity(truck: Truck, pose: Pose) -> Array:
+def centre_of_gravity(truck: Truck, pose: TiltPose) -> Array:
     """(3,) m in table axes."""
     moves = motions(truck, pose)
     bodies = [("chassis", truck.chassis)]
@@ -136,7 +125,7 @@ def draw_tiltpose(
     truck: Truck,
     heading: float,
     theta: float,
-    pose: Pose,
+    pose: TiltPose,
     loads: Array | None = None,
     ground: str = "",
 ) -> Figure:
@@ -153,8 +142,8 @@ def draw_tiltpose(
     scale = 1000 * (right - left) / ROOM
     k = 1000 / scale
     high = max(float(rows[:, 1].max()), corner[1] + np.ptp(ends) * np.sin(theta))
-    made, axes = page(WIDTH, BELOW + k * (high - corner[1]) + 20.0)
-    place = Placement(view, ((WIDTH - ROOM) / 2 - k * left, BELOW - k * corner[1]), scale)
+    made, axes = paper_page(_WIDTH, _BELOW + k * (high - corner[1]) + 20.0)
+    place = Placement(view, ((_WIDTH - ROOM) / 2 - k * left, _BELOW - k * corner[1]), scale)
     _table(axes, place, ends, theta)
     paint(axes, place, things)
     _plumb(axes, place, truck, pose, theta)
@@ -191,7 +180,7 @@ def _table(axes: Axes, place: Placement, ends: tuple[float, float], theta: float
     axes.plot(*hinge, "o", ms=4, mfc=LIGHT.paper, mec=LIGHT.ink, mew=0.8, zorder=Z_MARK)
 
 
-def _plumb(axes: Axes, place: Placement, truck: Truck, pose: Pose, theta: float) -> None:
+def _plumb(axes: Axes, place: Placement, truck: Truck, pose: TiltPose, theta: float) -> None:
     """From the CG straight down to the table."""
     cg = centre_of_gravity(truck, pose)
     x, y = place.of(cg)[0]
@@ -209,7 +198,7 @@ def _plumb(axes: Axes, place: Placement, truck: Truck, pose: Pose, theta: float)
     centre_mark(axes, np.array([x, y]))
 
 
-def _loads(axes: Axes, place: Placement, truck: Truck, pose: Pose, loads: Array) -> None:
+def _loads(axes: Axes, place: Placement, truck: Truck, pose: TiltPose, loads: Array) -> None:
     """Tyre loads, square to the table, under it; wheels in line are added up."""
     moves = motions(truck, pose)
     spots: list[tuple[Array, float]] = []

@@ -13,24 +13,24 @@ from matplotlib.figure import Figure
 
 from crossfall.show.maps import ANGLES, WIDTH, plain_name
 from crossfall.show.style import LIGHT, SMALL, axes_at, figure, styled, title
-from crossfall.study.unbeaten import Aim, unbeaten
+from crossfall.study.unbeaten import Sense, unbeaten
 from crossfall.truck.model import Array
 
-MOST_PANELS = 4
+_MOST_PANELS = 4
 MOST_DOTS = 5_000  # of builds that are beaten, drawn
 TALL = 58.0  # mm
 
 
 @styled
 def draw_unbeaten(
-    columns: Mapping[str, Any], aims: Mapping[str, Aim], name: str = "", how: str = ""
+    columns: Mapping[str, Any], aims: Mapping[str, Sense], name: str = "", how: str = ""
 ) -> Figure:
     """The first two aims along and up, a third one as a shade of the front's points.
 
     Headings are compared by themselves. how: what was asked and by which method, in words.
     """
     headings = np.asarray(columns.get("heading_deg", np.zeros(len(columns[next(iter(aims))]))))
-    every = np.unique(headings)[:MOST_PANELS]
+    every = np.unique(headings)[:_MOST_PANELS]
     made = figure(WIDTH, 26.0 + (TALL + 18.0) * len(every))
     for k, heading in enumerate(every):
         bottom = 14.0 + (TALL + 18.0) * (len(every) - 1 - k)
@@ -46,7 +46,7 @@ def draw_unbeaten(
     return made
 
 
-def _panel(axes: Axes, columns: Mapping[str, Array], aims: Mapping[str, Aim]) -> None:
+def _panel(axes: Axes, columns: Mapping[str, Array], aims: Mapping[str, Sense]) -> None:
     best = unbeaten(columns, aims)
     (x_name, x), (y_name, y) = list(columns.items())[:2]
     rest = np.flatnonzero(~best)

@@ -7,15 +7,15 @@ d(S_j . W) = (S_k x S_j) . W + S_j . dW for a freedom k that turns or shifts the
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
-from crossfall.statics.builds import Builds, Flags, Ints
-from crossfall.statics.kinematics import Pose, carry, cross, gravity_direction, place, skew
+from crossfall.statics.builds import Builds, Ints
+from crossfall.statics.kinematics import Pose, carry, cross, frames_at, gravity_direction, skew
 from crossfall.statics.tyres import Contact, Discs, Patches, contact, discs, history
 from crossfall.truck.axle_law import BY_Q, BY_QQ, BY_QR, BY_R, BY_RR, VALUE
-from crossfall.truck.model import Array
+from crossfall.truck.model import Array, Flags
 
 
 @dataclass(frozen=True)
@@ -24,9 +24,9 @@ class Balance:
 
     load: (n, B). rates: (n + 1, n + 1, B) its derivatives by the unknowns and theta; the last row
     is free. gaps: (g, B), positive where a tyre touches (2 p), a spring pushes (4), the bump stop
-    is free (4), the droop stop is free (4), a tyre sticks (2 p).
-    moment: (3, B) first moment of all weights, from the
-    chassis' origin. gravity, d_gravity: (3, B), its direction and that by theta.
+    is free (4), the droop stop is free (4), a soft spring is not bound (4, if any build has one), a
+    tyre sticks (2 p). moment: (3, B) first moment of all weights, from the chassis' origin.
+    gravity, d_gravity: (3, B), its direction and that by theta.
     """
 
     load: Array
@@ -39,6 +39,7 @@ class Balance:
     discs: Discs
     contact: Contact
     friction: Array
+    ahead: Array
 
     @property
     def stiffness(self) -> Array:
@@ -66,24 +67,40 @@ def balance(
     """
     shape = builds.disc_mass.shape
     points = shape[0] * shape[1]
+    corners = slice(points, points + builds.corner_gaps)
     gravity, d_gravity = gravity_direction(heading, theta)
-    pose = place(builds, x)
+    pose = frames_at(builds, x)
     disc = discs(builds, pose)
+    if builds.shaft.any():
+        disc = replace(disc, arc=disc.arc + (builds.shaft * x[7::2])[:, None])
     touch = None if on is None else on[:points].reshape(shape)
-    stick = None if on is None or len(on) < 2 * points + 12 else on[points + 12 :].reshape(shape)
+    stick = None if on is None or len(on) <= corners.stop else on[corners.stop :].reshape(shape)
     tyres = contact(builds, pose, disc, patches, gravity, d_gravity, touch, stick)
 
     moment, wrench, slopes = _wrenches(builds, pose, disc, tyres, gravity, d_gravity)
     load, rates = _freedoms(pose, wrench, slopes)
-    gaps, rest = np.empty((2 * points + 12, shape[-1])), slice(points, points + 12)
-    gaps[:points], gaps[points + 12 :] = (
+    if builds.shaft.any():
+        _shafts(builds, pose, tyres, patches.ahead, load, rates)
+    gaps = np.empty((points + corners.stop, shape[-1]))
+    gaps[:points], gaps[corners.stop :] = (
         tyres.gap.reshape(points, -1),
         tyres.spare.reshape(points, -1),
     )
-    _springs(builds, x, pose.corners, None if on is None else on[rest], load, rates, gaps[rest])
+    pushing = None if on is None else on[corners]
+    _springs(builds, x, pose.corners, pushing, load, rates, gaps[corners])
     _constrain(builds, x, load, rates)
     return Balance(
-        load, rates, gaps, moment, gravity, d_gravity, pose, disc, tyres, patches.friction
+        load,
+        rates,
+        gaps,
+        moment,
+        gravity,
+        d_gravity,
+        pose,
+        disc,
+        tyres,
+        patches.friction,
+        patches.ahead,
     )
 
 
@@ -168,6 +185,37 @@ def _freedoms(pose: Pose, wrench: Array, slopes: Array) -> tuple[Array, Array]:
     return load, rates
 
 
+def _shafts(
+    builds: Builds, pose: Pose, tyres: Contact, ahead: Array, load: Array, rates: Array
+) -> None:
+    """Wheels that turn by `builds.shaft` as their axle rolls: what that adds to loads and rates.
+
+    A disc that turns rolls its patch ahead by R, which gives its tyre as much as shifting the axle
+    back would, and takes the force along at R: by virtual work, and that is the shaft's torque.
+    """
+    way = np.broadcast_to(builds.radius * ahead, (2, *tyres.touch.shape))
+    force = -np.einsum("ikapb,kapb->iapb", tyres.d_force[:, 3:5], way)
+    point = np.zeros_like(force)
+    point[:2] = way - np.einsum("ikapb,kapb->iapb", tyres.d_point[:, 3:5], way)
+    point *= tyres.touch
+    turns = cross(tyres.arm, force) + cross(point, tyres.spring)
+    wrench = builds.shaft * np.concatenate([turns, force]).sum(axis=2)
+    torque = -builds.shaft * (way * tyres.force[:2]).sum(axis=(0, 2))
+    by = -builds.shaft * np.einsum("iapb,ikapb->kab", way, tyres.d_force[:2])
+    own = -(builds.shaft**2) * (way * force[:2]).sum(axis=(0, 2))
+    for axle, roll in enumerate((7, 9)):
+        joints, moved = pose.joints[:, :, axle], by[:, axle]
+        load[roll] += torque[axle]
+        rates[roll, :3] += moved[3:6]
+        rates[roll, 3:6] += np.einsum("ikb,ib->kb", pose.turning, moved[:3])
+        rates[roll, roll - 1 : roll + 1] += np.einsum("ikb,ib->kb", joints, moved[:6])
+        rates[roll, 10] += moved[6]
+        rates[roll, roll] += own[axle]
+        rates[:3, roll] += wrench[3:, axle]
+        rates[3:6, roll] += np.einsum("ikb,ib->kb", pose.turning, wrench[:3, axle])
+        rates[roll - 1 : roll + 1, roll] += np.einsum("ikb,ib->kb", joints, wrench[:, axle])
+
+
 def _springs(
     builds: Builds,
     x: Array,
@@ -177,22 +225,27 @@ def _springs(
     rates: Array,
     gaps: Array,
 ) -> None:
-    """Corner springs that only push, stops and anti-roll bars; fills in the gaps (12, B)."""
-    gaps = gaps.reshape(3, 2, 2, -1)  # what, axle, side
+    """Corner springs that only push, stops and anti-roll bars; fills in the gaps (12 or 16, B)."""
+    gaps = gaps.reshape(-1, 2, 2, gaps.shape[-1])  # what, axle, side
     corners = corners.transpose(1, 2, 0, 3)
     travel = corners[VALUE]
     np.multiply(builds.spring_rate, travel, out=gaps[0])
     gaps[0] += builds.preload
     np.subtract(builds.bump, travel, out=gaps[1])
     np.add(travel, builds.droop, out=gaps[2])
+    np.subtract(builds.stage_at, travel, out=gaps[3:])
     free = np.asarray(gaps >= 0 if on is None else on.reshape(gaps.shape))
-    push, stopped = free[0], ~free[1:]
+    push, stopped = free[0], ~free[1:3]
     force = gaps[0] * push
     rate = builds.spring_rate * push
     if stopped.any():
-        pressed = gaps[1:] * stopped
+        pressed = gaps[1:3] * stopped
         force += builds.stop_rate * (pressed[1] - pressed[0])
         rate += builds.stop_rate * stopped.sum(axis=0)
+    if len(builds.stage_rate):
+        more = (builds.stage_rate * ~free[3:]).sum(axis=0)
+        force -= more * gaps[3]
+        rate += more
     by_q, by_r = corners[BY_Q], corners[BY_R]
     load[-4::2] -= (force * by_q).sum(axis=1)
     load[-3::2] -= (force * by_r).sum(axis=1) + builds.anti_roll * x[-3::2]
@@ -231,23 +284,27 @@ def _constrain(builds: Builds, x: Array, load: Array, rates: Array) -> None:
 def gap_slopes(builds: Builds, at: Balance, gap: Ints) -> Array:
     """(n + 1, B) derivatives of one gap per case, by the unknowns and theta; gap: (B,) int."""
     n, cases = len(at.load), np.arange(len(gap))
-    points = 2 * builds.disc_mass.shape[1]
+    points, corners = 2 * builds.disc_mass.shape[1], builds.corner_gaps
     out = np.zeros((n + 1, len(gap)))
     for who, slopes in (
         (np.flatnonzero(gap < points), _touch_slopes),
-        (np.flatnonzero(gap >= points + 12), _stick_slopes),
+        (np.flatnonzero(gap >= points + corners), _stick_slopes),
     ):
         if len(who):
-            axle, point = np.divmod(gap[who] % (points + 12), points // 2)
+            axle, point = np.divmod(gap[who] % (points + corners), points // 2)
             rates, own = slopes(builds, at, (axle, point, who)), 6 + 2 * axle
             out[:3, who], out[n, who] = rates[3:6], rates[6]
             out[3:6, who] = np.einsum("ikb,ib->kb", at.pose.turning[:, :, who], rates[:3])
             joints = at.pose.joints[:, :, axle, who]
             out[own, who], out[own + 1, who] = np.einsum("ikb,ib->kb", joints, rates[:6])
+            if slopes is _stick_slopes:
+                way = builds.radius[axle, 0, who] * at.ahead[:, axle, 0, who]
+                out[own + 1, who] -= builds.shaft[axle, who] * (way * rates[3:5]).sum(axis=0)
 
-    which = np.clip(gap - points, 0, 11)
+    which = np.clip(gap - points, 0, corners - 1)
     kind, axle, side = which // 4, which // 2 % 2, which % 2
-    rate = np.stack([builds.spring_rate[axle, 0, cases], -np.ones(len(gap)), np.ones(len(gap))])
+    one = np.ones(len(gap))
+    rate = np.stack([builds.spring_rate[axle, 0, cases], -one, one, -one])
     rate = np.where(which == gap - points, rate[kind, cases], 0.0)
     for freedom, by in ((n - 4, BY_Q), (n - 3, BY_R)):
         out[freedom + 2 * axle, cases] += rate * at.pose.corners[side, by, axle, cases]

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.statics import compliant, rigid
-from crossfall.statics.builds import firm, joined, lock, pack, rise_only
+from crossfall.statics.builds import firm, joined_builds, locked_builds, rise_only, stacked
 from crossfall.truck.model import Array, Truck
 
 
@@ -32,8 +32,8 @@ def budget(truck: Truck, headings: Array, grip: float) -> Stages:
     Against a rail, so that no stage ends in a slide.
     """
     psi = np.atleast_1d(np.asarray(headings, dtype=np.float64))
-    builds, count = pack([truck]), len(psi)
-    stages = joined([firm(lock(builds)), lock(builds), rise_only(builds)])
+    builds, count = stacked([truck]), len(psi)
+    stages = joined_builds([firm(locked_builds(builds)), locked_builds(builds), rise_only(builds)])
     who = np.repeat(np.arange(3), count)
     headings = np.tile(psi, 3)
     railed = compliant.railed_tyres([truck] * 3, who, headings)

@@ -15,14 +15,15 @@ from numpy.typing import NDArray
 
 from crossfall.truck.axle_law import law_of
 from crossfall.truck.massprops import unsprung, whole
-from crossfall.truck.model import GRAVITY, Array, Truck, Tyre
-from crossfall.truck.ride import spring_preloads, tyre_loads
+from crossfall.truck.model import GRAVITY, Array, Flags, Truck, Tyre
+from crossfall.truck.ride import spring_squeezes, tyre_loads
+from crossfall.truck.spring_law import spring_law
 
-Flags = NDArray[np.bool_]
 Ints = NDArray[np.int64]
 Index = Ints | Flags | slice
 
-FIRM = 30.0  # of the vertical stiffness: gives a hundredth of a degree of tip
+_NEVER = 1e3  # wheelbases of compression, which no spring is pressed by
+_FIRM = 30.0  # of the vertical stiffness: gives a hundredth of a degree of tip
 
 
 @dataclass(frozen=True)
@@ -47,17 +48,25 @@ class Builds:
     radius: Array  # (2, 1, B)
     tyre_rate: Array  # (3, 2, 1, B), of one contact point along the axle's x, y and z
     tyre_load: Array  # (2, p, B), ground load of each point at ride height
-    spring_rate: Array  # (2, 1, B)
-    preload: Array  # (2, 2, B)
+    spring_rate: Array  # (2, 1, B), while all of a corner's springs give
+    preload: Array  # (2, 2, B), at ride height if it were so from free on
+    stage_rate: Array  # (s, 2, 1, B), gained once a soft spring is bound; s = 0 where none has one
+    stage_at: Array  # (s, 2, 2, B), compression at which it is
     bump: Array  # (2, 1, B)
     droop: Array  # (2, 1, B)
     anti_roll: Array  # (2, B)
+    shaft: Array  # (2, B), see `Axle.shaft`
     stop_rate: Array  # (2, 1, B)
     held: Flags  # (4, B)
     tied: Flags  # (B,)
 
     def __len__(self) -> int:
         return len(self.weight)
+
+    @property
+    def corner_gaps(self) -> int:
+        """How many gaps there are of corners: a spring's, both stops', and its second stage's."""
+        return 4 * (3 + len(self.stage_rate))
 
     def take(self, index: Index) -> Builds:
         """The builds at `index` (integers, repeats allowed, or a mask)."""
@@ -73,11 +82,12 @@ def pick(values: NDArray[Any], index: Index) -> Any:
     return values.take(index, axis=-1)
 
 
-def pack(trucks: Sequence[Truck], stop_ratio: float = 100.0) -> Builds:
+def stacked(trucks: Sequence[Truck], stop_ratio: float = 100.0) -> Builds:
     """Stack trucks. `stop_ratio`: stiffness of the bump and droop stops over the corner spring's,
     a numerical stand-in for metal on metal."""
     points = 2 if any(a.tyre.contact_half_width > 0 for t in trucks for a in t.axles) else 1
-    columns = [_column(truck, points, stop_ratio) for truck in trucks]
+    stages = int(any(a.suspension.soft_rate for t in trucks for a in t.axles))
+    columns = [_column(truck, points, stages, stop_ratio) for truck in trucks]
     most = max(c["law"].shape[1] for c in columns)
     for column in columns:
         column["law"] = _padded(column["law"], most)
@@ -89,7 +99,7 @@ def _padded(law: Array, terms: int) -> Array:
     return np.pad(law, ((0, 0), (0, terms - law.shape[1]), *[(0, 0)] * (law.ndim - 2)))
 
 
-def _column(truck: Truck, points: int, stop_ratio: float) -> dict[str, Any]:
+def _column(truck: Truck, points: int, stages: int, stop_ratio: float) -> dict[str, Any]:
     """One truck's dimensionless arrays, without the build axis."""
     body = whole(truck)
     mass, length, weight = body.mass, truck.wheelbase, body.mass * GRAVITY
@@ -104,8 +114,7 @@ def _column(truck: Truck, points: int, stop_ratio: float) -> dict[str, Any]:
     def per_point(values: Any) -> Array:  # (..., 2 axles, 2 sides) to (..., 2, 2 * points)
         return np.repeat(np.asarray(values, dtype=np.float64), points, axis=-1)
 
-    hub = np.array([[(a.x, y * a.track / 2, a.tyre.radius) for y in (1, -1)] for a in truck.axles])
-    hub = per_point(hub.transpose(2, 0, 1))
+    hub = per_point(np.array([axle.hubs for axle in truck.axles]).transpose(2, 0, 1))
     half_width = np.array([t.contact_half_width for t in tyres])
     hub[1] += half_width[:, None] * np.tile(spread, 2)
     bodies = [unsprung(truck, 0), unsprung(truck, 1), truck.chassis]
@@ -127,10 +136,10 @@ def _column(truck: Truck, points: int, stop_ratio: float) -> dict[str, Any]:
         / rate
         / points,
         "tyre_load": per_point(tyre_loads(truck).reshape(2, 2)) / weight / points,
-        "spring_rate": np.array([[s.spring_rate] for s in springs]) / rate,
-        "preload": spring_preloads(truck).reshape(2, 2) / weight,
+        **_spring_column(truck, stages),
         "bump": np.array([[s.bump] for s in springs]) / length,
         "droop": np.array([[s.droop] for s in springs]) / length,
+        "shaft": np.array([a.shaft for a in truck.axles]),
         "anti_roll": np.array([s.anti_roll for s in springs]) / (weight * length),
         "stop_rate": np.array([[s.spring_rate] for s in springs]) * stop_ratio / rate,
         "held": np.repeat([s.locked for s in springs], 2),
@@ -138,19 +147,48 @@ def _column(truck: Truck, points: int, stop_ratio: float) -> dict[str, Any]:
     }
 
 
+def _spring_column(truck: Truck, stages: int) -> dict[str, Any]:
+    """The corners' springs, dimensionless; stages: 1 where any build's soft springs bind."""
+    length, weight = truck.wheelbase, whole(truck).mass * GRAVITY
+    laws = [spring_law(axle.suspension) for axle in truck.axles]
+    rates = np.array([[law.rate] for law in laws])
+    squeezes = spring_squeezes(truck).reshape(2, 2)
+    more = np.array([[[law.more] for law in laws]]) * length / weight
+    at = np.array([[law.bound] for law in laws]) - squeezes
+    return {
+        "spring_rate": rates * length / weight,
+        "preload": rates * squeezes / weight,
+        "stage_rate": more[:stages],
+        "stage_at": np.minimum(at / length, _NEVER)[None][:stages],
+    }
+
+
 def _rates(tyre: Tyre) -> tuple[float, float, float]:
     return tyre.longitudinal, tyre.lateral, tyre.stiffness
 
 
-def lock(builds: Builds) -> Builds:
+def locked_builds(builds: Builds) -> Builds:
     """The same builds with both suspensions locked: only the tyres give."""
     return replace(builds, held=np.ones_like(builds.held))
 
 
-def joined(parts: Sequence[Builds]) -> Builds:
+def _staged(builds: Builds, stages: int) -> Builds:
+    """The same builds with so many second stages; those they lack never come."""
+    lacking = stages - len(builds.stage_rate)
+    rate = np.zeros((lacking, *builds.spring_rate.shape))
+    at = np.full((lacking, *builds.preload.shape), _NEVER)
+    return replace(
+        builds,
+        stage_rate=np.concatenate([builds.stage_rate, rate]),
+        stage_at=np.concatenate([builds.stage_at, at]),
+    )
+
+
+def joined_builds(parts: Sequence[Builds]) -> Builds:
     """Several stacks as one."""
     most = max(p.law.shape[1] for p in parts)
-    parts = [replace(p, law=_padded(p.law, most)) for p in parts]
+    stages = max(len(p.stage_rate) for p in parts)
+    parts = [_staged(replace(p, law=_padded(p.law, most)), stages) for p in parts]
     return Builds(
         **{f.name: np.concatenate([getattr(p, f.name) for p in parts], -1) for f in fields(Builds)}
     )
@@ -159,7 +197,7 @@ def joined(parts: Sequence[Builds]) -> Builds:
 def firm(builds: Builds) -> Builds:
     """The same builds with tyres that hardly give along the ground."""
     rate = builds.tyre_rate.copy()
-    rate[:2] = FIRM * rate[2]
+    rate[:2] = _FIRM * rate[2]
     return replace(builds, tyre_rate=rate)
 
 

@@ -13,25 +13,25 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.statics import continuation
-from crossfall.statics.builds import Builds, Flags, Ints, pack
+from crossfall.statics.builds import Builds, Ints, stacked
 from crossfall.statics.folds import polish_folds
-from crossfall.statics.kinematics import FREEDOMS, place
+from crossfall.statics.kinematics import FREEDOMS, frames_at
 from crossfall.statics.newton import Cases
-from crossfall.statics.settling import settle
+from crossfall.statics.relaxation import settle
 from crossfall.statics.track import CORNER, FOLD, STANDS, UNRESOLVED, Track
-from crossfall.statics.tyres import standing
-from crossfall.truck.model import Array, Truck
+from crossfall.statics.tyres import standing_patches
+from crossfall.truck.model import Array, Flags, Truck
 from crossfall.truck.support import downhill_pair
 
 NO_SLIDE = 5.0  # a grip that holds to 78 deg; light wheels may still slip
-SLIDES = 2e-4  # rad before it slides as a whole, where it is no longer followed
+_SLIDES = 2e-4  # rad before it slides as a whole, where it is no longer followed
 STANDING = float(np.radians(89.0))  # nothing stands further
 REASONS = {FOLD: "fold", CORNER: "corner", STANDS: "stands", UNRESOLVED: "unresolved"}
 STEP_ASIDE = 0.005  # a movement (rad, or of the wheelbase) less than this is no snap
 BEYOND = 1e-5, 1e-3  # rad past a loss at which the truck is let go: at first, and at most
-ASIDE = 0.01, 0.03  # rad; tips between are midway to some hundredths of a degree
+_ASIDE = 0.01, 0.03  # rad; tips between are midway to some hundredths of a degree
 MOST_LOSSES = 60  # a limit that stick and slip come near, snaps never
-MOST = 4096  # cases advanced together; more would only take memory
+_MOST = 4096  # cases advanced together; more would only take memory
 
 
 @dataclass(frozen=True)
@@ -86,7 +86,7 @@ def tips_at(
 ) -> CompliantTips:
     """Tips of trucks[who[i]] on headings[i] (rad) with grip[i]; shapes (B,)."""
     railed = railed_tyres(trucks, who, headings) if rail else None
-    return tips_of_builds(pack(trucks), headings, grip, railed, who)
+    return tips_of_builds(stacked(trucks), headings, grip, railed, who)
 
 
 def replaced(old: CompliantTips, where: Flags, new: CompliantTips) -> CompliantTips:
@@ -120,7 +120,7 @@ def tips_of_builds(
     """
     who = np.arange(len(headings)) if who is None else who
     found = _followed(builds, headings, grip, railed, who)
-    for aside in ASIDE:
+    for aside in _ASIDE:
         lost = np.isnan(found.tip)
         if not lost.any():
             break
@@ -165,13 +165,13 @@ def on_the_level(
     """
     points = builds.disc_mass.shape[1]
     friction = np.broadcast_to(np.asarray(grip, dtype=np.float64), (2, points, len(builds))).copy()
-    limit = np.minimum(np.arctan(friction[0, 0]) - SLIDES, STANDING)
+    limit = np.minimum(np.arctan(friction[0, 0]) - _SLIDES, STANDING)
     if railed is not None:
         friction[np.repeat(railed, points // 2, axis=1)] = np.inf
         limit = np.full(len(builds), STANDING)
-    level = place(builds, np.zeros((len(FREEDOMS), len(builds))))
+    level = frames_at(builds, np.zeros((len(FREEDOMS), len(builds))))
     return Cases(
-        builds, np.asarray(headings, dtype=float), standing(builds, level, friction), limit
+        builds, np.asarray(headings, dtype=float), standing_patches(builds, level, friction), limit
     )
 
 
@@ -203,8 +203,8 @@ def lose(cases: Cases, track: Track) -> tuple[Ints, Array]:
 
 
 def _blocks(count: int) -> Iterator[slice]:
-    for begin in range(0, max(count, 1), MOST):
-        yield slice(begin, min(begin + MOST, count))
+    for begin in range(0, max(count, 1), _MOST):
+        yield slice(begin, min(begin + _MOST, count))
 
 
 def _result(cases: Cases, track: Track, snaps: Ints, first_snap: Array) -> CompliantTips:

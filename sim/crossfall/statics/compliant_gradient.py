@@ -14,12 +14,11 @@ from typing import get_args
 
 import numpy as np
 
-from crossfall.statics.builds import Flags
 from crossfall.statics.compliant import NO_SLIDE, tips_at
-from crossfall.truck.model import Array, Axle, Body, Carrier, Truck, frozen
+from crossfall.truck.model import Array, Axle, Body, Carrier, Flags, Truck, frozen
 
 CARRIERS: tuple[Carrier, ...] = get_args(Carrier)
-STEP = 0.003  # of the truck's mass, and
+_STEP = 0.003  # of the truck's mass, and
 REACH = 0.3  # of its wheelbase: large to the answer's accuracy, small to the truck
 
 
@@ -56,7 +55,7 @@ def tip_gradient(
     heading = np.atleast_1d(np.asarray(headings, dtype=np.float64))
     count, against = len(heading), np.broadcast_to(np.asarray(rail, dtype=bool), heading.shape)
     places = np.vstack([np.zeros(3), REACH * truck.wheelbase * np.eye(3)])
-    step = STEP * sum(_body(truck, c).mass for c in CARRIERS)
+    step = _STEP * sum(_body(truck, c).mass for c in CARRIERS)
     steps = (step, -step)
     builds = [truck, *(added(truck, c, p, m) for c in CARRIERS for p in places for m in steps)]
     tip = np.empty((len(builds), count))

@@ -8,16 +8,16 @@ import numpy as np
 
 from crossfall.statics import continuation
 from crossfall.statics.balance import Balance
-from crossfall.statics.builds import Builds, Flags, Ints, pack
+from crossfall.statics.builds import Builds, Ints, stacked
 from crossfall.statics.compliant import NO_SLIDE, lose, on_the_level, railed_tyres
 from crossfall.statics.newton import Cases, correct
 from crossfall.statics.track import Track
 from crossfall.statics.tyres import Patches
-from crossfall.truck.model import Array, Truck
+from crossfall.truck.model import Array, Flags, Truck
 
 
 @dataclass(frozen=True)
-class Path:
+class EquilibriumPath:
     """Equilibrium at n table angles on one heading; nan where the truck does not stand.
 
     theta: (n,) rad. tip: rad. position, turn: (n, 3, 3) m and (n, 3, 3, 3) for front axle, rear
@@ -37,15 +37,15 @@ class Path:
     load: Array
 
 
-def path(
+def equilibrium_path(
     truck: Truck, heading: float, thetas: Array, grip: float = NO_SLIDE, *, rail: bool = False
-) -> Path:
+) -> EquilibriumPath:
     """Equilibrium poses at the table angles (n,) rad, any order, on one heading (rad).
 
     grip: friction coefficient. rail: the tyres it would tip over cannot slip.
     """
     thetas = np.asarray(thetas, dtype=np.float64)
-    builds, psi, mu = pack([truck]), np.array([heading]), np.array([grip])
+    builds, psi, mu = stacked([truck]), np.array([heading]), np.array([grip])
     railed = railed_tyres([truck], np.zeros(1, dtype=np.int64), psi) if rail else None
     one = on_the_level(builds, psi, mu, railed)
     track = continuation.start(one, trail=True)
@@ -89,7 +89,9 @@ def _between(states: Array, corner: Ints, thetas: Array) -> Array:
     return np.asarray(guess)
 
 
-def _described(builds: Builds, state: Array, at: Balance, stands: Flags, tip: float) -> Path:
+def _described(
+    builds: Builds, state: Array, at: Balance, stands: Flags, tip: float
+) -> EquilibriumPath:
     """Back to SI, case first."""
     count, points = state.shape[1], builds.disc_mass.shape[1]
     length, weight = builds.wheelbase, builds.weight
@@ -105,7 +107,7 @@ def _described(builds: Builds, state: Array, at: Balance, stands: Flags, tip: fl
     def per_wheel(values: Array) -> Array:  # (..., 2, p, B) to (..., 4, points, B)
         return values.reshape(*values.shape[:-3], 4, points // 2, count) * blank
 
-    return Path(
+    return EquilibriumPath(
         state[-1],
         tip,
         (position * length * blank).transpose(2, 1, 0),

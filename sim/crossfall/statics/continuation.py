@@ -14,12 +14,12 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crossfall.statics.builds import Flags, Ints, pick
+from crossfall.statics.builds import Ints, pick
 from crossfall.statics.events import meet_event
 from crossfall.statics.kinematics import FREEDOMS
 from crossfall.statics.newton import Cases, Corrected, correct
 from crossfall.statics.track import GOING, PAST, SETTINGS, STANDS, THETA, UNRESOLVED, Track
-from crossfall.truck.model import Array
+from crossfall.truck.model import Array, Flags
 
 
 def start(cases: Cases, trail: bool = False) -> Track:

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import numpy as np
 
-from crossfall.statics.builds import Flags, Ints, pick
+from crossfall.statics.builds import Ints, pick
 from crossfall.statics.newton import ACCURACY, Cases, Corrected, correct
 from crossfall.statics.track import SETTINGS, Track, between
-from crossfall.truck.model import Array
+from crossfall.truck.model import Array, Flags
 
 
 def meet_event(

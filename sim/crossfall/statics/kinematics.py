@@ -25,7 +25,7 @@ from crossfall.truck.axle_law import (
     VALUE,
     YAW,
     Z,
-    evaluate,
+    axle_law_values,
 )
 from crossfall.truck.model import Array
 
@@ -83,7 +83,7 @@ class Pose:
     corners: Array
 
 
-def place(builds: Builds, x: Array) -> Pose:
+def frames_at(builds: Builds, x: Array) -> Pose:
     """Frames and twists at the unknowns x (10, B) of FREEDOMS: z-y-x angles, then the joints."""
     count = x.shape[1]
     cos, sin = np.cos(x[3:6]), np.sin(x[3:6])
@@ -97,7 +97,7 @@ def place(builds: Builds, x: Array) -> Pose:
     chassis[:, 1] = cr * across + sr * upright
     chassis[:, 2] = cr * upright - sr * across
 
-    law = evaluate(builds.law, x[6::2], x[7::2])
+    law = axle_law_values(builds.law, x[6::2], x[7::2])
     inside = _inside(builds.point, law[:LEFT], x[7::2], builds.law.shape[1] == 2)
     outside = chassis[:, 0, None, None] * inside[0]
     outside += chassis[:, 1, None, None] * inside[1]

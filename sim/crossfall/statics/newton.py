@@ -11,9 +11,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.statics.balance import Balance, balance, gap_slopes
-from crossfall.statics.builds import Builds, Flags, Index, Ints, pick
+from crossfall.statics.builds import Builds, Index, Ints, pick
 from crossfall.statics.tyres import AT_LIMIT, Patches
-from crossfall.truck.model import Array
+from crossfall.truck.model import Array, Flags
 
 np.empty(
     1 << 21
@@ -66,7 +66,7 @@ class Cases:
         return balance(self.builds, self.heading, state[:-1], state[-1], on, self.patches)
 
     def gap_count(self) -> int:
-        return 2 * self.tyres() + 12
+        return 2 * self.tyres() + self.builds.corner_gaps
 
     def tyres(self) -> int:
         return int(2 * self.builds.disc_mass.shape[1])

@@ -44,9 +44,9 @@ def tip_points(truck: Truck) -> Array:
     """(4, 2) m, where each tyre's tip line meets its axle line, in plan; front left first."""
     return np.array(
         [
-            (axle.x, side * tip_line(axle.track, axle.tyre.contact_half_width))
+            (axle.x + x, side * tip_line(axle.track, axle.tyre.contact_half_width) + y)
             for axle in truck.axles
-            for side in (1, -1)
+            for side, (x, y) in zip((1, -1), axle.steered, strict=True)
         ]
     )
 
@@ -65,6 +65,11 @@ def edge_normals(half_front: float, half_rear: float, wheelbase: float) -> Array
 
 def normals(truck: Truck) -> Array:
     """(4, 2) outward unit normals of the truck's support polygon: rear, left, front, right."""
+    if any(any(map(any, axle.steered)) for axle in truck.axles):
+        points = tip_points(truck)
+        along = points[[2, 0, 1, 3]] - points[[3, 2, 0, 1]]  # each edge, the outside on its left
+        along /= np.linalg.norm(along, axis=1, keepdims=True)
+        return np.column_stack([-along[:, 1], along[:, 0]])
     front, rear = (tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
     return edge_normals(front, rear, truck.wheelbase)
 
@@ -109,7 +114,7 @@ def tip_edge(truck: Truck, headings: ArrayLike) -> NDArray[np.intp]:
     return np.asarray(edge_angles(truck, headings).argmin(axis=-1))
 
 
-def tip_angles(
+def rigid_tip_angles(
     half_front: ArrayLike,
     half_rear: ArrayLike,
     x_front: ArrayLike,

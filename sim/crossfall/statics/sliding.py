@@ -37,19 +37,19 @@ from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Grip, Truck
 
 Split = Literal["elastic", "least", "greatest"]
-Outcome = Literal["tips", "slides", "too close to call"]
+_Outcome = Literal["tips", "slides", "too close to call"]
 Held = tuple[bool, bool, bool, bool]
 
 HELD: Held = (True, True, True, True)
-SURE = 0.95  # probability from which an outcome is called
+_SURE = 0.95  # probability from which an outcome is called
 ROUNDING = 0.1 ** np.arange(8.0)  # |v| is rounded off to sqrt(v^2 + eps^2), less and less
-SETTLED = 1e-14  # power still to be won at which Newton's method stops
+_SETTLED = 1e-14  # power still to be won at which Newton's method stops
 LOW, ELASTIC, HIGH = 0, 1, 2  # amounts of the load pattern, as `_split_at` gives them
 KINKS = (((0, 3),), ((0, 4), (3, 4), (1, 4), (2, 4)), ((1, 2),))  # where those change their line
 
 
 @dataclass(frozen=True)
-class Slide:
+class _Slide:
     """Start of sliding, one per heading.
 
     angle: (H,) rad. motion: (H, 3), velocity of the CG (x, y) in truck axes per unit of its
@@ -136,11 +136,11 @@ def _least_power(basis: Array, start: Array, pair: Array) -> tuple[Array, Array]
         for _ in range(20):
             power, gradient, hessian = _rounded_power(basis, start, pair, z, eps)
             step = _newton_step(gradient, hessian)
-            if np.max(np.sum(-gradient * step, axis=0)) < SETTLED:
+            if np.max(np.sum(-gradient * step, axis=0)) < _SETTLED:
                 break
             size = np.ones(len(power))
             for _ in range(12):  # halve the steps that go up
-                worse = _power(basis, start, pair, z + size * step, eps) > power + SETTLED
+                worse = _power(basis, start, pair, z + size * step, eps) > power + _SETTLED
                 if not worse.any():
                     break
                 size[worse] /= 2
@@ -216,7 +216,7 @@ def slide(
     grip: ArrayLike,
     held: Held = HELD,
     split: Split = "elastic",
-) -> Slide:
+) -> _Slide:
     """Where sliding starts: the least theta at which (1) fails, per heading (H,) rad.
 
     grip: mu of all tyres, or (4,). held: whether each wheel is kept from turning. Between load
@@ -229,7 +229,7 @@ def slide(
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (4,))
     if all(held) and np.all(mu == mu[0]):
         motion = np.column_stack([downhill(psi), np.zeros(len(psi))])
-        return Slide(np.full(len(psi), np.arctan(mu[0])), motion, ("neither",) * len(psi))
+        return _Slide(np.full(len(psi), np.arctan(mu[0])), motion, ("neither",) * len(psi))
     if split == "least":
         ends = [_slide(truck, psi, mu, held, pair) for pair in ((LOW, LOW), (HIGH, HIGH))]
         first = ends[0][0] <= ends[1][0]
@@ -239,7 +239,7 @@ def slide(
         t, z = _slide(truck, psi, mu, held, (ELASTIC,) * 2 if split == "elastic" else (LOW, HIGH))
     dx, dy = downhill(psi).T
     motion = np.column_stack([dx - z[0] * dy, dy + z[0] * dx, z[1] / truck.wheelbase])
-    return Slide(np.arctan(t), motion, tuple(_swing(truck, m) for m in motion))
+    return _Slide(np.arctan(t), motion, tuple(_swing(truck, m) for m in motion))
 
 
 def _slide(
@@ -357,8 +357,8 @@ def tips_first(slides: ArrayLike, tip: ArrayLike, uncertainty: ArrayLike = 0.0) 
     return 1.0 - slides_first
 
 
-def outcome(probability_tips: float) -> Outcome:
+def outcome(probability_tips: float) -> _Outcome:
     """What to call it: tips or slides where one is at least `SURE`, else too close to call."""
-    if probability_tips >= SURE:
+    if probability_tips >= _SURE:
         return "tips"
-    return "slides" if probability_tips <= 1 - SURE else "too close to call"
+    return "slides" if probability_tips <= 1 - _SURE else "too close to call"

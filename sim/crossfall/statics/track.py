@@ -6,17 +6,17 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crossfall.statics.builds import Flags, Ints, pick
+from crossfall.statics.builds import Ints, pick
 from crossfall.statics.kinematics import FREEDOMS
 from crossfall.statics.newton import Cases, Corrected, solve
 from crossfall.statics.tyres import Patches
-from crossfall.truck.model import Array
+from crossfall.truck.model import Array, Flags
 
 GOING, FOLD, CORNER, STANDS, UNRESOLVED = range(5)
 
 
 @dataclass(frozen=True)
-class Settings:
+class _Settings:
     """Numerical settings of the continuation; lengths over the wheelbase, angles in rad.
 
     step: first arc length, about 5 deg of tilt. largest_step: keeps a gap from opening and closing
@@ -44,7 +44,7 @@ class Settings:
     rounds: int = 400
 
 
-SETTINGS = Settings()
+SETTINGS = _Settings()
 THETA = np.eye(len(FREEDOMS) + 1)[-1]
 PAST = 3  # points remembered
 

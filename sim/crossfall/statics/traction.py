@@ -1,6 +1,6 @@
 """What the wheels that drive or brake can do on a grade before they slip.
 
-The rigid truck with the load that a grade shifts (`slope`), straight up or down. Climbing steadily
+The rigid truck with the load that a grade shifts, straight up or down. Climbing steadily
 with some wheels driven and standing nose up with the same ones braked ask the same of them, so one
 number answers both.
 """
@@ -12,10 +12,10 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.statics.rigid import QUARTERS, tip_angle
-from crossfall.statics.slope import greatest_grade
+from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Grip, Truck
 
-WHEELS = ("front", "rear", "both")  # the axles that drive or brake, in order
+DRIVEN = ("front", "rear", "both")  # the axles that drive or brake, in order
 
 
 @dataclass(frozen=True)
@@ -41,7 +41,7 @@ def traction(truck: Truck, grip: Grip) -> Traction:
         np.array(
             [
                 [greatest_grade(truck, mu, wheels, nose_up) for mu in _ends(grip)]
-                for wheels in WHEELS
+                for wheels in DRIVEN
             ]
         )
         for nose_up in (True, False)
@@ -52,3 +52,22 @@ def traction(truck: Truck, grip: Grip) -> Traction:
 
 def _ends(grip: Grip) -> tuple[float, float, float]:
     return grip.low, grip.likely, grip.high
+
+
+def greatest_grade(truck: Truck, grip: float, wheels: str, nose_up: bool = True) -> float:
+    """rad, the steepest grade on which `wheels` ("front", "rear", "both") at that grip carry the
+    truck: climbed steadily with them driven, or held with them braked and the others free.
+
+    Force over load of those wheels = grip, solved (Gillespie, Fundamentals of Vehicle Dynamics,
+    chapter 1): tan(grade) = grip l / (L -+ grip h), with l from the other axle to the CG in plan,
+    - for the downhill axle, which the grade loads, + for the other; grip for both. Past the tip
+    angle, where the uphill axle carries nothing, the other has all of the weight.
+    """
+    along, _, height = whole(truck).cg
+    if wheels == "both":
+        return float(np.arctan(grip))
+    reach = along - truck.rear.x if wheels == "front" else truck.front.x - along
+    loaded = (wheels == "rear") == nose_up
+    shift = grip * height if loaded else -grip * height
+    grade = np.arctan2(grip * reach, truck.wheelbase - shift)
+    return float(min(grade, np.arctan(grip)))

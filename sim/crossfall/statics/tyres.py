@@ -33,13 +33,13 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from crossfall.statics.builds import Builds, Flags, Index, pick
+from crossfall.statics.builds import Builds, Index, pick
 from crossfall.statics.kinematics import Pose, carry, skew
-from crossfall.truck.model import Array
+from crossfall.truck.model import Array, Flags
 
 AT_LIMIT = 1e-8  # of the truck's weight: a tyre this near its limit slips, one pulling less not
 LIKE = 0.5  # cosine between two ways of slipping, below which the earlier one says nothing
-CLOSE = 1e-11  # of the weight, to which (2) is solved
+_CLOSE = 1e-11  # of the weight, to which (2) is solved
 LEAST_GIVE = 0.1  # of k, what (2) is divided by at least: very high grip on a leaning axle jams
 
 
@@ -277,7 +277,7 @@ def _slip(
         if last:
             break
         miss = now - mu * left * t
-        live = np.abs(miss) >= CLOSE  # each on its own, whatever slips beside it
+        live = np.abs(miss) >= _CLOSE  # each on its own, whatever slips beside it
         if not live.any():
             break
         d_kappa, d_angle = _two_by_two(by_kappa, by_angle, miss)
@@ -312,7 +312,7 @@ def _two_by_two(
     return (right.conj() * b).imag / size, (a.conj() * right).imag / size
 
 
-def standing(builds: Builds, pose: Pose, friction: Array) -> Patches:
+def standing_patches(builds: Builds, pose: Pose, friction: Array) -> Patches:
     """Tyres set down on the level table at their ride-height pose, pulling nowhere."""
     level = discs(builds, pose)
     anchor = level.point[:2] + pose.place[:2, None, None]

@@ -19,12 +19,12 @@ from typing import Any
 import numpy as np
 
 from crossfall.study.closedform import block_table, known_sizes
-from crossfall.study.runner import Progress
+from crossfall.study.runner import RunProgress
 from crossfall.study.scenario import Scenario
 from crossfall.study.store import BLOCKS, Store, batch_id, records_of
-from crossfall.study.task import Batch, Outcome, Task, encode_rows, make_batch
+from crossfall.study.task import Batch, Task, TrialOutcome, encode_rows, make_batch
 from crossfall.study.versions import versions_of
-from crossfall.truck.digest import digest as truck_digest
+from crossfall.truck.digest import truck_digest as truck_digest
 from crossfall.truck.files import write_atomically
 
 BLOCK = 1 << 14  # points
@@ -66,9 +66,9 @@ def do_blocks(
     scenario: Scenario,
     store_path: Path,
     retry_failed: bool = False,
-    watch: Callable[[Progress], None] | None = None,
+    watch: Callable[[RunProgress], None] | None = None,
     stop: Callable[[], bool] = lambda: False,
-) -> tuple[Progress, bool]:
+) -> tuple[RunProgress, bool]:
     """Do the blocks not done yet; how it stands then, in trials, and whether all are done.
 
     Raises StoreError where the store cannot be written; OSError where a block cannot.
@@ -76,7 +76,7 @@ def do_blocks(
     batch, folder = batch_of_blocks(scenario), store_path.parent / FOLDER
     folder.mkdir(exist_ok=True)
     known = known_sizes(scenario)
-    began, at = time.monotonic(), Progress(batch.total)
+    began, at = time.monotonic(), RunProgress(batch.total)
     with Store(store_path) as store:
         opened = store.open_batch(batch)
         there = {r.key: block_in(r.rows, folder) for r in records_of(store_path, opened)}
@@ -111,8 +111,8 @@ def done_blocks(store_path: Path, batch: Batch) -> Iterator[Any]:
 def block_in(rows: str, folder: Path) -> Block | None:
     """The block that the store's rows tell of, or None where its file is not what was written."""
     try:
-        (told,) = json.loads(rows)
-        block = Block(told["file"], told["lines"], told["failed"], told["sha256"])
+        (head,) = json.loads(rows)
+        block = Block(head["file"], head["lines"], head["failed"], head["sha256"])
         data = (folder / block.file).read_bytes()
     except (OSError, ValueError, TypeError, KeyError):
         return None
@@ -147,20 +147,20 @@ def _do(
     failed = 0 if cause is None else sum(c is not None for c in cause)
     block = Block(f"{task.key[:16]}.parquet", lines, failed, hashlib.sha256(data).hexdigest())
     write_atomically(store.path.parent / FOLDER / block.file, data)
-    outcome = Outcome(
+    outcome = TrialOutcome(
         task.place, encode_rows([block.__dict__]), "", "", time.perf_counter() - began
     )
     store.add(batch, [(task, outcome)])
     return block
 
 
-def _count(at: Progress, block: Block, new: bool, began: float) -> Progress:
+def _count(at: RunProgress, block: Block, new: bool, began: float) -> RunProgress:
     known, failed_before = (0, 0) if new else (block.lines, block.failed)
     done, failed = (block.lines - block.failed, block.failed) if new else (0, 0)
     done, failed = at.done + done, at.failed + failed
     rate = (done + failed) / max(time.monotonic() - began, 1e-3)
     finished = at.known + known + done + failed
-    return Progress(
+    return RunProgress(
         at.total,
         at.known + known,
         at.known_failed + failed_before,

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -21,40 +21,32 @@ from numpy.polynomial.chebyshev import chebvander
 from crossfall.answers.conditions import choose_grip
 from crossfall.statics import rigid
 from crossfall.study.design import columns, points
-from crossfall.study.draws import drawn
+from crossfall.study.draws import drawn_truck
 from crossfall.study.scenario import Scenario
 from crossfall.study.scenario_file import CONDITIONS
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
-from crossfall.truck.problems import InputError
 
-CHUNK = 1 << 16  # points worked on at once
-ALIKE = 1e-9  # relative agreement with real builds that the corners must give
+_ALIKE = 1e-9  # relative agreement with real builds that the corners must give
 CHECKS = 7  # real builds it is checked against
-NODES = (2, 4, 7, 11)  # builds along an axis tried in turn until they are enough
+_NODES = (2, 4, 7, 11)  # builds along an axis tried in turn until they are enough
 MOST_NODES = 1000  # builds made to know the rest by
 SIZES = ("mass", "mx", "my", "mz", "half_front", "half_rear", "x_front", "x_rear")
 
-Table = dict[str, Any]
+_Table = dict[str, Any]
 
 
 def sizes(truck: Truck) -> Array:
     """(8,) the numbers of SIZES: kg, kg m and m."""
+    if any(any(map(any, axle.steered)) for axle in truck.axles):
+        what = "has its front wheels turned, which sweeps of the closed form leave out"
+        raise InputError(Problem(truck.name, what, "set steer_deg to 0, or sweep method compliant"))
     body = whole(truck)
     front, rear = (rigid.tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
     return np.array([body.mass, *(body.mass * body.cg), front, rear, truck.front.x, truck.rear.x])
-
-
-def closed_form_table(scenario: Scenario) -> Iterator[Table]:
-    """The scenario's table a chunk at a time: column -> array, in the order of its trials."""
-    known = known_sizes(scenario)
-    for start in range(0, scenario.points, CHUNK):
-        some = slice(start, min(start + CHUNK, scenario.points))
-        table = block_table(scenario, known, some)
-        assert table is not None  # nobody stops it
-        yield table
 
 
 def block_table(
@@ -62,7 +54,7 @@ def block_table(
     known: KnownSizes | None,
     some: slice,
     stop: Callable[[], bool] = lambda: False,
-) -> Table | None:
+) -> _Table | None:
     """The lines of some points; None where `stop` said so on the way.
 
     known: as `known_sizes` has them, so that they are found once.
@@ -121,7 +113,7 @@ def _nodes_needed(scenario: Scenario, low: Array, high: Array, axis: int) -> int
         return 1
     middle = (low + high) / 2
     begin, end = (np.where(np.arange(len(low)) == axis, e, middle) for e in (low, high))
-    for count in NODES:
+    for count in _NODES:
         counts = [count if i == axis else 1 for i in range(len(low))]
         known = _through(scenario, begin, end, counts)
         between = (begin + f * (end - begin) for f in (0.13, 0.61))
@@ -148,13 +140,15 @@ def _through(scenario: Scenario, low: Array, high: Array, counts: Sequence[int])
 def _alike(known: KnownSizes, scenario: Scenario, at: Array) -> bool:
     got = known.at([np.array([v]) for v in at])[:, 0]
     wanted = sizes(_built(scenario, at))
-    return bool(np.allclose(got, wanted, rtol=ALIKE, atol=ALIKE * 1e-3))
+    return bool(np.allclose(got, wanted, rtol=_ALIKE, atol=_ALIKE * 1e-3))
 
 
 def tip_table(size: Array, headings: Array) -> Array:
     """(n, H) rad, tip angles of n builds from their (8, n) sizes; headings (H,) rad."""
     mass, mx, my, mz, front, rear, x_front, x_rear = size
-    return rigid.tip_angles(front, rear, x_front, x_rear, mx / mass, my / mass, mz / mass, headings)
+    return rigid.rigid_tip_angles(
+        front, rear, x_front, x_rear, mx / mass, my / mass, mz / mass, headings
+    )
 
 
 def _built(scenario: Scenario, point: Any) -> Truck:
@@ -168,7 +162,7 @@ def _numbers(values: tuple[Any, ...]) -> bool:
     return all(isinstance(v, (int, float)) and not isinstance(v, bool) for v in values)
 
 
-def _by_builds(scenario: Scenario, some: slice, stop: Callable[[], bool]) -> Table | None:
+def _by_builds(scenario: Scenario, some: slice, stop: Callable[[], bool]) -> _Table | None:
     """The slow way round: a truck for every point. One that is no truck has its cause noted."""
     chosen = itertools.islice(
         points(scenario.axes, scenario.design, scenario.spec.seed), some.start, some.stop
@@ -186,7 +180,7 @@ def _by_builds(scenario: Scenario, some: slice, stop: Callable[[], bool]) -> Tab
                 if stop():
                     return None
                 seed = scenario.seed_of(r)
-                build_ = drawn(truck, seed) if scenario.spec.tolerances else truck
+                build_ = drawn_truck(truck, seed) if scenario.spec.tolerances else truck
                 size[:, i * repeats + r] = sizes(build_)
         except InputError as error:
             causes[i * repeats : (i + 1) * repeats] = f"InputError: {error.problems[0]}"
@@ -194,13 +188,13 @@ def _by_builds(scenario: Scenario, some: slice, stop: Callable[[], bool]) -> Tab
 
 
 def _table(
-    scenario: Scenario, some: slice, values: Table, size: Array, causes: Any = None
-) -> Table:
+    scenario: Scenario, some: slice, values: _Table, size: Array, causes: Any = None
+) -> _Table:
     """The columns, in the order point, repeat, heading."""
     spec, n, repeats = scenario.spec, some.stop - some.start, scenario.spec.repeats
     count = 1 if scenario.heading_varies else len(scenario.headings)
     builds = size if size.shape[1] == n * repeats else np.repeat(size, repeats, axis=1)
-    table: Table = {key: np.repeat(v, repeats * count) for key, v in values.items()}
+    table: _Table = {key: np.repeat(v, repeats * count) for key, v in values.items()}
     if scenario.heading_varies:
         tips = _tips_each(builds, np.repeat(np.radians(values["heading_deg"]), repeats))
     else:
@@ -229,7 +223,7 @@ def _tips_each(builds: Array, headings: Array) -> Array:
     return tips
 
 
-def _slides(scenario: Scenario, tips: Array, table: Table, fixed: Mapping[str, Any]) -> Table:
+def _slides(scenario: Scenario, tips: Array, table: _Table, fixed: Mapping[str, Any]) -> _Table:
     """Slide angle, which comes first, and what happens on the slope asked for."""
     grip = table.get("grip", fixed.get("grip"))
     if grip is None:
@@ -238,7 +232,7 @@ def _slides(scenario: Scenario, tips: Array, table: Table, fixed: Mapping[str, A
     if scenario.spec.hold == "rail":
         slide = np.full(tips.shape, np.nan)
     slides = slide < tips
-    out: Table = {"slide_deg": np.degrees(slide), "goes_at_deg": np.degrees(np.fmin(tips, slide))}
+    out: _Table = {"slide_deg": np.degrees(slide), "goes_at_deg": np.degrees(np.fmin(tips, slide))}
     out["first"] = np.where(slides, "slides", "tips")
     slope = table.get("slope_deg", fixed.get("slope_deg"))
     if slope is not None:

@@ -24,25 +24,25 @@ from contextlib import suppress
 from itertools import islice
 from typing import Any
 
-from crossfall.study.pool import TICK, Crew, Limits, PoolError, hello
-from crossfall.study.task import Batch, Outcome, Payload, Task
-from crossfall.study.versions import disagreement
+from crossfall.study.pool import TICK, PoolError, TrialLimits, WorkerPool, hello
+from crossfall.study.task import Batch, Payload, Task, TrialOutcome
+from crossfall.study.versions import version_disagreement
 
-CHUNK = 10  # trials sent at once: the cluster's own cost per message is shared between them
-AHEAD = 2  # chunks per thread of the cluster
+_CHUNK = 10  # trials sent at once: the cluster's own cost per message is shared between them
+_AHEAD = 2  # chunks per thread of the cluster
 
-AWAY = "the cluster's scheduler went away; what was delivered is kept"
+_AWAY = "the cluster's scheduler went away; what was delivered is kept"
 
 _GONE = (OSError, TimeoutError, RuntimeError, CancelledError)
 
 Company = tuple[Payload, ...]
-_crews: dict[int, tuple[str, Crew]] = {}  # one per thread of a cluster worker
+_worker_pools: dict[int, tuple[str, WorkerPool]] = {}  # one per thread of a cluster worker
 _guard = threading.Lock()
 
 
 def cluster_outcomes(
-    batch: Batch, tasks: Iterator[Task], address: str, limits: Limits
-) -> Generator[list[Outcome], None, None]:
+    batch: Batch, tasks: Iterator[Task], address: str, limits: TrialLimits
+) -> Generator[list[TrialOutcome], None, None]:
     """Do the tasks on the cluster at `address`; yields as `pool.outcomes`.
 
     PoolError where no scheduler or worker answers, or a worker has other versions.
@@ -52,24 +52,24 @@ def cluster_outcomes(
         yield from _through(client, batch, tasks, limits)
     except _GONE as error:
         # What a client says of a scheduler that was killed hangs on what it was doing just then.
-        raise PoolError(f"{AWAY}: {error}" if str(error) else AWAY) from error
+        raise PoolError(f"{_AWAY}: {error}" if str(error) else _AWAY) from error
     finally:
         with suppress(*_GONE):
             client.close(timeout=5)
 
 
 def _through(
-    client: Any, batch: Batch, tasks: Iterator[Task], limits: Limits
-) -> Generator[list[Outcome], None, None]:
+    client: Any, batch: Batch, tasks: Iterator[Task], limits: TrialLimits
+) -> Generator[list[TrialOutcome], None, None]:
     waiting: deque[list[Task]] = deque()  # chunks to send again
     sent: dict[Any, list[Task]] = {}
     strikes: dict[int, int] = {}
     common = {**batch.common, **batch.local}
-    size = batch.together * -(-CHUNK // batch.together)
+    size = batch.together * -(-_CHUNK // batch.together)
     _check_versions(client, batch, limits)
     while True:
-        room = AHEAD * max(1, sum(client.nthreads().values())) - len(sent)
-        for _ in range(room):
+        free = _AHEAD * max(1, sum(client.nthreads().values())) - len(sent)
+        for _ in range(free):
             chunk = waiting.popleft() if waiting else list(islice(tasks, size))
             if not chunk:
                 break
@@ -77,54 +77,57 @@ def _through(
             future = client.submit(do_chunk, batch.method, common, work, limits, pure=False)
             sent[future] = chunk
         if not sent:
-            client.run(end_crews)
+            client.run(end_worker_pools)
             return
         yield _collect(client, sent, waiting, strikes, limits)
 
 
 def do_chunk(
-    method: str, common: dict[str, Any], work: list[tuple[int, Payload, Company]], limits: Limits
-) -> list[Outcome]:
+    method: str,
+    common: dict[str, Any],
+    work: list[tuple[int, Payload, Company]],
+    limits: TrialLimits,
+) -> list[TrialOutcome]:
     """On a worker of the cluster: the chunk's outcomes, from this thread's own child process."""
     first = hello(method, common)
-    crew = _crew_of_thread(first, limits)
-    crew.tasks, crew.exhausted = (
+    pool = _pool_of_thread(first, limits)
+    pool.tasks, pool.exhausted = (
         iter([Task(place, "", p, company) for place, p, company in work]),
         False,
     )
-    done: list[Outcome] = []
+    done: list[TrialOutcome] = []
     try:
-        crew.hire(1)
-        while crew.busy():
-            crew.feed()
-            done += crew.collect()
+        pool.hire(1)
+        while pool.busy():
+            pool.feed()
+            done += pool.collect()
     except BaseException:
         with _guard:
-            _crews.pop(threading.get_ident(), None)
-        crew.dismiss()
+            _worker_pools.pop(threading.get_ident(), None)
+        pool.dismiss()
         raise
     return done
 
 
-def end_crews() -> None:
+def end_worker_pools() -> None:
     """On a worker of the cluster: end the child processes kept between chunks."""
     with _guard:
-        for _, crew in _crews.values():
-            crew.dismiss()
-        _crews.clear()
+        for _, pool in _worker_pools.values():
+            pool.dismiss()
+        _worker_pools.clear()
 
 
-def _crew_of_thread(first: bytes, limits: Limits) -> Crew:
+def _pool_of_thread(first: bytes, limits: TrialLimits) -> WorkerPool:
     name, thread = hashlib.sha256(first).hexdigest(), threading.get_ident()
     with _guard:
-        kept = _crews.get(thread)
+        kept = _worker_pools.get(thread)
         if kept is not None and kept[0] == name:
             return kept[1]
         if kept is not None:
             kept[1].dismiss()
-        crew = Crew(first, iter(()), limits)
-        _crews[thread] = (name, crew)
-        return crew
+        pool = WorkerPool(first, iter(()), limits)
+        _worker_pools[thread] = (name, pool)
+        return pool
 
 
 def _connect(address: str) -> Any:
@@ -138,12 +141,12 @@ def _connect(address: str) -> Any:
         raise PoolError(f"no scheduler answers at {address}: {error}") from error
 
 
-def _check_versions(client: Any, batch: Batch, limits: Limits) -> None:
+def _check_versions(client: Any, batch: Batch, limits: TrialLimits) -> None:
     try:
         client.wait_for_workers(1, timeout=limits.start)
     except TimeoutError as error:
         raise PoolError("the cluster has no workers; start some and go on") from error
-    for where, said in client.run(disagreement, batch.versions).items():
+    for where, said in client.run(version_disagreement, batch.versions).items():
         if said:
             raise PoolError(f"{where}: {said}; the rows would not be comparable")
 
@@ -153,15 +156,15 @@ def _collect(
     sent: dict[Any, list[Task]],
     waiting: deque[list[Task]],
     strikes: dict[int, int],
-    limits: Limits,
-) -> list[Outcome]:
+    limits: TrialLimits,
+) -> list[TrialOutcome]:
     """What has arrived within a tick. A chunk the cluster lost is sent again, a trial at a time."""
     distributed: Any = importlib.import_module("distributed")
     began, arrived = time.monotonic(), []
     with suppress(TimeoutError), client.as_current():
         distributed.wait(list(sent), timeout=TICK, return_when="FIRST_COMPLETED")
     if client.status != "running" and time.monotonic() - began > TICK / 2:
-        raise PoolError(AWAY)
+        raise PoolError(_AWAY)
     for future in [f for f in sent if f.done()]:
         chunk = sent.pop(future)
         if future.status == "finished":
@@ -179,8 +182,8 @@ def _strike(
     error: BaseException,
     waiting: deque[list[Task]],
     strikes: dict[int, int],
-    limits: Limits,
-) -> list[Outcome]:
+    limits: TrialLimits,
+) -> list[TrialOutcome]:
     if isinstance(error, PoolError):
         raise error
     if len(chunk) > 1:
@@ -192,4 +195,4 @@ def _strike(
         waiting.append(chunk)
         return []
     cause = f"the cluster lost the worker, {strikes.pop(place)} times: {type(error).__name__}"
-    return [Outcome(place, "", cause, str(error)[:300], 0.0)]
+    return [TrialOutcome(place, "", cause, str(error)[:300], 0.0)]

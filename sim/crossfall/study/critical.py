@@ -25,7 +25,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from crossfall.truck.model import Array
 
-LEVEL = 0.95
+_LEVEL = 0.95
 SCARCE = 5.0  # see `widening`
 GRID_C, GRID_S = 31, 9  # of the posterior that chooses angles; finer grids choose no better
 KEEP = 1e-4  # posterior mass outside which the grid is drawn in
@@ -105,7 +105,7 @@ def find_critical(
 # The fit
 
 
-def fit_logistic(angles: ArrayLike, failed: ArrayLike, level: float = LEVEL) -> LogisticFit:
+def fit_logistic(angles: ArrayLike, failed: ArrayLike, level: float = _LEVEL) -> LogisticFit:
     """Maximum-likelihood c and s, and the profile-likelihood interval of c.
 
     angles: (n,). failed: (n,) truth. Where all outcomes are alike c lies beyond them: angle is

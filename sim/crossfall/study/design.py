@@ -12,7 +12,7 @@ import numpy as np
 
 from crossfall.truck.model import Array
 
-Kind = Literal["grid", "latin hypercube", "sobol"]
+DesignKind = Literal["grid", "latin hypercube", "sobol"]
 
 
 @dataclass(frozen=True)
@@ -30,7 +30,7 @@ class Axis:
 class Design:
     """How the axes are combined. points: of a Latin hypercube or Sobol sequence."""
 
-    kind: Kind
+    kind: DesignKind
     points: int = 0
 
 
@@ -43,19 +43,19 @@ def points(axes: Sequence[Axis], design: Design, seed: int) -> Iterator[tuple[An
     """The points in order, one value per axis; of a grid, the last axis changes quickest."""
     if design.kind == "grid":
         return itertools.product(*(a.values for a in axes))
-    return map(tuple, spread(axes, design, seed).tolist())
+    return map(tuple, design_points(axes, design, seed).tolist())
 
 
 def columns(axes: Sequence[Axis], design: Design, seed: int, some: slice) -> list[Array]:
     """The same points as one (n,) array an axis, for axes that hold numbers; `some` of them."""
     if design.kind != "grid":
-        return list(spread(axes, design, seed)[some].T)
+        return list(design_points(axes, design, seed)[some].T)
     total = count(axes, design)
     index = np.unravel_index(np.arange(total)[some], [len(a.values) for a in axes])
     return [np.asarray(a.values, np.float64)[i] for a, i in zip(axes, index, strict=True)]
 
 
-def spread(axes: Sequence[Axis], design: Design, seed: int) -> Array:
+def design_points(axes: Sequence[Axis], design: Design, seed: int) -> Array:
     """(n, k) points between the axes' bounds; the same seed gives the same points."""
     from scipy.stats import qmc
 

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from crossfall.trials.grounds import ground_keys
+
 NONE: Mapping[str, str] = {}
-UNITS = {
+_UNITS = {
     "_n_per_mm": "N/mm",
     "_mm_per_s": "mm/s",
     "_deg": "degree",
@@ -34,8 +36,9 @@ ABOUT: dict[str, tuple[str, str]] = {
     "grip": ("friction coefficient the line is for", INPUT),
     "hold": ("what holds the wheels: brakes, or a rail besides", INPUT),
     "speed_mm_per_s": ("speed of driving", INPUT),
-    "stone_mm": ("height of the stone", INPUT),
-    "rough_mm": ("roughness of the ground", INPUT),
+    **{key: (ground.says, INPUT) for key, ground in ground_keys().items()},
+    "ground": ("what it drives over", INPUT),
+    "ground_digest": ("SHA-256 of the file the ground was read from", INPUT),
     "mass_g": ("mass of the build", STATICS),
     "cg_x_mm": ("CG ahead of the middle between the axles (ISO 8855)", STATICS),
     "cg_y_mm": ("CG left of the middle (ISO 8855)", STATICS),
@@ -60,6 +63,7 @@ ABOUT: dict[str, tuple[str, str]] = {
     "trial_deg": ("tips, in the engine", TRIAL),
     "trial_first_lift_deg": ("the first tyre leaves the table, in the engine", TRIAL),
     "trial_slide_deg": ("slides away, in the engine", TRIAL),
+    "record": ("file of the trial's record, sample by sample, in the folder of results", TRIAL),
     "trial_engine": ("engine and version", TRIAL),
     "trial_less_compliant_deg": ("how far the trial lies above the statics", TRIAL),
     "least_load_g": ("least load on any wheel during the drive", DRIVE),
@@ -85,9 +89,9 @@ class Description:
     source: str
 
 
-def describe(column: str, responses: Mapping[str, str] = NONE) -> Description:
+def describe_column(column: str, responses: Mapping[str, str] = NONE) -> Description:
     """What a column is. responses: those of the scenario, name -> expression."""
-    unit = next((said for end, said in UNITS.items() if column.endswith(end)), "1")
+    unit = next((said for end, said in _UNITS.items() if column.endswith(end)), "1")
     if column in responses:
         return Description(responses[column], unit, "expression of the scenario")
     for end, said in (("_low_deg", "lower"), ("_high_deg", "upper")):

@@ -83,7 +83,7 @@ def build_at(inputs: Inputs, unit: Sequence[float] | Array) -> Truck:
     return with_errors(truck, masses, shifts)
 
 
-def drawn(truck: Truck, seed: int) -> Truck:
+def drawn_truck(truck: Truck, seed: int) -> Truck:
     """The truck with every uncertain number off by an error drawn within its tolerance."""
     inputs = inputs_of(truck)
     return build_at(inputs, np.random.default_rng(seed).random(inputs.columns))

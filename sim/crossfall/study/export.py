@@ -17,9 +17,9 @@ from typing import Any
 
 import numpy as np
 
-from crossfall.study.dictionary import NONE, citation, describe
+from crossfall.study.dictionary import NONE, citation, describe_column
 from crossfall.study.responses import columns_of, with_responses
-from crossfall.study.store import damaged, latest_batch, reading, records
+from crossfall.study.store import damaged, latest_batch, reading, stored_records
 from crossfall.study.versions import versions_of
 from crossfall.truck.files import in_one_step
 
@@ -28,7 +28,7 @@ LEADING = ("place", "scenario", "spec", "method", "seed", "versions", "trial")
 FAILURE = "cause"
 _WORKED_OUT = tuple("=+-@\t\r")
 
-Row = dict[str, Any]
+_Row = dict[str, Any]
 
 
 def export(store: Path, target: Path, responses: Mapping[str, str] = NONE) -> int:
@@ -105,7 +105,7 @@ def _for_csv(table: Any) -> Any:
             text = table.column(i)
         else:
             continue
-        safe = [None if t is None else cell(t) for t in text.unique().to_pylist()]
+        safe = [None if t is None else _cell(t) for t in text.unique().to_pylist()]
         if safe != text.unique().to_pylist():
             known = dict(zip(text.unique().to_pylist(), safe, strict=True))
             mended = pa.array([known[t] for t in text.to_pylist()], pa.string())
@@ -113,7 +113,7 @@ def _for_csv(table: Any) -> Any:
     return table
 
 
-def rows(store: Path) -> list[Row]:
+def table_rows(store: Path) -> list[_Row]:
     """All lines of the latest batch's table, for pictures and summaries of a modest batch."""
     with reading(store) as db:
         db.execute("BEGIN")
@@ -123,8 +123,8 @@ def rows(store: Path) -> list[Row]:
 
 def _rows(
     db: sqlite3.Connection, store: Path, batch: str, scenario: str, responses: Mapping[str, str]
-) -> Iterator[Row]:
-    for record in records(db, batch):
+) -> Iterator[_Row]:
+    for record in stored_records(db, batch):
         head = (
             record.place,
             scenario,
@@ -145,7 +145,7 @@ def _rows(
             yield {**(with_responses(line, responses) if row else line), FAILURE: cause}
 
 
-def _columns(lines: Iterator[Row]) -> dict[str, type]:
+def _columns(lines: Iterator[_Row]) -> dict[str, type]:
     """Name -> the narrowest type that holds every value; in order of appearance, cause last."""
     types: dict[str, type] = dict.fromkeys(LEADING, str)
     types |= {"place": int, "seed": int}
@@ -173,7 +173,7 @@ def _cast(value: Any, kind: type) -> Any:
     return float(value) if kind is float else str(value)
 
 
-def _write_csv(path: Path, columns: dict[str, type], lines: Iterator[Row]) -> int:
+def _write_csv(path: Path, columns: dict[str, type], lines: Iterator[_Row]) -> int:
     count = 0
     with path.open("w", newline="", encoding="utf-8") as stream:
         writer = csv.writer(stream, lineterminator="\n")
@@ -189,10 +189,10 @@ def _text(value: Any) -> str:
         return ""
     if isinstance(value, bool):
         return "true" if value else "false"
-    return repr(value) if isinstance(value, float) else cell(str(value))
+    return repr(value) if isinstance(value, float) else _cell(str(value))
 
 
-def cell(text: str) -> str:
+def _cell(text: str) -> str:
     """Text that a spreadsheet shows and does not work out: =1+1 gets a quote before it."""
     return f"'{text}" if text[:1] in _WORKED_OUT else text
 
@@ -203,15 +203,15 @@ def described(schema: Any, responses: Mapping[str, str], scenario: str, digest: 
 
     fields = []
     for field in schema:
-        about = describe(field.name, responses)
-        told = {"title": about.title, "unit": about.unit, "source": about.source}
-        fields.append(field.with_metadata(told))
+        about = describe_column(field.name, responses)
+        metadata = {"title": about.title, "unit": about.unit, "source": about.source}
+        fields.append(field.with_metadata(metadata))
     cite = {"citation": citation(scenario, versions_of("closed form")["crossfall"], digest)}
     return pa.schema(fields, metadata=cite)
 
 
 def _write_parquet(
-    path: Path, columns: dict[str, type], lines: Iterator[Row], responses: Mapping[str, str]
+    path: Path, columns: dict[str, type], lines: Iterator[_Row], responses: Mapping[str, str]
 ) -> int:
     import pyarrow as pa
     import pyarrow.parquet as pq

@@ -2,8 +2,10 @@
 
 common: {"method": its name, "spec": JSON text of the truck file's values, "fixed": overrides and
 conditions, "surface": name or None, "hold": what holds the wheels, "engine" and "trial": how a
-tilt trial is made, "ranges": bool, "tolerances": bool, "folder": where its meshes lie}; payload:
-the point of the design, heading_deg and the seed.
+tilt trial is made, "ranges": bool, "tolerances": bool, "folder": where its meshes lie,
+"ground_folder": where the files of grounds lie, "keep": which records are kept, or None, and
+"records": in which folder}; payload: the point of the design, heading_deg, the
+seed, and the digest of a ground's file.
 Every row says what the build weighs besides the answer, so that a map can be drawn over CG height
 or front share as well as over what was varied.
 """
@@ -12,7 +14,7 @@ from __future__ import annotations
 
 import json
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from functools import lru_cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -21,20 +23,24 @@ import numpy as np
 
 from crossfall.answers.conditions import Conditions, choose_grip, one_grip
 from crossfall.statics import rigid, sliding
-from crossfall.study.draws import drawn
+from crossfall.study.draws import drawn_truck
+from crossfall.study.responses import evaluate_expression
+from crossfall.study.task import value_digest
+from crossfall.study.versions import versions_of
+from crossfall.trials.grounds import ground_of
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Grip, Truck
-from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TruckSpec
 
 if TYPE_CHECKING:
     from crossfall.answers.tips import TipAngles
     from crossfall.study.slopes import Crossing
 
-Row = dict[str, Any]
-FATES = {"crossed": "stands", "slid": "slides", "rolled over": "tips"}
+_Row = dict[str, Any]
+_FATES = {"crossed": "stands", "slid": "slides", "rolled over": "tips"}
 STACK = 128  # builds and headings answered at once: a stack takes little longer than one
 
 
@@ -52,17 +58,18 @@ def warm_up(common: Mapping[str, Any]) -> None:
         from crossfall.study import slopes  # noqa: F401
 
 
-def compliant(common: Mapping[str, Any], payload: Row) -> list[Row]:
+def compliant_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     """The tip angle on springs and tyres at the ground's grip, as `answers` gives it."""
     return [{**about(truck_of(common, payload)), **_statics(common, payload)}]
 
 
-def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
+def tilt_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     """One virtual trial on the table, and the compliant answer in the same conditions beside it.
 
     tip_deg is the trial's; trial_less_compliant_deg: how far it lies above the statics' tip.
     """
     from crossfall.trials.pace import PACES
+    from crossfall.trials.saved import save_trial
     from crossfall.trials.tilt import tilt_trial as run_trial
 
     truck, static = truck_of(common, payload), _statics(common, payload)
@@ -81,24 +88,40 @@ def tilt_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
         raise NoAnswer("the truck left the table in no orderly way")
     tip, beside = _degrees(trial.tip), static["compliant_deg"]
     apart = None if tip is None or beside is None else tip - beside
-    return [
-        {
-            **about(truck),
-            **static,
-            "tip_deg": tip,
-            "trial_outcome": trial.outcome,
-            "trial_deg": tip,
-            "trial_ci_low_deg": _degrees(trial.tip_ci[0]),
-            "trial_ci_high_deg": _degrees(trial.tip_ci[1]),
-            "trial_first_lift_deg": _degrees(trial.first_lift),
-            "trial_slide_deg": _degrees(trial.slide),
-            "trial_engine": trial.engine,
-            "trial_less_compliant_deg": apart,
-        }
-    ]
+    row: _Row = {
+        **about(truck),
+        **static,
+        "tip_deg": tip,
+        "trial_outcome": trial.outcome,
+        "trial_deg": tip,
+        "trial_ci_low_deg": _degrees(trial.tip_ci[0]),
+        "trial_ci_high_deg": _degrees(trial.tip_ci[1]),
+        "trial_first_lift_deg": _degrees(trial.first_lift),
+        "trial_slide_deg": _degrees(trial.slide),
+        "trial_engine": trial.engine,
+        "trial_less_compliant_deg": apart,
+    }
+    versions = versions_of("tilt trial", common.get("engine"))
+    return [row | _kept(common, payload, row, lambda path: save_trial(trial, path, versions))]
 
 
-def _statics(common: Mapping[str, Any], payload: Row) -> Row:
+def _kept(
+    common: Mapping[str, Any], payload: _Row, row: _Row, save: Callable[[Path], None]
+) -> _Row:
+    """Whether the scenario asks for this trial's record, and the name of the file it is kept in."""
+    if not common.get("keep"):
+        return {}
+    wanted = float(evaluate_expression(common["keep"], {**common["fixed"], **payload, **row}))
+    if not (math.isfinite(wanted) and wanted):
+        return {"record": None}
+    name = value_digest([common["truck"], common["fixed"], payload])[:16] + ".npz"
+    folder = Path(common["records"])
+    folder.mkdir(parents=True, exist_ok=True)
+    save(folder / name)
+    return {"record": f"{folder.name}/{name}"}
+
+
+def _statics(common: Mapping[str, Any], payload: _Row) -> _Row:
     """The conditions and the answer, under the keys of `answers.keys`.
 
     tip_deg is always a number: where it slides first, what it does against a rail. first: what
@@ -113,7 +136,7 @@ def _statics(common: Mapping[str, Any], payload: Row) -> Row:
     if math.isnan(free):
         raise NoAnswer("the equilibrium could not be followed to a tip")
     heading, slope = [one.heading], asked_of(common, payload)["slope"]
-    row: Row = {
+    row: _Row = {
         "tip_deg": math.degrees(free),
         "over": rigid.EDGES[int(rigid.tip_edge(truck, heading)[0])],
         "grip": one.grip.likely,
@@ -132,12 +155,12 @@ def _statics(common: Mapping[str, Any], payload: Row) -> Row:
     return row | (_range(truck, one, slides) if common.get("ranges") else {})
 
 
-def _range(truck: Truck, one: Conditions, slides: bool) -> Row:
+def _range(truck: Truck, one: Conditions, slides: bool) -> _Row:
     """The 95 % ranges, flat, and how likely a tip comes first."""
     from crossfall.answers.ranges import ranges
 
     (found,) = ranges(truck, [one])[1]
-    row: Row = {}
+    row: _Row = {}
     for name, ends in (
         ("compliant", None if slides else found.tip),
         ("rail", found.tip if slides or one.rail else None),
@@ -149,30 +172,31 @@ def _range(truck: Truck, one: Conditions, slides: bool) -> Row:
     return row | {"outcome": sliding.outcome(chance), "tips_first_share": chance}
 
 
-def slope_trial(common: Mapping[str, Any], payload: Row) -> list[Row]:
-    """One drive across a slope at the ground's likely grip: over a plane, a stone or rough ground,
-    drawn by the seed."""
+def slope_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
+    """One drive across a slope at the ground's likely grip: over the ground asked for, drawn by
+    the seed."""
     from crossfall.study.slopes import one_trial
     from crossfall.truck.model import GRAVITY, WHEELS
 
     truck, asked = truck_of(common, payload), asked_of(common, payload)
     grip = conditions_of(truck, common, payload).grip.likely
-    trial = one_trial(truck, _crossing(asked, payload, grip), asked["slope"], 0)
-    return [
-        {
-            **about(truck),
-            "grip": grip,
-            "outcome": trial.outcome,
-            "on_slope": FATES.get(trial.outcome, trial.outcome),
-            "least_load_g": 1000 * trial.least_load / GRAVITY,
-            "least_wheel": WHEELS[trial.least_wheel],
-            "least_geometric_margin_deg": _degrees(trial.least_margin),
-            "slid_mm": 1000 * trial.slid,
-        }
-    ]
+    crossing = _crossing(common, asked, payload, grip)
+    trial = one_trial(truck, crossing, asked["slope"], 0)
+    row: _Row = {
+        **about(truck),
+        "ground": crossing.ground.kind,
+        "grip": grip,
+        "outcome": trial.outcome,
+        "on_slope": _FATES.get(trial.outcome, trial.outcome),
+        "least_load_g": 1000 * trial.least_load / GRAVITY,
+        "least_wheel": WHEELS[trial.least_wheel],
+        "least_geometric_margin_deg": _degrees(trial.least_margin),
+        "slid_mm": 1000 * trial.slid,
+    }
+    return [row | _kept(common, payload, row, trial.journey.record.save)]
 
 
-def critical_slope(common: Mapping[str, Any], payload: Row) -> list[Row]:
+def critical_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     """The slope that half of the drives across do not survive, found by trials.
 
     Grip is drawn anew for every drive, from the surface's range, unless one number is given.
@@ -181,11 +205,12 @@ def critical_slope(common: Mapping[str, Any], payload: Row) -> list[Row]:
 
     truck, asked = truck_of(common, payload), asked_of(common, payload)
     grip = asked["grip"] or conditions_of(truck, common, payload).grip
-    study = search(truck, _crossing(asked, payload, grip))
+    study = search(truck, _crossing(common, asked, payload, grip))
     fit, standing = study.critical.fit, math.degrees(study.compliant)
     return [
         {
             **about(truck),
+            "ground": study.crossing.ground.kind,
             "tip_deg": math.degrees(fit.angle),
             "tip_low_deg": _degrees(fit.low),
             "tip_high_deg": _degrees(fit.high),
@@ -204,15 +229,15 @@ def critical_slope(common: Mapping[str, Any], payload: Row) -> list[Row]:
     ]
 
 
-def _crossing(asked: Mapping[str, Any], payload: Row, grip: Grip | float) -> Crossing:
+def _crossing(
+    common: Mapping[str, Any], asked: Mapping[str, Any], payload: _Row, grip: Grip | float
+) -> Crossing:
     from crossfall.study.slopes import Crossing
-    from crossfall.trials.ground import Plane, Rough, Stone
 
-    ground: Plane | Stone | Rough = Plane()
-    if asked["stone"]:
-        ground = Stone(asked["stone"])
-    elif asked["rough"]:
-        ground = Rough(asked["rough"])
+    values = {**common["fixed"], **payload}
+    ground = ground_of(values, Path(common.get("ground_folder", ".")))
+    if ground.said().get("digest") != payload.get("ground_digest"):
+        raise NoAnswer("the file of the ground is not what it was when the sweep began")
     return Crossing(
         heading=asked["heading"],
         speed=asked["speed"],
@@ -225,13 +250,13 @@ def _crossing(asked: Mapping[str, Any], payload: Row, grip: Grip | float) -> Cro
 # What the methods share
 
 
-def truck_of(common: Mapping[str, Any], payload: Row) -> Truck:
+def truck_of(common: Mapping[str, Any], payload: _Row) -> Truck:
     """The build of this trial: edits put in, and errors drawn where tolerances are asked for."""
     return _built(*_build_key(common, payload))
 
 
-def asked_of(common: Mapping[str, Any], payload: Row) -> dict[str, Any]:
-    """heading (rad), slope (rad or None), grip (or None), speed (m/s), stone and rough (m)."""
+def asked_of(common: Mapping[str, Any], payload: _Row) -> dict[str, Any]:
+    """heading (rad), slope (rad or None), grip (or None), speed (m/s)."""
     chosen = {**common["fixed"], **payload}
     slope = chosen.get("slope_deg")
     grip = chosen.get("grip")
@@ -240,12 +265,10 @@ def asked_of(common: Mapping[str, Any], payload: Row) -> dict[str, Any]:
         "slope": None if slope is None else math.radians(slope),
         "grip": None if grip is None else float(grip),
         "speed": chosen.get("speed_mm_per_s", 150.0) / 1000,
-        "stone": chosen.get("stone_mm", 0.0) / 1000,
-        "rough": chosen.get("rough_mm", 0.0) / 1000,
     }
 
 
-def conditions_of(truck: Truck, common: Mapping[str, Any], payload: Row) -> Conditions:
+def conditions_of(truck: Truck, common: Mapping[str, Any], payload: _Row) -> Conditions:
     """What is asked: the grip of the scenario's surface, or the truck's first, unless one number
     is given for it."""
     asked = asked_of(common, payload)
@@ -254,7 +277,7 @@ def conditions_of(truck: Truck, common: Mapping[str, Any], payload: Row) -> Cond
     return Conditions(asked["heading"], grip, common.get("hold", "brakes"))
 
 
-def about(truck: Truck) -> Row:
+def about(truck: Truck) -> _Row:
     """Columns that say what the build weighs."""
     body = whole(truck)
     x, y, z = (1000 * float(v) for v in body.cg)
@@ -277,7 +300,7 @@ def _parsed(text: str) -> TruckSpec:
 
 
 def _build_key(
-    common: Mapping[str, Any], payload: Row
+    common: Mapping[str, Any], payload: _Row
 ) -> tuple[str, str | None, tuple[tuple[str, Any], ...], int | None]:
     """What decides the build: the file's values, its folder, the edits and the seed of errors."""
     edits = {k: v for k, v in {**common["fixed"], **payload}.items() if "." in k}
@@ -291,13 +314,13 @@ def _built(
 ) -> Truck:
     spec = set_values(_parsed(text), dict(edits))
     truck = build(spec, None if folder is None else Path(folder))[0]
-    return truck if seed is None else drawn(truck, seed)
+    return truck if seed is None else drawn_truck(truck, seed)
 
 
 _solved: dict[Any, tuple[TipAngles, int]] = {}  # of the latest stack, by case
 
 
-def ahead(common: Mapping[str, Any], payloads: Sequence[Row]) -> None:
+def ahead(common: Mapping[str, Any], payloads: Sequence[_Row]) -> None:
     """Answer by statics, in one stack, what trials will ask for. A build that is no truck is left
     out here, and says so when its turn comes."""
     if common.get("method") not in ("compliant", "tilt trial"):
@@ -320,6 +343,6 @@ def ahead(common: Mapping[str, Any], payloads: Sequence[Row]) -> None:
     _solved.update({case: (found, i) for i, case in enumerate(asked)})
 
 
-def _case(common: Mapping[str, Any], payload: Row) -> Any:
+def _case(common: Mapping[str, Any], payload: _Row) -> Any:
     asked = asked_of(common, payload)
     return _build_key(common, payload), asked["heading"], asked["grip"], common.get("hold")

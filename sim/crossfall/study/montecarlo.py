@@ -19,7 +19,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from crossfall.answers.conditions import Conditions
-from crossfall.answers.ranges import moved
+from crossfall.answers.ranges import moved_truck
 from crossfall.answers.tips import tip_angles, tip_pairs
 from crossfall.statics import rigid
 from crossfall.statics.sliding import triangular_quantile
@@ -28,14 +28,14 @@ from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
 from crossfall.truck.weight import sensitivities
 
-SAMPLES = 128  # of each of the sets behind the indices; a power of two
+_SAMPLES = 128  # of each of the sets behind the indices; a power of two
 GROUPS = 6  # inputs named one by one; the others count together
 RESAMPLES = 200  # of the bootstrap behind the intervals of the indices
-LEVEL = 0.95
-STACK = 4096  # answers asked for at once: enough for speed, few enough to tell of progress
+_LEVEL = 0.95
+_STACK = 4096  # answers asked for at once: enough for speed, few enough to tell of progress
 
 Method = Literal["compliant", "closed form"]
-Progress = Callable[[int, int], None]
+_Progress = Callable[[int, int], None]
 
 
 @dataclass(frozen=True)
@@ -55,7 +55,7 @@ class Spread:
 
 
 @dataclass(frozen=True)
-class Influence:
+class InputInfluence:
     """How much of an answer's variance one input explains, alone and with all it interacts with.
 
     first, total: indices; their intervals are 95 % by bootstrap.
@@ -85,8 +85,8 @@ class HeadingSpread:
     goes: Spread
     tips_first: float
     tips_first_ci: tuple[float, float]
-    by_tip: tuple[Influence, ...]
-    by_goes: tuple[Influence, ...]
+    by_tip: tuple[InputInfluence, ...]
+    by_goes: tuple[InputInfluence, ...]
     samples: int
     lost: int
 
@@ -109,14 +109,14 @@ class Answered:
         return Answered(self.tip[:, some], self.goes[:, some], self.slides[:, some])
 
 
-def spread(
+def monte_carlo(
     truck: Truck,
     asked: Sequence[Conditions],
     *,
     method: Method = "compliant",
-    samples: int = SAMPLES,
+    samples: int = _SAMPLES,
     seed: int = 0,
-    progress: Progress = lambda done, of: None,
+    progress: _Progress = lambda done, of: None,
 ) -> tuple[HeadingSpread, ...]:
     """The spread of the answer in each of the conditions, and which inputs are behind it.
 
@@ -155,8 +155,8 @@ def spread(
                 float(centre.tip[i, 0]),
                 float(centre.goes[i, 0]),
                 bool(railed[i]),
-                describe(drawn.tip[i][tips | railed[i] | (hits < 2)]),
-                describe(drawn.goes[i]),
+                sample_spread(drawn.tip[i][tips | railed[i] | (hits < 2)]),
+                sample_spread(drawn.goes[i]),
                 hits / (2 * samples),
                 wilson(hits, 2 * samples),
                 influences[i],
@@ -174,14 +174,14 @@ def sampled(
     asked: Sequence[Conditions],
     method: Method,
     railed: NDArray[np.bool_],
-    progress: Progress = lambda done, of: None,
+    progress: _Progress = lambda done, of: None,
 ) -> Answered:
     """Answers of trucks drawn at unit samples (n, columns + 1), the last of grip.
 
     railed: (H,) headings on which tip is against a rail for every truck.
     """
     mu = triangular_quantile(unit[:, -1], asked[0].grip)
-    stack = max(1, STACK // len(asked))
+    stack = max(1, _STACK // len(asked))
     parts = []
     for begin in range(0, len(unit), stack):
         progress(begin * len(asked), len(unit) * len(asked))
@@ -260,7 +260,7 @@ def _shares(
     builds = [build_at(inputs, unit) for unit in either]
     body = whole(truck)
     size = np.array([1e-3 * body.mass, *(3 * [1e-3 * truck.wheelbase])])
-    builds += [moved(truck, k, sign * size[k]) for k in range(4) for sign in (-1, 1)]
+    builds += [moved_truck(truck, k, sign * size[k]) for k in range(4) for sign in (-1, 1)]
     likely = np.full(len(builds), asked[0].grip.likely)
     tip = answered(builds, likely, asked, method).tip
     change = np.nan_to_num(tip[:, 1::2] - tip[:, ::2]) / 2  # (H, inputs and 4)
@@ -280,21 +280,21 @@ def _shares(
 
 def sobol(
     names: Sequence[str], f_a: Array, f_b: Array, f_ab: Array, samples: int, seed: int
-) -> list[tuple[Influence, ...]]:
+) -> list[tuple[InputInfluence, ...]]:
     """Per answer (s), the influence of each group (d), strongest total first.
 
     f_a, f_b: (s, n) answers of two sets of samples; f_ab: (d, s, n) with one group swapped.
     Groups that an answer does not notice are left out. Intervals by percentile bootstrap, made
     here because scipy's own takes no seed.
     """
-    out: list[tuple[Influence, ...]] = []
+    out: list[tuple[InputInfluence, ...]] = []
     for i in range(len(f_a)):
         if np.ptp(np.concatenate([f_a[i], f_b[i]])) < 1e-12:
             out.append(())
             continue
         live = [j for j in range(len(names)) if not np.array_equal(f_ab[j, i], f_a[i])]
         if len(live) == 1:
-            out.append((Influence(names[live[0]], 1.0, (1.0, 1.0), 1.0, (1.0, 1.0)),))
+            out.append((InputInfluence(names[live[0]], 1.0, (1.0, 1.0), 1.0, (1.0, 1.0)),))
             continue
         centred = [f - f_a[i].mean() for f in (f_a[i], f_b[i], f_ab[live, i])]
         first, total = _indices(*centred)
@@ -305,10 +305,10 @@ def sobol(
                 for pick in rng.integers(samples, size=(RESAMPLES, samples))
             ]
         )
-        tail = 100 * (1 - LEVEL) / 2
+        tail = 100 * (1 - _LEVEL) / 2
         low, high = np.percentile(again, [tail, 100 - tail], axis=0)
         lines = [
-            Influence(
+            InputInfluence(
                 name,
                 float(first[j]),
                 (float(low[0, j]), float(high[0, j])),
@@ -330,11 +330,11 @@ def _indices(f_a: Array, f_b: Array, f_ab: Array) -> tuple[Array, Array]:
     return found.first_order, found.total_order
 
 
-def describe(values: Array) -> Spread:
+def sample_spread(values: Array) -> Spread:
     """Mean, sd and 95 % range of a sample (n,), and how well the sample pins them down."""
     n = len(values)
     ordered = np.sort(values)
-    tail = (1 - LEVEL) / 2
+    tail = (1 - _LEVEL) / 2
     low, high = np.quantile(ordered, [tail, 1 - tail])
     # A quantile lies between two order statistics with binomial probability; half their distance.
     half = 1.96 * np.sqrt(n * tail * (1 - tail))

@@ -21,18 +21,18 @@ from collections.abc import Generator, Iterator
 from dataclasses import dataclass, field
 from typing import Any
 
-from crossfall.study.task import Batch, Outcome, Payload, Task
-from crossfall.truck.problems import StoppedError
+from crossfall.study.task import Batch, Payload, Task, TrialOutcome
+from crossfall.truck.errors import StoppedError
 
 TICK = 0.2  # s, how long to wait for an answer before looking at the clock
-AHEAD = 0.25  # s of work each child holds, so that it never waits for the next trial
+_AHEAD = 0.25  # s of work each child holds, so that it never waits for the next trial
 DEEPEST = 50  # trials held by a child at most
 NOTES = 1 << 20  # bytes of a child's chatter kept
 PIPE = 48_000  # bytes a busy child may have unread: well under what a pipe takes without blocking
 
 
 @dataclass(frozen=True)
-class Limits:
+class TrialLimits:
     """When to give a trial up.
 
     trial: s, past which a trial counts as hung. crashes: deaths of the child after which the
@@ -123,28 +123,28 @@ def end_child(child: Child) -> None:
 
 
 def outcomes(
-    batch: Batch, tasks: Iterator[Task], workers: int, limits: Limits
-) -> Generator[list[Outcome], None, None]:
+    batch: Batch, tasks: Iterator[Task], workers: int, limits: TrialLimits
+) -> Generator[list[TrialOutcome], None, None]:
     """Do the tasks on `workers` children; yields what arrived in each tick, maybe nothing.
 
     PoolError where children die before they are ready.
     """
     first = hello(batch.method, {**batch.common, **batch.local})
-    crew = Crew(first, tasks, limits, batch.together)
+    pool = WorkerPool(first, tasks, limits, batch.together)
     try:
-        crew.hire(workers)
-        while crew.busy():
-            crew.feed()
-            yield crew.collect()
+        pool.hire(workers)
+        while pool.busy():
+            pool.feed()
+            yield pool.collect()
     finally:
-        crew.dismiss()
+        pool.dismiss()
 
 
-class Crew:
+class WorkerPool:
     """The children of one batch, what waits for them, and the strikes against each trial."""
 
     def __init__(
-        self, first: bytes, tasks: Iterator[Task], limits: Limits, together: int = 1
+        self, first: bytes, tasks: Iterator[Task], limits: TrialLimits, together: int = 1
     ) -> None:
         self.first, self.tasks, self.limits = first, tasks, limits
         self.together = together
@@ -153,7 +153,7 @@ class Crew:
         self.children: list[Child] = []
         self.strikes: dict[int, list[str]] = {}
         self.false_starts = 0
-        self.took = AHEAD  # s, running mean of a trial
+        self.took = _AHEAD  # s, running mean of a trial
         self.heard: queue.SimpleQueue[tuple[Child, bytes]] = queue.SimpleQueue()
 
     def hire(self, workers: int) -> None:
@@ -175,27 +175,27 @@ class Crew:
 
     def feed(self) -> None:
         """Keep every child supplied a little ahead of its work."""
-        depth = int(min(max(AHEAD / max(self.took, 1e-6), 1), DEEPEST))
+        depth = int(min(max(_AHEAD / max(self.took, 1e-6), 1), DEEPEST))
         for child in self.children:
             if not child.ready or len(child.held) > depth // 2:
                 continue
             _trim(child)
             self._hand_over(child, self._take(depth - len(child.held)))
 
-    def collect(self) -> list[Outcome]:
+    def collect(self) -> list[TrialOutcome]:
         """Wait for answers up to a tick; replace children that died or hang."""
-        arrived: list[Outcome] = []
+        arrived: list[TrialOutcome] = []
         for child, data in _all_heard(self.heard):
             if child not in self.children:  # what one that was buried still had to say
                 continue
             arrived += self._answers(child, data)
             if not data:
-                arrived += self._bury(child, _last_words(child))
+                arrived += self._lost(child, _last_words(child))
         now = time.monotonic()
         for child in list(self.children):
             allowed = self.limits.trial if child.ready else self.limits.start
             if (child.held or not child.ready) and now - child.since > allowed:
-                arrived += self._bury(child, f"took longer than {allowed:g} s")
+                arrived += self._lost(child, f"took longer than {allowed:g} s")
         return arrived
 
     def dismiss(self) -> None:
@@ -204,12 +204,12 @@ class Crew:
             end_child(child)
         self.children.clear()
 
-    def _take(self, room: int) -> list[Task]:
-        """The next tasks, `room` of them or up to the end of what goes together."""
+    def _take(self, free: int) -> list[Task]:
+        """The next tasks, `free` of them or up to the end of what goes together."""
         taken: list[Task] = []
         while (task := self._next()) is not None:
             apart = not taken or task.place // self.together != taken[-1].place // self.together
-            if apart and len(taken) >= room:
+            if apart and len(taken) >= free:
                 self.waiting.appendleft(task)
                 break
             taken.append(task)
@@ -236,7 +236,7 @@ class Crew:
             child.company = task.company
             _write(child, line)
 
-    def _answers(self, child: Child, data: bytes) -> list[Outcome]:
+    def _answers(self, child: Child, data: bytes) -> list[TrialOutcome]:
         *lines, child.partial = (child.partial + data).split(b"\n")
         found = []
         for line in lines:
@@ -245,14 +245,14 @@ class Crew:
             if value == "ready":
                 child.ready, self.false_starts = True, 0
                 continue
-            outcome = Outcome(*value)
+            outcome = TrialOutcome(*value)
             child.held.popleft()
             self.strikes.pop(outcome.place, None)
             self.took += 0.05 * (outcome.took - self.took)
             found.append(outcome)
         return found
 
-    def _bury(self, child: Child, why: str) -> list[Outcome]:
+    def _lost(self, child: Child, why: str) -> list[TrialOutcome]:
         """Replace a child; strike the trial it was at and give the others back."""
         detail = _tail(child)
         self.children.remove(child)
@@ -267,7 +267,7 @@ class Crew:
         self.hire(len(self.children) + 1)
         return [given_up] if given_up else []
 
-    def _strike(self, task: Task, why: str, detail: str) -> Outcome | None:
+    def _strike(self, task: Task, why: str, detail: str) -> TrialOutcome | None:
         strikes = self.strikes.setdefault(task.place, [])
         strikes.append(why)
         hung = sum(s.startswith("took longer") for s in strikes)
@@ -277,7 +277,7 @@ class Crew:
         # Said in one order, so that the table is the same whichever came first.
         counts = ((s, strikes.count(s)) for s in sorted(set(strikes)))
         cause = "; ".join(s if n == 1 else f"{s}, {n} times" for s, n in counts)
-        return Outcome(task.place, "", cause, detail, 0.0)
+        return TrialOutcome(task.place, "", cause, detail, 0.0)
 
 
 def _said(child: Child, task: Task) -> bytes:
@@ -285,8 +285,8 @@ def _said(child: Child, task: Task) -> bytes:
     if len(task.company) < 2:
         return _line([task.place, task.payload])
     number = task.company.index(task.payload)
-    told = task.company == child.company
-    return (b"" if told else _line({"company": task.company})) + _line([task.place, number])
+    known = task.company == child.company
+    return (b"" if known else _line({"company": task.company})) + _line([task.place, number])
 
 
 def _line(value: Any) -> bytes:

@@ -15,6 +15,8 @@ from typing import Any
 
 import numpy as np
 
+from crossfall.trials.grounds import ground_keys
+
 MOST_CHARACTERS = 500
 FUNCTIONS: dict[str, Any] = {
     "abs": np.abs,
@@ -54,7 +56,8 @@ COLUMNS = (  # of any method; a method that lacks one gives nothing for it
     *("goes_at_range_low_deg", "goes_at_range_high_deg"),
     *("trial_deg", "trial_ci_low_deg", "trial_ci_high_deg", "trial_first_lift_deg"),
     *("trial_slide_deg", "trial_less_compliant_deg"),
-    *("speed_mm_per_s", "stone_mm", "rough_mm", "least_load_g", "least_geometric_margin_deg"),
+    *(key for key, ground in ground_keys().items() if not ground.file),
+    *("speed_mm_per_s", "least_load_g", "least_geometric_margin_deg"),
     *("slid_mm", "tip_low_deg", "tip_high_deg", "spread_deg", "dynamic_allowance_deg"),
 )
 
@@ -85,7 +88,7 @@ def fault(expression: str, columns: set[str]) -> tuple[str, str] | None:
         ):
             return f"uses {type(node).__name__.lower()}, which is not known here", ""
     try:
-        evaluate(expression, dict.fromkeys(known, 1.0))
+        evaluate_expression(expression, dict.fromkeys(known, 1.0))
     except Exception as error:  # whatever simpleeval or numpy find wrong with it
         return f"cannot be worked out: {error}", ""
     return None
@@ -111,7 +114,7 @@ def _names_a_column(node: ast.Call, known: set[str]) -> bool:
     )
 
 
-def evaluate(expression: str, row: Mapping[str, Any]) -> Any:
+def evaluate_expression(expression: str, row: Mapping[str, Any]) -> Any:
     """The value of an expression for one row, or for columns (n,); nan where a column has none."""
     from simpleeval import SimpleEval
 
@@ -141,7 +144,7 @@ def columns_of(table: Any, responses: Mapping[str, str]) -> dict[str, Any]:
     columns = {name: table[name].to_numpy() for name in numbers}
     out: dict[str, Any] = {}
     for name, expression in responses.items():
-        value = np.broadcast_to(evaluate(expression, columns | out), (len(table),))
+        value = np.broadcast_to(evaluate_expression(expression, columns | out), (len(table),))
         out[name] = np.where(np.isfinite(value), value, np.nan)
     return out
 
@@ -150,6 +153,6 @@ def with_responses(row: Mapping[str, Any], responses: Mapping[str, str]) -> dict
     """The row with its responses after the other columns: None where one is no finite number."""
     out = dict(row)
     for name, expression in responses.items():
-        value = float(evaluate(expression, row))
+        value = float(evaluate_expression(expression, row))
         out[name] = value if np.isfinite(value) else None
     return out

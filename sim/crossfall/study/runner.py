@@ -13,15 +13,15 @@ from collections.abc import Callable, Generator, Iterator
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
-from crossfall.study.pool import Limits, outcomes
+from crossfall.study.pool import TrialLimits, outcomes
 from crossfall.study.store import Store
-from crossfall.study.task import Batch, Outcome, Task
+from crossfall.study.task import Batch, Task, TrialOutcome
 
-WINDOW = 30.0  # s, over which the rate is taken
+_WINDOW = 30.0  # s, over which the rate is taken
 
 
 @dataclass(frozen=True)
-class Progress:
+class RunProgress:
     """How a run stands. known: found in the store, of which known_failed had failed.
 
     done, failed: by this run. rate: trials/s lately; seconds_left: nan while unknown.
@@ -47,7 +47,7 @@ class RunResult:
     """What a run did. complete: nothing is left to do; seconds: wall clock."""
 
     batch_id: str
-    progress: Progress
+    progress: RunProgress
     complete: bool
     seconds: float
 
@@ -56,7 +56,7 @@ class RunResult:
 class _Tally:
     """Counts of a run, and times of the latest outcomes for the rate."""
 
-    progress: Progress
+    progress: RunProgress
     began: float = field(default_factory=time.monotonic)
     recent: deque[tuple[float, int]] = field(default_factory=deque)
 
@@ -66,13 +66,13 @@ class _Tally:
             p, known=p.known + done + failed, known_failed=p.known_failed + failed
         )
 
-    def count(self, arrived: list[Outcome]) -> None:
+    def count(self, arrived: list[TrialOutcome]) -> None:
         now, p = time.monotonic(), self.progress
         if arrived:
             self.recent.append((now, len(arrived)))
-        while self.recent and now - self.recent[0][0] > WINDOW:
+        while self.recent and now - self.recent[0][0] > _WINDOW:
             self.recent.popleft()
-        rate = sum(n for _, n in self.recent) / max(min(now - self.began, WINDOW), 1e-3)
+        rate = sum(n for _, n in self.recent) / max(min(now - self.began, _WINDOW), 1e-3)
         failed = [o for o in arrived if o.cause]
         p = replace(
             p,
@@ -85,15 +85,15 @@ class _Tally:
         self.progress = replace(p, seconds_left=left)
 
 
-def run(
+def run_batch(
     batch: Batch,
     path: Path,
     *,
     workers: int | None = None,
     cluster: str = "",
-    limits: Limits | None = None,
+    limits: TrialLimits | None = None,
     retry_failed: bool = False,
-    watch: Callable[[Progress], None] | None = None,
+    watch: Callable[[RunProgress], None] | None = None,
     stop: Callable[[], bool] = lambda: False,
 ) -> RunResult:
     """Do what is not yet done of a batch and remember it in the store at `path`.
@@ -103,12 +103,12 @@ def run(
     stop: asked every tick; when true the run ends with what is finished kept.
     Raises StoreError where the store cannot be written, PoolError where no child starts.
     """
-    began, limits = time.monotonic(), limits or Limits()
+    began, limits = time.monotonic(), limits or TrialLimits()
     with Store(path) as store:
         batch_id = store.open_batch(batch)
         if retry_failed:
             store.forget_failures(batch_id)
-        tally = _Tally(Progress(batch.total))
+        tally = _Tally(RunProgress(batch.total))
         in_flight: dict[int, Task] = {}
 
         def left() -> Iterator[Task]:
@@ -134,8 +134,8 @@ def run(
 
 
 def _engine(
-    batch: Batch, tasks: Iterator[Task], workers: int | None, cluster: str, limits: Limits
-) -> Generator[list[Outcome], None, None]:
+    batch: Batch, tasks: Iterator[Task], workers: int | None, cluster: str, limits: TrialLimits
+) -> Generator[list[TrialOutcome], None, None]:
     if cluster:
         from crossfall.study.cluster import cluster_outcomes
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -15,12 +16,14 @@ from pydantic import ValidationError
 
 from crossfall.study.design import Axis, Design, count, points
 from crossfall.study.scenario_checks import mistakes
-from crossfall.study.scenario_file import MOST, ScenarioSpec
+from crossfall.study.scenario_file import MOST_TRIALS, ScenarioSpec
+from crossfall.trials.grounds import ground_file
+from crossfall.trials.grounds.base import file_digest
 from crossfall.truck.build import Loaded, load_truck
-from crossfall.truck.lines import Path as Key
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.read import Source, Where, read_source
 from crossfall.truck.sentences import problems, suggestion
+from crossfall.truck.toml_line_index import KeyPath as Key
 
 MOST_STORED = 200_000  # of a method slower than the closed form: a month of nights
 
@@ -58,11 +61,14 @@ class Scenario:
         seeds = [self.seed_of(r) for r in range(self.spec.repeats)]
         headings = [{}] if self.heading_varies else [{"heading_deg": h} for h in self.headings]
         keys = [a.key for a in self.axes]
+        digest_of = cache(lambda name: file_digest(self.path.resolve().parent / name))
         for point in points(self.axes, self.design, self.spec.seed):
             for repeat, seed in enumerate(seeds):
                 for heading in headings:
                     chosen = dict(zip(keys, point, strict=True))
-                    yield {**chosen, **heading, "repeat": repeat, "seed": seed}
+                    file = ground_file({**self.spec.fixed, **chosen})
+                    laid = {"ground_digest": digest_of(file)} if file else {}
+                    yield {**chosen, **heading, **laid, "repeat": repeat, "seed": seed}
 
     @property
     def headings(self) -> tuple[float, ...]:
@@ -103,7 +109,7 @@ def _spec_of(data: Mapping[str, Any], where: Where) -> ScenarioSpec:
 
 
 def _checked(spec: ScenarioSpec, loaded: Loaded, where: Where, path: Path) -> Scenario:
-    if found := mistakes(spec, loaded, where):
+    if found := mistakes(spec, loaded, where, path.resolve().parent):
         raise InputError(found)
     axes = tuple(Axis(a.key, a.grid_values()) for a in spec.axis)
     scenario = Scenario(spec, loaded, axes, Design(spec.design.kind, spec.design.points or 0), path)
@@ -159,7 +165,7 @@ def _truck_of(spec: ScenarioSpec, path: Path, source: Source, where: Where) -> s
 
 
 def _size_mistakes(scenario: Scenario, where: Where) -> list[Problem]:
-    most = MOST if scenario.spec.method == "closed form" else MOST_STORED
+    most = MOST_TRIALS if scenario.spec.method == "closed form" else MOST_STORED
     if scenario.total <= most:
         return []
     what = f"asks for {scenario.total} trials"

@@ -3,33 +3,46 @@ words that contradict each other."""
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Iterator
+from pathlib import Path
 from typing import Any
 
 from crossfall.answers.conditions import choose_grip
 from crossfall.engines.held import installed, usual_engine
 from crossfall.study.responses import COLUMNS, FUNCTIONS, fault
-from crossfall.study.scenario_file import CONDITIONS, DRIVING, WEIGHTS, ScenarioSpec
+from crossfall.study.scenario_file import (
+    CONDITIONS,
+    DRIVING,
+    WEIGHTS,
+    ScenarioSpec,
+    given_values,
+)
+from crossfall.trials.grounds import ground_keys, ground_of, grounds
 from crossfall.truck.build import Loaded
 from crossfall.truck.edits import get_value, set_value
-from crossfall.truck.lines import Path as Key
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Truck
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.read import Where
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.sentences import suggestion
+from crossfall.truck.toml_line_index import KeyPath as Key
+
+MOST_LAID = 50  # grounds that are read before a sweep begins
 
 
-def mistakes(spec: ScenarioSpec, loaded: Loaded, where: Where) -> list[Problem]:
-    """All of them, each with its file, line and key."""
+def mistakes(spec: ScenarioSpec, loaded: Loaded, where: Where, folder: Path) -> list[Problem]:
+    """All of them, each with its file, line and key. folder: of the scenario."""
     return [
         *_key_mistakes(spec, loaded.spec, where),
         *_design_mistakes(spec, where),
         *_driving_mistakes(spec, where),
+        *_laid_mistakes(spec, where, folder),
         *_ground_mistakes(spec, loaded.truck, where),
         *_map_mistakes(spec, where),
         *_response_mistakes(spec, where),
         *_front_mistakes(spec, where),
+        *_keep_mistakes(spec, where),
     ]
 
 
@@ -88,8 +101,15 @@ def _value_mistakes(
 def _condition_mistakes(
     where: Where, place: Key, key: str, values: list[Any], key_place: Key | None
 ) -> Iterator[Problem]:
+    ground = ground_keys().get(key)
+    if ground is not None and ground.file:
+        for value in values:
+            if not isinstance(value, str):
+                yield where.problem(place, f"{key} is {value!r}", "it must be the name of a file")
+                return
+        return
     if key not in CONDITIONS:
-        known = [*CONDITIONS, *TruckSpec.model_fields]
+        known = [*CONDITIONS, *DRIVING, *TruckSpec.model_fields]
         hint = suggestion(key, known)
         what = f"'{key}' is neither a dotted key of the truck nor a condition"
         yield where.problem(key_place or place, what, hint)
@@ -99,7 +119,7 @@ def _condition_mistakes(
         number = isinstance(value, (int, float)) and not isinstance(value, bool)
         if not number or not low <= value <= high:
             shown = f"{value:g}" if number else repr(value)
-            none = ", 0 for none" if key in ("stone_mm", "rough_mm") else ""
+            none = ", 0 for none" if ground is not None else ""
             allowed = f"it must be {low:g} to {high:g}{none}"
             yield where.problem(place, f"{key} is {shown}", allowed)
             return
@@ -155,6 +175,20 @@ def _response_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
         own.add(one.name)
 
 
+def _keep_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
+    if spec.keep is None:
+        return
+    if spec.method not in ("tilt trial", "slope trial"):
+        what = f"has no use in {spec.method}"
+        yield where.problem(("keep",), what, "it goes with tilt trial and slope trial")
+        return
+    own = {a.key for a in spec.axis} | set(spec.fixed)
+    if found := fault(spec.keep, own):
+        what, word = found
+        names = [*COLUMNS, *sorted(own), *FUNCTIONS]
+        yield where.problem(("keep",), what, suggestion(word, names))
+
+
 def _front_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
     columns = [*COLUMNS, *(a.key for a in spec.axis), *spec.responses]
     for i, front in enumerate(spec.front):
@@ -168,9 +202,6 @@ def _driving_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
     places: list[tuple[str, Key]] = [(k, ("fixed", k)) for k in spec.fixed]
     places += [(a.key, ("axis", i, "key")) for i, a in enumerate(spec.axis)]
     drives = spec.method in ("slope trial", "critical slope")
-    if _given(spec, "stone_mm") and _given(spec, "rough_mm"):
-        place = dict(places)["rough_mm"]
-        yield where.problem(place, "'rough_mm' is given and so is stone_mm", "keep one of the two")
     for key, place in places:
         if key in DRIVING and not drives:
             what = f"'{key}' is for a truck that drives"
@@ -178,6 +209,42 @@ def _driving_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
         if key == "slope_deg" and spec.method in ("tilt trial", "critical slope"):
             what = f"'slope_deg' has no use in a {spec.method}"
             yield where.problem(place, what, "it finds the slope itself")
+
+
+def _laid_mistakes(spec: ScenarioSpec, where: Where, folder: Path) -> Iterator[Problem]:
+    """Two grounds at once, sizes of a ground that is not there, and files that hold none."""
+    order = [*spec.fixed, *(a.key for a in spec.axis)]
+    asked = [kind for kind in grounds().values() if kind.keys and kind.keys[0].key in order]
+    asked.sort(key=lambda kind: order.index(kind.keys[0].key))
+    if len(asked) > 1:
+        first, second = (kind.keys[0].key for kind in asked[:2])
+        what = f"'{second}' is given and so is {first}"
+        yield where.problem(_place_of(spec, second), what, "keep one of the two")
+        return
+    for kind in grounds().values():
+        for key in kind.keys[1:]:
+            if kind not in asked and _given(spec, key.key):
+                what = f"'{key.key}' is given without {kind.keys[0].key}"
+                yield where.problem(_place_of(spec, key.key), what, f"give {kind.keys[0].key} too")
+    for kind in asked:
+        keys = [k.key for k in kind.keys if _given(spec, k.key)]
+        tried = itertools.product(*(given_values(spec, k)[:MOST_LAID] for k in keys))
+        for values in itertools.islice(tried, MOST_LAID):
+            try:
+                ground_of(dict(zip(keys, values, strict=True)), folder)
+            except InputError as error:
+                problem = error.problems[0]
+                place = _place_of(spec, keys[0])
+                yield where.problem(place, f"{problem.file}: {problem.what}", problem.allowed)
+                return
+            except (ValueError, TypeError):
+                continue  # said of the value itself
+
+
+def _place_of(spec: ScenarioSpec, key: str) -> Key:
+    if key in spec.fixed:
+        return "fixed", key
+    return "axis", [a.key for a in spec.axis].index(key), "key"
 
 
 def _ground_mistakes(spec: ScenarioSpec, truck: Truck, where: Where) -> Iterator[Problem]:

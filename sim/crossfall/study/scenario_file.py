@@ -14,6 +14,8 @@
                                        # tip over cannot slide
     engine = "bullet"                  # bullet or mujoco, for tilt trials; bullet if not said,
                                        # where it is installed
+    keep = "trial_deg < 40"            # which trials' records are kept, an expression as of a
+                                       # response; 1: all; the table names each one's file
     trial = "careful"                  # careful, or quick: half the time, intervals twice as wide
     ranges = false                     # true: 95 % ranges too, at sixty times the cost; for
                                        # compliant and tilt trial
@@ -23,7 +25,9 @@
 
     [[axis]]
     key = "both.track_mm"              # a dotted key, or heading_deg, slope_deg, grip, and for
-                                       # driving speed_mm_per_s, stone_mm, rough_mm (0: none)
+                                       # driving speed_mm_per_s and a ground: stone_mm,
+                                       # rough_mm, ditch_mm (0: none), field_file (see
+                                       # trials/grounds/ for each)
     first = 160
     last = 200
     steps = 21                         # or values = [160, 180, 200]
@@ -59,21 +63,22 @@ from pydantic_core import PydanticKnownError
 
 from crossfall.answers.conditions import Hold
 from crossfall.engines.held import EngineName
-from crossfall.study.design import Kind
+from crossfall.study.design import DesignKind
+from crossfall.trials.grounds import ground_keys
 from crossfall.trials.pace import Care
 from crossfall.truck.schema import Angle, Line, Name, Strict, Text, mistake
 
-MOST = 10_000_000  # trials of one scenario
+MOST_TRIALS = 10_000_000  # trials of one scenario
 MOST_NUMBER = 1e15  # of any value
 CONDITIONS: dict[str, tuple[float, float]] = {  # keys that are no value of a truck: their bounds
     "heading_deg": (-360.0, 360.0),
     "slope_deg": (0.0, 89.0),
     "grip": (0.01, 5.0),
     "speed_mm_per_s": (1.0, 5000.0),
-    "stone_mm": (0.0, 100.0),  # 0: none, so that an axis may begin with the plane
-    "rough_mm": (0.0, 30.0),
+    # 0: none, so that an axis may begin with the plane
+    **{key: (0.0, ground.high) for key, ground in ground_keys().items() if not ground.file},
 }
-DRIVING = ("speed_mm_per_s", "stone_mm", "rough_mm")  # conditions of trials that drive
+DRIVING = ("speed_mm_per_s", *ground_keys())  # conditions of trials that drive
 WEIGHTS = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm", "front_share")  # of every build
 MethodName = Literal["closed form", "compliant", "tilt trial", "slope trial", "critical slope"]
 
@@ -122,8 +127,8 @@ class AxisSpec(Strict):
 
 
 class DesignSpec(Strict):
-    kind: Kind = "grid"
-    points: Annotated[int, Field(ge=1, le=MOST)] | None = None
+    kind: DesignKind = "grid"
+    points: Annotated[int, Field(ge=1, le=MOST_TRIALS)] | None = None
 
     @model_validator(mode="after")
     def _points_fit(self) -> DesignSpec:
@@ -160,7 +165,7 @@ class ResponseSpec(Strict):
     expression: Annotated[Line, Field(alias="is")]
 
 
-class FrontSpec(Strict):
+class _FrontSpec(Strict):
     """A picture of the builds that no other beats in all of two or three columns at once."""
 
     aims: Annotated[dict[str, Literal["high", "low"]], Field(min_length=2, max_length=3)]
@@ -189,6 +194,7 @@ class ScenarioSpec(Strict):
     engine: EngineName | None = None
     trial: Care | None = None
     ranges: bool = False
+    keep: Line | None = None
     repeats: Annotated[int, Field(ge=1, le=1_000_000)] = 1
     seed: Annotated[int, Field(ge=0, lt=2**53)] = 0
     tolerances: bool = False
@@ -198,9 +204,16 @@ class ScenarioSpec(Strict):
     limits: LimitsSpec = LimitsSpec()
     map: Annotated[tuple[MapSpec, ...], Field(strict=False)] = ()
     response: Annotated[tuple[ResponseSpec, ...], Field(strict=False)] = ()
-    front: Annotated[tuple[FrontSpec, ...], Field(strict=False)] = ()
+    front: Annotated[tuple[_FrontSpec, ...], Field(strict=False)] = ()
 
     @property
     def responses(self) -> dict[str, str]:
         """name -> expression."""
         return {r.name: r.expression for r in self.response}
+
+
+def given_values(spec: ScenarioSpec, key: str) -> list[Any]:
+    """What a key is fixed at, or every value it takes on an axis; empty where it is not given."""
+    if key in spec.fixed:
+        return [spec.fixed[key]]
+    return [v for axis in spec.axis if axis.key == key for v in axis.grid_values()]

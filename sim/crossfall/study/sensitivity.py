@@ -18,19 +18,20 @@ from typing import Any, Literal
 
 import numpy as np
 
-from crossfall.study.methods import NoAnswer, ahead, compliant
+from crossfall.study.methods import NoAnswer, ahead, compliant_rows
+from crossfall.study.responses import with_responses
 from crossfall.study.scenario import Scenario
 from crossfall.study.sweep import common_of
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
-from crossfall.truck.problems import InputError, Problem
 
 How = Literal["sobol", "morris"]
-Progress = Callable[[int, int], None]
+_Progress = Callable[[int, int], None]
 RESPONSES = ("tip_deg", "goes_at_deg", "rigid_deg", "first_lift_deg")
 TRAJECTORIES, LEVELS = 32, 6  # of Morris' design, if nothing else is said
-SAMPLES = 128
-STACK = 32  # builds answered at once
-LEVEL = 0.95
+_SAMPLES = 128
+_STACK = 32  # builds answered at once
+_LEVEL = 0.95
 
 
 @dataclass(frozen=True)
@@ -64,27 +65,29 @@ class Sensitivity:
     lost: int
 
 
-def sensitivity(
+def sobol_sensitivity(
     scenario: Scenario,
     how: How = "sobol",
     *,
     response: str | None = None,
     samples: int | None = None,
-    progress: Progress = lambda done, of: None,
+    progress: _Progress = lambda done, of: None,
 ) -> tuple[Sensitivity, ...]:
     """The indices of every axis on every heading of a scenario, by the compliant answer.
 
-    response: one of RESPONSES; rigid_deg where the scenario's method is the closed form, else
-    tip_deg, if not given. Axes count as even between their least and greatest value; their steps
-    and the design have no say here. samples: Sobol, a power of two (samples (axes + 2) answers a
-    heading); Morris, trajectories (samples (axes + 1) answers). Raises InputError for a scenario
-    this cannot be asked of, ValueError for samples or a response that cannot be.
+    response: one of RESPONSES or of the scenario's own; rigid_deg where the scenario's method is
+    the closed form, else tip_deg, if not given. Axes count as even between their least and greatest
+    value; their steps and the design have no say here. samples: Sobol, a power of two (samples
+    (axes + 2) answers a heading); Morris, trajectories (samples (axes + 1) answers). Raises
+    InputError for a scenario this cannot be asked of, ValueError for samples or a response that
+    cannot be.
     """
-    count = samples or (SAMPLES if how == "sobol" else TRAJECTORIES)
+    count = samples or (_SAMPLES if how == "sobol" else TRAJECTORIES)
     if response is None:
         response = "rigid_deg" if scenario.spec.method == "closed form" else "tip_deg"
-    if response not in RESPONSES:
-        raise ValueError(f"the response is {response}; it may be {', '.join(RESPONSES)}")
+    known = (*RESPONSES, *scenario.spec.responses)
+    if response not in known:
+        raise ValueError(f"the response is {response}; it may be {', '.join(known)}")
     if how == "sobol" and (count < 16 or count & (count - 1)):
         raise ValueError(f"samples is {count}; it must be a power of two from 16")
     if how == "morris" and not 4 <= count <= 10_000:
@@ -135,14 +138,15 @@ def _answers(
     drawn: Array,
     headings: Sequence[float],
     response: str,
-    progress: Progress,
+    progress: _Progress,
 ) -> Array:
-    """(H, N) deg, nan where there is no answer."""
+    """(H, N) in the response's unit, nan where there is no answer."""
+    own = scenario.spec.responses
     common, seed = common_of(scenario) | {"method": "compliant"}, scenario.seed_of(0)
     out = np.full((len(headings), len(drawn)), np.nan)
-    for begin in range(0, len(drawn), STACK):
+    for begin in range(0, len(drawn), _STACK):
         progress(begin * len(headings), drawn.shape[0] * len(headings))
-        some = range(begin, min(begin + STACK, len(drawn)))
+        some = range(begin, min(begin + _STACK, len(drawn)))
         tasks = [
             (
                 h,
@@ -155,7 +159,8 @@ def _answers(
         ahead(common, [payload for _, _, payload in tasks])
         for h, i, payload in tasks:
             try:
-                value = compliant(common, payload)[0][response]
+                row = {**payload, **compliant_rows(common, payload)[0]}
+                value = with_responses(row, own)[response] if response in own else row[response]
             except (NoAnswer, InputError):
                 continue
             out[h, i] = np.nan if value is None else value
@@ -195,7 +200,12 @@ def _analysed(
         from SALib.analyze import sobol
 
         found = sobol.analyze(
-            problem, values, calc_second_order=False, conf_level=LEVEL, num_resamples=400, seed=seed
+            problem,
+            values,
+            calc_second_order=False,
+            conf_level=_LEVEL,
+            num_resamples=400,
+            seed=seed,
         )
         axes = [
             AxisIndex(name, *map(float, numbers))
@@ -207,7 +217,7 @@ def _analysed(
     from SALib.analyze import morris
 
     found = morris.analyze(
-        problem, drawn, values, num_levels=LEVELS, conf_level=LEVEL, num_resamples=400, seed=seed
+        problem, drawn, values, num_levels=LEVELS, conf_level=_LEVEL, num_resamples=400, seed=seed
     )
     axes = [
         AxisIndex(name, effect=float(mu), mu_star=float(star), mu_star_pm=float(pm), sigma=float(s))

@@ -1,7 +1,7 @@
 """The slope a truck can just be driven across, by trials, beside the static answer.
 
-Every trial has a seed of its own, which draws what a driver cannot choose: the ground, where the
-stone lies under the tyres' start, and the grip within its range. The critical slope is where half
+Every trial has a seed of its own, which draws what a driver cannot choose: the ground, as far as
+it is of chance (`Ground.drawn`), and the grip within its range. The critical slope is where half
 of the trials fail (see `critical`). What the static answer has above it is the dynamic allowance:
 the degrees a driver must keep in hand.
 """
@@ -18,15 +18,14 @@ import numpy as np
 from crossfall.statics.sliding import triangular_quantile
 from crossfall.study.critical import CriticalSlope, find_critical, fit_logistic
 from crossfall.trials.drive import Drive
-from crossfall.trials.ground import Plane, Rough, Stone
+from crossfall.trials.grounds.base import Ground
+from crossfall.trials.grounds.plane import Plane
 from crossfall.trials.ramp import RampTrial
 from crossfall.trials.slope import SlopeTrial, cross_slope
 from crossfall.truck.model import Grip, Truck
 
-STRAY = 0.06  # m, the most a stone lies farther ahead: about where on the tread it is met
-BELOW = {Plane: math.radians(3.0), Stone: math.radians(25.0), Rough: math.radians(20.0)}
 ABOVE = math.radians(3.0)
-STEEPEST = math.radians(85.0)
+_STEEPEST = math.radians(85.0)
 
 
 @dataclass(frozen=True)
@@ -38,7 +37,7 @@ class Crossing:
     heading: float = math.pi / 2
     speed: float = 0.15
     distance: float | None = None
-    ground: Plane | Stone | Rough = field(default_factory=Plane)
+    ground: Ground = field(default_factory=Plane)
     drive: Drive = field(default_factory=Drive)
     grip: Grip | float | None = None
     seed: int = 0
@@ -103,10 +102,10 @@ def critical_slope(
         return trial.outcome != "crossed"
 
     search = find_critical if varies(crossing) else bisect
-    low = max(0.0, static - BELOW[type(crossing.ground)])
-    high = min(STEEPEST, static + ABOVE)
+    low = max(0.0, static - crossing.ground.below)
+    high = min(_STEEPEST, static + ABOVE)
     found = search(fails, low, high, half_width=half_width, most=most)
-    outside = (0.0, low) if found.failed.all() else (high, STEEPEST)
+    outside = (0.0, low) if found.failed.all() else (high, _STEEPEST)
     if (found.failed.all() or not found.failed.any()) and outside[0] < outside[1]:
         del outcomes[:]
         found = search(fails, *outside, half_width=half_width, most=most)
@@ -125,9 +124,37 @@ def critical_slope(
     )
 
 
+def what_closes(found: CriticalSlope, half_width: float) -> str:
+    """What would bring the interval of a search that ended wider than +-half_width (rad) to it, a
+    sentence; "" where it is as narrow as that."""
+    fit = found.fit
+    if found.settled:
+        return ""
+    least, most = (f"{math.degrees(v):.1f}°" for v in (found.angles.min(), found.angles.max()))
+    if not found.failed.any():
+        return (
+            f"No drive failed up to {most}: a steeper slope, more speed or a rougher ground would."
+        )
+    if found.failed.all():
+        return (
+            f"Every drive failed down to {least}: less speed, more grip or an easier ground holds."
+        )
+    if not math.isfinite(fit.high - fit.low):
+        side = "above" if math.isinf(fit.high) else "below"
+        tail = f"it is open {side}: drives that end alike there would close it"
+        return f"{found.trials} trials do not bound it, {tail}; allow twice as many."
+    # The interval narrows with the root of the trials that tell something.
+    wanted = math.ceil(found.trials * ((fit.high - fit.low) / (2 * half_width)) ** 2)
+    now = math.degrees(fit.high - fit.low) / 2
+    return (
+        f"The interval is ±{now:.1f}° after {found.trials} trials; about {wanted} would bring it "
+        f"to ±{math.degrees(half_width):g}°."
+    )
+
+
 def varies(crossing: Crossing) -> bool:
     """Whether two trials at one angle can end differently."""
-    return not isinstance(crossing.ground, Plane) or isinstance(crossing.grip, Grip)
+    return crossing.ground.chance or isinstance(crossing.grip, Grip)
 
 
 def bisect(
@@ -153,7 +180,7 @@ def bisect(
 
 def one_trial(truck: Truck, crossing: Crossing, angle: float, number: int) -> SlopeTrial:
     """Trial `number` of a crossing, on a slope of `angle` (rad)."""
-    ground, grip = drawn(crossing, number)
+    ground, grip = drawn_ground(crossing, number)
     return cross_slope(
         truck,
         angle,
@@ -166,16 +193,11 @@ def one_trial(truck: Truck, crossing: Crossing, angle: float, number: int) -> Sl
     )
 
 
-def drawn(crossing: Crossing, number: int) -> tuple[Plane | Stone | Rough, float | None]:
+def drawn_ground(crossing: Crossing, number: int) -> tuple[Ground, float | None]:
     """The ground and grip of trial `number`: triangular within a range of grips."""
     rng = np.random.default_rng([crossing.seed, number])
-    grip, ground = crossing.grip, crossing.ground
-    share = rng.random()
-    stray = rng.uniform(0.0, STRAY)
-    if isinstance(ground, Rough):
-        ground = replace(ground, seed=int(rng.integers(2**31)))
-    elif isinstance(ground, Stone):
-        ground = replace(ground, stray=ground.stray + stray)
+    grip, share = crossing.grip, rng.random()
+    ground = crossing.ground.drawn(rng)
     if isinstance(grip, Grip):
         return ground, float(triangular_quantile(share, grip))
     return ground, grip
@@ -211,7 +233,7 @@ def standing_tip(truck: Truck, heading: float, grip: float | None = None) -> flo
     return tip
 
 
-def standing(truck: Truck, trial: SlopeTrial | RampTrial) -> Standing:
+def standing_reserve(truck: Truck, trial: SlopeTrial | RampTrial) -> Standing:
     """How much steeper the slope or ramp of a trial might be before the truck tips standing on it.
 
     The ground is taken as a plane with the trial's grip, without its stone or its waves.

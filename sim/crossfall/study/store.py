@@ -23,13 +23,13 @@ from contextlib import closing, contextmanager, suppress
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from crossfall.study.task import Batch, Outcome, Task, canonical, digest
+from crossfall.study.task import Batch, Task, TrialOutcome, canonical, value_digest
+from crossfall.truck.errors import InputError, Problem, StoppedError
 from crossfall.truck.locks import is_locked, lock
-from crossfall.truck.problems import InputError, Problem, StoppedError
 
-FORMAT = 1  # of the tables below; a store of another format is refused
+_FORMAT = 1  # of the tables below; a store of another format is refused
 BLOCKS = "closed form"  # method of batches whose tasks are blocks of trials (see `blocks`)
-KNOWN = 200  # trials looked up at once
+_KNOWN = 200  # trials looked up at once
 _FULL = ("full", "disk i/o")  # what sqlite says when the disk takes no more
 
 _TABLES = """
@@ -154,7 +154,7 @@ class Store:
         some: list[Task] = []
         for task in tasks:
             some.append(task)
-            if len(some) == KNOWN:
+            if len(some) == _KNOWN:
                 yield from self._undone(some, on_known)
                 some = []
         yield from self._undone(some, on_known)
@@ -170,7 +170,7 @@ class Store:
             on_known(len(tasks) - len(left) - failed, failed)
         return left
 
-    def add(self, batch: Batch, done: Sequence[tuple[Task, Outcome]]) -> None:
+    def add(self, batch: Batch, done: Sequence[tuple[Task, TrialOutcome]]) -> None:
         """Commit outcomes. StoreError where the disk takes no more; what was there stays."""
         if not done:
             return
@@ -322,8 +322,8 @@ def _tally(lines: Iterable[tuple[str, str, str, float]]) -> _Tally:
 
 def _by_keys(db: sqlite3.Connection, keys: Sequence[str]) -> Iterator[tuple[str, str, str, float]]:
     """What is known of these addresses, as often as each of them is asked for."""
-    for start in range(0, len(keys), KNOWN):
-        some = keys[start : start + KNOWN]
+    for start in range(0, len(keys), _KNOWN):
+        some = keys[start : start + _KNOWN]
         query = f"{_TALLIED}, key FROM trial WHERE key IN ({','.join('?' * len(some))})"
         known = {line[-1]: line[:-1] for line in db.execute(query, some)}
         yield from (known[key] for key in some if key in known)
@@ -335,10 +335,10 @@ def batch_id(batch: Batch) -> str:
 
 
 def _id_of(batch: Batch, keys: Sequence[str]) -> str:
-    return digest([batch.name, list(keys)])
+    return value_digest([batch.name, list(keys)])
 
 
-def records(db: sqlite3.Connection, batch_id: str) -> Iterator[TrialRecord]:
+def stored_records(db: sqlite3.Connection, batch_id: str) -> Iterator[TrialRecord]:
     """The trials of a batch that have been done, in the order of its plan, one at a time."""
     query = (
         "SELECT place, key, method, spec, versions, seed, payload, rows, cause "
@@ -351,7 +351,7 @@ def records(db: sqlite3.Connection, batch_id: str) -> Iterator[TrialRecord]:
 def records_of(path: Path, batch_id: str) -> Iterator[TrialRecord]:
     """As `records`, of a batch in the store at `path`."""
     with reading(path) as db:
-        yield from records(db, batch_id)
+        yield from stored_records(db, batch_id)
 
 
 def is_running(path: Path) -> bool:
@@ -395,7 +395,7 @@ def _connect(path: Path) -> sqlite3.Connection:
         db.execute("PRAGMA journal_mode = WAL")
         db.execute("PRAGMA synchronous = NORMAL")
         if db.execute("SELECT count(*) FROM sqlite_master").fetchone()[0] == 0:
-            db.executescript(f"BEGIN; {_TABLES} PRAGMA user_version = {FORMAT}; COMMIT;")
+            db.executescript(f"BEGIN; {_TABLES} PRAGMA user_version = {_FORMAT}; COMMIT;")
         _check_format(db, path)
     except BaseException:
         db.close()
@@ -405,8 +405,8 @@ def _connect(path: Path) -> sqlite3.Connection:
 
 def _check_format(db: sqlite3.Connection, path: Path) -> None:
     found = db.execute("PRAGMA user_version").fetchone()[0]
-    if found != FORMAT:
-        allowed = f"this version reads format {FORMAT}; use a new folder for results"
+    if found != _FORMAT:
+        allowed = f"this version reads format {_FORMAT}; use a new folder for results"
         raise InputError(Problem(str(path), f"results are in format {found}", allowed))
 
 

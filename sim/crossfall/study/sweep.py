@@ -15,22 +15,23 @@ from crossfall.engines.held import usual_engine
 from crossfall.study.blocks import batch_of_blocks, do_blocks, done_blocks
 from crossfall.study.export import export, export_columns
 from crossfall.study.methods import STACK
-from crossfall.study.pool import Limits
-from crossfall.study.runner import Progress, run
+from crossfall.study.pool import TrialLimits
+from crossfall.study.runner import RunProgress, run_batch
 from crossfall.study.scenario import Scenario, scenario_folder
 from crossfall.study.store import full_disk, is_full
-from crossfall.study.task import Batch, canonical, digest, make_batch
+from crossfall.study.task import Batch, canonical, make_batch, value_digest
 from crossfall.study.versions import versions_of
-from crossfall.truck.digest import digest as truck_digest
+from crossfall.truck.digest import truck_digest as truck_digest
 
-METHODS = {
-    "compliant": "crossfall.study.methods:compliant",
-    "tilt trial": "crossfall.study.methods:tilt_trial",
-    "slope trial": "crossfall.study.methods:slope_trial",
-    "critical slope": "crossfall.study.methods:critical_slope",
+_METHODS = {
+    "compliant": "crossfall.study.methods:compliant_rows",
+    "tilt trial": "crossfall.study.methods:tilt_rows",
+    "slope trial": "crossfall.study.methods:slope_rows",
+    "critical slope": "crossfall.study.methods:critical_rows",
 }
 MOST_CSV = 500_000  # lines; longer tables are written as Parquet only
 STORE, PARQUET, CSV = "trials.db", "table.parquet", "table.csv"
+RECORDS = "records"  # folder of the trials kept
 
 
 @dataclass(frozen=True)
@@ -68,9 +69,9 @@ def folder_of(scenario_or_folder: str) -> Path:
         return given
     name, place = _plain(given.stem), given.resolve().parent
     if name != given.stem:
-        name += f"-{digest(given.stem)[:6]}"
+        name += f"-{value_digest(given.stem)[:6]}"
     if given.parent != Path() and place not in (Path.cwd(), scenario_folder().resolve()):
-        name += f"-{digest(str(place))[:6]}"
+        name += f"-{value_digest(str(place))[:6]}"
     return Path("crossfall-out") / name
 
 
@@ -92,40 +93,44 @@ def common_of(scenario: Scenario) -> dict[str, Any]:
         "engine": (spec.engine or usual_engine()) if spec.method == "tilt trial" else None,
         "trial": spec.trial or "careful",
         "ranges": spec.ranges,
+        "keep": spec.keep,
         "tolerances": spec.tolerances,
         "folder": str(loaded.folder),
+        "ground_folder": str(scenario.path.resolve().parent),
     }
 
 
-def batch_of(scenario: Scenario) -> Batch:
-    """The scenario as a batch of trials, or by the closed form of blocks of them."""
+def batch_of(scenario: Scenario, folder: Path = Path()) -> Batch:
+    """The scenario as a batch of trials, or by the closed form of blocks of them. folder: of the
+    results, where records are kept."""
     if scenario.spec.method == "closed form":
         return batch_of_blocks(scenario)
     spec, common = scenario.spec, common_of(scenario)
-    folder = common.pop("folder")
+    local = {name: common.pop(name) for name in ("folder", "ground_folder")}
+    local["records"] = str(folder.resolve() / RECORDS)
     headings = 1 if scenario.heading_varies else len(scenario.headings)
     stack = STACK if spec.method == "compliant" else 1
     return make_batch(
         spec.name,
-        METHODS[spec.method],
+        _METHODS[spec.method],
         common,
         scenario.payloads,
         scenario.total,
         spec=str(common["truck"]),
         versions=versions_of(spec.method, common["engine"]),
-        local={"folder": folder},
+        local=local,
         together=headings * max(1, stack // headings),
     )
 
 
-def sweep(
+def run_scenario(
     scenario: Scenario,
     folder: Path,
     *,
     workers: int | None = None,
     cluster: str = "",
     retry_failed: bool = False,
-    watch: Callable[[Progress], None] | None = None,
+    watch: Callable[[RunProgress], None] | None = None,
     stop: Callable[[], bool] = lambda: False,
 ) -> SweepResult:
     """Do a scenario and write its table into `folder`; what is there already is not done again.
@@ -137,13 +142,13 @@ def sweep(
     try:
         if scenario.spec.method == "closed form":
             return _closed_form(scenario, folder, retry_failed, watch, stop)
-        batch, store = batch_of(scenario), folder / STORE
-        result = run(
+        batch, store = batch_of(scenario, folder), folder / STORE
+        result = run_batch(
             batch,
             store,
             workers=workers,
             cluster=cluster,
-            limits=Limits(trial=scenario.spec.limits.trial_s),
+            limits=TrialLimits(trial=scenario.spec.limits.trial_s),
             retry_failed=retry_failed,
             watch=watch,
             stop=stop,
@@ -171,7 +176,7 @@ def _closed_form(
     scenario: Scenario,
     folder: Path,
     retry_failed: bool,
-    watch: Callable[[Progress], None] | None,
+    watch: Callable[[RunProgress], None] | None,
     stop: Callable[[], bool],
 ) -> SweepResult:
     began, store = time.monotonic(), folder / STORE
@@ -199,7 +204,7 @@ def write_tables(scenario: Scenario, folder: Path) -> tuple[tuple[Path, ...], in
         "spec": batch.spec,
         "method": "closed form",
         "versions": canonical(batch.versions),
-        "batch": digest(json.loads(scenario.spec.model_dump_json())),
+        "batch": value_digest(json.loads(scenario.spec.model_dump_json())),
     }
     tables = done_blocks(store, batch)
     first = next(tables, None)

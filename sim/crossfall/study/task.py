@@ -25,7 +25,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 Payload = dict[str, Any]
-Method = Callable[[Mapping[str, Any], Payload], list[dict[str, Any]]]
+_Method = Callable[[Mapping[str, Any], Payload], list[dict[str, Any]]]
 
 
 @dataclass(frozen=True)
@@ -43,7 +43,7 @@ class Task:
 
 
 @dataclass(frozen=True)
-class Outcome:
+class TrialOutcome:
     """What became of one trial.
 
     rows: JSON text of its rows, or "" where it failed; cause: why it failed, one sentence that
@@ -83,7 +83,7 @@ def canonical(value: Any) -> str:
     return json.dumps(value, sort_keys=True, separators=(",", ":"), ensure_ascii=True)
 
 
-def digest(value: Any) -> str:
+def value_digest(value: Any) -> str:
     """SHA-256 of the canonical text, in hexadecimal."""
     return hashlib.sha256(canonical(value).encode()).hexdigest()
 
@@ -102,26 +102,26 @@ def make_batch(
 ) -> Batch:
     """A batch whose tasks carry their addresses. payloads: gives them afresh, in order."""
     versions = versions or {}
-    base = digest([method, common, spec, versions])
+    base = value_digest([method, common, spec, versions])
 
     def tasks() -> Iterator[Task]:
         stream, place = payloads(), 0
         while company := tuple(itertools.islice(stream, together)):
             for payload in company:
-                yield Task(place, digest([base, payload]), payload, company)
+                yield Task(place, value_digest([base, payload]), payload, company)
                 place += 1
 
     return Batch(name, method, common, spec, versions, total, tasks, local or {}, together)
 
 
-def find_method(name: str) -> Method:
+def find_method(name: str) -> _Method:
     """The function called "package.module:function"."""
     module, _, function = name.partition(":")
-    method: Method = getattr(importlib.import_module(module), function)
+    method: _Method = getattr(importlib.import_module(module), function)
     return method
 
 
-def perform(method: Method, common: Mapping[str, Any], payload: Payload) -> tuple[str, str, str]:
+def perform(method: _Method, common: Mapping[str, Any], payload: Payload) -> tuple[str, str, str]:
     """Do one trial: (rows, cause, detail) as in `Outcome`. Whatever it raises is its cause."""
     try:
         return encode_rows(method(common, payload)), "", ""

@@ -8,10 +8,10 @@ from typing import Any, Literal
 import numpy as np
 from numpy.typing import NDArray
 
-Aim = Literal["high", "low"]
+Sense = Literal["high", "low"]
 
 
-def unbeaten(columns: Mapping[str, Any], aims: Mapping[str, Aim]) -> NDArray[np.bool_]:
+def unbeaten(columns: Mapping[str, Any], aims: Mapping[str, Sense]) -> NDArray[np.bool_]:
     """(n,) whether each line is on the front: no other is at least as good in every aim and better
     in one. Lines that lack a number are not; of lines that are the same in all, every one is.
 

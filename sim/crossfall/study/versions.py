@@ -44,7 +44,7 @@ def versions_of(method: str, engine: EngineName | None = None) -> dict[str, str]
     return {"crossfall": _installed("crossfall"), **{name: _installed(name) for name in names}}
 
 
-def disagreement(wanted: dict[str, str]) -> str:
+def version_disagreement(wanted: dict[str, str]) -> str:
     """ "" where this machine would give the same rows, else what differs, in one sentence."""
     differing = [
         f"{name} {_installed(name)} instead of {value}"

@@ -21,7 +21,7 @@ from typing import Any, BinaryIO
 from crossfall.study.task import find_method, perform
 
 
-def main() -> None:
+def _main() -> None:
     """Serve until the pipe closes."""
     inbox: BinaryIO = sys.stdin.buffer
     # Engines print what they like; only answers may go down the real standard output.
@@ -74,4 +74,4 @@ def _send(outbox: int, value: Any) -> None:
 
 
 if __name__ == "__main__":
-    main()
+    _main()

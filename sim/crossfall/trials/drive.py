@@ -20,14 +20,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from crossfall.engines.multibody import ENDS, disc_names
+from crossfall.engines.multibody import disc_names
 from crossfall.engines.rig import Rig
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import GRAVITY, Truck
+from crossfall.truck.model import ENDS, GRAVITY, Truck
 
 HOLD = 5.0  # weights of thrust per wheel with which a standing truck is held
 BLEND = 0.1  # of the newest torque in the smoothed one that the shafts carry
-FIRM = 0.3  # share of a free wheel's error of speed an open axle takes away in a step
+_FIRM = 0.3  # share of a free wheel's error of speed an open axle takes away in a step
 RECALL = 20  # steps in which it makes good a lasting error; a wheel on the ground is ten times as
 # heavy to turn as a free one, and with these neither rings
 
@@ -146,7 +146,7 @@ class Driveline:
         """World N m that an open axle puts on each of its wheels, now turning at `mean` (rad/s)."""
         rig, wheels = self._rig, self._truck.axles[axle].wheels
         inertia = sum(float(w.inertia[1, 1]) for w in wheels) / 2
-        firm = FIRM * inertia * self._torque_scale * rig.scale.time**2 / rig.dt
+        firm = _FIRM * inertia * self._torque_scale * rig.scale.time**2 / rig.dt
         most = self._most(2 * axle)
         error = self._wanted(axle) - mean
         kept = self._kept[axle] + firm / RECALL * error

@@ -9,11 +9,11 @@ import numpy as np
 
 from crossfall.truck.model import Array
 
-LEAST = 5  # angles below which nothing is fitted
+_LEAST = 5  # angles below which nothing is fitted
 
 
 @dataclass(frozen=True)
-class Fit:
+class FittedValue:
     """A fitted value with its 95 % interval (low, high).
 
     coefficients: of `tangent_at`. samples: used. scatter: standard deviation of
@@ -55,7 +55,7 @@ def load_at(tangent: Array, critical: float, slope: float, bend: float = 0.0) ->
     return slope * gap + bend * gap**2
 
 
-def fit_tangent(approach: Approach, curved: bool = False) -> Fit:
+def fit_tangent(approach: Approach, curved: bool = False) -> FittedValue:
     """Angle (rad) at which the load is gone, straight or curved, with its statistical interval.
 
     Fits `load_at`, since the table's angle is known and the load is what scatters; coefficients
@@ -78,10 +78,10 @@ def fit_tangent(approach: Approach, curved: bool = False) -> Fit:
     scatter = float(np.sqrt(np.sum(residual**2) / freedom) / abs(best[1]) * per_tangent)
     angle = math.atan(best[0])
     straight = (float(best[0]), float(-1.0 / best[1]))
-    return Fit(angle, angle - half, angle + half, straight, len(load), scatter)
+    return FittedValue(angle, angle - half, angle + half, straight, len(load), scatter)
 
 
-def fit_critical_angle(approach: Approach) -> Fit | None:
+def fit_critical_angle(approach: Approach) -> FittedValue | None:
     """Critical angle (rad) at which the load is gone, from a truck at rest at several angles.
 
     The straight fit. The 95 % interval joins the statistical one with what straight and curved
@@ -90,7 +90,7 @@ def fit_critical_angle(approach: Approach) -> Fit | None:
     balance with load left tips earlier. None where there is too little to fit, or no load that runs
     out.
     """
-    if len(approach.theta) < LEAST:
+    if len(approach.theta) < _LEAST:
         return None
     half = approach.load <= np.median(approach.load)
     fit = fit_tangent(approach)
@@ -102,5 +102,5 @@ def fit_critical_angle(approach: Approach) -> Fit | None:
     except RuntimeError:
         return None
     spread = max(abs(fit.value - other.value) for other in others)
-    doubt = math.hypot(fit.high - fit.value, spread)
-    return replace(fit, low=fit.value - doubt, high=fit.value + doubt)
+    width = math.hypot(fit.high - fit.value, spread)
+    return replace(fit, low=fit.value - width, high=fit.value + width)

@@ -15,7 +15,7 @@ OTHER = 0.7  # of the strides, in the repeat
 
 
 @dataclass(frozen=True)
-class Search:
+class _Search:
     """What one search found, and the moments at which it rested, upwards."""
 
     bracket: Bracket
@@ -28,7 +28,9 @@ def search(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
 
     Then how much of that hangs on how it was done: the truck's last strides are done again, one
     thing finer at a time. Where it jumped, or slid, the whole search is done again, everything
-    finer and in other strides: what happens there may hang on how a swing dies away.
+    finer and in other strides. What comes after a jump may hang on how the swing dies away, since
+    light tyres slip in it: there it is done again with more drag, too, which is nearer to a truck
+    that never swings.
     """
     if below > rest.theta:
         rest = _hold(run, rest, below, pace, 1) or rest
@@ -39,15 +41,17 @@ def search(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
         rest = one.rests[-min(3, len(one.rests))]
     elif not one.jumped and check(run, one, pace):
         return one.bracket
+    times = FINER["all"]
     finer = replace(
         pace,
-        steady=pace.steady / FINER["all"],
-        gently=pace.gently * FINER["all"],
-        still=pace.still / FINER["all"],
+        steady=pace.steady / times,
+        gently=pace.gently * times,
+        still=pace.still / times,
         stride=OTHER * pace.stride,
         bracket=2 * pace.bracket,
     )
-    run.table.rig.refine(step=FINER["all"], solver=FINER["all"], contact=FINER["all"])
+    drag = FINER["drag"] if one.jumped and one.bracket.goes == "tips" else 1
+    run.table.rig.refine(step=times, solver=times, contact=times, drag=drag)
     try:
         _narrowed(run, rest, finer, 2)
     finally:
@@ -55,7 +59,7 @@ def search(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
     return one.bracket
 
 
-def check(run: Tilting, found: Search, pace: Pace) -> bool:
+def check(run: Tilting, found: _Search, pace: Pace) -> bool:
     """Go from the first rest to one below the tip, as usual and with one thing finer at a time:
     all that tyres slip on the way tells. Solver and contacts slip no tyre: for them it goes from
     the rest before, as it has already done. False where there are too few rests for that, or it
@@ -86,7 +90,7 @@ def check(run: Tilting, found: Search, pace: Pace) -> bool:
     return True
 
 
-def _narrowed(run: Tilting, rest: Moment, pace: Pace, number: int) -> Search:
+def _narrowed(run: Tilting, rest: Moment, pace: Pace, number: int) -> _Search:
     """In strides from `rest`, and by halves.
 
     Where it went from before a jump says nothing of where it goes from after it.
@@ -107,7 +111,7 @@ def _narrowed(run: Tilting, rest: Moment, pace: Pace, number: int) -> Search:
         if high - test > pace.bracket and math.isfinite(high) and fresh < MOST_JUMPS:
             high, goes, fresh = math.inf, "rests", fresh + 1
             run.log.afresh()
-    return Search(Bracket(rest.theta, high, goes, run.fell), tuple(rests), jumps)
+    return _Search(Bracket(rest.theta, high, goes, run.fell), tuple(rests), jumps)
 
 
 def _hold(

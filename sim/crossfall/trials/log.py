@@ -13,7 +13,7 @@ from crossfall.trials.record import Record
 from crossfall.truck.model import Array, frozen
 
 Fate = Literal["", "rests", "tips", "slides"]
-Kind = Literal["approach", "tilt", "hold"]
+StretchKind = Literal["approach", "tilt", "hold"]
 DETAIL = {"approach": 2, "tilt": 2, "hold": 10}  # looks between samples: 30 or 6 a second
 
 
@@ -29,7 +29,7 @@ class Stretch:
     touched: where each of PAIRS and each wheel had last touched the table by its end.
     """
 
-    kind: Kind
+    kind: StretchKind
     fate: Fate
     search: int
     vary: str
@@ -78,12 +78,12 @@ class Recorder:
         self._gives: list[list[Vector]] = []
         self._slips: list[list[float]] = []
         self._done: list[Stretch] = []
-        self._open: tuple[Kind, int, str, int] | None = None
+        self._open: tuple[StretchKind, int, str, int] | None = None
         self._looks = 0
         self._way: tuple[tuple[int, int], ...] = ()
         self._since = 0  # first row of the way that goes on
 
-    def begin(self, kind: Kind, search: int = 0, vary: str = "") -> None:
+    def begin(self, kind: StretchKind, search: int = 0, vary: str = "") -> None:
         """A new stretch. The one before must have ended."""
         self._open, self._looks = (kind, search, vary, len(self._rows)), 0
 

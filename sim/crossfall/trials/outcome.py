@@ -19,21 +19,21 @@ from typing import Literal
 
 import numpy as np
 
-from crossfall.engines.settings import Settings
-from crossfall.trials.fits import Approach, Fit, fit_critical_angle
+from crossfall.engines.settings import TrialSettings
+from crossfall.trials.fits import Approach, FittedValue, fit_critical_angle
 from crossfall.trials.log import Fate, Log, Stretch
 from crossfall.trials.pace import Pace
 from crossfall.trials.record import Record
 from crossfall.truck.model import Array, frozen
 from crossfall.truck.support import PAIRS
 
-Outcome = Literal["tips", "slides", "stands"]
+_Outcome = Literal["tips", "slides", "stands"]
 OPPOSITE = (1, 0, 3, 2)
 SPAN = math.radians(1.5)  # below a tip, in which load is fitted
-NEAR = math.radians(2.0)  # below a tip, in which a snap is told
+_NEAR = math.radians(2.0)  # below a tip, in which a snap is told
 SAME = 1e-9  # rad between two table angles that are one
 LEFT = 0.001  # of the weight; a truck that tips as its load runs out has less at the last hold
-FINER = {"step": 2, "solver": 4, "contact": 4, "rate": 2, "all": 2}  # times, in a check
+FINER = {"step": 2, "solver": 4, "contact": 4, "rate": 2, "all": 2, "drag": 4}  # times, in a check
 CREEP = {"mujoco": math.radians(0.1)}  # contacts creep so far below the angle of friction
 SHORT = ("solver", "contact")  # checks that go over the last stride only
 LIMIT = {name: times / (times - 1) for name, times in FINER.items()}  # an error as 1 / times
@@ -81,11 +81,11 @@ class TiltTrial:
     """
 
     heading: float
-    outcome: Outcome
+    outcome: _Outcome
     grip: float
     rail: bool
     log: Log = field(repr=False)
-    settings: Settings = field(repr=False)
+    settings: TrialSettings = field(repr=False)
     pace: Pace = field(repr=False)
     engine: str
     truck: str = ""
@@ -97,7 +97,7 @@ class TiltTrial:
     event: float = math.nan
     event_bracket: tuple[float, float] = (math.nan, math.nan)
     load_left: float = math.nan
-    fit: Fit | None = None
+    fit: FittedValue | None = None
     ramp: float = math.nan
     first_lift: float = math.nan
     lift: Array = field(default_factory=lambda: frozen(np.full(4, math.nan)))
@@ -136,7 +136,7 @@ def concluded(trial: TiltTrial) -> TiltTrial:
     one, other = (b if b.goes != "rests" else None for b in searches)
     if one is None or not tilts:
         return trial
-    found, repeat = joined(one, other)
+    found, repeat = joined_brackets(one, other)
     half = (found.high - found.low) / 2
     interval = found.middle - half, found.middle + half
     if found.goes == "slides":
@@ -153,9 +153,9 @@ def concluded(trial: TiltTrial) -> TiltTrial:
     if fit is not None and left <= LEFT * log.weight:
         tip, event = together(found, fit)
     terms = Terms(event=event, repeat=repeat, rest=trial.pace.floor)
-    terms = replace(terms, **checked(log, holds, found, pair))
+    terms = replace(terms, **_checked(log, holds, found, pair))
     jumped = (log.end(s)[0] for s in holds if s.jumped)
-    snap = max((at for at in jumped if found.middle - NEAR < at), default=math.nan)
+    snap = max((at for at in jumped if found.middle - _NEAR < at), default=math.nan)
     low, high = (
         (tip - terms.half, tip + terms.half) if one is found else widened(tip, terms.half, interval)
     )
@@ -195,7 +195,7 @@ def narrowed(log: Log, holds: Iterable[Stretch], begun: float) -> Bracket:
     return Bracket(low, high, goes, fell)
 
 
-def joined(one: Bracket, other: Bracket | None) -> tuple[Bracket, float]:
+def joined_brackets(one: Bracket, other: Bracket | None) -> tuple[Bracket, float]:
     """The first search's bracket and how far the other's middle lies from it; or, where they lie
     apart, one that holds both, and 0."""
     if other is None:
@@ -211,7 +211,7 @@ def widened(at: float, half: float, interval: tuple[float, float]) -> tuple[floa
     return min(at - half, interval[0]), max(at + half, interval[1])
 
 
-def together(found: Bracket, fit: Fit) -> tuple[float, float]:
+def together(found: Bracket, fit: FittedValue) -> tuple[float, float]:
     """Event and fit by their errors, within the bracket, and 95 % half of both.
 
     The event is as likely anywhere in its bracket, a standard deviation of half / sqrt(3).
@@ -226,7 +226,7 @@ def together(found: Bracket, fit: Fit) -> tuple[float, float]:
     return min(max(at, found.low), found.high), min(both, half)
 
 
-def checked(
+def _checked(
     log: Log, holds: Sequence[Stretch], found: Bracket, pair: tuple[int, int]
 ) -> dict[str, float]:
     """Each checked term, rad; see the module."""
@@ -237,8 +237,11 @@ def checked(
     if base.fate != "rests":  # in one go it does not even come to where it came in strides
         return {"rate": found.high - log.end(base)[0]}
     at, rests = log.end(base)[0], [log.end(s) for s in holds if s.search == 1 and s.fate == "rests"]
-    below, last = max((r for r in rests if r[0] < at - SAME), key=lambda r: r[0]), rests[-1]
-    slope = (_borne(below, pair) - _borne(last, pair)) / (last[0] - below[0])
+    below, last = [r for r in rests if r[0] < at - SAME], rests[-1]
+    slope = 0.0
+    if below:
+        near = max(below, key=lambda r: r[0])
+        slope = (_borne(near, pair) - _borne(last, pair)) / (last[0] - near[0])
     again = next((r for r in rests if abs(r[0] - at) < SAME), log.end(base))
     terms: dict[str, float] = {}
     for check in others:

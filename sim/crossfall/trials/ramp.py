@@ -20,12 +20,12 @@ from typing import Literal
 from crossfall.engines.held import engine_version
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive
-from crossfall.trials.going import Going, Journey, under_way
-from crossfall.trials.ground import Ramp, ramp_foot
+from crossfall.trials.drive_run import Going, Journey, under_way
+from crossfall.trials.grounds.ramp import Ramp, ramp_foot
 from crossfall.trials.slope import Command, Manner, goes_over, running
 from crossfall.truck.model import Truck
 
-Entry = Literal[
+_Entry = Literal[
     "up",
     "nose hangs",
     "belly hangs",
@@ -38,7 +38,7 @@ Entry = Literal[
 ]
 POINTS = ("nose", "belly", "tail")
 STUCK = 0.5  # s without getting on that ends a trial
-GETTING_ON = 0.2  # of the speed asked for, less of which is not getting on
+_GETTING_ON = 0.2  # of the speed asked for, less of which is not getting on
 SPARE = 0.1  # wheelbases of ramp more than that takes
 CLIMBED = 1.0  # wheelbases gone on with all wheels on the ramp that count as climbed
 
@@ -53,7 +53,7 @@ class RampTrial:
     that this was a wheelbase. least_load, least_margin: as in `SlopeTrial`. seconds: CPU time.
     """
 
-    outcome: Entry
+    outcome: _Entry
     ramp: Ramp
     drive: Drive
     grip: float | None
@@ -124,7 +124,7 @@ def ramp_entry(
 
 
 def whole_rise(truck: Truck, angle: float, oblique: float = 0.0) -> float:
-    """m, height of a ramp with room for a truck that goes on by a wheelbase with all wheels on."""
+    """m, height of a ramp with left for a truck that goes on by a wheelbase with all wheels on."""
     late = _late(truck, oblique) / math.cos(angle)
     length = (1 + CLIMBED + SPARE) * truck.wheelbase + _first(truck, angle) + late
     return length * math.sin(angle) * math.cos(oblique)
@@ -142,8 +142,8 @@ def _gone_on(truck: Truck, ramp: Ramp, travelled: float) -> float:
     half = truck.wheelbase / 2 * cos  # the middle of the wheels is ahead of the rear ones by
     foot = ramp_foot(truck, ramp) + _late(truck, ramp.oblique)
     gone = (travelled - half - foot + truck.rear.tyre.radius * math.tan(ramp.angle / 2)) / cos
-    room = (_run(ramp) - _late(truck, ramp.oblique)) / cos - first - truck.wheelbase
-    return max(0.0, min(gone, room))
+    left = (_run(ramp) - _late(truck, ramp.oblique)) / cos - first - truck.wheelbase
+    return max(0.0, min(gone, left))
 
 
 def _first(truck: Truck, angle: float) -> float:
@@ -163,11 +163,11 @@ def _run(ramp: Ramp) -> float:
 
 def _enter(
     going: Going, course: tuple[Command, ...], ramp: Ramp, needed: float, manner: Manner
-) -> tuple[Entry, tuple[float, float, float]]:
+) -> tuple[_Entry, tuple[float, float, float]]:
     touched = [math.nan] * 3
     since, mark, dragging = going.time, going.travelled, 0
     speed = course[0].speed
-    outcome: Entry = "stalls"
+    outcome: _Entry = "stalls"
     for _ in running(going, course):
         points = pressing(going)
         for point in points:
@@ -187,11 +187,11 @@ def _enter(
         if going.fell_back > manner.slide:
             outcome = "slides"
             break
-        if going.travelled > mark + GETTING_ON * speed * STUCK:
+        if going.travelled > mark + _GETTING_ON * speed * STUCK:
             since, mark = going.time, going.travelled
         if going.time - since > STUCK + manner.ease:
             turning = going.fastest - going.travelled > manner.slide
-            hung: tuple[Entry, ...] = ("nose hangs", "belly hangs", "tail hangs")
+            hung: tuple[_Entry, ...] = ("nose hangs", "belly hangs", "tail hangs")
             outcome = hung[dragging] if points else ("spins" if turning else "stalls")
             break
     if outcome != "up" and goes_over(going, manner, ramp.angle):
@@ -200,7 +200,7 @@ def _enter(
     return outcome, (first, second, third)
 
 
-def _over(going: Going, ramp: Ramp) -> Entry:
+def _over(going: Going, ramp: Ramp) -> _Entry:
     """Which way a truck lies: back over its tail, or on a side."""
     level, up = math.sin(ramp.angle), math.cos(ramp.angle)
     square = (-level * math.cos(ramp.oblique), -level * math.sin(ramp.oblique), up)

@@ -22,17 +22,17 @@ from typing import Any, cast
 
 import numpy as np
 
-from crossfall.engines.settings import Settings
+from crossfall.engines.settings import TrialSettings
 from crossfall.trials.log import Log, Stretch
 from crossfall.trials.outcome import TiltTrial, concluded
 from crossfall.trials.pace import Pace
 from crossfall.trials.record import FIELDS, Record
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import frozen
-from crossfall.truck.problems import InputError, Problem
 
-FORMAT = 2
-MOST = 200_000_000  # bytes of a file once unpacked
+_FORMAT = 2
+_MOST = 200_000_000  # bytes of a file once unpacked
 UNITS = {
     "time": "s",
     "theta": "rad, table angle",
@@ -51,7 +51,7 @@ UNITS = {
 def save_trial(trial: TiltTrial, path: str | Path, versions: dict[str, str]) -> None:
     """Write the trial in one step; versions: what its numbers depend on. Raises OSError."""
     about = {
-        "format": FORMAT,
+        "format": _FORMAT,
         "truck": trial.truck,
         "digest": trial.digest,
         "engine": trial.engine,
@@ -79,7 +79,7 @@ def load_trial(path: str | Path) -> TiltTrial:
     """The trial in a file, its numbers concluded anew. InputError for what is no such file."""
     try:
         with open(path, "rb") as file, np.load(file, allow_pickle=False) as data:
-            if sum(info.file_size for info in data.zip.infolist()) > MOST:
+            if sum(info.file_size for info in data.zip.infolist()) > _MOST:
                 raise ValueError("too large")
             kept = {name: data[name] for name in data.files}
         return concluded(_trial(kept))
@@ -94,7 +94,7 @@ def load_trial(path: str | Path) -> TiltTrial:
 
 def _trial(kept: dict[str, Any]) -> TiltTrial:
     about = json.loads(str(kept["about"]))
-    if about["format"] != FORMAT:
+    if about["format"] != _FORMAT:
         raise ValueError("another format")
     names = tuple(str(n) for n in kept["joint_names"])
     samples = Record(joint_names=names, **{name: frozen(kept[name]) for name in FIELDS})
@@ -118,7 +118,7 @@ def _trial(kept: dict[str, Any]) -> TiltTrial:
         float(about["grip"]),
         about["hold"] == "rail",
         log,
-        Settings(**about["settings"]),
+        TrialSettings(**about["settings"]),
         Pace(**about["pace"]),
         str(about["engine"]),
         str(about["truck"]),

@@ -18,11 +18,12 @@ import numpy as np
 from crossfall.engines.held import engine_version
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive
-from crossfall.trials.going import Going, Journey, under_way
-from crossfall.trials.ground import Ground, Plane, Stone, front_of_tyres, stone_foot
+from crossfall.trials.drive_run import Going, Journey, under_way
+from crossfall.trials.grounds.base import Ground
+from crossfall.trials.grounds.plane import Plane
 from crossfall.truck.model import Truck
 
-Crossing = Literal["crossed", "slid", "rolled over", "stuck"]
+_Crossing = Literal["crossed", "slid", "rolled over", "stuck"]
 Climbing = Literal["climbs", "descends", "loops over", "slides", "spins", "stalls"]
 
 
@@ -72,7 +73,7 @@ class SlopeTrial:
     spun: m the driven wheels turned without going on. seconds: CPU time it took.
     """
 
-    outcome: Crossing | Climbing
+    outcome: _Crossing | Climbing
     heading: float
     slope: float
     ground: Ground
@@ -105,7 +106,7 @@ def cross_slope(
 ) -> SlopeTrial:
     """Drive straight across a slope (rad) at `speed` (m/s) over `ground`.
 
-    distance: m to drive, None for two wheelbases, or over a stone with both axles. grip: friction
+    distance: m to drive, None for what the ground asks (`Ground.passage`). grip: friction
     coefficient of the tyres, None for enough never to slide. Outcome: crossed, slid (more than
     manner.slide off its line), rolled over, or stuck. ValueError for a speed or slope that is
     none; InputError for a truck that makes no multibody.
@@ -113,7 +114,7 @@ def cross_slope(
     if not (speed > 0 and 0 <= slope < math.pi / 2):
         raise ValueError(f"no way across: speed {speed} m/s, slope {slope} rad")
     manner, ground, started = manner or Manner(), ground or Plane(), clock.process_time()
-    far = passage(truck, ground) if distance is None else distance
+    far = ground.passage(truck) if distance is None else distance
     course = (Command(manner.patience * far / speed + manner.ease, speed, ease=manner.ease),)
     drive, settings = drive or Drive(), settings or GroundSettings()
     with under_way(
@@ -167,15 +168,6 @@ def programmes(speed: float, drive: Drive) -> dict[str, tuple[Command, ...]]:
     }
 
 
-def passage(truck: Truck, ground: Ground) -> float:
-    """m: two wheelbases, or as far as brings the rear wheels over a stone."""
-    far = 2 * truck.wheelbase
-    if isinstance(ground, Stone):
-        end = front_of_tyres(truck) + ground.stray + 2 * stone_foot(ground.height)
-        far = max(far, end + truck.rear.tyre.radius - truck.rear.x)
-    return far
-
-
 # Running
 
 
@@ -210,7 +202,7 @@ def goes_over(going: Going, manner: Manner, grade: float = 0.0) -> bool:
     return going.airborne
 
 
-def _cross(going: Going, course: Sequence[Command], far: float, manner: Manner) -> Crossing:
+def _cross(going: Going, course: Sequence[Command], far: float, manner: Manner) -> _Crossing:
     for _ in running(going, course):
         if going.lean > manner.fallen:
             return "rolled over"
@@ -242,7 +234,7 @@ def _climb(going: Going, commands: Sequence[Command], heading: float, manner: Ma
 
 def _trial(
     going: Going,
-    outcome: Crossing | Climbing,
+    outcome: _Crossing | Climbing,
     heading: float,
     slope: float,
     ground: Ground,

@@ -13,26 +13,26 @@ from dataclasses import dataclass
 from typing import Any
 
 from crossfall.engines.held import EngineName, HeldTruck, gravity_on_table, held_truck
-from crossfall.engines.settings import Settings
-from crossfall.trials.log import Fate, Kind, Recorder
+from crossfall.engines.settings import TrialSettings
+from crossfall.trials.log import Fate, Recorder, StretchKind
 from crossfall.trials.pace import Pace
-from crossfall.truck.digest import digest
+from crossfall.truck.digest import truck_digest
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.support import PAIRS, downhill_pair
 
-LOOK = 4  # steps between looks at loads and lean
+_LOOK = 4  # steps between looks at loads and lean
 HOVER = math.radians(0.2)  # rad a truck on two wheels leans on before it is watched again
 WATCH = 0.1  # s between looks at whether it rests
 JUMP = 1e-3  # m in WATCH, twice what a truck moves there that swings on soft springs
 CREPT = 0.02  # of a tyre radius: a truck that has crept further at the end of a hold slides
-AWAY = 4.0  # s of sliding, on every wheel and without a rest, from which none comes back
+_AWAY = 4.0  # s of sliding, on every wheel and without a rest, from which none comes back
 OFF = 0.02  # s a pair must be off the table to count as off: longer than any chatter
 
 
 @dataclass(frozen=True)
-class Table:
+class LevelTable:
     """A truck on the level table, and that moment to come back to. Loads and weight in N."""
 
     truck: Truck
@@ -47,15 +47,15 @@ class Table:
 
 
 @contextmanager
-def standing(truck: Truck, settings: Settings, engine: EngineName) -> Iterator[Table]:
+def level_table(truck: Truck, settings: TrialSettings, engine: EngineName) -> Iterator[LevelTable]:
     """The truck on the level table, wheels held; the world closes at the end."""
     with held_truck(truck, settings, engine) as rig:
         rig.step((0.0, 0.0, -GRAVITY))
         weight = whole(truck).mass * GRAVITY
-        yield Table(truck, rig, rig.save(), tuple(rig.loads()), weight, digest(truck))
+        yield LevelTable(truck, rig, rig.save(), tuple(rig.loads()), weight, truck_digest(truck))
 
 
-def set_grip(table: Table, heading: float, grip: float, rail: bool) -> None:
+def set_grip(table: LevelTable, heading: float, grip: float, rail: bool) -> None:
     """Friction coefficient of every tyre.
 
     rail: the wheels it would tip over cannot slide, as if they stood against a rail of no height,
@@ -89,7 +89,7 @@ class Tilting:
     ended last. steps: taken so far; InputError past the settings' budget.
     """
 
-    def __init__(self, table: Table, heading: float) -> None:
+    def __init__(self, table: LevelTable, heading: float) -> None:
         self.table, self.heading, self._rig = table, heading, table.rig
         self._rig.restore(table.level)
         self.theta = self.time = self.lean = 0.0
@@ -101,12 +101,12 @@ class Tilting:
         self.steps = 0
         self._tick = 0
         self._hovering = -math.inf
-        self._off_looks = max(2, round(table.steps(OFF) / LOOK))
+        self._off_looks = max(2, round(table.steps(OFF) / _LOOK))
         self.kept: list[Moment] = []
         self.fell = 0
         self.begin("approach")
 
-    def begin(self, kind: Kind, search: int = 0, vary: str = "") -> None:
+    def begin(self, kind: StretchKind, search: int = 0, vary: str = "") -> None:
         """A new stretch of the log; see `Stretch`."""
         self.log.begin(kind, search, vary)
 
@@ -135,7 +135,7 @@ class Tilting:
                     "heavier wheels and axles, or softer tyres and springs, allow longer steps",
                 )
             )
-        if self._tick % LOOK:
+        if self._tick % _LOOK:
             return False
         self._look()
         return True
@@ -160,7 +160,7 @@ class Tilting:
         """Stand for so long, a look at a time; each says whether it was looked at."""
         left = self.table.steps(seconds)
         while left > 0:
-            count = min(left, LOOK - self._tick % LOOK)
+            count = min(left, _LOOK - self._tick % _LOOK)
             left -= count
             yield self.step(self.theta, count)
 
@@ -188,7 +188,7 @@ class Tilting:
             sliding = sliding + 1 if way > max(pace.still, base * leant) else 0
             if calm == 2:
                 break
-            if sliding * WATCH >= AWAY or slid - began > pace.slid * radius:
+            if sliding * WATCH >= _AWAY or slid - began > pace.slid * radius:
                 return self.end("slides")
         else:
             if slid - began > CREPT * radius:

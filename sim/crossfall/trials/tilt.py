@@ -17,12 +17,12 @@ import numpy as np
 from scipy.ndimage import uniform_filter1d
 
 from crossfall.engines.held import EngineName, usual_engine
-from crossfall.engines.settings import Settings
+from crossfall.engines.settings import TrialSettings
 from crossfall.trials.holding import search
 from crossfall.trials.log import Fate
 from crossfall.trials.outcome import TiltTrial, concluded
 from crossfall.trials.pace import Pace
-from crossfall.trials.table import Table, Tilting, set_grip, standing
+from crossfall.trials.table import LevelTable, Tilting, level_table, set_grip
 from crossfall.truck.model import Array, Truck
 
 RUNS = 1.2  # times as fast as its table a truck leans on that is losing its balance
@@ -35,7 +35,7 @@ def tilt_trial(
     grip: float,
     near: float | None = None,
     rail: bool = False,
-    settings: Settings | None = None,
+    settings: TrialSettings | None = None,
     pace: Pace | None = None,
     engine: EngineName | None = None,
 ) -> TiltTrial:
@@ -67,7 +67,7 @@ def tilt_trials(
     near: Sequence[float] | None = None,
     rail: bool = False,
     both_sides: bool = False,
-    settings: Settings | None = None,
+    settings: TrialSettings | None = None,
     pace: Pace | None = None,
     engine: EngineName | None = None,
 ) -> tuple[TiltTrial, ...]:
@@ -83,7 +83,7 @@ def tilt_trials(
     asked = list(zip(map(float, headings), expected, strict=True))
     if both_sides:
         asked = [pair for h, n in asked for pair in ((h, n), (-h % math.tau, n))]
-    with standing(truck, settings or Settings(), engine or usual_engine()) as table:
+    with level_table(truck, settings or TrialSettings(), engine or usual_engine()) as table:
         return tuple(
             tilt_on(table, heading, near=guess, grip=grip, rail=rail, pace=pace or Pace())
             for heading, guess in asked
@@ -91,7 +91,7 @@ def tilt_trials(
 
 
 def tilt_on(
-    table: Table,
+    table: LevelTable,
     heading: float,
     *,
     grip: float,

@@ -21,13 +21,13 @@ from functools import cache, lru_cache
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from crossfall.truck.linkage import LinkageError, place, rotations
+from crossfall.truck.linkage import LinkageError, linkage_poses, rotations
 from crossfall.truck.model import Array, Axle, Links, Shocks, frozen
 
 DEGREE = 5
-MARGIN = 1.25  # of the travel: what stops that give a little, and a step too far, still find
+_MARGIN = 1.25  # of the travel: what stops that give a little, and a step too far, still find
 LEAST_TRAVEL = 1e-4  # m, about which links are fitted that need not move
-NODES = 7  # of the corner travel each way, at which links are fitted
+_NODES = 7  # of the corner travel each way, at which links are fitted
 X, Y, Z, YAW, PITCH, LEFT, RIGHT = range(7)
 VALUE, BY_Q, BY_R, BY_QQ, BY_QR, BY_RR = range(6)
 
@@ -85,7 +85,7 @@ class AxleLaw:
 
     def at(self, heave: Array, roll: Array) -> Array:
         """(7, 6, ...) X to RIGHT and their derivatives VALUE to BY_RR, SI."""
-        return evaluate(self.coefficients, heave, roll)
+        return axle_law_values(self.coefficients, heave, roll)
 
     def motion(self, heave: ArrayLike, roll: ArrayLike) -> tuple[Array, Array]:
         """(..., 3, 3) turn and (..., 3) shift: a point X of the axle at ride height is now at
@@ -112,7 +112,7 @@ class AxleLaw:
         return np.asarray(self.coefficients * length**i / unit[:, None])
 
 
-def plain(coefficients: Array) -> Callable[[float, float], list[list[float]]]:
+def plain_law(coefficients: Array) -> Callable[[float, float], list[list[float]]]:
     """For who asks at one place after another: (f, terms) coefficients as a function of heave and
     roll that gives, for each of the f, its value and derivatives by heave and by roll."""
     degree = degree_of(coefficients.shape[1])
@@ -137,7 +137,7 @@ def plain(coefficients: Array) -> Callable[[float, float], list[list[float]]]:
     return at
 
 
-def evaluate(coefficients: Array, heave: Array, roll: Array) -> Array:
+def axle_law_values(coefficients: Array, heave: Array, roll: Array) -> Array:
     """(7, 6, ...) of axles with (7, terms) in common or (7, terms, ...) each: see AxleLaw.at."""
     terms = coefficients.shape[1]
     if terms == 2:
@@ -172,7 +172,7 @@ def law_of(axle: Axle) -> AxleLaw:
         point = frozen([axle.x, 0.0, s.roll_centre_height])
     if s.shocks is not None:
         corners = _pressed(s.shocks, guide.tobytes(), tuple((point - middle).tolist()), reach)
-        guide = np.pad(guide, ((0, 0), (0, corners.shape[1] - guide.shape[1])))
+        guide = _wider(guide, *corners.shape[1:])
     else:
         corners = np.zeros((2, guide.shape[1]))
         corners[:, 0] = 1.0
@@ -183,26 +183,44 @@ def law_of(axle: Axle) -> AxleLaw:
 def travel(bump: float, droop: float, spacing: float, nodes: int) -> tuple[Array, Array]:
     """Heave (m) and roll (rad) of nodes^2 places over the corners' travel, MARGIN wider."""
     at = np.cos(np.pi * (np.arange(nodes) + 0.5) / nodes)  # Chebyshev's, so that ends fit as well
-    middle, half = (bump - droop) / 2, MARGIN * max((bump + droop) / 2, LEAST_TRAVEL)
+    middle, half = (bump - droop) / 2, _MARGIN * max((bump + droop) / 2, LEAST_TRAVEL)
     left, right = (middle + half * g.ravel() for g in np.meshgrid(at, at))
     return (left + right) / 2, (left - right) / spacing
 
 
+def _wider(values: Array, terms: int, rows: int = 0) -> Array:
+    """The same with so many rows and terms, the added ones nothing; numpy's own `pad` is slow."""
+    out = np.zeros((max(rows, len(values)), terms))
+    out[: len(values), : values.shape[1]] = values
+    return out
+
+
 def _fitted(values: Array, heave: Array, roll: Array) -> Array:
-    """(f, terms) coefficients of functions known as (K, f)."""
+    """(f, terms) coefficients of functions known as (K, f) at the places of `travel`."""
     q, r = np.abs(heave).max(), np.abs(roll).max()
     i, j = np.array(powers(DEGREE)).T
-    terms = basis(heave / q, roll / r, len(i))[VALUE].T
-    found = np.linalg.lstsq(terms, values, rcond=None)[0].T
-    return np.asarray(found / (q**i * r**j))
+    found = (
+        _solver(tuple((heave / q).round(12).tolist()), tuple((roll / r).round(12).tolist()))
+        @ values
+    )
+    return np.asarray(found.T / (q**i * r**j))
+
+
+@lru_cache(maxsize=64)
+def _solver(heave: tuple[float, ...], roll: tuple[float, ...]) -> Array:
+    """(terms, K) that makes coefficients of values, by least squares: places recur, scaled to 1."""
+    terms = basis(np.array(heave), np.array(roll), len(powers(DEGREE)))[VALUE].T
+    return np.asarray(np.linalg.pinv(terms))
 
 
 @lru_cache(maxsize=4096)
 def _guided(links: Links) -> Array:
     """(5, terms) of the axle's centre on its links. Raises LinkageError."""
-    heave, roll = travel(links.bump, links.droop, links.spacing, NODES)
+    heave, roll = travel(links.bump, links.droop, links.spacing, _NODES)
     many = (len(heave), *links.axle.shape)
-    at = place(np.broadcast_to(links.chassis, many), np.broadcast_to(links.axle, many), heave, roll)
+    at = linkage_poses(
+        np.broadcast_to(links.chassis, many), np.broadcast_to(links.axle, many), heave, roll
+    )
     if not at.closed.all():
         raise LinkageError(_binds(heave, roll, at.closed, links))
     guide = np.zeros((5, len(powers(DEGREE))))
@@ -234,8 +252,8 @@ def _pressed(
     """(2, terms) compression of left and right shock. point: m, that the guide (5, terms) moves,
     from the axle's centre. reach: m of bump and droop, and spacing."""
     guide = np.frombuffer(guide_bytes).reshape(5, -1)
-    heave, roll = travel(*reach, NODES)
-    now = evaluate(np.pad(guide, ((0, 2), (0, 0))), heave, roll)[:, VALUE]
+    heave, roll = travel(*reach, _NODES)
+    now = axle_law_values(_wider(guide, guide.shape[1], 7), heave, roll)[:, VALUE]
     turn = rotations(now[YAW], now[PITCH], roll)
     ends = np.einsum("kij,sj->ksi", turn, shocks.axle - np.array(point))
     ends += now[:3].T[:, None] + np.array(point)

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from math import atan, degrees, radians
+from math import atan, cos, degrees, radians, sin
 from pathlib import Path
 
 import numpy as np
 
 from crossfall.truck import checks, meshes, schema, shapes
 from crossfall.truck.assemble import reassemble
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.guides import suspended
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import (
@@ -24,9 +25,9 @@ from crossfall.truck.model import (
     frozen,
 )
 from crossfall.truck.pieces import pieces, setting
-from crossfall.truck.problems import InputError, Problem
-from crossfall.truck.read import Reading, Where, contained, in_memory, read_spec, read_text
+from crossfall.truck.read import ReadFile, Where, contained, in_memory, read_spec, read_text
 from crossfall.truck.solids import MM, Solid
+from crossfall.truck.stance import standing_truck
 from crossfall.truck.tolerances import uncertain_inputs
 
 _NOTHING = Body(0.0, frozen(np.zeros(3)), frozen(np.zeros((3, 3))))
@@ -62,7 +63,7 @@ def load_text(text: str, path: str | Path) -> Loaded:
     return _loaded(read_text(text, path))
 
 
-def _loaded(reading: Reading) -> Loaded:
+def _loaded(reading: ReadFile) -> Loaded:
     truck, warnings = build(reading.spec, reading.path.resolve().parent, reading.where)
     return Loaded(truck, reading.spec, warnings, reading.path, reading.where)
 
@@ -76,6 +77,14 @@ def build(
     spec always gives the same truck, byte for byte. Raises InputError.
     """
     where = where or in_memory(spec)
+    if any(end.suspension.preload_mm is not None for end in (spec.front, spec.rear)):
+        spec = standing_truck(spec, lambda tried: _built(tried, folder, where)[0], where)
+    return _built(spec, folder, where)
+
+
+def _built(
+    spec: schema.TruckSpec, folder: Path | None, where: Where
+) -> tuple[Truck, tuple[Problem, ...]]:
     found = checks.spec_mistakes(spec, where)
     if found and checks.too_many(spec):
         raise InputError(found)
@@ -133,8 +142,8 @@ def _bare(spec: schema.TruckSpec) -> Truck:
     return Truck(
         name=spec.name,
         chassis=_NOTHING,
-        front=_axle(spec.front, half),
-        rear=_axle(spec.rear, -half),
+        front=_axle(spec.front, half, spec.chassis),
+        rear=_axle(spec.rear, -half, spec.chassis),
         grips=tuple(Grip(k, g.low, g.likely, g.high) for k, g in spec.grip.items()),
         clearance=_clearance(spec),
         final_drive=spec.chassis.final_drive,
@@ -143,7 +152,7 @@ def _bare(spec: schema.TruckSpec) -> Truck:
     )
 
 
-def _axle(end: schema.AxleSpec, x: float) -> Axle:
+def _axle(end: schema.AxleSpec, x: float, chassis: schema.ChassisSpec) -> Axle:
     t, s = end.tyre, end.suspension
     tyre = Tyre(
         radius=t.radius_mm * MM,
@@ -158,13 +167,32 @@ def _axle(end: schema.AxleSpec, x: float) -> Axle:
         spring_spacing=(s.spring_spacing_mm or 0.0) * MM,
         damping=s.damping_n_s_per_m,
         roll_centre_height=(s.roll_centre_mm or 0.0) * MM,
-        bump=s.bump_mm * MM,
-        droop=s.droop_mm * MM,
+        bump=(s.bump_mm or 0.0) * MM,
+        droop=(s.droop_mm or 0.0) * MM,
+        soft_rate=(s.soft_n_per_mm or 0.0) / MM,
+        soft_travel=(s.soft_travel_mm or 0.0) * MM,
         anti_roll=s.anti_roll_n_mm_per_deg * MM * degrees(1),
         heave_lean=radians(s.heave_lean_deg or 0.0),
         locked=s.locked,
     )
-    return Axle(x, end.track_mm * MM, tyre, suspension, _NOTHING, (_NOTHING, _NOTHING))
+    # As the axle rolls about a shaft that stands still, the shaft turns the other way in it.
+    sense = -1.0 if end.shaft_turns == "clockwise" else 1.0
+    turns = sense / (chassis.axle_ratio or schema.TYPICAL_AXLE_RATIO)
+    shaft = turns if chassis.held_by == "motor" else 0.0
+    bare = _NOTHING, (_NOTHING, _NOTHING)
+    return Axle(x, end.track_mm * MM, tyre, suspension, *bare, shaft, _steered(end, chassis))
+
+
+def _steered(
+    end: schema.AxleSpec, chassis: schema.ChassisSpec
+) -> tuple[tuple[float, float], tuple[float, float]]:
+    """Where left and right tyre go as both wheels swing alike about upright kingpins."""
+    if not isinstance(end, schema.FrontSpec) or not chassis.steer_deg:
+        return (0.0, 0.0), (0.0, 0.0)
+    given, turn = end.kingpin_offset_mm, radians(chassis.steer_deg)
+    out = min(schema.TYPICAL_KINGPIN_OFFSET, end.track_mm / 4) if given is None else given
+    back, inwards = out * MM * sin(turn), out * MM * (1 - cos(turn))
+    return (-back, -inwards), (back, inwards)
 
 
 def _clearance(spec: schema.TruckSpec) -> Clearance | None:

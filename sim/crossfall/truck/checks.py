@@ -8,12 +8,18 @@ import numpy as np
 from pydantic import BaseModel
 
 from crossfall.truck.assemble import BODIES
+from crossfall.truck.errors import Problem
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.materials import MATERIALS
-from crossfall.truck.model import GRAVITY, WHEELS, Truck
-from crossfall.truck.problems import Problem
+from crossfall.truck.model import GRAVITY, WHEELS, Suspension, Truck
 from crossfall.truck.read import Where
-from crossfall.truck.ride import axle_loads, spring_preloads, tyre_loads
+from crossfall.truck.ride import (
+    corner_rates,
+    level_axle_loads,
+    spring_preloads,
+    spring_squeezes,
+    tyre_loads,
+)
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.sentences import suggestion
 from crossfall.truck.toleranced import SIGNED, value_of
@@ -190,7 +196,7 @@ def _buried(truck: Truck, where: Where) -> list[Problem]:
 
 def _balance(truck: Truck, where: Where) -> list[Problem]:
     body = whole(truck)
-    front, rear = (load / (body.mass * GRAVITY) for load in axle_loads(truck))
+    front, rear = (load / (body.mass * GRAVITY) for load in level_axle_loads(truck))
     if min(front, rear) <= 0:
         end, x = (
             ("ahead of the front", truck.front.x)
@@ -236,10 +242,10 @@ def _tyres(truck: Truck, where: Where) -> list[Problem]:
 
 def _springs(truck: Truck, where: Where) -> list[Problem]:
     found = []
+    squeezes, longest = spring_squeezes(truck), _LONGEST_SQUEEZE * truck.wheelbase
     for i, (name, force) in enumerate(zip(WHEELS, spring_preloads(truck), strict=True)):
-        s = truck.axles[i // 2].suspension
-        key = (_ENDS[i // 2], "suspension", "spring_n_per_mm")
-        squeeze, longest = force / s.spring_rate, _LONGEST_SQUEEZE * truck.wheelbase
+        s, squeeze = truck.axles[i // 2].suspension, squeezes[i]
+        key = _rate_key(_ENDS[i // 2], s)
         if s.locked:
             continue
         if force <= 0:
@@ -252,6 +258,10 @@ def _springs(truck: Truck, where: Where) -> list[Problem]:
     return found
 
 
+def _rate_key(end: str, suspension: Suspension) -> tuple[str, ...]:
+    return end, "suspension", f"{'shock' if suspension.shocks else 'spring'}_n_per_mm"
+
+
 def _upright(truck: Truck, where: Where) -> list[Problem]:
     """Springs stiffer in roll and pitch than the sprung weight's lever over them."""
     if any(a.suspension.locked for a in truck.axles):
@@ -260,8 +270,9 @@ def _upright(truck: Truck, where: Where) -> list[Problem]:
     s = [a.suspension for a in truck.axles]
     share = (c[0] - truck.rear.x) / truck.wheelbase
     roll_centre = share * s[0].roll_centre_height + (1 - share) * s[1].roll_centre_height
-    roll = sum(v.spring_rate * v.spring_spacing**2 / 2 + v.anti_roll for v in s)
-    pitch = sum(2 * a.suspension.spring_rate * (a.x - c[0]) ** 2 for a in truck.axles)
+    rates = corner_rates(truck).reshape(2, 2).sum(axis=1).tolist()
+    roll = sum(k * v.spring_spacing**2 / 4 + v.anti_roll for k, v in zip(rates, s, strict=True))
+    pitch = sum(k * (a.x - c[0]) ** 2 for k, a in zip(rates, truck.axles, strict=True))
     found = []
     for stiffness, arm, way in (
         (roll, c[2] - roll_centre, "sideways"),
@@ -270,7 +281,7 @@ def _upright(truck: Truck, where: Where) -> list[Problem]:
         if stiffness <= weight * arm:
             what = f"the springs cannot hold the body up: it falls over {way} on them"
             allowed = f"{weight * arm:.2f} N m/rad or more are needed, there are {stiffness:.2f}"
-            found.append(where.problem(("front", "suspension", "spring_n_per_mm"), what, allowed))
+            found.append(where.problem(_rate_key("front", s[0]), what, allowed))
     return found
 
 
@@ -293,7 +304,7 @@ def _swift(truck: Truck, where: Where) -> list[Problem]:
             (f"a {end} wheel on its tyre", (end, "tyre", f"{key}_n_per_mm"), stiffest, lightest)
         )
         if not s.locked:
-            spring = (end, "suspension", "spring_n_per_mm")
+            spring = _rate_key(end, s)
             body = unsprung(truck, i)
             roll = s.spring_rate * s.spring_spacing**2 / 2 + s.anti_roll
             swings += [

@@ -5,11 +5,17 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from crossfall.truck.checks import truck_mistakes
-from crossfall.truck.model import Truck
+from crossfall.truck.model import ENDS, Truck
 from crossfall.truck.read import in_memory
-from crossfall.truck.ride import spring_preloads
-from crossfall.truck.schema import TYPICAL_DAMPING, ToleranceSpec, TruckSpec
-from crossfall.truck.tolerances import DEFAULTS, ENDS, Basis
+from crossfall.truck.ride import spring_squeezes
+from crossfall.truck.schema import (
+    TYPICAL_AXLE_RATIO,
+    TYPICAL_DAMPING,
+    TYPICAL_KINGPIN_OFFSET,
+    ToleranceSpec,
+    TruckSpec,
+)
+from crossfall.truck.tolerances import DEFAULTS, Basis
 from crossfall.truck.uncertain import shown, varied
 
 _SECTIONS = {
@@ -147,25 +153,48 @@ def falls_in_tolerance(truck: Truck, spec: TruckSpec) -> tuple[str, ...]:
     where, found = in_memory(spec), []
     for number, one in enumerate(truck.uncertain):
         unit, low, _, high = shown(one)
-        for value, told in ((one.low, low), (one.high, high)):
+        for value, end in ((one.low, low), (one.high, high)):
             if problems := truck_mistakes(varied(truck, {number: value}), spec, where):
-                found.append(f"{one.name}: at {told:.4g} {unit}, in its range, {problems[0].what}")
+                found.append(f"{one.name}: at {end:.4g} {unit}, in its range, {problems[0].what}")
     return tuple(found)
 
 
 def notes(truck: Truck) -> tuple[str, ...]:
     """What an experienced eye would remark on, a sentence each."""
     found = []
-    preloads = spring_preloads(truck)
+    squeezes = spring_squeezes(truck)
     for i, (name, axle) in enumerate(zip(("front", "rear"), truck.axles, strict=True)):
         s = axle.suspension
         if s.locked:
             found.append(f"the {name} suspension is locked")
             continue
-        free = min(preloads[2 * i : 2 * i + 2]) / s.spring_rate
+        free = min(squeezes[2 * i : 2 * i + 2])
         if free < s.droop:
             found.append(
                 f"the {name} springs go slack after {free * 1e3:.1f} mm of the "
                 f"{s.droop * 1e3:g} mm of droop: the body can snap up to its stops on a slope"
             )
+    return tuple(found)
+
+
+def how_it_stands(spec: TruckSpec) -> tuple[str, ...]:
+    """What is unusual about how it stands on a slope, a sentence each, with what is assumed for it;
+    none with straight wheels on brakes."""
+    found, chassis = [], spec.chassis
+    if chassis.held_by == "motor":
+        ratio = chassis.axle_ratio
+        assumed = "" if ratio else ", which is assumed: give axle_ratio"
+        found.append(
+            "held by its motor through locked differentials, the shafts turning "
+            f"{ratio or TYPICAL_AXLE_RATIO:g} times for each turn of a wheel{assumed}"
+        )
+    if chassis.steer_deg:
+        offset = spec.front.kingpin_offset_mm
+        assumed = "" if offset is not None else ", which is assumed: give kingpin_offset_mm"
+        found.append(
+            f"with its front wheels turned {abs(chassis.steer_deg):g}° to the "
+            f"{'left' if chassis.steer_deg > 0 else 'right'} about kingpins "
+            f"{TYPICAL_KINGPIN_OFFSET if offset is None else offset:g} mm inside their "
+            f"tyres' middles{assumed}"
+        )
     return tuple(found)

@@ -12,7 +12,7 @@ import numpy as np
 from crossfall.truck.model import Truck
 
 
-def digest(truck: Truck) -> str:
+def truck_digest(truck: Truck) -> str:
     """SHA-256 (hex) of everything in the truck; equal trucks give equal digests everywhere."""
     total = hashlib.sha256(b"crossfall truck 3")
     for piece in _canonical(truck):

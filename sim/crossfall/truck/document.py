@@ -14,18 +14,18 @@ from typing import Any
 import tomlkit
 from tomlkit.exceptions import TOMLKitError
 
-from crossfall.truck import lines, sentences
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck import sentences, toml_line_index
+from crossfall.truck.errors import InputError, Problem
 
 _AXES = {"x": 0, "y": 1, "z": 2}
 
 
-def set_value(text: str, key: str, value: Any) -> str:
+def text_with_value(text: str, key: str, value: Any) -> str:
     """The text with one value changed, or with None taken out; tables on the way are made."""
-    return set_values(text, {key: value})
+    return text_with_values(text, {key: value})
 
 
-def set_values(text: str, values: Mapping[str, Any]) -> str:
+def text_with_values(text: str, values: Mapping[str, Any]) -> str:
     """The same for many, read and written once."""
     document = _parse(text)
     for key, value in values.items():
@@ -35,16 +35,21 @@ def set_values(text: str, values: Mapping[str, Any]) -> str:
     return _dump(document, text)
 
 
-def add_part(text: str, part: Mapping[str, Any]) -> str:
+def text_with_part(text: str, part: Mapping[str, Any]) -> str:
     """The text with a [[part]] entry at its end."""
-    name = part.get("name")
+    return text_with_entry(text, "part", part)
+
+
+def text_with_entry(text: str, table: str, given: Mapping[str, Any]) -> str:
+    """The text with a [[table]] entry at its end, its values in line."""
+    name = given.get("name")
     if not isinstance(name, str) or not name:
-        raise InputError(Problem("file", "a part needs a name", "", "part.name"))
-    if _find(plain(text), name) is not None:
-        raise InputError(Problem("file", f"'{name}' is there already", "", f"part.{name}"))
+        raise InputError(Problem("file", f"a {table} needs a name", "", f"{table}.name"))
+    if _find(plain_data(text), name, table) is not None:
+        raise InputError(Problem("file", f"'{name}' is there already", "", f"{table}.{name}"))
     end = _newline(text)
-    entry = ["[[part]]"]
-    for key, value in part.items():
+    entry = [f"[[{table}]]"]
+    for key, value in given.items():
         if value is not None:
             entry.append(f"{tomlkit.key(key).as_string()} = {_literal(value)}")
     block = end.join(entry)
@@ -53,22 +58,27 @@ def add_part(text: str, part: Mapping[str, Any]) -> str:
     try:
         tomllib.loads(added)
     except tomllib.TOMLDecodeError:
-        what = "no [[part]] can be added to this file"
-        raise InputError(Problem("file", what, "write the list as [[part]] entries")) from None
+        what = f"no [[{table}]] can be added to this file"
+        raise InputError(Problem("file", what, f"write the list as [[{table}]] entries")) from None
     return added
 
 
-def remove_part(text: str, name: str) -> str:
+def text_without_part(text: str, name: str) -> str:
     """The text without a part's entry and the blank line above it; other comments stay."""
-    data = plain(text)
-    row = _row(data, name)
-    index = lines.line_index(text)
+    return text_without_entry(text, "part", name)
+
+
+def text_without_entry(text: str, table: str, name: str) -> str:
+    """`text_without_part` for an entry of any list of tables."""
+    data = plain_data(text)
+    row = _row(data, name, table)
+    index = toml_line_index.line_index(text)
     rows = text.splitlines(keepends=True)
-    start = index[("part", row)] - 1
+    start = index[(table, row)] - 1
     if not rows[start].lstrip().startswith("[["):
-        what = "is not written as a [[part]] entry of its own"
-        raise InputError(Problem("file", what, "remove it by hand", f"part.{name}", start + 1))
-    after = [n for path, n in index.items() if path[:2] != ("part", row) and n > start + 1]
+        what = f"is not written as a [[{table}]] entry of its own"
+        raise InputError(Problem("file", what, "remove it by hand", f"{table}.{name}", start + 1))
+    after = [n for path, n in index.items() if path[:2] != (table, row) and n > start + 1]
     end = min(after, default=len(rows) + 1) - 1
     while end < len(rows) and end > start + 1 and _is_remark(rows[end - 1]):
         end -= 1
@@ -77,40 +87,42 @@ def remove_part(text: str, name: str) -> str:
     elif end == len(rows) and start > 0 and not rows[-1].endswith("\n"):
         rows[start - 1] = rows[start - 1].rstrip("\r\n")
     result = "".join(rows[:start] + rows[end:])
-    wanted = {**data, "part": [p for i, p in enumerate(data["part"]) if i != row]}
-    if not wanted["part"]:
-        del wanted["part"]
-    if plain(result) != wanted:
+    wanted = {**data, table: [p for i, p in enumerate(data[table]) if i != row]}
+    if not wanted[table]:
+        del wanted[table]
+    if plain_data(result) != wanted:
         what = "is tangled up with other entries"
-        raise InputError(Problem("file", what, "remove it by hand", f"part.{name}", start + 1))
+        raise InputError(Problem("file", what, "remove it by hand", f"{table}.{name}", start + 1))
     return result
 
 
-def move_part(text: str, name: str, by_mm: Sequence[float]) -> str:
+def text_with_move(text: str, name: str, by_mm: Sequence[float]) -> str:
     """The text with a part shifted in its carrier's axes; a link moves with both ends."""
-    return set_values(text, places_moved(plain(text), name, by_mm))
+    return text_with_values(text, places_moved(plain_data(text), name, by_mm))
 
 
 def places_moved(data: Mapping[str, Any], name: str, by_mm: Sequence[float]) -> dict[str, Any]:
     """By key, where a part of the file's data then is."""
     part = data["part"][_row(data, name)]
     return {
-        f"part.{name}.{field}": [_tidy(p + b) for p, b in zip(part[field], by_mm, strict=True)]
+        f"part.{name}.{field}": [
+            tidy_number(p + b) for p, b in zip(part[field], by_mm, strict=True)
+        ]
         for field in ("at_mm", "chassis_end_mm", "axle_end_mm")
         if field in part
     }
 
 
-def rename_part(text: str, name: str, new_name: str) -> str:
+def text_with_name(text: str, name: str, new_name: str) -> str:
     """The text with a part called otherwise; the battery section follows."""
-    data = plain(text)
+    data = plain_data(text)
     row, taken = _row(data, name), _find(data, new_name)
     if taken is not None and taken != row:
         raise InputError(Problem("file", f"'{new_name}' is there already", "", f"part.{name}"))
-    text = set_value(text, f"part.{name}.name", new_name)
+    text = text_with_value(text, f"part.{name}.name", new_name)
     battery = data.get("battery", {}).get("part")
     if isinstance(battery, str) and battery.casefold() == name.casefold():
-        text = set_value(text, "battery.part", new_name)
+        text = text_with_value(text, "battery.part", new_name)
     return text
 
 
@@ -118,8 +130,8 @@ def _set(document: Any, steps: list[str], value: Any, key: str) -> None:
     here = document
     for i, step in enumerate(steps[:-1]):
         try:
-            if steps[:i] == ["part"]:
-                here = here[_row(document, step)]
+            if steps[:i] in (["part"], ["change"]):
+                here = here[_row(document, step, steps[0])]
             elif isinstance(here, list):
                 here = here[_position(here, step, key)]
             else:
@@ -151,7 +163,7 @@ def _parse(text: str) -> tomlkit.TOMLDocument:
         raise InputError(Problem("file", f"is not valid TOML: {error}")) from None
 
 
-def plain(text: str) -> dict[str, Any]:
+def plain_data(text: str) -> dict[str, Any]:
     """What the text says. Raises InputError."""
     try:
         return tomllib.loads(text)
@@ -166,19 +178,19 @@ def _dump(document: tomlkit.TOMLDocument, before: str) -> str:
     return after
 
 
-def _find(data: Mapping[str, Any], name: str) -> int | None:
-    for i, part in enumerate(data.get("part", [])):
+def _find(data: Mapping[str, Any], name: str, table: str = "part") -> int | None:
+    for i, part in enumerate(data.get(table, [])):
         if str(part.get("name", "")).casefold() == name.casefold():
             return i
     return None
 
 
-def _row(data: Mapping[str, Any], name: str) -> int:
-    row = _find(data, name)
+def _row(data: Mapping[str, Any], name: str, table: str = "part") -> int:
+    row = _find(data, name, table)
     if row is None:
-        hint = sentences.suggestion(name, [str(p.get("name")) for p in data.get("part", [])])
-        what = "there is no such part in this file"
-        raise InputError(Problem("file", what, hint, f"part.{name}"))
+        hint = sentences.suggestion(name, [str(p.get("name")) for p in data.get(table, [])])
+        what = f"there is no such {table} in this file"
+        raise InputError(Problem("file", what, hint, f"{table}.{name}"))
     return row
 
 
@@ -200,7 +212,18 @@ def _is_remark(line: str) -> bool:
     return not line.strip() or line.lstrip().startswith("#")
 
 
-def _tidy(value: float) -> float | int:
+def plain_value(value: Any) -> Any:
+    """Tuples as lists and whole numbers whole, as a file would have them."""
+    if isinstance(value, Mapping):
+        return {k: plain_value(v) for k, v in value.items()}
+    if isinstance(value, list | tuple):
+        return [plain_value(v) for v in value]
+    if isinstance(value, float) and value.is_integer():
+        return int(value)
+    return value
+
+
+def tidy_number(value: float) -> float | int:
     """A sum of decimals without the dust of binary arithmetic."""
     clean = round(value, 6)
     return int(clean) if clean == int(clean) else clean

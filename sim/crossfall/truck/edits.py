@@ -14,9 +14,9 @@ from typing import Any
 from pydantic import BaseModel, ValidationError
 
 from crossfall.truck import sentences
-from crossfall.truck.lines import Path
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.schema import PartSpec, TruckSpec
+from crossfall.truck.toml_line_index import KeyPath
 
 _AXES = {"x": 0, "y": 1, "z": 2}
 _ENDS = ("front", "rear")
@@ -109,15 +109,15 @@ def part_row(spec: TruckSpec, name: str) -> int:
     return row
 
 
-def paths(spec: TruckSpec, key: str) -> tuple[Path, ...]:
+def paths(spec: TruckSpec, key: str) -> tuple[KeyPath, ...]:
     """The places a key names: one, or two for "both.". Raises InputError."""
     steps = key.replace("[", ".").replace("]", "").split(".")
     starts = _ENDS if steps[0] == "both" else (steps[0],)
     return tuple(_path(spec, [start, *steps[1:]], key) for start in starts)
 
 
-def _path(spec: TruckSpec, steps: list[str], key: str) -> Path:
-    path: Path = ()
+def _path(spec: TruckSpec, steps: list[str], key: str) -> KeyPath:
+    path: KeyPath = ()
     here: Any = spec
     for i, step in enumerate(steps):
         found: str | int = step
@@ -149,7 +149,7 @@ def _child(here: Any, step: str | int) -> Any:
     return here[int(step)]
 
 
-def _put(here: Any, path: Path, value: Any, file: str, key: str = "") -> Any:
+def _put(here: Any, path: KeyPath, value: Any, file: str, key: str = "") -> Any:
     """A copy of `here`, which `key` names, with the value put in; all on the way checked again."""
     step, rest = path[0], path[1:]
     child = _child(here, step)
@@ -172,7 +172,7 @@ def _put(here: Any, path: Path, value: Any, file: str, key: str = "") -> Any:
     return _checked(type(here), given, key, file)
 
 
-def _inside_a_model(here: Any, path: Path) -> bool:
+def _inside_a_model(here: Any, path: KeyPath) -> bool:
     """Whether the value at `path` below `here` is part of a model, which has checked it."""
     if not path:
         return False

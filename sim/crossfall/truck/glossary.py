@@ -12,7 +12,7 @@ from pydantic import BaseModel
 from crossfall.truck import schema, shapes
 from crossfall.truck.toleranced import ToleranceSpec, value_of
 
-UNITS = (
+_UNITS = (
     ("_n_mm_per_deg", "N mm/deg"),
     ("_n_s_per_m", "N s/m"),
     ("_n_per_mm", "N/mm"),
@@ -62,6 +62,11 @@ MEANINGS = {
     "raise_mm": "lifts everything sprung, links' upper ends included",
     "steering_lock_deg": "how far the front wheels turn, for the turning circle",
     "final_drive": "motor turns per wheel turn",
+    "steer_deg": "how far the front wheels are turned as it stands, to the left",
+    "kingpin_offset_mm": "from a kingpin's axis out to the tyre's middle; left out, 20 is assumed",
+    "held_by": "what holds the wheels: brakes, or the motor through locked differentials",
+    "axle_ratio": "turns of the shaft to the axle for one of its wheels; left out, 3 is assumed",
+    "shaft_turns": "clockwise or anticlockwise, seen from behind as it drives forwards",
     "driven": "which axles are driven: both, front or rear",
     "track_mm": "between the tyres' centre planes",
     "radius_mm": "from axle centre to ground under load, half of a diameter at most",
@@ -72,11 +77,20 @@ MEANINGS = {
     "longitudinal_n_per_mm": "of one held tyre along the ground; left out, as the lateral one",
     "spring_n_per_mm": "at each corner, where the springs stand on the axle",
     "shock_n_per_mm": "along the shaft of each shock",
+    "soft_n_per_mm": "of a soft spring stacked on each shock's own",
+    "soft_travel_mm": "how far the soft spring gives until its coils or its adapter bind",
+    "preload_mm": "how far the collar presses a shock's springs at full extension; the truck then "
+    "stands where its springs hold it, not at the height of the file",
+    "shock_length_mm": "eye to eye, fully extended and without limiters, instead of droop",
+    "shaft_travel_mm": "of a shock from fully extended to its end, instead of bump",
+    "droop_limiter_mm": "of spacers inside a shock, under its piston, that take droop",
+    "bump_limiter_mm": "of clips or bump rubber on a shock's shaft that take bump",
     "spring_spacing_mm": "between left and right spring, where they push on the axle",
     "damping_n_s_per_m": "at each corner; no slow tilt asks for it",
     "roll_centre_mm": "above the ground, the point the body leans about over this axle",
-    "bump_mm": "travel from standing to the upper stops",
-    "droop_mm": "travel from standing to the lower stops: how far wheels hang when lifted",
+    "bump_mm": "travel from standing to the upper stops, along the shaft with shock_n_per_mm",
+    "droop_mm": "travel from standing to the lower stops: how far wheels hang when lifted, or "
+    "along the shaft",
     "anti_roll_n_mm_per_deg": "of the bar, per degree the body leans over the axle; 0 without",
     "heave_lean_deg": "lean of the axle's way up and down, forwards as it compresses",
     "anti_dive_percent": "share of the drive or brake force the front links take",
@@ -148,7 +162,7 @@ _TABLES = {"chassis", "front", "rear", "tyre", "suspension", "grip", "clearance"
 
 
 @dataclass(frozen=True)
-class Entry:
+class _Entry:
     """One key. table: where it stands. needed: the file cannot do without it where its table is."""
 
     table: str
@@ -158,18 +172,18 @@ class Entry:
     needed: bool
 
 
-def entries() -> Iterator[Entry]:
+def entries() -> Iterator[_Entry]:
     """Every key, table by table, in the file's order."""
     for table, model, _ in TABLES:
         for key, field in model.model_fields.items():
             if (key in _TABLES and _is_model(field.annotation)) or (table == "" and key == "part"):
                 continue
-            yield Entry(table, key, unit(key), meaning(key), field.is_required())
+            yield _Entry(table, key, unit(key), meaning(key), field.is_required())
 
 
 def unit(key: str) -> str:
     """A key's unit, empty where it has none."""
-    return next((words for end, words in UNITS if key.endswith(end)), "")
+    return next((words for end, words in _UNITS if key.endswith(end)), "")
 
 
 def meaning(key: str) -> str:

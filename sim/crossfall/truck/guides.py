@@ -11,14 +11,13 @@ import numpy as np
 
 from crossfall.truck import schema
 from crossfall.truck.axle_law import law_of
-from crossfall.truck.linkage import LinkageError, geometry, refuse
+from crossfall.truck.errors import Problem
+from crossfall.truck.linkage import LinkageError, geometry, refuse, shock_ratio
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import Array, Axle, Links, Shocks, Suspension, Truck, frozen
-from crossfall.truck.problems import Problem
+from crossfall.truck.model import ENDS, Array, Axle, Links, Shocks, Suspension, Truck, frozen
 from crossfall.truck.read import Where
 from crossfall.truck.solids import MM
 
-ENDS = ("front", "rear")
 RODS = ("lower", "upper", "track bar", "wishbone")
 _LAST = 1e-12  # m and rad: further digits of what follows from links differ between processors
 AT_REST = np.zeros(1)
@@ -75,18 +74,59 @@ def _axle(
     end: str, axle: Axle, given: schema.SuspensionSpec, truck: Truck, spec: schema.TruckSpec
 ) -> tuple[Axle, Wrong | None]:
     """Raises LinkageError."""
+    if given.shock_n_per_mm is None:
+        return _on_its_links(end, axle, given, truck, spec)
+    parts = _links(spec, end, ("shock",))
+    if len(parts) != 1:
+        what = "is given, and " + ("no" if not parts else "more than one") + " part is a shock"
+        allowed = f"one mirrored part on the {end} link with link = 'shock'"
+        return axle, ("shock_n_per_mm", what, allowed)
+    shocks = Shocks(*(frozen(e) for e in _ends(parts[0][1], axle, spec.chassis.raise_mm * MM)))
+    length = float(shocks.lengths[0])
+    if not length:
+        raise LinkageError(f"{parts[0][1].name} has both ends at the same place")
+    own = replace(axle.suspension, shocks=shocks, spring_spacing=_apart(shocks))
+    pressed = (given.droop_mm or 0.0) * MM
+    if given.shock_length_mm is not None:
+        pressed = given.shock_length_mm * MM - length
+    if wrong := _short(given, length, pressed):
+        return axle, wrong
+    shaft = given.shaft_travel_mm
+    bump = (given.bump_mm or 0.0) * MM if shaft is None else shaft * MM - pressed
+    own = replace(
+        own,
+        droop=_round(pressed - given.droop_limiter_mm * MM),
+        bump=_round(bump - given.bump_limiter_mm * MM),
+    )
+    return _on_its_links(end, replace(axle, suspension=own), given, truck, spec)
+
+
+def _short(given: schema.SuspensionSpec, length: float, pressed: float) -> Wrong | None:
+    """What of a shock's travel does not go together. length: m eye to eye at ride height, pressed:
+    m from fully extended."""
+    mm = pressed / MM
+    if pressed < 0:
+        what = f"is {given.shock_length_mm:g}, and its ends are {length / MM:.1f} mm apart"
+        return "shock_length_mm", what, f"at least {length / MM:.1f}"
+    if given.droop_limiter_mm > mm:
+        what = f"is {given.droop_limiter_mm:g}, more than the droop there is"
+        return "droop_limiter_mm", what, f"at most {mm:.1f}"
+    shaft = given.shaft_travel_mm
+    if shaft is not None and shaft < mm:
+        what = f"is {shaft:g}, and at ride height the shock is pressed in by {mm:.1f} mm"
+        return "shaft_travel_mm", what, f"at least {mm:.1f}"
+    bump = (given.bump_mm or 0.0) if shaft is None else shaft - mm
+    if given.bump_limiter_mm > bump:
+        what = f"is {given.bump_limiter_mm:g}, more than the bump there is"
+        return "bump_limiter_mm", what, f"at most {bump:.1f}"
+    return None
+
+
+def _on_its_links(
+    end: str, axle: Axle, given: schema.SuspensionSpec, truck: Truck, spec: schema.TruckSpec
+) -> tuple[Axle, Wrong | None]:
+    """The axle on the rods of the file, if there are any that count. Raises LinkageError."""
     lift, own = spec.chassis.raise_mm * MM, axle.suspension
-    if given.shock_n_per_mm is not None:
-        parts = _links(spec, end, ("shock",))
-        if len(parts) != 1:
-            what = "is given, and " + ("no" if not parts else "more than one") + " part is a shock"
-            allowed = f"one mirrored part on the {end} link with link = 'shock'"
-            return axle, ("shock_n_per_mm", what, allowed)
-        upper, lower = _ends(parts[0][1], axle, lift)
-        if not np.linalg.norm(upper - lower, axis=1).all():
-            raise LinkageError(f"{parts[0][1].name} has both ends at the same place")
-        own = replace(own, shocks=Shocks(frozen(upper), frozen(lower)))
-        own = replace(own, spring_spacing=_apart(own.shocks))
     chosen = rods(spec, end)
     if not chosen:
         if given.roll_centre_mm is None:
@@ -103,15 +143,14 @@ def _axle(
         own.spring_spacing,
     )
     refuse(links, end)
+    ratio = 1.0 if own.shocks is None else shock_ratio(links, own.shocks)
+    if 0.0 < ratio < 1.0:  # the wheel moves further than the shaft
+        links = replace(links, bump=_round(own.bump / ratio), droop=_round(own.droop / ratio))
     axle = guided(replace(axle, suspension=own), links)
-    ratio = float(law_of(axle).ratios()[0, 0])  # and refuses links that bind
-    if own.shocks is not None and ratio < 1.0:  # the wheel moves further than the shaft
-        far = replace(links, bump=_round(own.bump / ratio), droop=_round(own.droop / ratio))
-        axle = guided(axle, far)
-        law_of(axle)
+    law_of(axle)  # refuses links that bind
     axle = _with_spacing(axle)
-    if given.guided_by is None and (told := _contradiction(end, axle, given, truck)):
-        key, what = told
+    if given.guided_by is None and (contradictions := _contradiction(end, axle, given, truck)):
+        key, what = contradictions
         return axle, (key, what, 'say which counts: guided_by = "links" or "numbers"')
     return axle, None
 
@@ -165,22 +204,24 @@ def _contradiction(
     end: str, axle: Axle, given: schema.SuspensionSpec, truck: Truck
 ) -> tuple[str, str] | None:
     """The first key that the links answer as well, and both values."""
-    s, told = axle.suspension, []
+    s, contradictions = axle.suspension, []
     key = ""
     if given.roll_centre_mm is not None:
         key = "roll_centre_mm"
-        told.append(
+        contradictions.append(
             f"a roll centre of {given.roll_centre_mm:g} mm and the links give "
             f"{s.roll_centre_height / MM:.1f} mm"
         )
     if given.percent is not None:
         key = key or given.PERCENT
         name = given.PERCENT.removesuffix("_percent").replace("_", "-")
-        told.append(f"{name} of {given.percent:g} % and the links give {anti(end, s, truck):.0f} %")
+        contradictions.append(
+            f"{name} of {given.percent:g} % and the links give {anti(end, s, truck):.0f} %"
+        )
     if given.heave_lean_deg is not None:
         key = key or "heave_lean_deg"
-        told.append(
+        contradictions.append(
             f"a lean of {given.heave_lean_deg:g} deg and the links give "
             f"{degrees(s.heave_lean):.1f} deg"
         )
-    return (key, f"the file says {', '.join(told)}") if told else None
+    return (key, f"the file says {', '.join(contradictions)}") if contradictions else None

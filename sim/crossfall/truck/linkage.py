@@ -18,12 +18,12 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from crossfall.truck.model import Array, Links, frozen
+from crossfall.truck.model import Array, Links, Shocks, frozen
 
 FREE = 4  # x, y, yaw, pitch: what the links decide
 CLOSED = 1e-12  # of a link's length, to which they close
-ROUNDS = 14  # Newton corrections before it is said that they do not
-FAR = 0.6  # rad of yaw or pitch, beyond which it is another way of putting the links together
+_ROUNDS = 14  # Newton corrections before it is said that they do not
+_FAR = 0.6  # rad of yaw or pitch, beyond which it is another way of putting the links together
 LEAST_HOLD = 0.02  # of the strongest: links that hold a freedom less do not hold it
 
 
@@ -48,15 +48,18 @@ class Placed:
 def rotations(yaw: Array, pitch: Array, roll: Array) -> Array:
     """(..., 3, 3) Rz(yaw) Ry(pitch) Rx(roll)."""
     (cy, sy), (cp, sp), (cr, sr) = ((np.cos(a), np.sin(a)) for a in (yaw, pitch, roll))
-    rows = [
-        [cy * cp, cy * sp * sr - sy * cr, cy * sp * cr + sy * sr],
-        [sy * cp, sy * sp * sr + cy * cr, sy * sp * cr - cy * sr],
-        [-sp, cp * sr, cp * cr],
-    ]
-    return np.stack([np.stack(np.broadcast_arrays(*row), axis=-1) for row in rows], axis=-2)
+    out = np.empty((*np.broadcast_shapes(cy.shape, cp.shape, cr.shape), 3, 3))
+    out[..., 0, 0], out[..., 1, 0], out[..., 2, 0] = cy * cp, sy * cp, -sp
+    out[..., 0, 1] = cy * sp * sr - sy * cr
+    out[..., 1, 1] = sy * sp * sr + cy * cr
+    out[..., 2, 1] = cp * sr
+    out[..., 0, 2] = cy * sp * cr + sy * sr
+    out[..., 1, 2] = sy * sp * cr - cy * sr
+    out[..., 2, 2] = cp * cr
+    return out
 
 
-def place(chassis: Array, axle: Array, heave: Array, roll: Array) -> Placed:
+def linkage_poses(chassis: Array, axle: Array, heave: Array, roll: Array) -> Placed:
     """Poses of K axles, each on its own four links (K, 4, 3), at heave (K,) m and roll (K,) rad.
 
     Newton's method from where the movement at ride height leads to.
@@ -81,11 +84,21 @@ def _rates(chassis: Array, axle: Array) -> Array:
     return np.asarray(-np.linalg.solve(slopes + _hair(slopes), own))
 
 
+def shock_ratio(links: Links, shocks: Shocks) -> float:
+    """How far the left shock is pressed by a little heave of the axle, for each of that, at ride
+    height."""
+    (x, y, yaw, pitch), _ = np.moveaxis(_rates(links.chassis[None], links.axle[None])[0], -1, 0)
+    foot = shocks.axle[0]
+    along = (foot - shocks.chassis[0]) / shocks.lengths[0]
+    moved = np.array([x, y, 1.0]) + np.cross([0.0, pitch, yaw], foot)
+    return -float(along @ moved)
+
+
 def _close(
     chassis: Array, axle: Array, length: Array, heave: Array, roll: Array, free: Array
 ) -> tuple[Array, NDArray[np.bool_]]:
     small = np.zeros(len(heave), dtype=bool)
-    for _ in range(ROUNDS):
+    for _ in range(_ROUNDS):
         rod, slopes = _slopes(chassis, axle, heave, roll, free)
         miss = ((rod**2).sum(axis=-1) - length) / 2
         small = np.abs(miss).max(axis=1) < CLOSED * length.max(axis=1)
@@ -95,7 +108,7 @@ def _close(
         most = np.abs(change[:, 2:]).max(axis=1, keepdims=True)
         free = free - change * np.minimum(1.0, 0.3 / np.maximum(most, 1e-300))
         free[:, 2:] = np.clip(free[:, 2:], -1.5, 1.5)
-    return free, small & (np.abs(free[:, 2:]).max(axis=1) < FAR)
+    return free, small & (np.abs(free[:, 2:]).max(axis=1) < _FAR)
 
 
 def _hair(slopes: Array) -> Array:
@@ -115,9 +128,13 @@ def _slopes(
     rod[:, :, :2] += free[:, None, :2]
     rod[:, :, 2] += heave[:, None]
     by_yaw = rod[..., 1] * arm[..., 0] - rod[..., 0] * arm[..., 1]  # rod . (z x arm)
-    turn = np.cross(arm, rod)  # rod . (w x arm) = w . (arm x rod)
-    by_pitch = np.cos(yaw)[:, None] * turn[..., 1] - np.sin(yaw)[:, None] * turn[..., 0]
-    return rod, np.stack([rod[..., 0], rod[..., 1], by_yaw, by_pitch], axis=-1)
+    # rod . (w x arm) = w . (arm x rod), written out: this is most of reading a file with links.
+    about_x = arm[..., 1] * rod[..., 2] - arm[..., 2] * rod[..., 1]
+    about_y = arm[..., 2] * rod[..., 0] - arm[..., 0] * rod[..., 2]
+    slopes = np.empty((*rod.shape[:2], FREE))
+    slopes[..., :2], slopes[..., 2] = rod[..., :2], by_yaw
+    slopes[..., 3] = np.cos(yaw)[:, None] * about_y - np.sin(yaw)[:, None] * about_x
+    return rod, slopes
 
 
 def refuse(links: Links, end: str) -> None:
@@ -181,7 +198,7 @@ def geometry(links: Links, x: float, radius: float, heave: Array, roll: Array) -
     count = heave.shape[0]
     ends = (np.broadcast_to(e, (count, *e.shape)) for e in (links.chassis, links.axle))
     chassis, axle = ends
-    at = place(chassis, axle, heave, roll)
+    at = linkage_poses(chassis, axle, heave, roll)
     if not at.closed.all():
         raise LinkageError(f"the links bind at {_where(heave, roll, at.closed)}")
     free = np.column_stack([at.place[:, :2], at.yaw, at.pitch])

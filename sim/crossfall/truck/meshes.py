@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import logging
+import os
 import re
 import struct
 import warnings
@@ -17,14 +18,15 @@ import numpy as np
 from crossfall.truck.model import Array, Shape, frozen
 from crossfall.truck.solids import ALONG, Solid, box_gyration
 
-MAX_BYTES = 10_000_000
+MAX_MESH_BYTES = 10_000_000
 MAX_FACES = 100_000
 MAX_CORNERS = 300_000  # what so many faces can have
+MAX_CELLS = 1_000_000  # of a surface seen from above
 MAX_HEAD = 65_536  # bytes of a PLY file's header
 _LONG_LINE = re.compile(rb"[^\n]{4096}")  # a face of hundreds of corners
 _ASCII = bytes(b if b < 128 else ord("?") for b in range(256))
 FORMATS = ("stl", "obj", "ply")
-UNITS = {"mm": 1e-3, "cm": 1e-2, "m": 1.0, "inch": 0.0254}
+_UNITS = {"mm": 1e-3, "cm": 1e-2, "m": 1.0, "inch": 0.0254}
 MAX_EXTENT = 10.0  # m from the origin; more than that is a wrong unit
 
 
@@ -50,19 +52,61 @@ def load_mesh(path: Path, unit: str) -> MeshSolid:
     A surface that does not close has no inside: then its convex hull is used, or where it has none
     its bounding box, and the warning says so.
     """
+    about = _about(path)
+    return _load(path, unit, about.st_mtime_ns, about.st_size)
+
+
+def mesh_heights(path: Path, unit: str, cell: float) -> Array:
+    """(nx, ny) m, how high a surface in a file reaches over the middles of square cells (m), from
+    the lowest x and y of its box on; nan where there is nothing of it. Raises MeshError."""
+    _about(path)
+    surface = _mesh(path, unit)
+    low, high = surface.vertices.min(axis=0), surface.vertices.max(axis=0)
+    nx, ny = (max(1, round(float(d) / cell)) for d in (high - low)[:2])
+    if nx * ny > MAX_CELLS:
+        raise MeshError(f"names a surface of {nx} x {ny} cells", f"at most {MAX_CELLS}: the unit?")
+    heights = np.full((nx, ny), -np.inf)
+    for corners in np.asarray(surface.triangles):
+        plan = (corners[:, :2] - low[:2]) / cell - 0.5  # in cells, 0 the middle of the first
+        first = np.maximum(np.ceil(plan.min(axis=0)).astype(int), 0)
+        last = np.minimum(np.floor(plan.max(axis=0)).astype(int) + 1, (nx, ny))
+        (ax, ay), (bx, by) = plan[1] - plan[0], plan[2] - plan[0]
+        area = ax * by - ay * bx
+        if area == 0 or (last <= first).any():
+            continue  # upright, or between the middles
+        x = np.arange(first[0], last[0])[:, None] - plan[0, 0]
+        y = np.arange(first[1], last[1])[None, :] - plan[0, 1]
+        b, c = (x * by - y * bx) / area, (y * ax - x * ay) / area
+        inside = (b >= -1e-9) & (c >= -1e-9) & (b + c <= 1 + 1e-9)
+        z = (
+            corners[0, 2]
+            + b * (corners[1, 2] - corners[0, 2])
+            + c * (corners[2, 2] - corners[0, 2])
+        )
+        part = heights[first[0] : last[0], first[1] : last[1]]
+        np.maximum(part, z, out=part, where=inside)
+    return frozen(np.where(np.isfinite(heights), heights, np.nan))
+
+
+@lru_cache(maxsize=64)
+def _load(path: Path, unit: str, _mtime: int, _size: int) -> MeshSolid:
+    return _solid(_mesh(path, unit))
+
+
+def _about(path: Path) -> os.stat_result:
     try:
         about = path.stat()
     except OSError as error:
         raise MeshError("names a mesh file that cannot be read", str(error.strerror)) from None
     if not path.is_file():
         raise MeshError("names something that is not a file", "an STL, OBJ or PLY file")
-    if about.st_size > MAX_BYTES:
-        raise MeshError(f"names a mesh of {about.st_size} bytes", f"at most {MAX_BYTES}")
-    return _load(path, unit, about.st_mtime_ns, about.st_size)
+    if about.st_size > MAX_MESH_BYTES:
+        raise MeshError(f"names a mesh of {about.st_size} bytes", f"at most {MAX_MESH_BYTES}")
+    return about
 
 
-@lru_cache(maxsize=64)
-def _load(path: Path, unit: str, _mtime: int, _size: int) -> MeshSolid:
+def _mesh(path: Path, unit: str) -> Any:
+    """The surface in a file, in m. Raises MeshError."""
     kind = path.suffix.lower().lstrip(".")
     if kind not in FORMATS:
         raise MeshError(f"names a file of kind '{path.suffix}'", "an STL, OBJ or PLY file")
@@ -74,7 +118,7 @@ def _load(path: Path, unit: str, _mtime: int, _size: int) -> MeshSolid:
     try:
         # A number out of range warns on its way to being refused.
         with np.errstate(all="ignore"), warnings.catch_warnings(action="ignore"):
-            return _solid(_parse(kind, _plain(kind, data), UNITS[unit]))
+            return _parse(kind, _plain(kind, data), _UNITS[unit])
     except MeshError:
         raise
     except MemoryError:
@@ -122,8 +166,8 @@ def _binary_stl(data: bytes) -> bool:
     if len(data) < 84:
         return False
     (count,) = struct.unpack("<I", data[80:84])
-    told = len(data) == 84 + 50 * count
-    return bool(told) or not data[:5].lower().startswith(b"solid")
+    binary = len(data) == 84 + 50 * count
+    return bool(binary) or not data[:5].lower().startswith(b"solid")
 
 
 def _plain(kind: str, data: bytes) -> bytes:

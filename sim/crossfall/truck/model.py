@@ -13,11 +13,13 @@ import numpy as np
 from numpy.typing import NDArray
 
 Array = NDArray[np.float64]
+Flags = NDArray[np.bool_]
 
 TANGENTIAL_RATIO = (0.3, 0.6, 1.0)
 """Lateral and longitudinal stiffness of a tyre over its vertical one, low, likely and high, where
 nobody measured them. An assumption: no published number was found for small foam-filled tyres."""
 GRAVITY = 9.80665  # m/s^2, standard acceleration of gravity (3rd CGPM, 1901)
+ENDS = ("front", "rear")
 WHEELS = ("front left", "front right", "rear left", "rear right")
 
 Carrier = Literal[
@@ -102,6 +104,11 @@ class Shocks:
     chassis: Array
     axle: Array
 
+    @property
+    def lengths(self) -> Array:
+        """(2,) m, eye to eye at ride height."""
+        return np.asarray(np.linalg.norm(self.axle - self.chassis, axis=1))
+
     def __eq__(self, other: object) -> bool:
         return isinstance(other, Shocks) and self._content == other._content
 
@@ -124,10 +131,12 @@ class Suspension:
     compression is c = q + (spring_spacing / 2) r on the left and q - (spring_spacing / 2) r on the
     right, or with shocks how far the shock is pressed in.
 
-    spring_rate: N/m at each corner. spring_spacing: m between the left and right spring.
-    damping: N s/m at each corner. roll_centre_height: m above ground. bump, droop: m of corner
-    compression and extension to the stops. anti_roll: N m/rad of axle roll. heave_lean: rad,
-    positive when the axle moves forward as it compresses. locked: no movement at all.
+    spring_rate: N/m at each corner. soft_rate: N/m of a soft spring stacked on it, 0 for none, and
+    soft_travel: m it gives until it is bound; `truck.spring_law` says how both push.
+    spring_spacing: m between the left and right spring. damping: N s/m at each corner.
+    roll_centre_height: m above ground. bump, droop: m of corner compression and extension to the
+    stops. anti_roll: N m/rad of axle roll. heave_lean: rad, positive when the axle moves forward as
+    it compresses. locked: no movement at all.
     """
 
     spring_rate: float
@@ -141,6 +150,8 @@ class Suspension:
     locked: bool = False
     links: Links | None = None
     shocks: Shocks | None = None
+    soft_rate: float = 0.0
+    soft_travel: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -148,7 +159,10 @@ class Axle:
     """A solid axle with its two wheels.
 
     x: m, axle line. track: m between the tyres' centre planes. body: everything the axle carries
-    but its wheels. wheels: left and right, tyre included.
+    but its wheels. wheels: left and right, tyre included. shaft: rad that both wheels turn forwards
+    for each that the axle rolls, where a shaft that the motor holds turns them through a locked
+    differential; 0 where brakes hold them. steered: (x, y) m by which left and right tyre stand
+    elsewhere than straight ahead, as the wheels swing about their kingpins.
     """
 
     x: float
@@ -157,6 +171,18 @@ class Axle:
     suspension: Suspension
     body: Body
     wheels: tuple[Body, Body]
+    shaft: float = 0.0
+    steered: tuple[tuple[float, float], tuple[float, float]] = ((0.0, 0.0), (0.0, 0.0))
+
+    @property
+    def hubs(self) -> Array:
+        """(2, 3) m, where left and right wheel stand, truck axes."""
+        return np.array(
+            [
+                (self.x + x, side * self.track / 2 + y, self.tyre.radius)
+                for side, (x, y) in zip((1, -1), self.steered, strict=True)
+            ]
+        )
 
 
 @dataclass(frozen=True)

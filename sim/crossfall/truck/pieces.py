@@ -15,8 +15,8 @@ from crossfall.truck.model import Array, Body, Carrier, Part, Shape, frozen
 from crossfall.truck.solids import MM, Solid
 from crossfall.truck.tolerances import of_parts
 
-G = 1e-3
-RECTANGULAR = 1 / sqrt(3)  # sd of "plus or minus a": JCGM 100:2008, 4.3.7
+_G = 1e-3
+_RECTANGULAR = 1 / sqrt(3)  # sd of "plus or minus a": JCGM 100:2008, 4.3.7
 _MIRROR = np.array([1.0, -1.0, 1.0])
 _BARE_LINK = 2e-3  # m, radius of the rod that stands for a link without a shape
 _WHEELS: tuple[Carrier, ...] = ("front left", "front right", "rear left", "rear right")
@@ -57,7 +57,7 @@ def setting(part: schema.PartSpec, spec: schema.TruckSpec) -> Setting:
         origins=tuple(_origin(carrier, spec) for carrier in _CARRIERS[part.on]),
         lift=spec.chassis.raise_mm * MM if part.is_link else 0.0,
         density=density(part.material, spec),
-        mass_tol=mass_tol * G,
+        mass_tol=mass_tol * _G,
         mass_share=mass_share,
         place_tol=place_tol * MM,
     )
@@ -117,9 +117,9 @@ def pieces(
 def piece_mass(part: schema.PartSpec, density: float, volume: float) -> float:
     """kg of one piece: as weighed, else by length, else volume (m^3) times density (kg/m^3)."""
     if part.mass_g is not None:
-        return part.mass_g * G
+        return part.mass_g * _G
     if isinstance(part.shape, shapes.Strip) and part.shape.g_per_m is not None:
-        return part.shape.g_per_m * G * part.shape.length_mm * MM
+        return part.shape.g_per_m * _G * part.shape.length_mm * MM
     return density * volume
 
 
@@ -129,14 +129,14 @@ def uncertainty(
     """Standard uncertainty of a piece's mass, kg, and its place, m: one for all axes or three."""
     mass_tol = around.mass_tol + around.mass_share * mass
     if part.mass_tol_g is not None:
-        mass_tol = part.mass_tol_g * G
+        mass_tol = part.mass_tol_g * _G
     place_tol = around.place_tol
     if part.place_tol_xyz_mm is not None:
-        x, y, z = (v * MM * RECTANGULAR for v in part.place_tol_xyz_mm)
-        return mass_tol * RECTANGULAR, (x, y, z)
+        x, y, z = (v * MM * _RECTANGULAR for v in part.place_tol_xyz_mm)
+        return mass_tol * _RECTANGULAR, (x, y, z)
     if part.place_tol_mm is not None:
         place_tol = part.place_tol_mm * MM
-    return mass_tol * RECTANGULAR, place_tol * RECTANGULAR
+    return mass_tol * _RECTANGULAR, place_tol * _RECTANGULAR
 
 
 @lru_cache(maxsize=1024)
@@ -159,7 +159,7 @@ def _placed(
     if mesh is not None:
         return mesh, at, turn
     if part.shape is None:
-        return solids.lump((part.mass_g or 0.0) * G), at, turn
+        return solids.lump((part.mass_g or 0.0) * _G), at, turn
     return solids.solid(part.shape), at, turn
 
 

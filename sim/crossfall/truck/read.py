@@ -7,18 +7,19 @@ import stat
 import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from os import PathLike
 from pathlib import Path
 from typing import Any, NoReturn
 
 from pydantic import ValidationError
 
-from crossfall.truck import lines
+from crossfall.truck import toml_line_index
 from crossfall.truck.demos import demo_names, find_demo
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.sentences import key_text, problems, show, suggestion
 
-MAX_BYTES = 1_000_000  # a parts list of thousands of entries is well below this
+MAX_FILE_BYTES = 1_000_000  # a parts list of thousands of entries is well below this
 MAX_ENTRIES = 50_000  # keys, tables and array entries: two thousand parts have fewer
 MAX_DEPTH = 10  # names in a dotted key: what any file of ours needs, twice
 MAX_INCLUDES = 16
@@ -31,7 +32,7 @@ class Source:
 
     file: str
     data: dict[str, Any]
-    index: dict[lines.Path, int]
+    index: dict[toml_line_index.KeyPath, int]
 
 
 @dataclass(frozen=True)
@@ -40,15 +41,17 @@ class Where:
 
     main: Source
     # Where included entries came from: merged path, and its source and path there.
-    moved: dict[lines.Path, tuple[Source, lines.Path]] = field(default_factory=dict)
+    moved: dict[toml_line_index.KeyPath, tuple[Source, toml_line_index.KeyPath]] = field(
+        default_factory=dict
+    )
     data: Mapping[str, Any] = field(default_factory=dict)
 
-    def place(self, path: lines.Path) -> tuple[str, int | None]:
+    def place(self, path: toml_line_index.KeyPath) -> tuple[str, int | None]:
         """File and line."""
         source, own = self.moved.get(path[:2], (self.main, path[:2]))
-        return source.file, lines.nearest_line(source.index, own + path[2:])
+        return source.file, toml_line_index.nearest_line(source.index, own + path[2:])
 
-    def problem(self, path: lines.Path, what: str, allowed: str = "") -> Problem:
+    def problem(self, path: toml_line_index.KeyPath, what: str, allowed: str = "") -> Problem:
         """A problem at a place of the merged spec."""
         file, line = self.place(path)
         return Problem(file, what, allowed, key_text(path, self.data), line)
@@ -61,7 +64,7 @@ def in_memory(spec: TruckSpec) -> Where:
 
 
 @dataclass(frozen=True)
-class Reading:
+class ReadFile:
     """A chassis file that holds to the format. path: the file itself."""
 
     spec: TruckSpec
@@ -69,27 +72,29 @@ class Reading:
     path: Path
 
 
-def read_spec(path_or_demo_name: str | Path) -> Reading:
+def read_spec(path_or_demo_name: str | Path) -> ReadFile:
     """The checked spec of a file, or of a demo truck by name. Raises InputError."""
     path = locate(path_or_demo_name)
     return _reading(read_source(path, str(path)), path)
 
 
-def read_text(text: str, path: str | Path) -> Reading:
+def read_text(text: str, path: str | Path) -> ReadFile:
     """The checked spec of a text as if it stood at `path`: unsaved edits. Raises InputError."""
     path = Path(path)
-    if len(text) > MAX_BYTES:
-        raise InputError(Problem(str(path), f"has {len(text)} characters", f"at most {MAX_BYTES}"))
-    return _reading(_source(text, str(path)), path)
+    if len(text) > MAX_FILE_BYTES:
+        raise InputError(
+            Problem(str(path), f"has {len(text)} characters", f"at most {MAX_FILE_BYTES}")
+        )
+    return _reading(source_of(text, str(path)), path)
 
 
-def _reading(main: Source, path: Path) -> Reading:
+def _reading(main: Source, path: Path) -> ReadFile:
     where = _merge(main, path.resolve().parent)
     try:
         spec = TruckSpec.model_validate(where.data)
     except ValidationError as error:
         raise InputError(problems(error, TruckSpec, where.data, where.place)) from None
-    return Reading(spec, where, path)
+    return ReadFile(spec, where, path)
 
 
 def locate(path_or_demo_name: str | Path) -> Path:
@@ -113,14 +118,31 @@ def locate(path_or_demo_name: str | Path) -> Path:
 
 def read_source(path: Path, label: str) -> Source:
     """A TOML file's values and lines, format not yet checked. Raises InputError."""
-    return _source(_text(path, label), label)
+    return source_of(_text(path, label), label)
 
 
-def _source(text: str, label: str) -> Source:
+def given_source(given: str | PathLike[str] | Mapping[str, Any], label: str) -> Source:
+    """A TOML file's values, or those of a mapping, called `label`, as such a file would hold them;
+    arrays and tuples count as lists. Raises InputError."""
+    if not isinstance(given, Mapping):
+        return read_source(Path(given), str(given))
+    return Source(label, as_toml(given), {})
+
+
+def as_toml(value: Any) -> Any:
+    if isinstance(value, Mapping):
+        return {str(k): as_toml(v) for k, v in value.items()}
+    if hasattr(value, "tolist"):
+        value = value.tolist()
+    return [as_toml(v) for v in value] if isinstance(value, (list, tuple)) else value
+
+
+def source_of(text: str, label: str) -> Source:
+    """A TOML text's values and lines, as of a file called `label`. Raises InputError."""
     _check_size(text, label)
     try:
         data = tomllib.loads(text)
-        return Source(label, data, lines.line_index(text))
+        return Source(label, data, toml_line_index.line_index(text))
     except ValueError as error:
         found = re.search(r"\(at (?:line (\d+), column (\d+)|end of document)\)", str(error))
         line = int(found.group(1)) if found and found.group(1) else text.count("\n") + 1
@@ -137,7 +159,7 @@ def _check_size(text: str, label: str) -> None:
     if entries > MAX_ENTRIES:
         allowed = f"at most {MAX_ENTRIES} keys, tables and array entries"
         raise InputError(Problem(label, f"has about {entries} entries", allowed))
-    deep = lines.deepest_key(text)
+    deep = toml_line_index.deepest_key(text)
     if deep is not None and deep[0] > MAX_DEPTH:
         what = f"has a key of {deep[0]} names with dots between"
         raise InputError(Problem(label, what, f"at most {MAX_DEPTH}", line=deep[1]))
@@ -150,9 +172,9 @@ def _text(path: Path, label: str) -> str:
             raise InputError(Problem(label, "is a folder", "name a TOML file in it"))
         if not stat.S_ISREG(about.st_mode):
             raise InputError(Problem(label, "is not an ordinary file"))
-        if about.st_size > MAX_BYTES:
+        if about.st_size > MAX_FILE_BYTES:
             size = f"has {about.st_size} bytes"
-            raise InputError(Problem(label, size, f"a chassis file has at most {MAX_BYTES}"))
+            raise InputError(Problem(label, size, f"a chassis file has at most {MAX_FILE_BYTES}"))
         return path.read_bytes().decode("utf-8-sig")
     except UnicodeDecodeError as error:
         line = error.object[: error.start].count(b"\n") + 1
@@ -241,6 +263,6 @@ def contained(folder: Path, name: str) -> Path | None:
     return path if path.is_relative_to(folder.resolve()) else None
 
 
-def _fail(source: Source, path: lines.Path, what: str, allowed: str) -> NoReturn:
-    line = lines.nearest_line(source.index, path)
+def _fail(source: Source, path: toml_line_index.KeyPath, what: str, allowed: str) -> NoReturn:
+    line = toml_line_index.nearest_line(source.index, path)
     raise InputError(Problem(source.file, what, allowed, key_text(path, source.data), line))

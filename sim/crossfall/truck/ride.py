@@ -11,9 +11,10 @@ import numpy as np
 from crossfall.truck.axle_law import law_of
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Array, Truck
+from crossfall.truck.spring_law import spring_law
 
 
-def axle_loads(truck: Truck) -> Array:
+def level_axle_loads(truck: Truck) -> Array:
     """(2,) N on the ground under front and rear axle, level: moments about the other axle."""
     body = whole(truck)
     front = body.mass * GRAVITY * (body.cg[0] - truck.rear.x) / truck.wheelbase
@@ -33,7 +34,7 @@ def spring_couples(truck: Truck) -> Array:
 def sprung_loads(truck: Truck) -> Array:
     """(2,) N of sprung weight on front and rear axle: axle load less unsprung weight."""
     own = np.array([unsprung(truck, i).mass for i in (0, 1)]) * GRAVITY
-    return axle_loads(truck) - own
+    return level_axle_loads(truck) - own
 
 
 def spring_preloads(truck: Truck) -> Array:
@@ -43,22 +44,45 @@ def spring_preloads(truck: Truck) -> Array:
     work on heave or roll but what the corners take. What heaves along a lean, or turns as it
     heaves, leaves part of the load to its guides.
     """
-    ground = tyre_loads(truck).reshape(2, 2)
-    forces = []
+    return np.concatenate([_axle_preloads(truck, i) for i in (0, 1)])
+
+
+def _axle_preloads(truck: Truck, i: int) -> Array:
+    axle, ground = truck.axles[i], tyre_loads(truck)[2 * i : 2 * i + 2]
+    law, own = law_of(axle), unsprung(truck, i)
+    at = np.array([[axle.x, axle.track / 2, 0.0], [axle.x, -axle.track / 2, 0.0], own.cg])
+    up = np.array([*ground, -own.mass * GRAVITY])
+    arm, twist = at - law.point, law.twists()
+    rise = twist[5] + np.outer(arm[:, 1], twist[0]) - np.outer(arm[:, 0], twist[1])
+    return np.linalg.solve(law.ratios().T, up @ rise)
+
+
+def axle_squeezes(truck: Truck, i: int) -> Array:
+    """(2,) m, how far the springs of one axle are pressed from free at ride height."""
+    law = spring_law(truck.axles[i].suspension)
+    return np.array([law.squeeze(load) for load in _axle_preloads(truck, i).tolist()])
+
+
+def spring_squeezes(truck: Truck) -> Array:
+    """(4,) m, how far each corner's springs are pressed from free at ride height."""
+    return np.concatenate([axle_squeezes(truck, i) for i in (0, 1)])
+
+
+def corner_rates(truck: Truck) -> Array:
+    """(4,) N/m of each corner at ride height, as if its springs stood upright on the axle."""
+    rates = []
     for i, axle in enumerate(truck.axles):
-        law, own = law_of(axle), unsprung(truck, i)
-        at = np.array([[axle.x, axle.track / 2, 0.0], [axle.x, -axle.track / 2, 0.0], own.cg])
-        up = np.array([*ground[i], -own.mass * GRAVITY])
-        arm, twist = at - law.point, law.twists()
-        rise = twist[5] + np.outer(arm[:, 1], twist[0]) - np.outer(arm[:, 0], twist[1])
-        forces.append(np.linalg.solve(law.ratios().T, up @ rise))
-    return np.concatenate(forces)
+        rate = spring_law(axle.suspension).rate_at(axle_squeezes(truck, i))
+        rates.append(rate * law_of(axle).ratios()[:, 0] ** 2)
+    return np.concatenate(rates)
 
 
 def tyre_loads(truck: Truck) -> Array:
     """(4,) N on each tyre, level at ride height: axle load, and roll balance of each axle."""
     loads = []
-    for i, (load, moment) in enumerate(zip(axle_loads(truck), spring_couples(truck), strict=True)):
+    for i, (load, moment) in enumerate(
+        zip(level_axle_loads(truck), spring_couples(truck), strict=True)
+    ):
         own = unsprung(truck, i)
         transfer = (moment + own.mass * GRAVITY * own.cg[1]) / truck.axles[i].track
         loads += [load / 2 + transfer, load / 2 - transfer]

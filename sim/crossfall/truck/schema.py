@@ -86,6 +86,8 @@ Inertia = Annotated[float, Field(ge=-1e12, le=1e12)]  # kg mm2: HEAVY at FAR
 Inertias = Annotated[tuple[Inertia, ...], Field(strict=False, min_length=3, max_length=6)]
 
 
+TYPICAL_KINGPIN_OFFSET = 20.0  # mm; an assumption, 10 to 30 are built
+TYPICAL_AXLE_RATIO = 3.0  # shaft turns to one of the wheels; an assumption, 2.6 to 4 are built
 TYPICAL_DAMPING = 9.0  # N s/m at a corner where the file says nothing; at rest it does nothing
 Limits3 = Annotated[tuple[NotNegative, NotNegative, NotNegative], Field(strict=False)]
 
@@ -220,14 +222,38 @@ def _inertia_is_possible(values: tuple[float, ...]) -> None:
 
 
 class ChassisSpec(Toleranced):
-    """The truck as a whole. raise_mm lifts everything sprung, links' upper ends included."""
+    """The truck as a whole. raise_mm lifts everything sprung, links' upper ends included.
+
+    held_by: on a slope, brakes hold every wheel, or the motor holds the shafts to both axles and
+    these the wheels, through locked differentials: a shaft then takes axle_ratio less torque than
+    its wheels together, and twists the axle against the chassis by it. steer_deg: how far the front
+    wheels are turned to the left as it stands.
+    """
 
     wheelbase_mm: Dimension
     wheelbase_tol_mm: NotNegative | None = None
     raise_mm: Place = 0.0
+    steer_deg: Annotated[float, Field(ge=-80, le=80)] = 0.0
     steering_lock_deg: Annotated[float, Field(ge=0.1, le=80)] | None = None
     final_drive: Annotated[float, Field(ge=0.1, le=1000)] = 1.0
     driven: Literal["both", "front", "rear"] = "both"
+    held_by: Literal["brakes", "motor"] = "brakes"
+    axle_ratio: Annotated[float, Field(ge=1, le=20)] | None = None
+
+    @model_validator(mode="after")
+    def _steers_within_its_lock(self) -> ChassisSpec:
+        lock = self.steering_lock_deg
+        if lock is not None and abs(self.steer_deg) > lock:
+            what = f"is {self.steer_deg:g}, beyond the steering lock"
+            raise mistake("steer_deg", what, f"at most {lock:g} either way")
+        return self
+
+    @model_validator(mode="after")
+    def _motor_holds_what_it_drives(self) -> ChassisSpec:
+        if self.held_by == "motor" and self.driven != "both":
+            what = f"is 'motor', which drives the {self.driven} axle only"
+            raise mistake("held_by", what, "the other axle would roll away: 'brakes'")
+        return self
 
 
 class TyreSpec(Toleranced):
@@ -264,6 +290,18 @@ class TyreSpec(Toleranced):
         return self
 
 
+OF_SHOCKS = (
+    "soft_n_per_mm",
+    "soft_travel_mm",
+    "preload_mm",
+    "shock_length_mm",
+    "shaft_travel_mm",
+    "droop_limiter_mm",
+    "bump_limiter_mm",
+)
+"""Keys that only springs along their shocks have."""
+
+
 class SuspensionSpec(Toleranced):
     """One solid axle's suspension; travel counts from ride height.
 
@@ -277,6 +315,13 @@ class SuspensionSpec(Toleranced):
     need not stand here; if they do, guided_by says which counts. spring_n_per_mm, damping, bump and
     droop are at the wheel's corner, spring_spacing_mm apart; with shock_n_per_mm instead they are
     along the shaft of the shocks in the parts list, and the spacing follows from these.
+
+    A soft spring of soft_n_per_mm may be stacked on the shock's own and gives soft_travel_mm until
+    it is bound. Droop is given, or follows from shock_length_mm (eye to eye, fully extended) and
+    the shock's ends; bump is given, or what is left of shaft_travel_mm. Both are as without
+    limiters: droop_limiter_mm (under the piston) and bump_limiter_mm (clips on the shaft) then take
+    away from them. With preload_mm besides, how far the collar presses the springs at full
+    extension, the truck does not stand at the height of the file but where its springs hold it.
     """
 
     spring_n_per_mm: SpringRate | None = None
@@ -285,13 +330,21 @@ class SuspensionSpec(Toleranced):
     damping_n_s_per_m: Damping = TYPICAL_DAMPING
     roll_centre_mm: Annotated[float, Field(ge=0, le=FAR)] | None = None
     guided_by: Literal["links", "numbers"] | None = None
-    bump_mm: Annotated[float, Field(ge=0, le=FAR)]
-    droop_mm: Place
+    bump_mm: Annotated[float, Field(ge=0, le=FAR)] | None = None
+    droop_mm: Place | None = None
+    soft_n_per_mm: SpringRate | None = None
+    soft_travel_mm: Length | None = None
+    preload_mm: Annotated[float, Field(ge=0, le=FAR)] | None = None
+    shock_length_mm: Length | None = None
+    shaft_travel_mm: Length | None = None
+    droop_limiter_mm: Annotated[float, Field(ge=0, le=FAR)] = 0.0
+    bump_limiter_mm: Annotated[float, Field(ge=0, le=FAR)] = 0.0
     anti_roll_n_mm_per_deg: RollRate = 0.0
     heave_lean_deg: Annotated[float, Field(ge=-45, le=45)] | None = None
     locked: bool = False
     spring_tol_n_per_mm: RateTolerance | None = None
     shock_tol_n_per_mm: RateTolerance | None = None
+    soft_tol_n_per_mm: RateTolerance | None = None
     spring_spacing_tol_mm: NotNegative | None = None
     roll_centre_tol_mm: NotNegative | None = None
     bump_tol_mm: NotNegative | None = None
@@ -300,6 +353,7 @@ class SuspensionSpec(Toleranced):
     heave_lean_tol_deg: NotNegative | None = None
 
     PERCENT: ClassVar = ""  # what this end's percentage is called
+    FOLLOWS: ClassVar = ("bump_mm", "droop_mm")
 
     @property
     def percent(self) -> float | None:
@@ -324,6 +378,36 @@ class SuspensionSpec(Toleranced):
             raise mistake("spring_spacing_mm", what, "take it away")
         return self
 
+    @model_validator(mode="after")
+    def _shocks_are_whole(self) -> SuspensionSpec:
+        given = [k for k in OF_SHOCKS if getattr(self, k)]
+        if given and self.shock_n_per_mm is None:
+            what = "is given without shock_n_per_mm"
+            raise mistake(given[0], what, "it is for springs along their shocks")
+        if (self.soft_n_per_mm is None) != (self.soft_travel_mm is None):
+            missing = "soft_n_per_mm" if self.soft_n_per_mm is None else "soft_travel_mm"
+            what = "is missing beside the other number of the soft spring"
+            raise mistake(missing, what, "give both, or neither")
+        if self.soft_n_per_mm is not None and self.soft_n_per_mm >= self.rate:
+            what = f"is {self.soft_n_per_mm:g}, no softer than shock_n_per_mm, {self.rate:g}"
+            raise mistake("soft_n_per_mm", what, "the softer of two stacked springs goes here")
+        return self
+
+    @model_validator(mode="after")
+    def _travel_once(self) -> SuspensionSpec:
+        for ways in (("droop_mm", "shock_length_mm"), ("bump_mm", "shaft_travel_mm")):
+            given = [k for k in ways if getattr(self, k) is not None]
+            if not given:
+                allowed = f"give it, or with shock_n_per_mm {ways[1]}"
+                raise mistake(ways[0], "is missing", allowed)
+            if len(given) > 1:
+                what = f"is given and so is {given[0]}, and either says the other"
+                raise mistake(given[1], what, "keep one of the two")
+        if self.preload_mm is not None and self.shock_length_mm is None:
+            what = "is given without shock_length_mm"
+            raise mistake("preload_mm", what, "both together say where the truck stands")
+        return self
+
     @property
     def rate(self) -> float:
         """N/mm at the corner, or along the shock."""
@@ -338,7 +422,7 @@ class SuspensionSpec(Toleranced):
 
     @model_validator(mode="after")
     def _reaches_the_ground(self) -> SuspensionSpec:
-        if self.droop_mm < 0:
+        if self.droop_mm is not None and self.droop_mm < 0:
             what = f"is {self.droop_mm:g}, which leaves the wheels hanging on the level"
             raise mistake("droop_mm", what, "it must be 0 or more")
         return self
@@ -359,16 +443,28 @@ class RearSuspensionSpec(SuspensionSpec):
 
 
 class AxleSpec(Toleranced):
-    """track_mm is between the tyres' centre planes."""
+    """track_mm is between the tyres' centre planes. shaft_turns: which way the shaft to the axle
+    turns to drive forwards, seen from behind the truck."""
 
     track_mm: Dimension
+    shaft_turns: Literal["clockwise", "anticlockwise"] = "clockwise"
     track_tol_mm: NotNegative | None = None
     tyre: TyreSpec
     suspension: SuspensionSpec
 
 
 class FrontSpec(AxleSpec):
+    """kingpin_offset_mm: from a kingpin's axis out to the middle of its tyre, on the ground."""
+
     suspension: FrontSuspensionSpec
+    kingpin_offset_mm: Annotated[float, Field(ge=0, le=500)] | None = None
+
+    @model_validator(mode="after")
+    def _kingpins_apart(self) -> FrontSpec:
+        if self.kingpin_offset_mm is not None and self.kingpin_offset_mm >= self.track_mm / 2:
+            what = f"is {self.kingpin_offset_mm:g}, which puts the kingpins past each other"
+            raise mistake("kingpin_offset_mm", what, f"less than {self.track_mm / 2:g}")
+        return self
 
 
 class RearSpec(AxleSpec):

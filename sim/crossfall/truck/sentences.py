@@ -11,12 +11,12 @@ from typing import Any
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
 
-from crossfall.truck.lines import Path
-from crossfall.truck.problems import Problem
+from crossfall.truck.errors import Problem
+from crossfall.truck.toml_line_index import KeyPath
 
-Locate = Callable[[Path], tuple[str, int | None]]
+Locate = Callable[[KeyPath], tuple[str, int | None]]
 
-MOST = 100  # mistakes told at once
+MOST_SENTENCES = 100  # mistakes told at once
 _CLOSE = 0.6  # how alike two words must be to take one for a slip of the other
 _BOUNDS = {
     "greater_than": ("gt", "more than {}"),
@@ -46,19 +46,19 @@ def problems(
     """
     found = []
     details = error.errors(include_url=False)
-    more = len(details) - MOST
-    for detail in _without_echoes(details[:MOST], model):
+    more = len(details) - MOST_SENTENCES
+    for detail in _without_echoes(details[:MOST_SENTENCES], model):
         path = _path_in_file(detail["loc"], data)
         what, allowed, path = _say(detail, path, model)
         file, line = locate(path)
         found.append(Problem(file, what, allowed, key_text(path, data), line))
-    told = sorted(set(found), key=lambda p: (p.file, p.line or 0, p.key, p.what))
+    shown = sorted(set(found), key=lambda p: (p.file, p.line or 0, p.key, p.what))
     if more > 0:
-        told.append(Problem(locate(())[0], f"has {more} more mistakes", "mend these first"))
-    return tuple(told)
+        shown.append(Problem(locate(())[0], f"has {more} more mistakes", "mend these first"))
+    return tuple(shown)
 
 
-def key_text(path: Path, data: Mapping[str, Any]) -> str:
+def key_text(path: KeyPath, data: Mapping[str, Any]) -> str:
     """The dotted key of a path, with parts called by their names: part.winch.at_mm[2]."""
     text = ""
     here: Any = data
@@ -102,7 +102,7 @@ def show(value: object) -> str:
     return str(value)[:40]
 
 
-def _say(detail: ErrorDetails, path: Path, model: type[BaseModel]) -> tuple[str, str, Path]:
+def _say(detail: ErrorDetails, path: KeyPath, model: type[BaseModel]) -> tuple[str, str, KeyPath]:
     """What is wrong, what is allowed, and where."""
     kind, value = detail["type"], detail["input"]
     ctx: dict[str, Any] = detail.get("ctx") or {}
@@ -141,7 +141,9 @@ def _say(detail: ErrorDetails, path: Path, model: type[BaseModel]) -> tuple[str,
     return f"is {show(value)}", detail["msg"][:1].lower() + detail["msg"][1:], path
 
 
-def _say_text(kind: str, value: object, ctx: dict[str, Any], path: Path) -> tuple[str, str, Path]:
+def _say_text(
+    kind: str, value: object, ctx: dict[str, Any], path: KeyPath
+) -> tuple[str, str, KeyPath]:
     path = path[:-1] if path and path[-1] == "[key]" else path
     if kind == "string_too_short":
         return "is empty", "it needs at least one letter", path
@@ -177,9 +179,9 @@ def _step(here: Any, step: str | int) -> Any:
         return None
 
 
-def _path_in_file(loc: tuple[str | int, ...], data: Mapping[str, Any]) -> Path:
+def _path_in_file(loc: tuple[str | int, ...], data: Mapping[str, Any]) -> KeyPath:
     """The path without the union tags that the validator puts between a key and its fields."""
-    path: Path = ()
+    path: KeyPath = ()
     here: Any = data
     for i, step in enumerate(loc):
         inside = isinstance(here, Mapping) and step not in here and here.get("kind") == step

@@ -18,10 +18,7 @@ def downhill_pair(truck: Truck, heading: float) -> tuple[int, int]:
     downhill = np.array([-math.cos(heading), math.sin(heading)])
     levers = {}
     for pair, outward in zip(PAIRS, ((0, 1), (0, -1), (1, 0), (-1, 0)), strict=True):
-        a, b = (
-            np.array([truck.axles[w // 2].x, (0.5 - w % 2) * truck.axles[w // 2].track])
-            for w in pair
-        )
+        a, b = (truck.axles[w // 2].hubs[w % 2][:2] for w in pair)
         normal = np.array([(b - a)[1], (a - b)[0]]) / np.linalg.norm(b - a)
         normal = normal if normal @ outward > 0 else -normal
         if normal @ downhill > 1e-9:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Self
+from typing import Annotated, ClassVar, Self
 
 from pydantic import Field, model_validator
 
@@ -19,7 +19,12 @@ def value_of(tolerance: str) -> str:
 
 
 class Toleranced(Strict):
-    """A table with tolerances: x_tol_mm is plus or minus, as a limit, for x_mm."""
+    """A table with tolerances: x_tol_mm is plus or minus, as a limit, for x_mm.
+
+    FOLLOWS: values that may follow from others of the table, and have a tolerance all the same.
+    """
+
+    FOLLOWS: ClassVar[tuple[str, ...]] = ()
 
     @model_validator(mode="after")
     def _tolerances_fit(self) -> Self:
@@ -28,6 +33,8 @@ class Toleranced(Strict):
             if "_tol_" not in key or tolerance is None:
                 continue
             value = getattr(self, name)
+            if value is None and name in self.FOLLOWS:
+                continue
             if value is None:
                 raise mistake(key, f"is given without {name}", "give both, or neither")
             if tolerance >= value and not name.startswith((*SIGNED, *_MAY_VANISH)):

@@ -8,13 +8,12 @@ from types import MappingProxyType
 from typing import Literal
 
 from crossfall.truck.massprops import unsprung, whole
-from crossfall.truck.model import TANGENTIAL_RATIO, Links, Suspension, Truck, UncertainInput
+from crossfall.truck.model import ENDS, TANGENTIAL_RATIO, Links, Suspension, Truck, UncertainInput
 from crossfall.truck.schema import AxleSpec, SuspensionSpec, TruckSpec
 from crossfall.truck.toleranced import ToleranceSpec
 
 Unit = Literal["m", "kg", "N/m", "N m/rad", "rad", "1"]
 Basis = Literal["file", "default", "assumed"]
-ENDS = ("front", "rear")
 LEAST_UNSPRUNG = 0.8  # of an axle, as much as its mass may be out by
 
 
@@ -88,6 +87,8 @@ _KINDS = (
           "tyre_along_percent", "longitudinal", "N/m"),
     _Kind("spring rate", "suspension", "spring_tol_n_per_mm",
           "spring_percent", "spring_rate", "N/m"),
+    _Kind("soft spring rate", "suspension", "soft_tol_n_per_mm",
+          "spring_percent", "soft_rate", "N/m"),
     _Kind("spring spacing", "suspension", "spring_spacing_tol_mm",
           "spring_spacing_mm", "spring_spacing", "m"),
     _Kind("roll centre", "suspension", "roll_centre_tol_mm",

@@ -14,7 +14,7 @@ import numpy as np
 from crossfall.truck.clearance import ClearanceAngles, clearance_angles
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Array, Truck
-from crossfall.truck.ride import axle_loads, tyre_loads
+from crossfall.truck.ride import level_axle_loads, tyre_loads
 from crossfall.truck.uncertain import sd, varied
 
 COVERAGE = 1.96
@@ -24,7 +24,7 @@ the rest this says too much, by 19 % at most."""
 
 
 @dataclass(frozen=True)
-class Influence:
+class PartInfluence:
     """What one row of the parts list does to the CG height.
 
     mass: kg, all its pieces. height: m, its own CG. pull: m, mass (height - h) / total, by how
@@ -63,14 +63,14 @@ class WeighIn:
     front_share_sd: float
     sprung_cg: Array
     clearance: ClearanceAngles | None
-    influences: tuple[Influence, ...]
+    influences: tuple[PartInfluence, ...]
 
 
-def weigh(truck: Truck) -> WeighIn:
+def weigh_truck(truck: Truck) -> WeighIn:
     """Everything `crossfall weigh` says."""
     body = whole(truck)
     slopes = sensitivities(truck)
-    loads = axle_loads(truck)
+    loads = level_axle_loads(truck)
     by_parts = np.concatenate([slopes.mass, slopes.cg, slopes.axle_loads, slopes.tyre_loads])
     share = slopes.cg[:1] / truck.wheelbase
     parts = slopes.spread(np.concatenate([by_parts, share]))
@@ -100,7 +100,7 @@ def _by_measures(truck: Truck) -> Array:
     axle loads, tyre loads and front share; the truck's other inputs do nothing to them."""
 
     def results(changed: Truck) -> Array:
-        body, loads = whole(changed), axle_loads(changed)
+        body, loads = whole(changed), level_axle_loads(changed)
         share = loads[0] / loads.sum()
         return np.array([body.mass, *body.cg, *loads, *tyre_loads(changed), share])
 
@@ -176,7 +176,7 @@ def _by_tyre_loads(truck: Truck, mass: Array, place: Array, side: Array, by_axle
     by_offset = np.zeros((len(mass), 4))  # of the chassis CG's y
     by_offset[:, 0] = (1 - share) * (place[:, 1] - y_chassis) / m_chassis
     by_offset[:, 2] = (1 - share) * mass * side / m_chassis
-    loads = axle_loads(truck)
+    loads = level_axle_loads(truck)
     out = np.zeros((4, len(mass), 4))
     for i, axle in enumerate(truck.axles):
         name = ("front", "rear")[i]
@@ -192,7 +192,7 @@ def _by_tyre_loads(truck: Truck, mass: Array, place: Array, side: Array, by_axle
     return out
 
 
-def influences(truck: Truck) -> tuple[Influence, ...]:
+def influences(truck: Truck) -> tuple[PartInfluence, ...]:
     """Every row's hold on the CG height, the strongest first; ties in file order."""
     body = whole(truck)
     height = float(body.cg[2])
@@ -207,5 +207,5 @@ def influences(truck: Truck) -> tuple[Influence, ...]:
         rest = body.mass - mass
         without = (body.mass * height - mass * z) / rest - height if rest > 0 else -height
         name = own[0].label if len(own) == 1 else own[0].label.rsplit(" ", 1)[0]
-        found.append(Influence(row, name, mass, z, mass * (z - height) / body.mass, without))
+        found.append(PartInfluence(row, name, mass, z, mass * (z - height) / body.mass, without))
     return tuple(sorted(found, key=lambda f: (-abs(f.pull), f.row)))

@@ -17,8 +17,8 @@ from pydantic import ValidationError
 
 from crossfall.truck import edits, sentences
 from crossfall.truck.build import Loaded, build
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Truck
-from crossfall.truck.problems import InputError, Problem
 from crossfall.truck.schema import PartSpec, TruckSpec
 from crossfall.tuning.changes import SLOT, Added, Catalogue, Change, Swap, flat, requirements
 
@@ -192,7 +192,7 @@ def _widened(spec: TruckSpec, change: Change, many: int) -> TruckSpec:
 
 
 @dataclass(frozen=True)
-class Stretch:
+class Lengthening:
     """What lengthening does to places in truck axes, mm along x.
 
     The origin stays midway between the axles, so the chassis shifts by `chassis`; parts in
@@ -204,7 +204,7 @@ class Stretch:
     along: Mapping[str, float]
 
 
-def stretch(catalogue: Catalogue, chosen: Chosen) -> Stretch:
+def stretch(catalogue: Catalogue, chosen: Chosen) -> Lengthening:
     """All chosen lengthenings together."""
     longer = chassis = 0.0
     along: dict[str, float] = {}
@@ -217,10 +217,10 @@ def stretch(catalogue: Catalogue, chosen: Chosen) -> Stretch:
         for names, by in ((out.with_front, front), (out.with_rear, -rear)):
             for name in names:
                 along[name.casefold()] = along.get(name.casefold(), 0.0) + by
-    return Stretch(longer, chassis, along)
+    return Lengthening(longer, chassis, along)
 
 
-def stretched(part: PartSpec, by: Stretch) -> PartSpec:
+def stretched(part: PartSpec, by: Lengthening) -> PartSpec:
     """A part's entry after lengthening; the very same one where nothing moves it."""
     moved = by.along.get(part.name.casefold(), 0.0)
     new = {}

@@ -18,19 +18,19 @@ from typing import Annotated, Any, Literal
 from pydantic import Field, ValidationError, model_validator
 
 from crossfall.truck import sentences
-from crossfall.truck.lines import Path as Place
-from crossfall.truck.lines import nearest_line
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.read import Source, read_source
 from crossfall.truck.schema import PartSpec
 from crossfall.truck.shapes import Line, Name, Places, Price, Strict, Text, mistake
+from crossfall.truck.toml_line_index import KeyPath as Place
+from crossfall.truck.toml_line_index import nearest_line
 
 MOST_CHANGES = 200
 SLOT = 10  # steps a slot is tried at: it counts as done so many times
 _ONCE = ("remove", "swap", "set")  # what cannot be done a second time
 
 Shift = Annotated[float, Field(ge=-200, le=200)]
-Names = Annotated[tuple[Name, ...], Field(strict=False)]
+_Names = Annotated[tuple[Name, ...], Field(strict=False)]
 
 
 class Swap(Strict):
@@ -43,14 +43,14 @@ class Swap(Strict):
     new: dict[str, Any]
 
 
-class Move(Strict):
+class _Move(Strict):
     """A part shifted in its carrier's axes; a link moves with both ends."""
 
     part: Name
     by_mm: Places
 
 
-class Slide(Strict):
+class _Slide(Strict):
     """A part that slides in its carrier's axes, at most by along_mm; a link with both ends. All
     slides of a change go the same share of their way."""
 
@@ -80,8 +80,8 @@ class Lengthen(Strict):
 
     front_mm: Shift = 0.0
     rear_mm: Shift = 0.0
-    with_front: Names = ()
-    with_rear: Names = ()
+    with_front: _Names = ()
+    with_rear: _Names = ()
 
 
 class Change(Strict):
@@ -92,16 +92,16 @@ class Change(Strict):
     price: Price = 0.0
     most: Annotated[int, Field(ge=1, le=50)] = 1
     group: Name | None = None
-    requires: Names = ()
-    excludes: Names = ()
+    requires: _Names = ()
+    excludes: _Names = ()
     note: Text = ""
-    remove: Names = ()
+    remove: _Names = ()
     swap: Annotated[tuple[Swap, ...], Field(strict=False)] = ()
     add: Annotated[tuple[Added, ...], Field(strict=False)] = ()
     set: dict[str, Any] = Field(default_factory=dict)
     by: dict[str, Any] = Field(default_factory=dict)
-    move: Annotated[tuple[Move, ...], Field(strict=False)] = ()
-    slide: Annotated[tuple[Slide, ...], Field(strict=False)] = ()
+    move: Annotated[tuple[_Move, ...], Field(strict=False)] = ()
+    slide: Annotated[tuple[_Slide, ...], Field(strict=False)] = ()
     widen: Widen | None = None
     lengthen: Lengthen | None = None
 
@@ -207,7 +207,7 @@ def flat(values: Mapping[str, Any], above: str = "") -> dict[str, Any]:
     return found
 
 
-def beside(truck: Path) -> Path:
+def change_file_of(truck: Path) -> Path:
     """Where a truck's own change file is looked for: NAME.changes.toml next to it."""
     return truck.with_name(f"{truck.stem}.changes.toml")
 
@@ -217,7 +217,11 @@ def read_changes(path: str | Path) -> Catalogue:
 
     Raises InputError with every mistake found.
     """
-    source = read_source(Path(path), str(path))
+    return checked_changes(read_source(Path(path), str(path)))
+
+
+def checked_changes(source: Source) -> Catalogue:
+    """`read_changes` of what was read already."""
     try:
         file = ChangeFile.model_validate(source.data)
     except ValidationError as error:

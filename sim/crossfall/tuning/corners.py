@@ -14,21 +14,21 @@ import numpy as np
 
 from crossfall.answers.conditions import Hold
 from crossfall.answers.tips import tip_pairs
-from crossfall.truck.model import Array, Grip, Truck, UncertainInput
+from crossfall.truck.model import Array, Flags, Grip, Truck, UncertainInput
 from crossfall.truck.uncertain import varied
-from crossfall.tuning.directions import DIRECTIONS, Angles, Direction, Flags
+from crossfall.tuning.directions import DIRECTIONS, Direction, DirectionAngles
 
 WORTH_SAYING = np.radians(0.05)  # what no tuner would notice needs no words
-ALONG = (".tyre.lateral", ".tyre.longitudinal")
+_ALONG = (".tyre.lateral", ".tyre.longitudinal")
 
-Kind = Literal["grip low", "grip high", "tyres soft", "tyres stiff"]
+_Kind = Literal["grip low", "grip high", "tyres soft", "tyres stiff"]
 
 
 @dataclass(frozen=True)
 class Corner:
     """One end of a range. words: where it is, for a sentence: 'at the lowest grip, 0.75'."""
 
-    kind: Kind
+    kind: _Kind
     words: str
 
 
@@ -54,7 +54,7 @@ def _assumed(truck: Truck) -> dict[int, UncertainInput]:
     return {
         i: one
         for i, one in enumerate(truck.uncertain)
-        if one.basis == "assumed" and all(f.endswith(ALONG) for f in one.fields)
+        if one.basis == "assumed" and all(f.endswith(_ALONG) for f in one.fields)
     }
 
 
@@ -73,7 +73,7 @@ def truck_at(corner: Corner, truck: Truck) -> Truck:
 
 def at_corners(
     builds: Sequence[tuple[Truck, Grip]],
-    found: Angles,
+    found: DirectionAngles,
     hold: Hold,
     where: Sequence[Corner],
     wanted: Sequence[Direction],

@@ -1,4 +1,4 @@
-"""The four aims of a tuner, the tip angles of builds by them, and the doubt of a difference.
+"""The four aims of a tuner, the tip angles of builds by them, and the uncertainty of a difference.
 
 Every angle is the one answer's (`answers.tips`): the tip with the wheels held, or, where a build
 slides away first, what it would do against a rail, so that there is always a number to compare.
@@ -17,7 +17,7 @@ from crossfall.answers.conditions import Hold
 from crossfall.answers.tips import NEAR_SLIDE, ROUND, tip_pairs, weakest_alike
 from crossfall.statics import rigid
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import Array, Truck
+from crossfall.truck.model import Array, Flags, Truck
 
 Direction = Literal["side", "climb", "descent", "worst"]
 DIRECTIONS: tuple[Direction, ...] = ("side", "climb", "descent", "worst")
@@ -31,12 +31,13 @@ AIMS: dict[Direction, tuple[float, ...]] = {
 NUMERICAL = np.radians(2e-4)  # what the answer itself may be off by, twice over
 SURE = 1.96  # standard uncertainties; 95 %
 
-Flags = np.typing.NDArray[np.bool_]
-Doubt = dict[str, Array]  # by part: (4,) rad, what its mass and place x, y, z may do to an angle
+AngleErrors = dict[
+    str, Array
+]  # by part: (4,) rad, what its mass and place x, y, z may do to an angle
 
 
 @dataclass(frozen=True)
-class Angles:
+class DirectionAngles:
     """n builds, all (n, 4) for DIRECTIONS. heading: rad, the one that decides. angle: rad, there.
     slides: whether it slides away first there, so that the angle is the one against a rail."""
 
@@ -45,7 +46,7 @@ class Angles:
     slides: Flags
 
 
-def angles(trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes") -> Angles:
+def angles(trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes") -> DirectionAngles:
     """All builds by DIRECTIONS; grip: friction coefficient, one or (n,).
 
     The builds are taken to be much like the first: the weakest heading of each is looked for near
@@ -78,10 +79,10 @@ def angles(trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes") -> A
             heading, least_of_all = weakest_alike(trucks, mu, hold, found.free[ends.stop :])
             made[0][:, d], made[1][:, d] = heading, least_of_all
             made[2][:, d] = (hold == "brakes") & (least_of_all > np.arctan(mu) - NEAR_SLIDE)
-    return Angles(made[0], made[1], made[2].astype(bool))
+    return DirectionAngles(made[0], made[1], made[2].astype(bool))
 
 
-def doubt(truck: Truck, heading: float, fresh: frozenset[str] = frozenset()) -> Doubt:
+def angle_errors(truck: Truck, heading: float, fresh: frozenset[str] = frozenset()) -> AngleErrors:
     """What the uncertainty of each part's mass and place may do to the tip angle, one sd each.
 
     By the exact derivatives of the rigid answer: the tolerances' share hardly depends on the
@@ -92,7 +93,7 @@ def doubt(truck: Truck, heading: float, fresh: frozenset[str] = frozenset()) -> 
     total = whole(truck).mass
     places = np.array([p.body.cg for p in truck.parts])
     by_mass = rigid.mass_derivative(truck, heading, places)
-    found: Doubt = {}
+    found: AngleErrors = {}
     for part, slope in zip(truck.parts, by_mass, strict=True):
         by_place = part.body.mass / total * gradient
         if part.mirrored:
@@ -110,7 +111,7 @@ def row_name(label: str) -> str:
     return head if head and tail.isdecimal() else label
 
 
-def difference_sd(a: Doubt, b: Doubt) -> float:
+def difference_sd(a: AngleErrors, b: AngleErrors) -> float:
     """rad, standard uncertainty of the difference of two builds' angles; shared errors cancel."""
     nothing = np.zeros(4)
     total = 0.0

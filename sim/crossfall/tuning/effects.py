@@ -8,7 +8,7 @@ from math import hypot, inf, tan
 from crossfall.truck.clearance import clearance_angles
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import Truck
-from crossfall.truck.ride import axle_loads
+from crossfall.truck.ride import level_axle_loads
 from crossfall.truck.schema import BatterySpec, TruckSpec
 from crossfall.tuning.battery import run_time
 
@@ -43,15 +43,15 @@ class Effects:
 
     def minus(self, other: Effects) -> Effects:
         """Field by field."""
-        return Effects(**{f.name: getattr(self, f.name) - getattr(other, f.name) for f in FIELDS})
+        return Effects(**{f.name: getattr(self, f.name) - getattr(other, f.name) for f in _FIELDS})
 
 
-FIELDS = fields(Effects)
+_FIELDS = fields(Effects)
 
 
 def effects(truck: Truck, spec: TruckSpec, measured_on: BatterySpec | None = None) -> Effects:
     """Everything but the tip angle; measured_on as in `battery.run_time`."""
-    body, loads = whole(truck), axle_loads(truck)
+    body, loads = whole(truck), level_axle_loads(truck)
     angles = clearance_angles(truck)
     runs = run_time(truck, spec, measured_on)
     wheels = [(w, a.tyre.radius) for a in truck.axles for w in a.wheels]

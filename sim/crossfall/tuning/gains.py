@@ -19,13 +19,13 @@ from crossfall.statics import rigid
 from crossfall.statics.compliant_gradient import TipGradient, tip_gradient
 from crossfall.truck.build import Loaded
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import Array, Carrier, Grip, Part, Truck
+from crossfall.truck.model import Array, Carrier, Flags, Grip, Part, Truck
 from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.corners import Corner, corners, grip_at, truck_at
-from crossfall.tuning.directions import Flags, row_name
+from crossfall.tuning.directions import row_name
 
-Method = Literal["rigid", "compliant"]
-Field = Callable[[Array], Array]  # (n, 3) m, truck axes -> (n,) rad/kg
+_Method = Literal["rigid", "compliant"]
+_Field = Callable[[Array], Array]  # (n, 3) m, truck axes -> (n,) rad/kg
 CLIMB, LEFT, DESCENT, RIGHT, WEAKEST = range(5)  # the headings, in this order
 RISE = 2e-3  # m, of the CG, for what the lean of heave axes makes of it
 LEAST_PER_MASS = np.radians(0.002) / 0.010  # rad/kg: less has no sign worth a word
@@ -70,7 +70,7 @@ class Gradients:
     """
 
     truck: Truck
-    method: Method
+    method: _Method
     grip: Grip
     hold: Hold
     headings: Array
@@ -87,7 +87,7 @@ class Gradients:
 
 def gradients(
     loaded: Loaded,
-    method: Method = "compliant",
+    method: _Method = "compliant",
     *,
     surface: str | None = None,
     hold: Hold = "brakes",
@@ -161,7 +161,7 @@ def rigid_weakest(truck: Truck) -> float:
     return float(straight[rigid.tip_angle(truck, straight).argmin()])
 
 
-def field(found: Gradients, headings: Sequence[int], carrier: Carrier = "chassis") -> Field:
+def field(found: Gradients, headings: Sequence[int], carrier: Carrier = "chassis") -> _Field:
     """The field of a direction, or of several at once: the least of their derivatives.
 
     headings: indices into the gradients' own. A gram counts as carried by `carrier` wherever it is.

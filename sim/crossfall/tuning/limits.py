@@ -9,19 +9,19 @@ from typing import Annotated, Literal
 from pydantic import Field, ValidationError, model_validator
 
 from crossfall.truck import sentences
-from crossfall.truck.lines import nearest_line
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck
-from crossfall.truck.problems import InputError
 from crossfall.truck.read import read_source
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.shapes import Length, Line, Mass, Name, Strict, Text, mistake
+from crossfall.truck.toml_line_index import nearest_line
 from crossfall.tuning.effects import outside_width
 
-SLACK = 1e-9  # kg or m: what arithmetic may add to a value that stands exactly on its limit
+_SLACK = 1e-9  # kg or m: what arithmetic may add to a value that stands exactly on its limit
 
 
-class Limits(Strict):
+class ClassLimits(Strict):
     """A class's limits; whatever is left out is free. Widths are over the tyres."""
 
     format: Literal[1]
@@ -38,7 +38,7 @@ class Limits(Strict):
     details: Annotated[tuple[Line, ...], Field(strict=False, max_length=100)] = ()
 
     @model_validator(mode="after")
-    def _can_be_met(self) -> Limits:
+    def _can_be_met(self) -> ClassLimits:
         for what in ("mass_g", "wheelbase_mm", "tyre_diameter_mm"):
             low, high = getattr(self, f"least_{what}"), getattr(self, f"most_{what}")
             if low is not None and high is not None and low > high:
@@ -59,16 +59,16 @@ class Breach:
     sentence: str
 
 
-def read_limits(path: str | Path) -> Limits:
+def read_limits(path: str | Path) -> ClassLimits:
     """The checked limits of a file. Raises InputError with every mistake found."""
     source = read_source(Path(path), str(path))
     try:
-        return Limits.model_validate(source.data)
+        return ClassLimits.model_validate(source.data)
     except ValidationError as error:
         raise InputError(
             sentences.problems(
                 error,
-                Limits,
+                ClassLimits,
                 source.data,
                 lambda place: (source.file, nearest_line(source.index, place)),
             )
@@ -80,7 +80,7 @@ def details(spec: TruckSpec) -> frozenset[str]:
     return frozenset(p.detail.casefold() for p in spec.part if p.detail)
 
 
-def breaches(limits: Limits, truck: Truck, spec: TruckSpec) -> tuple[Breach, ...]:
+def breaches(limits: ClassLimits, truck: Truck, spec: TruckSpec) -> tuple[Breach, ...]:
     """Every limit that is broken, in the order of the class's fields."""
     found = []
     base = truck.wheelbase
@@ -96,16 +96,16 @@ def breaches(limits: Limits, truck: Truck, spec: TruckSpec) -> tuple[Breach, ...
         words = words.replace("_", " ")
         low = getattr(limits, f"least_{what}", None)
         high = getattr(limits, f"most_{what}", None)
-        if low is not None and least * 1e3 < low - SLACK * 1e3:
+        if low is not None and least * 1e3 < low - _SLACK * 1e3:
             text = f"the {words} is {least * 1e3:.1f} {unit}, at least {low:g} are asked"
             found.append(Breach(f"least_{what}", least * 1e3, low, text))
-        if high is not None and most * 1e3 > high + SLACK * 1e3:
+        if high is not None and most * 1e3 > high + _SLACK * 1e3:
             text = f"the {words} is {most * 1e3:.1f} {unit}, at most {high:g} are allowed"
             found.append(Breach(f"most_{what}", most * 1e3, high, text))
     return (*found, *_details(limits, details(spec)))
 
 
-def _details(limits: Limits, there: frozenset[str]) -> list[Breach]:
+def _details(limits: ClassLimits, there: frozenset[str]) -> list[Breach]:
     found = [
         Breach("details", 0.0, 1.0, f"the detail '{name}' is missing")
         for name in limits.details

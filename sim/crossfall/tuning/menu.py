@@ -18,7 +18,7 @@ from itertools import product
 import numpy as np
 from numpy.typing import NDArray
 
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.apply import Touches, clash, touches
 from crossfall.tuning.changes import Catalogue, Change, flat
@@ -34,7 +34,7 @@ _GIVES = ("suspension.", "tyre.stiffness_n_per_mm")
 
 _PLACES = ("on", "mirror", "link", "chassis_end_mm", "axle_end_mm")
 
-Names = frozenset[str]
+_Names = frozenset[str]
 Picks = tuple[tuple[int, int], ...]  # (position of a change, how many), in file order
 
 
@@ -60,7 +60,7 @@ class Menu:
         return np.repeat(np.arange(len(self.starts)), sizes)
 
 
-def menu(catalogue: Catalogue, guides: Names = frozenset()) -> Menu:
+def menu(catalogue: Catalogue, guides: _Names = frozenset()) -> Menu:
     """guides: names of the parts that guide an axle, see `guiding`. Raises InputError where there
     are too many combinations to list."""
     changes = catalogue.changes
@@ -82,12 +82,12 @@ def menu(catalogue: Catalogue, guides: Names = frozenset()) -> Menu:
     return Menu(catalogue, setups, tuple(columns), np.array(starts, dtype=np.intp), barred, hands)
 
 
-def guiding(spec: TruckSpec) -> Names:
+def guiding(spec: TruckSpec) -> _Names:
     """The parts whose ends say how an axle moves, in small letters."""
     return frozenset(part.name.casefold() for part in spec.part if part.link is not None)
 
 
-def is_setup(change: Change, guides: Names = frozenset()) -> bool:
+def is_setup(change: Change, guides: _Names = frozenset()) -> bool:
     """Whether a change belongs to the set-up: it does more than add to sums of mass and place."""
     keys = [*flat(change.set), *flat(change.by)]
     plain = all(k.casefold().startswith(_PLAIN) for k in keys)

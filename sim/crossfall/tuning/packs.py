@@ -8,12 +8,12 @@ import numpy as np
 
 from crossfall.answers.conditions import Hold, choose_grip
 from crossfall.truck.build import Loaded
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
-from crossfall.truck.problems import InputError, Problem
 from crossfall.tuning.apply import apply, built
 from crossfall.tuning.battery import RunTime, run_time
 from crossfall.tuning.changes import Catalogue
-from crossfall.tuning.directions import angles, difference_sd, doubt
+from crossfall.tuning.directions import angle_errors, angles, difference_sd
 from crossfall.tuning.menu import Picks, guiding, menu, touched_names
 
 
@@ -59,7 +59,7 @@ def packs(
     made = []
     for k, (picks, truck, runs) in enumerate(found):
         own = stood.angle[k]
-        sd = [difference_sd(doubt(truck, float(h)), {}) for h in stood.heading[k]]
+        sd = [difference_sd(angle_errors(truck, float(h)), {}) for h in stood.heading[k]]
         beaten = _beaten(minutes, stood.angle, k)
         price = sum(catalogue.changes[i].cost(n) for i, n in picks)
         made.append(

@@ -25,23 +25,16 @@ import numpy as np
 from crossfall.answers.conditions import Hold
 from crossfall.statics import rigid
 from crossfall.truck.build import Loaded
-from crossfall.truck.model import Array, Grip
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
+from crossfall.truck.model import Array, Flags, Grip
 from crossfall.tuning.apply import apply, built
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.corners import WORTH_SAYING, Corner
-from crossfall.tuning.directions import (
-    AIMS,
-    NUMERICAL,
-    SURE,
-    Direction,
-    Flags,
-    difference_sd,
-)
+from crossfall.tuning.directions import AIMS, NUMERICAL, SURE, Direction, difference_sd
 from crossfall.tuning.effects import Effects, effects
 from crossfall.tuning.limits import Breach, breaches
-from crossfall.tuning.linear import Bounds, Model, Modeller
 from crossfall.tuning.menu import Menu, Picks, guiding, menu
+from crossfall.tuning.milp_model import Bounds, MilpModel, Modeller
 from crossfall.tuning.scores import Scored, Scores
 from crossfall.tuning.solver import Found, Search, best_angle, least_money, near_best
 
@@ -50,7 +43,7 @@ AGAIN = 3  # times a target is aimed at anew, where a set's weakest heading fell
 
 
 @dataclass(frozen=True)
-class Settings:
+class SolverSettings:
     """rounds: of putting the losses right; a few are enough. scored: most near-best sets to score,
     and most_tips: tip angles that may take. listed: tip angles up to which all allowed sets are
     scored. steps: budgets tried for the front."""
@@ -105,7 +98,7 @@ class Choice:
 
 
 @dataclass(frozen=True)
-class Plan:
+class BuildPlan:
     """best: None where no set keeps to the bounds (or reaches the target).
 
     runners: the next best, scored. front: the most degrees for every price, cheapest first.
@@ -138,17 +131,17 @@ def plan(
     catalogue: Catalogue,
     aim: Aim,
     bounds: Bounds,
-    settings: Settings | None = None,
+    settings: SolverSettings | None = None,
     *,
     runners: int = 5,
     surface: str | None = None,
     hold: Hold = "brakes",
-) -> Plan:
+) -> BuildPlan:
     """The best set for an aim. The catalogue must fit the truck (`apply.check_fit`).
 
     surface: by name, the truck's first if not given. Raises InputError where it has no such one.
     """
-    settings = settings or Settings()
+    settings = settings or SolverSettings()
     return _Planner(loaded, catalogue, aim, bounds, settings, surface, hold).plan(runners)
 
 
@@ -161,7 +154,7 @@ class _Planner:
         catalogue: Catalogue,
         aim: Aim,
         bounds: Bounds,
-        settings: Settings,
+        settings: SolverSettings,
         surface: str | None,
         hold: Hold,
     ) -> None:
@@ -173,7 +166,7 @@ class _Planner:
         self.menu: Menu = menu(catalogue, guiding(loaded.spec))
         modeller = Modeller(loaded, self.menu, bounds)
         made = [modeller.model(s) for s in self.menu.setups]
-        self.models: list[Model] = [m for m in made if m is not None]
+        self.models: list[MilpModel] = [m for m in made if m is not None]
 
     def picks(self, found: Found) -> Picks:
         """All changes of a set, in file order."""
@@ -248,7 +241,7 @@ class _Planner:
 
     # The answer
 
-    def plan(self, runners: int) -> Plan:
+    def plan(self, runners: int) -> BuildPlan:
         """See `plan.plan`."""
         steady = self.first_losses()
         search = Search(self.models, self.headings, steady.copy())
@@ -270,8 +263,8 @@ class _Planner:
         values = {s.picks: unasked for s in front}
         values |= {s.picks: row for s, row in zip(shown, there.T, strict=True)}
         others = ranked[1 : runners + 1]
-        told = [float(s.angles.min()) - s.foretold for s in self.scores.all if s.foretold > 0]
-        return Plan(
+        misses = [float(s.angles.min()) - s.predicted for s in self.scores.all if s.predicted > 0]
+        return BuildPlan(
             aim=self.aim,
             grip=self.scores.grip,
             hold=self.scores.hold,
@@ -285,7 +278,7 @@ class _Planner:
             setups=len(self.models),
             proven=listed,
             scored=len(self.scores.all),
-            spread=float(np.std(told)) if len(told) > 2 else float("nan"),
+            spread=float(np.std(misses)) if len(misses) > 2 else float("nan"),
             margin=float(margin),
         )
 
@@ -405,12 +398,12 @@ class _Planner:
         return front
 
     def _choice(self, s: Scored, best: Scored | None, values: dict[Picks, Array]) -> Choice:
-        own, headings = self.scores.doubt(s), s.own_headings
+        own, headings = self.scores.angle_errors(s), s.own_headings
         now = effects(self.loaded.truck, self.loaded.spec)
         side = effects(s.truck, s.spec, self.loaded.spec.battery).minus(now)
         tied = False
         if best is not None:
-            sd = difference_sd(own, self.scores.doubt(best))
+            sd = difference_sd(own, self.scores.angle_errors(best))
             tied = abs(s.value - best.value) < SURE * sd + NUMERICAL
         limits = self.bounds.limits
         return Choice(
@@ -430,7 +423,7 @@ class _Planner:
         )
 
 
-def _counters(model: Model) -> Sequence[int]:
+def _counters(model: MilpModel) -> Sequence[int]:
     """Rows that tie a counter column to what is there: -1 in that column and nothing in others."""
     if not model.helpers:
         return []

@@ -11,20 +11,20 @@ from crossfall.answers.conditions import Hold, choose_grip
 from crossfall.answers.tips import NEAR_SLIDE, tip_angles, tip_pairs, valleys, weakest
 from crossfall.statics import rigid
 from crossfall.truck.build import Loaded
-from crossfall.truck.model import Array, Grip, Truck
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
+from crossfall.truck.model import Array, Flags, Grip, Truck
 from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.apply import apply, built
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.corners import Corner, corners, grip_at, truck_at
-from crossfall.tuning.directions import Doubt, Flags, doubt
+from crossfall.tuning.directions import AngleErrors, angle_errors
 from crossfall.tuning.menu import Picks
 from crossfall.tuning.whatif import fresh_parts
 
 
 @dataclass(frozen=True)
 class Scored:
-    """A set's answer, and what was foretold of it.
+    """A set's answer, and what was predicted of it.
 
     headings: (H,) rad, where it was asked; angles, rigid: (H,) rad there; slides: (H,) where it
     slides first, so that the angle is the one against a rail. weakest: (2,) heading and angle, rad,
@@ -39,7 +39,7 @@ class Scored:
     angles: Array
     slides: Flags
     rigid: Array
-    foretold: float
+    predicted: float
     weakest: Array | None = None
 
     @property
@@ -103,13 +103,13 @@ class Scores:
     def score(self, wanted: Iterable[tuple[Picks, float]]) -> list[Scored]:
         """The answer for sets not seen before, all in one call; those that can stand."""
         new: list[tuple[Picks, float, TruckSpec, Truck, Grip]] = []
-        for picks, foretold in wanted:
+        for picks, predicted in wanted:
             if picks in self.scored or picks in self.impossible:
                 continue
             try:
                 spec = apply(self.loaded.spec, self.catalogue, dict(picks))
                 truck = built(self.loaded, spec)
-                new.append((picks, foretold, spec, truck, self._grip_of(truck)))
+                new.append((picks, predicted, spec, truck, self._grip_of(truck)))
             except InputError:
                 self.impossible.add(picks)
         if not new:
@@ -126,9 +126,9 @@ class Scores:
                 angles=angles,
                 slides=slides,
                 rigid=self._rigid(truck),
-                foretold=foretold,
+                predicted=predicted,
             )
-            for (picks, foretold, spec, truck, grip), angles, slides in zip(
+            for (picks, predicted, spec, truck, grip), angles, slides in zip(
                 new, np.nan_to_num(found.free), found.slides, strict=True
             )
         ]
@@ -189,7 +189,7 @@ class Scores:
     def price(self, s: Scored) -> float:
         return float(sum(self.catalogue.changes[i].cost(n) for i, n in s.picks))
 
-    def doubt(self, s: Scored) -> Doubt:
+    def angle_errors(self, s: Scored) -> AngleErrors:
         fresh = fresh_parts([self.catalogue.changes[i] for i, _ in s.picks])
         heading = s.headings[int(s.angles.argmin())] if s.weakest is None else s.weakest[0]
-        return doubt(s.truck, float(heading), fresh)
+        return angle_errors(s.truck, float(heading), fresh)

@@ -23,12 +23,12 @@ from numpy.typing import NDArray
 from crossfall.statics import rigid
 from crossfall.truck.model import Array
 from crossfall.truck.quiet import silence
-from crossfall.tuning.linear import GRAM, Model
+from crossfall.tuning.milp_model import GRAM, MilpModel
 
-Flags = NDArray[np.bool_]
-SLACK = 1e-6  # g m; less than a ten-thousandth of a degree on anything of the class
+_Flags = NDArray[np.bool_]
+_SLACK = 1e-6  # g m; less than a ten-thousandth of a degree on anything of the class
 CENT = 0.01
-LEAST_STEP = 1e-10  # rad; a set that is no better than this is no better
+_LEAST_STEP = 1e-10  # rad; a set that is no better than this is no better
 WIDE = 1e4  # g m; no truck of the class has that much slack
 POOL = 40  # multipliers kept
 LATEST = 16  # of them, those tried on all set-ups at once
@@ -54,7 +54,7 @@ class Search:
     stacked.
     """
 
-    models: Sequence[Model]
+    models: Sequence[MilpModel]
     headings: Array
     losses: Array
     most_money: float = 1e9
@@ -90,7 +90,7 @@ class Search:
             promise += zip(-bounds, group.members, strict=True)
         affordable = (self.models[k].price <= self.most_money for _, k in promise)
         kept = [p for p, there in zip(promise, affordable, strict=True) if there]
-        return [k for bound, k in sorted(kept) if -bound >= -SLACK]
+        return [k for bound, k in sorted(kept) if -bound >= -_SLACK]
 
 
 @dataclass(frozen=True)
@@ -135,7 +135,7 @@ class Group:
         return found
 
 
-def grouped(models: Sequence[Model], headings: Array) -> tuple[Group, ...]:
+def grouped(models: Sequence[MilpModel], headings: Array) -> tuple[Group, ...]:
     """Models stacked by the shape of their rows."""
     alike: dict[tuple[object, ...], list[int]] = {}
     for k, model in enumerate(models):
@@ -210,15 +210,15 @@ def best_angle(search: Search, floor: float = 0.0) -> Found | None:
         while True:
             at = found.value if found else floor
             rows, least, tips = search.rows(k, at)
-            if search.pool.bound(rows, least, tips, search.models[k].starts) <= SLACK:
+            if search.pool.bound(rows, least, tips, search.models[k].starts) <= _SLACK:
                 break
-            if relaxed(search, k, rows, least, tips) <= SLACK:
+            if relaxed(search, k, rows, least, tips) <= _SLACK:
                 break
             chosen = _most_slack(search, k, rows, least, tips)
             if chosen is None:
                 break
             value = float(search.values(k, chosen[None])[0])
-            if value <= at + LEAST_STEP:
+            if value <= at + _LEAST_STEP:
                 break
             money = float(search.models[k].money(chosen[None])[0])
             found = Found(k, chosen, value, money)
@@ -294,9 +294,9 @@ def least_money(search: Search, target: float) -> Found | None:
         rows, least, tips = search.rows(k, target)
         if found is not None:  # only what is cheaper is of interest
             least[tips] = min(least[tips], found.money - model.price - CENT / 2)
-        if search.pool.bound(rows, least, tips, model.starts) < -SLACK:
+        if search.pool.bound(rows, least, tips, model.starts) < -_SLACK:
             continue
-        if relaxed(search, k, rows, least, tips) < -SLACK:
+        if relaxed(search, k, rows, least, tips) < -_SLACK:
             continue
         chosen = _problem(search, k, rows, least, model.prices, None)
         if chosen is None:
@@ -319,14 +319,14 @@ def near_best(search: Search, floor: float, most: float = np.inf) -> tuple[list[
     for k in search.survivors(floor):
         model = search.models[k]
         rows, least, tips = search.rows(k, floor)
-        if relaxed(search, k, rows, least, tips) < -SLACK:
+        if relaxed(search, k, rows, least, tips) < -_SLACK:
             continue
         own = search.pool.fitting(len(least), tips)[-24:]
         chosen, whole = _grown(model, rows, least, own)
         complete &= whole
         if len(chosen):
             values, money = search.values(k, chosen), model.money(chosen)
-            keep = values >= floor - LEAST_STEP
+            keep = values >= floor - _LEAST_STEP
             found += [
                 Found(k, c, float(v), float(m))
                 for c, v, m in zip(chosen[keep], values[keep], money[keep], strict=True)
@@ -337,7 +337,7 @@ def near_best(search: Search, floor: float, most: float = np.inf) -> tuple[list[
     return _without_helpers(search, found), complete
 
 
-def _grown(model: Model, rows: Array, least: Array, weights: Array) -> tuple[Array, bool]:
+def _grown(model: MilpModel, rows: Array, least: Array, weights: Array) -> tuple[Array, bool]:
     """(K, n) all choices with rows @ y + least >= 0, and whether the frontier never overflowed."""
     n = rows.shape[1]
     rows, least = np.vstack([rows, weights @ rows]), np.concatenate([least, weights @ least])
@@ -350,7 +350,7 @@ def _grown(model: Model, rows: Array, least: Array, weights: Array) -> tuple[Arr
     for i, cluster in enumerate(clusters):
         options = np.vstack([np.zeros(len(least)), rows[:, cluster].T])
         grown = state[:, None] + options
-        alive = (grown + rest[i + 1] >= -SLACK).all(axis=2)
+        alive = (grown + rest[i + 1] >= -_SLACK).all(axis=2)
         who, what = np.nonzero(alive)
         if len(who) > FRONTIER:
             promise = (grown + rest[i + 1])[who, what].min(axis=1)

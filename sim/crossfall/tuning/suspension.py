@@ -13,16 +13,17 @@ from crossfall.answers.tips import tip_pairs
 from crossfall.truck import edits
 from crossfall.truck.axle_law import BY_Q, BY_QQ, LEFT, RIGHT, VALUE, law_of
 from crossfall.truck.build import Loaded, build
-from crossfall.truck.guides import ENDS
+from crossfall.truck.errors import InputError
 from crossfall.truck.linkage import geometry
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import Array, Axle, Truck, frozen
-from crossfall.truck.problems import InputError
-from crossfall.truck.ride import spring_preloads
+from crossfall.truck.model import ENDS, Array, Axle, Suspension, Truck, frozen
+from crossfall.truck.ride import spring_squeezes
+from crossfall.truck.spring_law import spring_law
 
-STEPS = 41  # places along the travel
+_STEPS = 41  # places along the travel
 BY = 5e-3  # m that each link end is moved by
 AXES = ("forwards", "outwards", "up")
+HEADINGS = (90.0, 270.0, 0.0, 180.0)  # deg: both side slopes, climb and descent
 
 
 @dataclass(frozen=True)
@@ -47,8 +48,11 @@ class AxleLook:
     roll_centre: m above ground. roll_axis: slope, which is the roll steer too, rad/rad.
     instant_centre: (2,) m, nan where there is none. anti: percent, anti-dive in front and
     anti-squat behind. castor, heave_steer: rad/m, wheelbase: m/m, by heave. wheel_rate: N/m.
-    spacing: m of upright springs that roll alike. bump, droop: m of heave to the stops. squeeze:
-    m that the springs are pressed at ride height. travel, and roll (n,) rad with steer (n,) rad.
+    spacing: m of upright springs that roll alike. bump, droop: m of heave to the stops. squeeze: m
+    that the springs are pressed at ride height, left and right; at_droop: at the droop stop, below
+    zero where slack. bound: m of heave at which soft springs bind, nan without such. shock: m eye
+    to eye at droop, ride height and bump, nan without shocks. travel, and roll (n,) rad with steer
+    (n,) rad.
     """
 
     end: str
@@ -65,6 +69,9 @@ class AxleLook:
     bump: float
     droop: float
     squeeze: tuple[float, float]
+    at_droop: tuple[float, float]
+    bound: float
+    shock: tuple[float, float, float]
     travel: Travel
     roll: Array
     steer: Array
@@ -86,25 +93,27 @@ class Moved:
 
 def look(truck: Truck) -> tuple[AxleLook, AxleLook]:
     """Both axles, front first."""
-    preloads = spring_preloads(truck).reshape(2, 2)
+    squeezes = spring_squeezes(truck).reshape(2, 2)
     front, rear = (
-        _axle(truck, end, axle, preload)
-        for end, axle, preload in zip(ENDS, truck.axles, preloads, strict=True)
+        _axle(truck, end, axle, squeeze)
+        for end, axle, squeeze in zip(ENDS, truck.axles, squeezes, strict=True)
     )
     return front, rear
 
 
-def _axle(truck: Truck, end: str, axle: Axle, preload: Array) -> AxleLook:
-    s, law = axle.suspension, law_of(axle)
+def _axle(truck: Truck, end: str, axle: Axle, squeeze: Array) -> AxleLook:
+    s, law, springs = axle.suspension, law_of(axle), spring_law(axle.suspension)
     wide = np.linspace(-2.0 * s.droop - 1e-4, 2.0 * s.bump + 1e-4, 400)
     pressed = law.at(wide, np.zeros_like(wide))[[LEFT, RIGHT], VALUE].max(axis=0)
     bump = float(np.interp(s.bump, pressed, wide))
     droop = float(-np.interp(-s.droop, pressed, wide))
-    heave = np.sort(np.append(np.linspace(-droop, bump, STEPS), 0.0))
+    heave = np.sort(np.append(np.linspace(-droop, bump, _STEPS), 0.0))
     at = int(np.argmin(np.abs(heave)))
     corner = law.at(heave, np.zeros_like(heave))[LEFT]
-    force = preload[0] + s.spring_rate * corner[VALUE]
-    rate = np.where(force > 0, s.spring_rate * corner[BY_Q] ** 2 + force * corner[BY_QQ], 0.0)
+    pressed_by = squeeze[0] + corner[VALUE]
+    rate = (
+        springs.rate_at(pressed_by) * corner[BY_Q] ** 2 + springs.force(pressed_by) * corner[BY_QQ]
+    )
     sign = 100.0 if end == "front" else -100.0
     full = whole(truck).cg[2] / truck.wheelbase
     if s.links is not None:
@@ -121,7 +130,7 @@ def _axle(truck: Truck, end: str, axle: Axle, preload: Array) -> AxleLook:
     instant = np.where(np.abs(instant) < 1e3, instant, np.nan)
     anti = sign * np.tan(lean) / full
     most = (s.bump + s.droop) / s.spring_spacing
-    roll = np.linspace(-most, most, STEPS)
+    roll = np.linspace(-most, most, _STEPS)
     yaw = law.at(np.zeros_like(roll), roll)[3, VALUE]
     ratios = law.ratios()
     return AxleLook(
@@ -138,11 +147,27 @@ def _axle(truck: Truck, end: str, axle: Axle, preload: Array) -> AxleLook:
         spacing=float((ratios[0, 1] - ratios[1, 1]) / ratios[0, 0]),
         bump=bump,
         droop=droop,
-        squeeze=(float(preload[0] / s.spring_rate), float(preload[1] / s.spring_rate)),
+        squeeze=(float(squeeze[0]), float(squeeze[1])),
+        at_droop=(float(squeeze[0] - s.droop), float(squeeze[1] - s.droop)),
+        bound=_bound(springs.bound - float(squeeze[0]), pressed, wide),
+        shock=_shock(s),
         travel=Travel(heave, centre, instant, anti, castor, forwards, rate),
         roll=roll,
         steer=yaw,
     )
+
+
+def _bound(at: float, pressed: Array, heave: Array) -> float:
+    """m of heave at which a compression is reached, nan where it never is."""
+    reached = pressed[0] <= at <= pressed[-1]
+    return float(np.interp(at, pressed, heave)) if reached else math.nan
+
+
+def _shock(s: Suspension) -> tuple[float, float, float]:
+    if s.shocks is None:
+        return math.nan, math.nan, math.nan
+    length = float(s.shocks.lengths[0])
+    return length + s.droop, length, length - s.bump
 
 
 def moved_ends(loaded: Loaded, asked: Sequence[Conditions]) -> tuple[Moved, ...]:

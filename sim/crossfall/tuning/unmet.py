@@ -14,9 +14,9 @@ import numpy as np
 from crossfall.answers.tips import ROUND
 from crossfall.truck.build import Loaded
 from crossfall.tuning.changes import Catalogue
-from crossfall.tuning.limits import Limits
-from crossfall.tuning.linear import Bounds, Modeller
+from crossfall.tuning.limits import ClassLimits
 from crossfall.tuning.menu import menu
+from crossfall.tuning.milp_model import Bounds, Modeller
 from crossfall.tuning.plan import Aim
 from crossfall.tuning.solver import Search, best_angle
 
@@ -80,20 +80,20 @@ def _asked(bounds: Bounds, aim: Aim) -> list[tuple[str, Bounds, float | None]]:
     return found
 
 
-def _limits(limits: Limits | None) -> list[tuple[str, Limits]]:
+def _limits(limits: ClassLimits | None) -> list[tuple[str, ClassLimits]]:
     """A class's limits one by one."""
     if limits is None:
         return []
-    bare = Limits(format=1, name=limits.name)
+    bare = ClassLimits(format=1, name=limits.name)
     found = []
     for key, words in _WORDS.items():
         value = getattr(limits, key)
         if value is not None:
-            told = f"{limits.name}'s {key}: {words.format(value)}"
-            found.append((told, bare.model_copy(update={key: value})))
+            what = f"{limits.name}'s {key}: {words.format(value)}"
+            found.append((what, bare.model_copy(update={key: value})))
     for name in limits.details:
-        told = f"{limits.name}'s details: '{name}' on board"
-        found.append((told, bare.model_copy(update={"details": (name,)})))
+        what = f"{limits.name}'s details: '{name}' on board"
+        found.append((what, bare.model_copy(update={"details": (name,)})))
     return found
 
 

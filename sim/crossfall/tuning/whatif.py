@@ -10,8 +10,8 @@ import numpy as np
 from crossfall.answers.conditions import Hold, choose_grip
 from crossfall.answers.tips import tip_pairs
 from crossfall.truck.build import Loaded
-from crossfall.truck.model import Array, Grip, Truck
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
+from crossfall.truck.model import Array, Flags, Grip, Truck
 from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.apply import apply, built
 from crossfall.tuning.changes import SLOT, Catalogue, Change, requirements
@@ -20,25 +20,24 @@ from crossfall.tuning.directions import (
     DIRECTIONS,
     NUMERICAL,
     SURE,
-    Angles,
+    AngleErrors,
     Direction,
-    Doubt,
-    Flags,
+    DirectionAngles,
+    angle_errors,
     angles,
     difference_sd,
-    doubt,
 )
 from crossfall.tuning.effects import Effects, effects
-from crossfall.tuning.limits import Breach, Limits, breaches
-from crossfall.tuning.whatif_words import words
+from crossfall.tuning.limits import Breach, ClassLimits, breaches
+from crossfall.tuning.whatif_words import outcome_words
 
 LEAST_MASS = 3e-3  # kg; below it "per 100 g" means nothing
 
-Key = frozenset[tuple[int, int]]  # a set of changes: position and how many
+_Key = frozenset[tuple[int, int]]  # a set of changes: position and how many
 
 
 @dataclass(frozen=True)
-class Outcome:
+class ChangeOutcome:
     """One change at its full quantity, on top of what it requires. Arrays are (4,) for DIRECTIONS.
 
     change: position in the catalogue; many: units. on_top_of: positions of what it requires.
@@ -94,7 +93,7 @@ class Ranking:
     now_slides: Flags
     corners: tuple[Corner, ...]
     effects: Effects
-    outcomes: tuple[Outcome, ...]
+    outcomes: tuple[ChangeOutcome, ...]
     impossible: tuple[tuple[int, str], ...]
 
 
@@ -106,11 +105,11 @@ class _Build:
     grip: Grip
 
 
-def what_if(
+def rank_changes(
     loaded: Loaded,
     catalogue: Catalogue,
     aim: Direction = "side",
-    limits: Limits | None = None,
+    limits: ClassLimits | None = None,
     *,
     surface: str | None = None,
     hold: Hold = "brakes",
@@ -125,9 +124,9 @@ def what_if(
     surface.
     """
     grip = choose_grip(loaded.truck, surface)
-    builds: dict[Key, _Build] = {}
+    builds: dict[_Key, _Build] = {}
     nothing = _add(builds, loaded, catalogue, {}, grip)
-    pairs: list[tuple[int, Key, Key]] = []
+    pairs: list[tuple[int, _Key, _Key]] = []
     impossible = []
     counts: dict[int, int] = {}
     for i, change in enumerate(catalogue.changes):
@@ -156,31 +155,33 @@ def what_if(
         weighed.found.slides[now],
         weighed.corners,
         effects(loaded.truck, loaded.spec),
-        tuple(replace(o, words=words(o, toward, weighed.corners, names)) for o in ranked),
+        tuple(replace(o, words=outcome_words(o, toward, weighed.corners, names)) for o in ranked),
         tuple(impossible),
     )
 
 
 class _Weighed:
-    """The builds with their angles; doubts and effects worked out when first asked for."""
+    """The builds with their angles; angle errors and effects worked out when first asked for."""
 
     def __init__(
-        self, builds: Mapping[Key, _Build], loaded: Loaded, grip: Grip, hold: Hold, aim: Direction
+        self, builds: Mapping[_Key, _Build], loaded: Loaded, grip: Grip, hold: Hold, aim: Direction
     ) -> None:
         self.builds, self.hold = builds, hold
         self.keys = {key: k for k, key in enumerate(builds)}
         every = list(builds.values())
-        self.found: Angles = angles([b.truck for b in every], [b.grip.likely for b in every], hold)
+        self.found: DirectionAngles = angles(
+            [b.truck for b in every], [b.grip.likely for b in every], hold
+        )
         self.corners = corners(grip, loaded.truck)
         asked = [(b.truck, b.grip) for b in every]
         wanted = [name for name in DIRECTIONS if name != "worst" or name == aim]
         self.there = at_corners(asked, self.found, hold, self.corners, wanted)
         self.railed: dict[tuple[int, int], float] = {}
         self.measured_on = loaded.spec.battery
-        self._doubts: dict[tuple[int, int], Doubt] = {}
+        self._angle_errors: dict[tuple[int, int], AngleErrors] = {}
         self._effects: dict[int, Effects] = {}
 
-    def hold_alike(self, pairs: Sequence[tuple[Key, Key]]) -> None:
+    def hold_alike(self, pairs: Sequence[tuple[_Key, _Key]]) -> None:
         """Work out, where one build of a pair slides first and the other tips, what that one does
         against a rail too."""
         wanted = {
@@ -201,15 +202,15 @@ class _Weighed:
         )
         self.railed = dict(zip(order, found.free.tolist(), strict=True))
 
-    def angle(self, key: Key) -> Array:
+    def angle(self, key: _Key) -> Array:
         row: Array = self.found.angle[self.keys[key]]
         return row
 
-    def slides(self, key: Key) -> Flags:
+    def slides(self, key: _Key) -> Flags:
         row: Flags = self.found.slides[self.keys[key]]
         return row
 
-    def gain(self, before: Key, after: Key) -> Array:
+    def gain(self, before: _Key, after: _Key) -> Array:
         """(4,) rad, of two builds that are held alike."""
         apart = self.slides(before) ^ self.slides(after)
         ends = []
@@ -220,20 +221,20 @@ class _Weighed:
             ends.append(own)
         return ends[1] - ends[0]
 
-    def gain_there(self, before: Key, after: Key) -> Array:
+    def gain_there(self, before: _Key, after: _Key) -> Array:
         """(c, 4) rad, at the corners; nan where the two are not held alike."""
         gain: Array = self.there[:, self.keys[after]] - self.there[:, self.keys[before]]
         gain[:, self.slides(before) ^ self.slides(after)] = np.nan
         return gain
 
-    def doubt(self, key: Key, direction: int) -> Doubt:
+    def angle_errors(self, key: _Key, direction: int) -> AngleErrors:
         k = self.keys[key]
-        if (k, direction) not in self._doubts:
+        if (k, direction) not in self._angle_errors:
             build, heading = self.builds[key], float(self.found.heading[k, direction])
-            self._doubts[k, direction] = doubt(build.truck, heading, build.fresh)
-        return self._doubts[k, direction]
+            self._angle_errors[k, direction] = angle_errors(build.truck, heading, build.fresh)
+        return self._angle_errors[k, direction]
 
-    def effects(self, key: Key) -> Effects:
+    def effects(self, key: _Key) -> Effects:
         k = self.keys[key]
         if k not in self._effects:
             build = self.builds[key]
@@ -242,12 +243,12 @@ class _Weighed:
 
 
 def _add(
-    builds: dict[Key, _Build],
+    builds: dict[_Key, _Build],
     loaded: Loaded,
     catalogue: Catalogue,
     chosen: dict[int, int],
     grip: Grip,
-) -> Key:
+) -> _Key:
     key = frozenset(chosen.items())
     if key not in builds:
         spec = apply(loaded.spec, catalogue, chosen)
@@ -325,20 +326,23 @@ def _outcome(
     catalogue: Catalogue,
     weighed: _Weighed,
     i: int,
-    before: Key,
-    after: Key,
+    before: _Key,
+    after: _Key,
     many: int,
-    limits: Limits | None,
-) -> Outcome:
+    limits: ClassLimits | None,
+) -> ChangeOutcome:
     change, build = catalogue.changes[i], weighed.builds[after]
     gain, there = weighed.gain(before, after), weighed.gain_there(before, after)
     sd = np.array(
-        [difference_sd(weighed.doubt(after, d), weighed.doubt(before, d)) for d in range(4)]
+        [
+            difference_sd(weighed.angle_errors(after, d), weighed.angle_errors(before, d))
+            for d in range(4)
+        ]
     )
     side = weighed.effects(after).minus(weighed.effects(before))
     price = change.cost(many)
     grams = abs(side.mass) / 0.1 if abs(side.mass) > LEAST_MASS else np.nan
-    return Outcome(
+    return ChangeOutcome(
         change=i,
         many=many,
         on_top_of=tuple(sorted(j for j, _ in before)),
@@ -361,18 +365,18 @@ def _outcome(
 
 
 def _ranked(
-    outcomes: list[Outcome],
-    pairs: list[tuple[int, Key, Key]],
+    outcomes: list[ChangeOutcome],
+    pairs: list[tuple[int, _Key, _Key]],
     weighed: _Weighed,
     aim: int,
-) -> tuple[Outcome, ...]:
+) -> tuple[ChangeOutcome, ...]:
     """The best first; a change that the leader of its place does not surely beat shares it."""
     afters = {i: (before, after) for i, before, after in pairs}
     unknown = [np.isnan(o.gain[aim]) for o in outcomes]
     order = sorted(
         range(len(outcomes)), key=lambda k: (unknown[k], -outcomes[k].gain[aim], outcomes[k].change)
     )
-    ranked: list[Outcome] = []
+    ranked: list[ChangeOutcome] = []
     leader = None
     for count, k in enumerate(order, start=1):
         own = outcomes[k]
@@ -384,7 +388,7 @@ def _ranked(
     return tuple(_placed_there(ranked, aim))
 
 
-def _placed_there(ranked: list[Outcome], aim: int) -> list[Outcome]:
+def _placed_there(ranked: list[ChangeOutcome], aim: int) -> list[ChangeOutcome]:
     """With the place of each at every corner, and what overtakes it there beyond doubt."""
     if not ranked:
         return []
@@ -405,25 +409,25 @@ def _placed_there(ranked: list[Outcome], aim: int) -> list[Outcome]:
 
 
 def _tied(
-    a: Outcome,
-    b: Outcome,
-    builds: Mapping[int, tuple[Key, Key]],
+    a: ChangeOutcome,
+    b: ChangeOutcome,
+    builds: Mapping[int, tuple[_Key, _Key]],
     weighed: _Weighed,
     aim: int,
 ) -> bool:
     """Whether two gains are closer than the uncertainty of their difference."""
-    one, other = (_gain_doubt(o, builds, weighed, aim) for o in (a, b))
+    one, other = (_gain_errors(o, builds, weighed, aim) for o in (a, b))
     sd = difference_sd(one, other)
     return bool(abs(a.gain[aim] - b.gain[aim]) < SURE * sd + NUMERICAL)
 
 
-def _gain_doubt(
-    outcome: Outcome,
-    builds: Mapping[int, tuple[Key, Key]],
+def _gain_errors(
+    outcome: ChangeOutcome,
+    builds: Mapping[int, tuple[_Key, _Key]],
     weighed: _Weighed,
     aim: int,
-) -> Doubt:
-    before, after = (weighed.doubt(key, aim) for key in builds[outcome.change])
+) -> AngleErrors:
+    before, after = (weighed.angle_errors(key, aim) for key in builds[outcome.change])
     nothing = np.zeros(4)
     names = before.keys() | after.keys()
     return {n: after.get(n, nothing) - before.get(n, nothing) for n in names}

@@ -12,9 +12,9 @@ from crossfall.tuning.corners import WORTH_SAYING, Corner
 from crossfall.tuning.directions import DIRECTIONS, NUMERICAL, SURE
 
 if TYPE_CHECKING:
-    from crossfall.tuning.whatif import Outcome
+    from crossfall.tuning.whatif import ChangeOutcome
 
-PLACES = {
+_PLACES = {
     "side": "the side slope",
     "climb": "the climb",
     "descent": "the descent",
@@ -22,7 +22,9 @@ PLACES = {
 }
 
 
-def words(o: Outcome, aim: int, corners: Sequence[Corner], names: Sequence[str]) -> str:
+def outcome_words(
+    o: ChangeOutcome, aim: int, corners: Sequence[Corner], names: Sequence[str]
+) -> str:
     """What it trades, where its sign or place turns, and where it slides first; "" for nothing."""
     shown = [d for d, name in enumerate(DIRECTIONS) if name != "worst" or d == aim]
     said = [
@@ -34,50 +36,50 @@ def words(o: Outcome, aim: int, corners: Sequence[Corner], names: Sequence[str])
     return "; ".join(s for s in said if s)
 
 
-def _trade(o: Outcome) -> str:
+def _trade(o: ChangeOutcome) -> str:
     """Where a change helps one direction and hurts another, beyond doubt."""
     least = np.maximum(SURE * o.gain_sd + NUMERICAL, WORTH_SAYING)
     named = list(zip(DIRECTIONS[:3], o.gain[:3], least[:3], strict=True))
-    up = [f"{PLACES[d]} {degrees(g)}" for d, g, sure in named if g > sure]
-    down = [f"{PLACES[d]} {degrees(g)}" for d, g, sure in named if g < -sure]
+    up = [f"{_PLACES[d]} {_degrees(g)}" for d, g, sure in named if g > sure]
+    down = [f"{_PLACES[d]} {_degrees(g)}" for d, g, sure in named if g < -sure]
     if not up or not down:
         return ""
     return f"helps {' and '.join(up)}; costs {' and '.join(down)}"
 
 
-def _turn(o: Outcome, d: int, corners: Sequence[Corner]) -> str:
+def _turn(o: ChangeOutcome, d: int, corners: Sequence[Corner]) -> str:
     """Where the sign of the gain is another one."""
     own, there = o.gain[d], o.corners[:, d]
     worst = int(np.nanargmin(there) if own > 0 else np.nanargmax(there))
-    first = f"on {PLACES[DIRECTIONS[d]]} it may help or cost: {degrees(own)}"
-    return f"{first} as assumed, {degrees(there[worst])} {corners[worst].words}"
+    first = f"on {_PLACES[DIRECTIONS[d]]} it may help or cost: {_degrees(own)}"
+    return f"{first} as assumed, {_degrees(there[worst])} {corners[worst].words}"
 
 
-def _order(o: Outcome, corners: Sequence[Corner], names: Sequence[str]) -> str:
+def _order(o: ChangeOutcome, corners: Sequence[Corner], names: Sequence[str]) -> str:
     """What comes before it somewhere in the range, though surely after it as assumed."""
     found: dict[int, list[str]] = {}
     for corner, change in o.overtaken:
         found.setdefault(corner, []).append(f"'{names[change]}'")
     return "; ".join(
-        f"{corners[corner].words}, {listed(them)} come{'s' if len(them) == 1 else ''} before it"
+        f"{corners[corner].words}, {_listed(them)} come{'s' if len(them) == 1 else ''} before it"
         for corner, them in found.items()
     )
 
 
-def _slide(o: Outcome, d: int) -> str:
-    place = PLACES[DIRECTIONS[d]]
+def _slide(o: ChangeOutcome, d: int) -> str:
+    place = _PLACES[DIRECTIONS[d]]
     if o.slides[d]:
         return f"with it the truck slides first on {place}: compared against a rail"
     return f"with it the truck no longer slides first on {place}: compared against a rail"
 
 
-def listed(them: Sequence[str], most: int = 2) -> str:
+def _listed(them: Sequence[str], most: int = 2) -> str:
     """The first ones, and how many more."""
     if len(them) <= most:
         return " and ".join(them)
     return f"{', '.join(them[:most])} and {len(them) - most} more"
 
 
-def degrees(angle: float | Array) -> str:
+def _degrees(angle: float | Array) -> str:
     """Signed, two decimals."""
     return f"{np.degrees(angle):+.2f}°".replace("-", "\N{MINUS SIGN}")

@@ -2,31 +2,18 @@
 
 from __future__ import annotations
 
-import hashlib
 import sys
-from collections.abc import Callable, Mapping
-from math import degrees, radians
+from collections.abc import Callable
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 import click
 
-from crossfall.measurement.readings import FURTHER, QUESTIONS, Question
+from crossfall.measurement.readings import FURTHER, QUESTIONS
 from crossfall.verbs.common import console, emit, json_option, warn
 
-if TYPE_CHECKING:
-    from crossfall.answers.ranges import Range
-    from crossfall.answers.tips import TipAngles
-    from crossfall.measurement.begin import Beginning
-    from crossfall.measurement.next_reading import Advice
-    from crossfall.truck.build import Loaded
-
-HEADINGS = (0.0, 90.0, 180.0, 270.0)
-SHOWN = 4  # further readings
-LEAST_GAIN = radians(0.02)  # of a further reading worth naming
-ASKEW = 10.0  # mm, an axle's mass centre beside its middle that is worth a word
-SEAL = "# Unchanged since it was made: "
-CAUTIONS = (
+_SHOWN = 4  # further readings
+_CAUTIONS = (
     "Lithium packs: take the pack out, or insulate and secure it, before you lift, raise or turn "
     "the truck.",
     "A truck on a block can roll off: chock the lower wheels, keep the block in the bench's middle "
@@ -72,137 +59,50 @@ def command(name: str, source: Path | None, again: bool, as_json: bool, **option
     Take a lithium pack out, or insulate and secure it, before you lift, raise or turn the truck;
     chock the lower wheels of a truck on a block.
     """
-    from crossfall.measurement.begin import begin
-    from crossfall.measurement.readings import checked, missing, read_readings, written
-    from crossfall.measurement.truck_text import truck_text
-    from crossfall.truck.build import load_text
-    from crossfall.truck.files import write_atomically
-    from crossfall.truck.problems import InputError
+    from crossfall.measurement import begin_files as files
+    from crossfall.measurement.readings import missing
+    from crossfall.truck.read import read_source
 
-    path, kept = _paths(name, again)
+    path, kept = files.begin_paths(name, again)
     given = {k: _tidy(_value(k, v)) for k, v in options.items() if v is not None}
     source = kept if again and source is None else source
-    data = _file_values(source) | given if source is not None else dict(given)
-    data.setdefault("name", path.stem)
+    data = {**({} if source is None else read_source(source, str(source)).data), **given}
     if missing(data) and sys.stdin.isatty() and not as_json:
         _ask(data)
-    if found := missing(data):
-        raise InputError(found)
-    own = {k: v for k, v in data.items() if k == "name" or k not in given}
-    readings = checked(data) if source is None else read_readings(source, {**own, **data})
-    begun = begin(readings)
-    text = truck_text(begun, path.stem)
-    loaded = load_text(text, path)
-    write_atomically(kept, _kept(kept, data) if again else written(readings))
-    write_atomically(path, _sealed(text))
-    _answer(begun, loaded, path, kept, as_json)
+    begun, loaded = files.begin_files(path, kept, data, source, again)
+    for text in files.askew(begun):
+        warn(text)
+    record = files.begin_answer(begun, loaded, path, kept)
+    if as_json:
+        emit("begin", record)
+    else:
+        _show(record, path)
     return 0
 
 
-def _paths(name: str, again: bool) -> tuple[Path, Path]:
-    """The truck file and its readings file. Raises InputError where they may not be written."""
-    from crossfall.truck.problems import InputError, Problem
-
-    path = Path(name.removesuffix(".toml") + ".toml")
-    bad = set('".[]') & set(path.stem)
-    if not path.stem.strip() or not name.isprintable() or bad or len(path.stem) > 60:
-        allowed = "up to 60 letters, no dots, quotes or brackets"
-        raise InputError(Problem(repr(name)[:80], "is no name for a truck file", allowed))
-    kept = path.with_name(f"{path.stem}.readings.toml")
-    if not path.parent.is_dir():
-        raise InputError(Problem(str(path.parent), "there is no such folder"))
-    if again and not kept.exists():
-        what = "there are no readings to begin again from"
-        raise InputError(Problem(str(kept), what, "begin without --again"))
-    for one in (path, kept):
-        if one.exists() and not again:
-            allowed = "choose another name, or --again to make it anew from its readings"
-            raise InputError(Problem(str(one), "is there already", allowed))
-    if again and path.exists() and not _is_sealed(path):
-        what = "was changed by hand since it was made"
-        raise InputError(Problem(str(path), what, "move it away, or go on editing it"))
-    return path, kept
-
-
-def _sealed(text: str) -> str:
-    """With a last line by which a change by hand is seen."""
-    return f"{text}\n{SEAL}{hashlib.sha256(text.encode()).hexdigest()[:16]}\n"
-
-
-def _is_sealed(path: Path) -> bool:
-    text, found, _ = path.read_text(encoding="utf-8", errors="replace").rpartition("\n" + SEAL)
-    return bool(found) and _sealed(text) == path.read_text(encoding="utf-8", errors="replace")
-
-
-def _file_values(path: Path) -> dict[str, Any]:
-    from crossfall.truck.read import read_source
-
-    return dict(read_source(path, str(path)).data)
-
-
-def _kept(path: Path, data: Mapping[str, Any]) -> str:
-    """The readings file with what was added, its comments kept."""
-    import tomlkit
-
-    document = tomlkit.parse(path.read_text(encoding="utf-8"))
-    for key, value in data.items():
-        if document.get(key) != value:
-            document[key] = value
-    return tomlkit.dumps(document)
-
-
 def _value(key: str, value: Any) -> Any:
-    from crossfall.truck.problems import InputError, Problem
+    from crossfall.measurement.begin_files import reading_typed, wanted
+    from crossfall.truck.errors import InputError, Problem
 
     question = next(q for q in (*QUESTIONS, *FURTHER) if q.key == key)
     try:
-        return _read(question, value)
+        return reading_typed(question, value)
     except ValueError:
         option = "--" + key.replace("_", "-")
         what = f"is {str(value)[:40]!r}"
-        raise InputError(Problem(option, what, f"it must be {_wanted(question)}")) from None
-
-
-def _read(question: Question, text: Any) -> Any:
-    """A reading as typed. Raises ValueError."""
-    if not isinstance(text, str):
-        return text
-    text = text.strip()
-    match question.kind:
-        case "place":
-            values = [_number(v) for v in text.strip("[]").replace(";", ",").split(",")]
-            if len(values) != 3:
-                raise ValueError
-            return values
-        case "yes or no":
-            return {"y": True, "yes": True, "n": False, "no": False}[text.casefold()[:3]]
-        case "word":
-            if question.key in ("raised_repeats",):
-                return int(text)
-            return _number(text) if question.key.endswith("percent") else text
-    return _number(text)
-
-
-def _number(text: str) -> float:
-    """With a decimal comma or point, and perhaps its unit."""
-    value = float(text.strip().rstrip("mg ").replace(",", "."))
-    if not abs(value) < 1e9:
-        raise ValueError
-    return value
+        raise InputError(Problem(option, what, f"it must be {wanted(question)}")) from None
 
 
 def _tidy(value: Any) -> Any:
     return int(value) if isinstance(value, float) and value.is_integer() else value
 
 
-def _wanted(question: Question) -> str:
-    words = {"place": "three numbers in mm, as 20,0,95", "yes or no": "y or n", "word": "a word"}
-    return words.get(question.kind, f"a number of {question.kind}")
-
-
 def _ask(data: dict[str, Any]) -> None:
     """Every question not answered yet, one by one; an empty line leaves a reading out."""
-    for text in (*CAUTIONS, "An empty line leaves out what may be left out."):
+    from crossfall.measurement.begin_files import accepted_reading
+    from crossfall.truck.errors import InputError
+
+    for text in (*_CAUTIONS, "An empty line leaves out what may be left out."):
         click.echo(text, err=True)
     for q in QUESTIONS:
         if q.key in data or (q.after and data.get(q.after) is None):
@@ -215,155 +115,46 @@ def _ask(data: dict[str, Any]) -> None:
                 if not q.needed:
                     break
                 click.echo("This one is needed.", err=True)
-            elif (value := _accepted(q, typed)) is not None:
-                data[q.key] = _tidy(value)
+                continue
+            try:
+                data[q.key] = accepted_reading(q, typed)
+            except InputError as error:
+                click.echo(f"{error.problems[0].what}.", err=True)
 
 
-def _accepted(question: Question, typed: str) -> Any:
-    """A reading that is one of its kind and within its bounds, or None after a word about it."""
-    from pydantic import ValidationError
-
-    from crossfall.measurement.readings import Readings
-
-    try:
-        value = _read(question, typed)
-    except (ValueError, KeyError):
-        click.echo(f"It must be {_wanted(question)}.", err=True)
-        return None
-    try:
-        Readings.model_validate({question.key: value})
-    except ValidationError as error:
-        for detail in error.errors():
-            if detail["loc"][:1] == (question.key,) and detail["type"] != "missing":
-                click.echo(f"{detail['msg']}.", err=True)
-                return None
-    return value
-
-
-def _answer(begun: Beginning, loaded: Loaded, path: Path, kept: Path, as_json: bool) -> None:
-    from crossfall.answers.conditions import conditions
-    from crossfall.answers.ranges import ranges
-    from crossfall.measurement.next_reading import next_readings
-
-    found, spans = ranges(loaded.truck, conditions(loaded.truck, [radians(h) for h in HEADINGS]))
-    advice = [a for a in next_readings(begun, loaded.truck, spans) if a.gain > LEAST_GAIN]
-    for text in _askew(begun):
-        warn(text)
-    if as_json:
-        emit("begin", answer(begun, path, kept, found, spans, advice))
-    else:
-        _show(begun, path, kept, found, spans, advice)
-
-
-def _askew(begun: Beginning) -> list[str]:
-    found = []
-    for lump in begun.lumps:
-        name = str(lump.entries["name"])
-        if name.endswith("axle lump") and abs(lump.entries["at_mm"][1]) > ASKEW:
-            side = abs(lump.entries["at_mm"][1])
-            found.append(
-                f"the corners stand on one diagonal, as if the {name.removesuffix(' lump')}'s "
-                f"weight were {side:.0f} mm beside its middle: level the blocks and weigh again"
-            )
-    return found
-
-
-def typical_names(begun: Beginning) -> list[str]:
-    """What nobody measured, in words; "front" or "rear" where it is only that one."""
-    found = ["wheel mass"] if begun.setup.wheel_g.typical else []
-    where: dict[str, list[str]] = {}
-    for end, made in zip(("front", "rear"), begun.setup.ends, strict=True):
-        tyre = {f"tyre {k}": one for k, one in made.tyre.items()}
-        for key, one in {"axle mass": made.axle_g, **tyre, **made.suspension}.items():
-            if one.typical:
-                where.setdefault(key.replace("_", " "), []).append(end)
-    single = ("anti dive", "anti squat")
-    for key, ends in where.items():
-        found.append(key if len(ends) == 2 or key in single else f"{ends[0]} {key}")
-    return found
-
-
-def answer(
-    begun: Beginning,
-    path: Path,
-    kept: Path,
-    found: TipAngles,
-    spans: tuple[Range, ...],
-    advice: list[Advice],
-) -> dict[str, Any]:
-    """In tuner's units."""
-    sums, sure = begun.sums, 1.96
-    return {
-        "truck": begun.readings.name,
-        "file": str(path),
-        "readings_file": str(kept),
-        "mass_g": sums.mass * 1e3,
-        "mass_pm_g": sure * float(sums.sd[0]) * 1e3,
-        "cg_mm": [float(v) * 1e3 for v in sums.cg],
-        "cg_pm_mm": [sure * float(v) * 1e3 for v in sums.sd[1:]],
-        "typical": typical_names(begun),
-        "headings": [
-            {
-                "heading_deg": h,
-                "compliant_deg": degrees(found.free[i]),
-                "compliant_range_deg": [degrees(v) for v in spans[i].tip],
-                "slides_first": bool(found.slides[i]),
-            }
-            for i, h in enumerate(HEADINGS)
-        ],
-        "next": [
-            {
-                "do": a.words,
-                "readings": a.keys,
-                "minutes": a.minutes,
-                "narrows_pm_deg": degrees(a.gain),
-                "narrows_deg_per_minute": degrees(a.per_minute),
-            }
-            for a in advice
-        ],
-    }
-
-
-def _show(
-    begun: Beginning,
-    path: Path,
-    kept: Path,
-    found: TipAngles,
-    spans: tuple[Range, ...],
-    advice: list[Advice],
-) -> None:
+def _show(record: dict[str, Any], path: Path) -> None:
     from rich.markup import escape
     from rich.table import Table
 
     from crossfall.answers.conditions import case_name
 
     out = console()
-    told = answer(begun, path, kept, found, spans, advice)
-    x, y, z = told["cg_mm"]
-    out.print(f"Wrote [bold]{escape(str(path))}[/bold] and {escape(str(kept))}.")
-    off = told["cg_pm_mm"]
+    x, y, z = record["cg_mm"]
+    out.print(f"Wrote [bold]{escape(str(path))}[/bold] and {escape(record['readings_file'])}.")
+    off = record["cg_pm_mm"]
     out.print(
-        f"{told['mass_g']:.0f} ± {told['mass_pm_g']:.0f} g; CG {x:+.1f} ± {off[0]:.1f} mm ahead of "
-        f"mid-wheelbase, {y:+.1f} ± {off[1]:.1f} to the left, {z:.1f} ± {off[2]:.1f} up (95 %)."
+        f"{record['mass_g']:.0f} ± {record['mass_pm_g']:.0f} g; CG {x:+.1f} ± {off[0]:.1f} mm "
+        f"ahead of mid-wheelbase, {y:+.1f} ± {off[1]:.1f} to the left, {z:.1f} ± {off[2]:.1f} up "
+        "(95 %)."
     )
     table = Table(box=None, title="Tips at, degrees, 95 % range", title_justify="left")
     for name in ("heading", "", "tips", "from", "to"):
         table.add_column(name, justify="left" if not name else "right")
-    for row in told["headings"]:
+    for row in record["headings"]:
         low, high = row["compliant_range_deg"]
         angle = f"{row['compliant_deg']:.1f}"
         angle = f"\\[{angle}]" if row["slides_first"] else angle
         table.add_row(f"{row['heading_deg']:.0f}", case_name(row["heading_deg"]), angle,
                       f"{low:.1f}", f"{high:.1f}")  # fmt: skip
     out.print(table)
-    if any(row["slides_first"] for row in told["headings"]):
+    if any(row["slides_first"] for row in record["headings"]):
         out.print(
             "\\[ ]: it slides first on most ground; the angle is what it does against a rail."
         )
-    out.print(f"Typical, not measured: {', '.join(told['typical'])}.")
-    if advice:
+    out.print(f"Typical, not measured: {', '.join(record['typical'])}.")
+    if record["next"]:
         out.print("What to measure next, by how much it narrows ± for its minutes:")
-    for a in advice[:SHOWN]:
-        keys = " ".join("--" + k.replace("_", "-") + " .." for k in a.keys)
-        gain = f"{degrees(a.gain):.2f}° in {a.minutes:g} min"
-        out.print(f"  {gain}: {escape(a.words)}; begin {escape(path.stem)} --again {keys}")
+    for a in record["next"][:_SHOWN]:
+        keys = " ".join("--" + k.replace("_", "-") + " .." for k in a["readings"])
+        gain = f"{a['narrows_pm_deg']:.2f}° in {a['minutes']:g} min"
+        out.print(f"  {gain}: {escape(a['do'])}; begin {escape(path.stem)} --again {keys}")

@@ -30,9 +30,9 @@ def command(
     """
     import uvicorn
 
-    from crossfall.bench.guard import open_gate
-    from crossfall.bench.server import make_app
-    from crossfall.bench.work import Bench
+    from crossfall.app.access import open_gate
+    from crossfall.app.server import make_app
+    from crossfall.app.session import Bench
     from crossfall.truck.demos import find_demo
     from crossfall.truck.read import locate
 

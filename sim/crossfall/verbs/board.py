@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import degrees, radians
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -19,13 +20,14 @@ from crossfall.verbs.common import (
 )
 
 if TYPE_CHECKING:
+    from crossfall.measurement.board import BoardResult, Verdict
+    from crossfall.measurement.board_file import BoardReadings
+    from crossfall.measurement.board_height import BoardFit
+    from crossfall.measurement.weigh_in import Estimate
     from crossfall.truck.build import Loaded
     from crossfall.truck.model import Grip, Truck
-    from crossfall.tuning.board import BoardResult, Verdict
-    from crossfall.tuning.board_height import BoardFit
-    from crossfall.tuning.weighin import Estimate
 
-FOUR = (90.0, 270.0, 0.0, 180.0)
+FOUR_WAYS = (90.0, 270.0, 0.0, 180.0)  # deg
 
 
 @click.command()
@@ -76,56 +78,66 @@ def command(
     With --heading and --angle the reading is added to the board file first. Without either, all
     that is in the file is compared; with no file yet, the predictions are shown to try for.
     """
-    from crossfall.tuning.board_file import add_reading, beside, read_board
+    from crossfall.measurement.board_file import add_reading, board_file_of, read_board
 
     if (heading is None) != (not angles):
         raise click.UsageError("--heading and --angle go together")
     loaded = load_and_warn(truck)
-    file = path or beside(loaded.path)
+    file = path or board_file_of(loaded.path)
     if heading is not None:
         add_reading(
             file, loaded.truck.name, heading % 360, angles, locked=locked, rail=rail, slid=slid
         )
     board = read_board(file) if file.exists() else None
     if board is None or not board.readings:
-        return _predictions(loaded, file, as_json)
+        return _predictions(loaded, file, surface, as_json)
     return _compare(loaded, board, surface, as_json)
 
 
 def _compare(loaded: Loaded, board: Any, surface: str | None, as_json: bool) -> int:
-    from crossfall.tuning.board import check_board
-    from crossfall.tuning.board_height import infer
-
-    found = check_board(loaded.truck, board, _grip(loaded.truck, surface))
-    fitted = infer(loaded.truck, board) if board.tips else None
-    said = dict.fromkeys((*found.warnings, *(fitted.warnings if fitted else ())))
-    for text in said:
+    found, fitted = compared(loaded.truck, board, surface)
+    for text in _warnings(found, fitted):
         warn(text)
     if as_json:
-        emit("board", answer(loaded, board.file, found, fitted, list(said)))
+        emit("board", board_record(loaded.truck.name, board.file, found, fitted))
     else:
-        show(loaded, board.file, found, fitted)
+        _show(loaded, board.file, found, fitted)
     return 0 if found.agrees else 1
 
 
-def _grip(truck: Truck, surface: str | None) -> Grip:
+def compared(
+    truck: Truck, board: BoardReadings, surface: str | None
+) -> tuple[BoardResult, BoardFit | None]:
+    """Prediction against board, and what the tips alone say of the truck, where there are any."""
+    from crossfall.measurement.board import check_board
+    from crossfall.measurement.board_height import infer
+
+    found = check_board(truck, board, board_surface(truck, surface))
+    return found, infer(truck, board) if board.tips else None
+
+
+def board_surface(truck: Truck, surface: str | None) -> Grip:
     """The grip of a surface, or the board's own."""
     from crossfall.answers.conditions import choose_grip
-    from crossfall.tuning.board_predict import board_grip
+    from crossfall.measurement.board_predict import board_grip
 
     return board_grip(truck) if surface is None else choose_grip(truck, surface)
 
 
-def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:
-    """Nothing measured yet: what to expect, suspension free and locked."""
-    from crossfall.tuning.board_predict import predict
+def predictions_record(
+    truck: Truck, headings: Sequence[float] = FOUR_WAYS, surface: str | None = None
+) -> list[dict[str, Any]]:
+    """What to expect on each heading (deg), suspension free and locked."""
+    from crossfall.answers.conditions import case_name
+    from crossfall.measurement.board_predict import predict
 
-    psi = [radians(h) for h in FOUR]
-    free = predict(loaded.truck, psi, [False] * 4)
-    held = predict(loaded.truck, psi, [True] * 4)
-    rows = [
+    psi, grip = [radians(h) for h in headings], board_surface(truck, surface)
+    free = predict(truck, psi, [False] * len(psi), grip=grip)
+    held = predict(truck, psi, [True] * len(psi), grip=grip)
+    return [
         {
             "heading_deg": h,
+            "case": case_name(h),
             "predicted_deg": degrees(free.angle[i]),
             "low_95_deg": degrees(free.low[i]),
             "high_95_deg": degrees(free.high[i]),
@@ -133,14 +145,17 @@ def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:
             "locked_low_95_deg": degrees(held.low[i]),
             "locked_high_95_deg": degrees(held.high[i]),
         }
-        for i, h in enumerate(FOUR)
+        for i, h in enumerate(headings)
     ]
+
+
+def _predictions(loaded: Loaded, file: Path, surface: str | None, as_json: bool) -> int:
+    """Nothing measured yet: what to try for."""
+    rows = predictions_record(loaded.truck, surface=surface)
     if as_json:
         emit("board", {"truck": loaded.truck.name, "file": str(file), "predictions": rows})
         return 0
     from rich.table import Table
-
-    from crossfall.answers.conditions import case_name
 
     out = console()
     table = Table(box=None, title="What the board should show, degrees", title_justify="left")
@@ -149,7 +164,7 @@ def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:
     for row in rows:
         table.add_row(
             f"{row['heading_deg']:g}",
-            case_name(row["heading_deg"]),
+            row["case"],
             f"{row['low_95_deg']:.1f} to {row['high_95_deg']:.1f}",
             f"{row['locked_low_95_deg']:.1f} to {row['locked_high_95_deg']:.1f}",
         )
@@ -159,12 +174,12 @@ def _predictions(loaded: Loaded, file: Path, as_json: bool) -> int:
     return 0
 
 
-def answer(
-    loaded: Loaded, file: str, found: BoardResult, fitted: BoardFit | None, warnings: list[str]
+def board_record(
+    truck: str, file: str, found: BoardResult, fitted: BoardFit | None
 ) -> dict[str, Any]:
     """Everything in degrees and mm."""
     return {
-        "truck": loaded.truck.name,
+        "truck": truck,
         "file": file,
         "agrees": found.agrees,
         "headings": [_row(v) for v in found.verdicts],
@@ -178,13 +193,17 @@ def answer(
             "contact_half_width_mm": _estimate(fitted.contact),
             "closed_form_tip_line_mm": _estimate(fitted.closed_form),
             "correlation": fitted.correlation,
-            "doubts": [
+            "outliers": [
                 {"reading": d.label, "line": d.line, "off_deg": degrees(d.off), "sd": d.by}
-                for d in fitted.doubts
+                for d in fitted.outliers
             ],
         },
-        "warnings": warnings,
+        "warnings": _warnings(found, fitted),
     }
+
+
+def _warnings(found: BoardResult, fitted: BoardFit | None) -> list[str]:
+    return list(dict.fromkeys((*found.warnings, *(fitted.warnings if fitted else ()))))
 
 
 def _row(v: Verdict) -> dict[str, Any]:
@@ -218,7 +237,7 @@ def _estimate(e: Estimate) -> dict[str, float]:
     }
 
 
-def show(loaded: Loaded, file: str, found: BoardResult, fitted: BoardFit | None) -> None:
+def _show(loaded: Loaded, file: str, found: BoardResult, fitted: BoardFit | None) -> None:
     from rich.markup import escape
     from rich.table import Table
 
@@ -275,7 +294,7 @@ def _show_fit(fitted: BoardFit) -> None:
             f"With tip lines {abs(c.value) * 1e3:.1f} mm {side} the tyres' centre planes the "
             "closed form alone would give the side angles; what tyres and springs cost is in it."
         )
-    for d in fitted.doubts:
+    for d in fitted.outliers:
         out.print(
             f"Not to be believed: {d.label}, {degrees(abs(d.off)):.1f}° "
             f"{'more' if d.off > 0 else 'less'} than the rest allow ({abs(d.by):.1f} sd)."

@@ -17,26 +17,26 @@ def command(truck: str, as_json: bool) -> int:
     """Is a truck file right, and how complete is it?
 
     Every mistake is told at once, a line each, with file, line and key; exit status 2 then. A value
-    that is likely a slip (kilograms for grams, a height from the ground on an axle) is doubted,
+    that is likely a slip (kilograms for grams, a height from the ground on an axle) is implausible,
     with what was probably meant. `crossfall keys` lists every key and material.
     """
     from crossfall.truck.build import load_truck
     from crossfall.truck.complete import completeness
-    from crossfall.truck.doubts import doubts_of_file
-    from crossfall.truck.problems import InputError
+    from crossfall.truck.errors import InputError
+    from crossfall.truck.plausibility import implausible_in_file
 
     try:
         loaded = load_truck(truck)
     except InputError as error:
-        doubted = doubts_of_file(truck)
+        implausible = implausible_in_file(truck)
         if not as_json:
-            raise InputError((*error.problems, *doubted)) from None
+            raise InputError((*error.problems, *implausible)) from None
         problems, slips = (
             [problem_keys(p) for p in error.problems],
-            [problem_keys(p) for p in doubted],
+            [problem_keys(p) for p in implausible],
         )
         failed = {"failed": "bad input", "exit_status": BAD_INPUT}
-        emit("check", {"valid": False, **failed, "problems": problems, "doubts": slips})
+        emit("check", {"valid": False, **failed, "problems": problems, "implausible": slips})
         return BAD_INPUT
     found = completeness(loaded.truck, loaded.spec)
     if as_json:
@@ -47,14 +47,14 @@ def command(truck: str, as_json: bool) -> int:
 
 
 def _answer(loaded: Any, c: Any) -> dict[str, Any]:
-    from crossfall.truck.digest import digest
-    from crossfall.truck.doubts import doubts
+    from crossfall.truck.digest import truck_digest
+    from crossfall.truck.plausibility import implausible_values
 
     return {
         "valid": True,
         "truck": loaded.truck.name,
         "file": str(loaded.path),
-        "digest": digest(loaded.truck),
+        "digest": truck_digest(loaded.truck),
         "rows": c.rows,
         "pieces": c.pieces,
         "mass_weighed_percent": c.weighed * 100,
@@ -70,7 +70,7 @@ def _answer(loaded: Any, c: Any) -> dict[str, Any]:
         "uncertain": [_uncertain(one) for one in loaded.truck.uncertain],
         "notes": c.notes,
         "problems": [],
-        "doubts": [problem_keys(p) for p in doubts(loaded.spec, loaded.where)],
+        "implausible": [problem_keys(p) for p in implausible_values(loaded.spec, loaded.where)],
         "warnings": [problem_keys(p) for p in loaded.warnings],
     }
 
@@ -96,14 +96,14 @@ def _uncertain(one: Any) -> dict[str, Any]:
 def _show(loaded: Any, c: Any) -> None:
     from rich.markup import escape
 
-    from crossfall.truck.doubts import doubts
+    from crossfall.truck.plausibility import implausible_values
 
     out = console()
-    doubted = doubts(loaded.spec, loaded.where)
-    but = f", but {len(doubted)} doubted" if doubted else ""
+    implausible = implausible_values(loaded.spec, loaded.where)
+    but = f", but {len(implausible)} implausible" if implausible else ""
     out.print(f"[bold]{escape(str(loaded.path))}[/bold]: no mistakes{but}")
-    for doubt in doubted:
-        out.print(f"  doubt: {escape(str(doubt))}")
+    for one in implausible:
+        out.print(f"  implausible: {escape(str(one))}")
     out.print(f"{escape(loaded.truck.name)}: {c.rows} parts listed, {c.pieces} pieces")
     out.print(f"  mass weighed        {c.weighed * 100:3.0f} %, computed {c.computed * 100:.0f} %")
     out.print(

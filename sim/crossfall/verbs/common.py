@@ -13,7 +13,8 @@ if TYPE_CHECKING:
     from rich.console import Console
 
     from crossfall.truck.build import Loaded
-    from crossfall.truck.problems import Problem
+    from crossfall.truck.errors import Problem
+    from crossfall.truck.schema import TruckSpec
 
 F = TypeVar("F", bound=Callable[..., Any])
 
@@ -58,7 +59,7 @@ def emit(verb: str, answer: dict[str, Any]) -> None:
     """Print the one JSON object of a verb. Numbers that do not exist come out as null."""
     from crossfall.answers.keys import SCHEMA
 
-    click.echo(json.dumps(plain({"schema": SCHEMA, "verb": verb, **answer}), indent=2))
+    click.echo(json.dumps(plain_json({"schema": SCHEMA, "verb": verb, **answer}), indent=2))
 
 
 def problem_keys(problem: Problem) -> dict[str, Any]:
@@ -72,14 +73,14 @@ def problem_keys(problem: Problem) -> dict[str, Any]:
     }
 
 
-def plain(value: Any) -> Any:
+def plain_json(value: Any) -> Any:
     """The same value in JSON's own types; NaN and infinities become None."""
     if isinstance(value, dict):
-        return {str(k): plain(v) for k, v in value.items()}
+        return {str(k): plain_json(v) for k, v in value.items()}
     if isinstance(value, (list, tuple)):
-        return [plain(v) for v in value]
+        return [plain_json(v) for v in value]
     if hasattr(value, "tolist"):
-        return plain(value.tolist())
+        return plain_json(value.tolist())
     if isinstance(value, float):
         return value if math.isfinite(value) else None
     return value
@@ -110,3 +111,42 @@ def load_and_warn(truck: str) -> Loaded:
     for warning in loaded.warnings:
         warn(str(warning))
     return loaded
+
+
+def standing_options(function: F) -> F:
+    """--hold and --steer, as `hold` and `steer`; see `stood`."""
+    hold = click.option(
+        "--hold",
+        type=click.Choice(["brakes", "rail", "motor"]),
+        help="What holds the wheels: their brakes; besides, a trip rail; or the motor's shafts.",
+    )
+    steer = click.option(
+        "--steer", type=float, metavar="DEG", help="Turn the front wheels so far to the left."
+    )
+    return hold(steer(function))
+
+
+def stood(loaded: Loaded, hold: str | None, steer: float | None) -> Loaded:
+    """The truck as it stands with these options, and as of its file without. Raises InputError."""
+    from dataclasses import replace
+
+    from crossfall.truck.build import build
+    from crossfall.truck.edits import set_values
+
+    keys: dict[str, Any] = {}
+    if hold in ("brakes", "motor"):
+        keys["chassis.held_by"] = hold
+    if steer is not None:
+        keys["chassis.steer_deg"] = steer
+    if not keys:
+        return loaded
+    spec = set_values(loaded.spec, keys)
+    return replace(loaded, spec=spec, truck=build(spec, loaded.folder)[0])
+
+
+def say_how_it_stands(spec: TruckSpec) -> None:
+    """A line for each thing that is unusual about it."""
+    from crossfall.truck.complete import how_it_stands
+
+    for said in how_it_stands(spec):
+        console().print(f"It stands {said}.", style="dim", markup=False)

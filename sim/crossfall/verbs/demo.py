@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 import click
 
 from crossfall.verbs.common import console, emit, json_option
-from crossfall.verbs.tilt import FOUR, Progress, angle, draw, engines, sentence_case, tips_table
+from crossfall.verbs.tilt import FOUR, ProgressLine, angle, draw, engines, sentence_case, tips_table
 
 if TYPE_CHECKING:
     from crossfall.answers.answer import Answers
@@ -38,15 +38,15 @@ def command(plots: Path, as_json: bool) -> None:
     first = next(i for i, t in enumerate(trucks) if t.name == "bramble")
     found = []
     for i, truck in enumerate(trucks):  # only the first is also tried out, which takes seconds
-        with Progress(as_json) as progress:
+        with ProgressLine(as_json) as progress:
             four = conditions(truck, [radians(h) for h in FOUR])
             tried = engines(None) if i == first else None
             found.append(answer(truck, four, trial=i == first, engines=tried, progress=progress))
-    written = draw(found[first], trucks[first], plots) + pose(found[first], trucks[first], plots)
+    written = draw(found[first], trucks[first], plots) + _pose(found[first], trucks[first], plots)
     if as_json:
         emit("demo", {"trucks": [report(f) for f in found], "files": [str(p) for p in written]})
         return
-    show(trucks, found)
+    _show(trucks, found)
     click.echo("Pictures of bramble:")
     for path in written:
         click.echo(f"  {path}")
@@ -60,13 +60,13 @@ def command(plots: Path, as_json: bool) -> None:
     )
 
 
-def show(trucks: list[Truck], found: list[Answers]) -> None:
+def _show(trucks: list[Truck], found: list[Answers]) -> None:
     """A line a truck, then the three methods side by side for the first."""
     from rich.box import SIMPLE_HEAD
     from rich.table import Table
 
     from crossfall.truck.massprops import whole
-    from crossfall.truck.ride import axle_loads
+    from crossfall.truck.ride import level_axle_loads
 
     title = "Three invented trucks, and the tilt at which each goes over"
     table = Table(title=title, title_justify="left", box=SIMPLE_HEAD, padding=0, show_edge=False)
@@ -76,7 +76,7 @@ def show(trucks: list[Truck], found: list[Answers]) -> None:
         table.add_column(name, justify="right", no_wrap=True)
     table.add_column("at its weakest\nfirst it")
     for truck, one in zip(trucks, found, strict=True):
-        body, loads = whole(truck), axle_loads(truck)
+        body, loads = whole(truck), level_axle_loads(truck)
         worst = one.weakest
         table.add_row(
             truck.name,
@@ -101,11 +101,11 @@ def show(trucks: list[Truck], found: list[Answers]) -> None:
             out.print(f"\n{sentence_case(one.weakest.verdict)}.\n")
 
 
-def pose(found: Answers, truck: Truck, folder: Path) -> list[Path]:
+def _pose(found: Answers, truck: Truck, folder: Path) -> list[Path]:
     """The truck on the table at the last angle its weakest trial stood at."""
     import numpy as np
 
-    from crossfall.show.polar import ground
+    from crossfall.show.polar import ground_words
     from crossfall.show.style import save
     from crossfall.show.tiltpose import draw_tiltpose, recorded
 
@@ -115,7 +115,7 @@ def pose(found: Answers, truck: Truck, folder: Path) -> list[Path]:
         return []
     row = int(np.searchsorted(trial.record.theta, trial.tip)) - 1
     stance, loads = recorded(trial.record, row), trial.record.loads[row]
-    theta, on = trial.record.theta[row], ground(worst.conditions)
+    theta, on = trial.record.theta[row], ground_words(worst.conditions)
     picture = draw_tiltpose(truck, worst.conditions.heading, theta, stance, loads, on)
     path = folder / f"{truck.name}-table.svg"
     save(picture, path)

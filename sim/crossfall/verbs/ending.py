@@ -20,7 +20,7 @@ from typing import TextIO
 
 import click
 
-from crossfall.truck.problems import InputError, Problem, StoppedError
+from crossfall.truck.errors import InputError, Problem, StoppedError
 from crossfall.truck.visible import visible
 
 BAD_INPUT, STOPPED, FAULT = 2, 3, 4

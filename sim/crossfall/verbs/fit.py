@@ -11,9 +11,9 @@ from crossfall.verbs.common import console, emit, json_option, truck_argument
 from crossfall.verbs.whatif import (
     by_direction,
     changes_option,
-    ground,
+    conditions_record,
     hold_of,
-    load,
+    load_with_changes,
     rail_option,
     surface_option,
 )
@@ -52,13 +52,13 @@ def command(
     place for the weakest heading, and NAME=60% stands so far along it. The old file stays: `sheet
     NEW --before OLD` shows both.
     """
-    from crossfall.bench.fitting import choice, fitted_text
+    from crossfall.app.fitted_changes import choice, fitted_text
     from crossfall.truck.build import load_text
+    from crossfall.truck.errors import InputError, Problem
     from crossfall.truck.files import write_atomically
-    from crossfall.truck.problems import InputError, Problem
     from crossfall.tuning.whatif import best_slots
 
-    loaded, catalogue = load(truck, changes)
+    loaded, catalogue = load_with_changes(truck, changes)
     asked, free = _asked(catalogue, wanted)
     chosen = choice(catalogue, asked)
     hold = hold_of(rail)
@@ -76,17 +76,17 @@ def command(
     text = head + fitted_text(text, loaded, catalogue, chosen)
     new = load_text(text, path)
     write_atomically(path, text)
-    told = answer(loaded, new, catalogue, chosen, surface, rail)
+    record = _answer(loaded, new, catalogue, chosen, surface, rail)
     if as_json:
-        emit("fit", told)
+        emit("fit", record)
     else:
-        _show(told, truck)
+        _show(record, truck)
     return 0
 
 
 def _asked(catalogue: Catalogue, wanted: tuple[str, ...]) -> tuple[dict[str, int], set[int]]:
     """How many of each change by name, and the slots whose place is still to be found."""
-    from crossfall.truck.problems import InputError, Problem
+    from crossfall.truck.errors import InputError, Problem
 
     asked: dict[str, int] = {}
     free = set()
@@ -129,7 +129,7 @@ def _beside(loaded: Loaded) -> Path:
     return home / f"{loaded.path.stem}.fitted.toml"
 
 
-def answer(
+def _answer(
     old: Loaded,
     new: Loaded,
     catalogue: Catalogue,
@@ -162,23 +162,23 @@ def answer(
         "price": sum(catalogue.changes[i].cost(n) for i, n in chosen.items()),
         "currency": catalogue.currency or old.spec.currency,
         "added_mass_g": (whole(new.truck).mass - whole(old.truck).mass) * 1e3,
-        **ground(grip, hold),
+        **conditions_record(grip, hold),
         "before_deg": by_direction(found.angle[0]),
         "angle_deg": by_direction(found.angle[1]),
     }
 
 
-def _show(told: dict[str, Any], truck: str) -> None:
+def _show(record: dict[str, Any], truck: str) -> None:
     from rich.markup import escape
 
     out = console()
-    out.print(f"Wrote [bold]{escape(told['file'])}[/bold]:")
-    for one in told["changes"]:
+    out.print(f"Wrote [bold]{escape(record['file'])}[/bold]:")
+    for one in record["changes"]:
         out.print(f"  {escape(one['words'])}, {one['price']:g}")
-    money = f"{told['price']:g} {told['currency']}".rstrip()
-    out.print(f"{money}, {told['added_mass_g']:+.0f} g; on {escape(told['surface'])}:")
+    money = f"{record['price']:g} {record['currency']}".rstrip()
+    out.print(f"{money}, {record['added_mass_g']:+.0f} g; on {escape(record['surface'])}:")
     names = {"worst": "weakest heading"}
-    for name, after in told["angle_deg"].items():
-        was = told["before_deg"][name]
+    for name, after in record["angle_deg"].items():
+        was = record["before_deg"][name]
         out.print(f"  {names.get(name, name)} {was:.1f}° -> {after:.1f}° ({after - was:+.1f})")
-    out.print(f"crossfall sheet {escape(told['file'])} --before {escape(truck)}")
+    out.print(f"crossfall sheet {escape(record['file'])} --before {escape(truck)}")

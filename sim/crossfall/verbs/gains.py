@@ -11,12 +11,12 @@ import click
 from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
 from crossfall.verbs.whatif import (
     by_direction,
-    ground,
+    conditions_record,
     hold_of,
-    listed,
-    named,
+    named_directions,
     now_words,
     rail_option,
+    sentence_list,
     surface_option,
 )
 
@@ -67,38 +67,39 @@ def command(
     method: Any = "rigid" if rigid else "compliant"
     found = gradients(loaded, method, surface=surface, hold=hold_of(rail))
     rows = part_gains(found)
-    written = draw(found, plots) if plots is not None else None
+    written = _draw(found, plots) if plots is not None else None
     if as_json:
-        emit("gains", answer(found, rows) | {"picture": str(written) if written else None})
+        emit("gains", gains_record(found, rows) | {"picture": str(written) if written else None})
     else:
         _show(found, rows[: max(parts, 0)])
         if written is not None:
             console().print(f"picture: {written}")
 
 
-def answer(found: Gradients, rows: tuple[PartGain, ...]) -> dict[str, Any]:
+def gains_record(found: Gradients, rows: tuple[PartGain, ...]) -> dict[str, Any]:
     """The numbers in tuner's units."""
     own = found.governing
     return {
         "truck": found.truck.name,
         "method": found.method,
-        **ground(found.grip, found.hold),
+        **conditions_record(found.grip, found.hold),
         "angle_deg": by_direction(found.angles[own]),
         "heading_deg": by_direction(found.headings[own]),
-        "slides_first": named(found.slides[own]),
+        "slides_first": named_directions(found.slides[own]),
         "corners": [{"at": c.kind, "words": c.words} for c in found.corners],
         "parts": [
             {
                 "name": row.name,
                 "end": row.end or None,
                 "mass_g": row.mass * 1e3,
-                "deg_per_10g": named(row.per_mass * PER_10G),
+                "deg_per_10g": named_directions(row.per_mass * PER_10G),
                 "deg_per_10mm": {
-                    axis: named(row.per_move[:, k] * PER_10MM) for k, axis in enumerate("xyz")
+                    axis: named_directions(row.per_move[:, k] * PER_10MM)
+                    for k, axis in enumerate("xyz")
                 },
-                "sign_turns_per_10g": named(row.mass_turns),
+                "sign_turns_per_10g": named_directions(row.mass_turns),
                 "sign_turns_per_10mm": {
-                    axis: named(row.move_turns[:, k]) for k, axis in enumerate("xyz")
+                    axis: named_directions(row.move_turns[:, k]) for k, axis in enumerate("xyz")
                 },
             }
             for row in rows
@@ -106,7 +107,7 @@ def answer(found: Gradients, rows: tuple[PartGain, ...]) -> dict[str, Any]:
     }
 
 
-def draw(found: Gradients, folder: Path) -> Path:
+def _draw(found: Gradients, folder: Path) -> Path:
     """The gain map, written into `folder`."""
     from crossfall.show.gainmap import draw_gainmap
     from crossfall.show.style import save
@@ -126,7 +127,11 @@ def where(found: Gradients) -> str:
         return f"{said}, against a rail"
     names = ("climb", "left side down", "descent", "right side down")
     railed = [n for n, slides in zip(names, found.slides[:4], strict=True) if slides]
-    return f"{said}; {listed(railed)} as against a rail, for it slides first" if railed else said
+    return (
+        f"{said}; {sentence_list(railed)} as against a rail, for it slides first"
+        if railed
+        else said
+    )
 
 
 def panels(found: Gradients) -> list[Any]:

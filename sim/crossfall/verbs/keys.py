@@ -24,13 +24,13 @@ def command(word: str, as_json: bool) -> int:
     keys = [e for e in entries() if wanted in f"{e.table} {e.key} {e.meaning}".casefold()]
     materials = [m for m in MATERIALS.values() if wanted in f"material {m.name}".casefold()]
     if as_json:
-        emit("keys", answer(keys, materials))
+        emit("keys", _answer(keys, materials))
     else:
         _show(keys, materials)
     return 0 if keys or materials else 1
 
 
-def answer(keys: list[Any], materials: list[Any]) -> dict[str, Any]:
+def _answer(keys: list[Any], materials: list[Any]) -> dict[str, Any]:
     return {
         "keys": [
             {

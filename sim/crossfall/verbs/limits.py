@@ -31,7 +31,7 @@ def command(truck: str, limits: Path, as_json: bool) -> int:
             {
                 "truck": loaded.truck.name,
                 "class": asked.name,
-                "broken": told(found),
+                "broken": breach_records(found),
                 "details": there,
             },
         )
@@ -46,7 +46,7 @@ def command(truck: str, limits: Path, as_json: bool) -> int:
     return 1 if found else 0
 
 
-def told(found: tuple[Breach, ...]) -> list[dict[str, Any]]:
+def breach_records(found: tuple[Breach, ...]) -> list[dict[str, Any]]:
     """Broken limits, each in the unit of its name."""
     return [
         {"limit": b.name, "value": b.value, "allowed": b.limit, "words": b.sentence} for b in found

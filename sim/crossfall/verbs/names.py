@@ -21,12 +21,12 @@ from crossfall.verbs.common import console, emit, json_option
 def command(output: Path | None, as_json: bool) -> None:
     """Every name of the Python front door, and every key of an answer, with its meaning."""
     from crossfall.answers.keys import KEYS
-    from crossfall.front.reference import page, public_names
+    from crossfall.front.reference import public_names, reference_page
     from crossfall.truck.files import write_atomically
 
     names = public_names()
     if output is not None:
-        write_atomically(output, page())
+        write_atomically(output, reference_page())
     if as_json:
         keys = {k.name: {"form": k.form, "meaning": k.meaning} for k in KEYS}
         python = {n: {"arguments": s, "about": text} for n, (s, text) in names.items()}

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from math import atan, degrees, isfinite, radians
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -11,13 +12,13 @@ import click
 from crossfall.verbs.common import Number, console, emit, json_option, truck_argument
 from crossfall.verbs.whatif import (
     changes_option,
+    conditions_record,
     effect_keys,
-    ground,
     hold_of,
     limits_option,
-    listed,
-    load,
+    load_with_changes,
     rail_option,
+    sentence_list,
     side_words,
     surface_option,
 )
@@ -25,7 +26,7 @@ from crossfall.verbs.whatif import (
 if TYPE_CHECKING:
     from crossfall.truck.build import Loaded
     from crossfall.tuning.changes import Catalogue
-    from crossfall.tuning.plan import Aim, Choice, Plan
+    from crossfall.tuning.plan import Aim, BuildPlan, Choice
 
 
 @click.command()
@@ -93,11 +94,11 @@ def command(
     then named.
     """
     from crossfall.tuning.limits import read_limits
-    from crossfall.tuning.linear import Bounds
+    from crossfall.tuning.milp_model import Bounds
     from crossfall.tuning.plan import plan
     from crossfall.tuning.unmet import unmet
 
-    loaded, catalogue = load(truck, changes)
+    loaded, catalogue = load_with_changes(truck, changes)
     bounds = Bounds(
         budget=budget,
         added_mass=None if added_mass is None else added_mass / 1e3,
@@ -107,13 +108,13 @@ def command(
     )
     if run_time is not None and loaded.spec.battery is None:
         raise click.UsageError("--run-time: the truck's file has no [battery]")
-    aimed = _aim(aim, headings, reach)
+    aimed = aim_of(aim, headings, reach)
     found = plan(loaded, catalogue, aimed, bounds, surface=surface, hold=hold_of(rail))
     if plots is not None:
         _draw(loaded, catalogue, found, plots)
     why = unmet(loaded, catalogue, aimed, bounds) if found.best is None else ()
     if as_json:
-        emit("plan", answer(loaded, catalogue, found) | {"unmet": list(why)})
+        emit("plan", plan_record(loaded, catalogue, found, why))
     else:
         _show(loaded, catalogue, found, why)
     return 0 if found.best is not None else 1
@@ -125,19 +126,22 @@ def _shares(percent: tuple[float, float]) -> tuple[float, float]:
     return percent[0] / 100, percent[1] / 100
 
 
-def _aim(name: Any, headings: tuple[float, ...], reach: float | None) -> Aim:
+def aim_of(name: Any, headings: Iterable[float], reach: float | None) -> Aim:
+    """What is aimed at: a direction by name, or headings (deg); reach: deg."""
     from crossfall.tuning.plan import Aim, aim_at
 
     target = None if reach is None else radians(reach)
-    if not headings:
-        return aim_at(name, target)
     chosen = tuple(dict.fromkeys(h % 360.0 for h in headings))
+    if not chosen:
+        return aim_at(name, target)
     words = "heading " + ", ".join(f"{h:g}°" for h in chosen)
     return Aim(words, tuple(radians(h) for h in chosen), target)
 
 
-def answer(loaded: Loaded, catalogue: Catalogue, found: Plan) -> dict[str, Any]:
-    """The plan in tuner's units."""
+def plan_record(
+    loaded: Loaded, catalogue: Catalogue, found: BuildPlan, unmet: Iterable[str]
+) -> dict[str, Any]:
+    """The plan in tuner's units. unmet: what cannot be met, a sentence each."""
     closed = None
     if found.closed_form is not None:
         closed = {
@@ -151,7 +155,7 @@ def answer(loaded: Loaded, catalogue: Catalogue, found: Plan) -> dict[str, Any]:
         "aim": found.aim.name,
         "headings_deg": [degrees(h) for h in found.aim.headings],
         "reach_deg": None if found.aim.target is None else degrees(found.aim.target),
-        **ground(found.grip, found.hold),
+        **conditions_record(found.grip, found.hold),
         "corners": [{"at": c.kind, "words": c.words} for c in found.corners],
         "now": _choice(catalogue, found, found.now),
         "best": _choice(catalogue, found, found.best) if found.best else None,
@@ -164,9 +168,10 @@ def answer(loaded: Loaded, catalogue: Catalogue, found: Plan) -> dict[str, Any]:
             "all_sets_scored": found.proven,
             "sets_scored": found.scored,
             "setups": found.setups,
-            "foretold_sd_deg": degrees(found.spread),
+            "predicted_sd_deg": degrees(found.spread),
             "listed_down_to_deg_below_best": degrees(found.margin),
         },
+        "unmet": list(unmet),
     }
 
 
@@ -183,11 +188,12 @@ def picks(catalogue: Catalogue, chosen: tuple[tuple[int, int], ...]) -> list[dic
     ]
 
 
-def _choice(catalogue: Catalogue, found: Plan, c: Choice) -> dict[str, Any]:
+def _choice(catalogue: Catalogue, found: BuildPlan, c: Choice) -> dict[str, Any]:
     from crossfall.tuning.directions import SURE
 
     return {
         "changes": picks(catalogue, c.picks),
+        "words": _words(catalogue, c),
         "price": c.price,
         "value_deg": degrees(c.value),
         "value_pm_deg": degrees(SURE * c.sd),
@@ -207,7 +213,7 @@ def _choice(catalogue: Catalogue, found: Plan, c: Choice) -> dict[str, Any]:
     }
 
 
-def proof(found: Plan) -> str:
+def proof(found: BuildPlan) -> str:
     """What is proven and what is not, in a sentence or two."""
     if found.best is None:
         return "No set of these changes does what is asked."
@@ -231,7 +237,7 @@ def _words(catalogue: Catalogue, c: Choice) -> str:
     return ", ".join(names) if names else "nothing"
 
 
-def _stands(found: Plan, c: Choice) -> str:
+def _stands(found: BuildPlan, c: Choice) -> str:
     """A set's angle with what is said of sliding: '31.9 ± 0.2°, against a rail, since it slides
     first'."""
     from crossfall.tuning.directions import SURE
@@ -244,7 +250,7 @@ def _stands(found: Plan, c: Choice) -> str:
     return said
 
 
-def _show(loaded: Loaded, catalogue: Catalogue, found: Plan, why: tuple[str, ...]) -> None:
+def _show(loaded: Loaded, catalogue: Catalogue, found: BuildPlan, why: tuple[str, ...]) -> None:
     from rich.markup import escape
     from rich.table import Table
 
@@ -296,7 +302,7 @@ def _cell(c: Choice) -> str:
     return f"\\[{degrees(c.value):.2f}]" if _railed(c) else f"{degrees(c.value):.2f}"
 
 
-def turning(found: Plan) -> list[str]:
+def turning(found: BuildPlan) -> list[str]:
     """Where a runner-up is better than the set proposed, a sentence a corner."""
     named = ("first", "second", "third", "fourth", "fifth")
     lines = []
@@ -304,7 +310,7 @@ def turning(found: Plan) -> list[str]:
         them = [k for at, k in found.overtaken if at == c]
         if them and found.best is not None:
             ahead = max(found.runners[k].there[c] - found.best.there[c] for k in them)
-            which = listed([named[k] if k < len(named) else str(k + 1) for k in them])
+            which = sentence_list([named[k] if k < len(named) else str(k + 1) for k in them])
             lines.append(
                 f"{corner.words[:1].upper() + corner.words[1:]}, the {which} runner-up would be "
                 f"better, by up to {degrees(ahead):.1f}°."
@@ -328,7 +334,7 @@ def _less(catalogue: Catalogue, c: Choice, best: Choice) -> str:
     return "the best, " + ", ".join(words)
 
 
-def _best(loaded: Loaded, catalogue: Catalogue, best: Choice, found: Plan) -> None:
+def _best(loaded: Loaded, catalogue: Catalogue, best: Choice, found: BuildPlan) -> None:
     from rich.markup import escape
 
     out = console()
@@ -354,7 +360,7 @@ def _best(loaded: Loaded, catalogue: Catalogue, best: Choice, found: Plan) -> No
         )
 
 
-def _draw(loaded: Loaded, catalogue: Catalogue, found: Plan, folder: Path) -> None:
+def _draw(loaded: Loaded, catalogue: Catalogue, found: BuildPlan, folder: Path) -> None:
     import numpy as np
 
     from crossfall.show.front import Choices, draw_front

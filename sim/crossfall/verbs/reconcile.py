@@ -11,11 +11,14 @@ import click
 from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
 
 if TYPE_CHECKING:
-    from crossfall.tuning.reconcile import Left, Move, Reconciled
+    from crossfall.measurement.board_file import BoardReadings
+    from crossfall.measurement.reconcile import Left, Move, Reconciled
+    from crossfall.measurement.weigh_in_session import Session
+    from crossfall.truck.build import Loaded
 
-NAMES = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm")
-WORDS = ("mass, g", "CG ahead of the middle, mm", "CG left of the middle, mm", "CG height, mm")
-SHOWN = 12  # rows of the table of moves
+_NAMES = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm")
+_WORDS = ("mass, g", "CG ahead of the middle, mm", "CG left of the middle, mm", "CG height, mm")
+_SHOWN = 12  # rows of the table of moves
 
 
 @click.command()
@@ -53,12 +56,10 @@ def command(
     Writes a new file with all comments kept. A reading that no movement within the tolerances can
     explain is named and left out.
     """
+    from crossfall.measurement.board_file import read_board
+    from crossfall.measurement.reconcile_write import included_rows, new_path, write_reconciled
+    from crossfall.measurement.weigh_in_file import read_session
     from crossfall.truck.build import load_truck
-    from crossfall.truck.problems import InputError, Problem
-    from crossfall.tuning.board_file import read_board
-    from crossfall.tuning.reconcile import reconcile
-    from crossfall.tuning.reconcile_write import included_rows, new_path, write
-    from crossfall.tuning.weighin_file import read_session
 
     if scales is None and board_path is None:
         raise click.UsageError("give --scales, --board, or both")
@@ -69,22 +70,35 @@ def command(
     fixed = included_rows(loaded)
     if fixed:
         warn(f"{len(fixed)} parts from included files are taken as they are")
-    names = [p.name for p in loaded.spec.part]
-    try:
-        found = reconcile(loaded.truck, names, session, board, fixed)
-    except ValueError as error:
-        raise InputError(Problem(str(loaded.path), str(error))) from None
+    found = reconciled_truck(loaded, session, board)
     sources = [p.name for p in (scales, board_path) if p]
-    write(loaded, found, path, sources)
+    write_reconciled(loaded, found, path, sources)
     if as_json:
-        emit("reconcile", {"truck": loaded.truck.name, "file": str(path), **answer(found)})
+        emit(
+            "reconcile", {"truck": loaded.truck.name, "file": str(path), **reconcile_record(found)}
+        )
     else:
-        show(loaded.truck.name, found)
+        _show(loaded.truck.name, found)
         click.echo(f"wrote {path}")
     return 0 if found.agrees else 1
 
 
-def answer(found: Reconciled) -> dict[str, Any]:
+def reconciled_truck(
+    loaded: Loaded, session: Session | None, board: BoardReadings | None
+) -> Reconciled:
+    """What the readings make of the truck. Raises InputError where they say nothing of it."""
+    from crossfall.measurement.reconcile import reconcile
+    from crossfall.measurement.reconcile_write import included_rows
+    from crossfall.truck.errors import InputError, Problem
+
+    names = [p.name for p in loaded.spec.part]
+    try:
+        return reconcile(loaded.truck, names, session, board, included_rows(loaded))
+    except ValueError as error:
+        raise InputError(Problem(str(loaded.path), str(error))) from None
+
+
+def reconcile_record(found: Reconciled) -> dict[str, Any]:
     """Grams and mm."""
     return {
         "agrees": found.agrees,
@@ -98,7 +112,7 @@ def answer(found: Reconciled) -> dict[str, Any]:
                 "after": found.after[i] * 1e3,
                 "after_sd": found.after_sd[i] * 1e3,
             }
-            for i, name in enumerate(NAMES)
+            for i, name in enumerate(_NAMES)
         },
         "moves": [_move(m) for m in found.moves if m.most > 0],
         "at_limit": list(found.at_limit),
@@ -124,7 +138,7 @@ def _left(one: Left) -> dict[str, Any]:
     return out | {"off_deg": degrees(one.off)}
 
 
-def show(name: str, found: Reconciled) -> None:
+def _show(name: str, found: Reconciled) -> None:
     from rich.markup import escape
     from rich.table import Table
 
@@ -133,7 +147,7 @@ def show(name: str, found: Reconciled) -> None:
     table.add_column("")
     for head in ("by the file", "± (sd)", "reconciled", "± (sd)"):
         table.add_column(head, justify="right")
-    for i, words in enumerate(WORDS):
+    for i, words in enumerate(_WORDS):
         values = (found.before[i], found.before_sd[i], found.after[i], found.after_sd[i])
         table.add_row(words, *(f"{v * 1e3:.1f}" for v in values))
     out.print(table)
@@ -164,14 +178,14 @@ def _show_moves(found: Reconciled) -> None:
     table.add_column("part")
     for head in ("was, g", "by, g", "sd", "forward, left, up, mm", "sd"):
         table.add_column(head, justify="right")
-    for m in moved[:SHOWN]:
+    for m in moved[:_SHOWN]:
         place = ", ".join(f"{v * 1e3 + 0.0:+.1f}" for v in m.place_by)
         sds = ", ".join(f"{v + 0.0:+.1f}" for v in m.place_sds)
         cells = (f"{m.old_mass * 1e3:.1f}", f"{m.mass_by * 1e3:+.1f}", f"{m.mass_sds:+.1f}")
         table.add_row(escape(m.name), *(c.replace("-", "−") for c in (*cells, place, sds)))
     console().print(table)
-    if len(moved) > SHOWN:
-        console().print(f"and {len(moved) - SHOWN} more by less; --json has them all")
+    if len(moved) > _SHOWN:
+        console().print(f"and {len(moved) - _SHOWN} more by less; --json has them all")
     if found.at_limit:
         names = ", ".join(found.at_limit[:6])
         console().print(f"At the limit of its tolerance: {escape(names)}")

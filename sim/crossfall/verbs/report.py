@@ -15,7 +15,7 @@ from crossfall.verbs.common import emit, json_option
 @json_option
 def command(scenario: str, out: Path | None, as_json: bool) -> None:
     """Write the table and the summary page of a sweep, also of one still running."""
-    from crossfall.show.morning import write_page
+    from crossfall.show.summary import write_page
     from crossfall.study.scenario import load_scenario
     from crossfall.study.sweep import STORE, default_folder, write_tables
 

@@ -38,11 +38,11 @@ def command(truck: str, changes: Path | None, aim: Any, plots: Path | None, as_j
     Every combination of changes to the pack is tried; those marked are on the front: nothing else
     gives more of both.
     """
-    from crossfall.tuning.changes import Catalogue, beside
+    from crossfall.tuning.changes import Catalogue, change_file_of
     from crossfall.tuning.packs import packs
 
     loaded = load_and_warn(truck)
-    path = beside(loaded.path)
+    path = change_file_of(loaded.path)
     if changes is None and not path.exists():
         from crossfall.truck.read import Source
 
@@ -53,12 +53,12 @@ def command(truck: str, changes: Path | None, aim: Any, plots: Path | None, as_j
     if plots is not None:
         _draw(loaded, catalogue, found, aim, plots)
     if as_json:
-        emit("runtime", answer(loaded, catalogue, found, aim))
+        emit("runtime", _answer(loaded, catalogue, found, aim))
     else:
         _show(loaded, catalogue, found, aim)
 
 
-def answer(
+def _answer(
     loaded: Loaded, catalogue: Catalogue, found: tuple[Pack, ...], aim: Any
 ) -> dict[str, Any]:
     """The packs in tuner's units."""

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from crossfall.verbs.common import console, emit, json_option
-from crossfall.verbs.tilt import Progress
+from crossfall.verbs.tilt import ProgressLine
 
 if TYPE_CHECKING:
     from crossfall.study.sensitivity import How, Sensitivity
@@ -26,8 +26,9 @@ if TYPE_CHECKING:
 )
 @click.option(
     "--response",
-    type=click.Choice(["tip_deg", "goes_at_deg", "rigid_deg", "first_lift_deg"]),
-    help="What is asked; rigid_deg of a closed form, else tip_deg, if not given.",
+    metavar="NAME",
+    help="tip_deg, goes_at_deg, rigid_deg, first_lift_deg, or a response of the scenario's own; "
+    "rigid_deg of a closed form, else tip_deg, if not given.",
 )
 @click.option(
     "--samples",
@@ -52,12 +53,14 @@ def command(
     Builds are drawn all over the ranges of the axes; their steps have no say. ± is 95 %.
     """
     from crossfall.study.scenario import load_scenario
-    from crossfall.study.sensitivity import sensitivity
+    from crossfall.study.sensitivity import sobol_sensitivity
 
     loaded = load_scenario(scenario)
     try:
-        with Progress(as_json, "answer") as progress:
-            found = sensitivity(loaded, how, response=response, samples=samples, progress=progress)
+        with ProgressLine(as_json, "answer") as progress:
+            found = sobol_sensitivity(
+                loaded, how, response=response, samples=samples, progress=progress
+            )
     except ValueError as error:
         raise click.UsageError(str(error)) from error
     files = []
@@ -75,19 +78,21 @@ def command(
                 "truck": loaded.loaded.truck.name,
                 "how": how,
                 "response": found[0].response,
-                "headings": [answer(s) for s in found],
+                "headings": [sensitivity_record(s) for s in found],
                 "files": files,
             },
         )
         return
     for one in found:
-        show(loaded.spec.name, one)
+        _show(loaded.spec.name, one)
     for file in files:
         click.echo(f"wrote {file}")
 
 
-def answer(s: Sensitivity) -> dict[str, Any]:
-    """One heading. Effects are in the response's unit, degrees."""
+def sensitivity_record(s: Sensitivity) -> dict[str, Any]:
+    """One heading. Effects are in the response's unit: degrees, or that of a response of one's own,
+    which the keys then do not say."""
+    unit = _unit(s)
     if s.how == "sobol":
         axes = [
             {
@@ -103,24 +108,28 @@ def answer(s: Sensitivity) -> dict[str, Any]:
         axes = [
             {
                 "key": a.key,
-                "mean_effect_deg": a.effect,
-                "mean_size_deg": a.mu_star,
-                "mean_size_plus_minus_deg": a.mu_star_pm,
-                "sd_of_effects_deg": a.sigma,
+                f"mean_effect{unit}": a.effect,
+                f"mean_size{unit}": a.mu_star,
+                f"mean_size_plus_minus{unit}": a.mu_star_pm,
+                f"sd_of_effects{unit}": a.sigma,
             }
             for a in s.axes
         ]
     return {
         "heading_deg": None if isnan(s.heading) else s.heading,
-        "mean_deg": s.mean,
-        "sd_deg": s.sd,
+        f"mean{unit}": s.mean,
+        f"sd{unit}": s.sd,
         "answers": s.answers,
         "without_an_answer": s.lost,
         "axes": axes,
     }
 
 
-def show(name: str, s: Sensitivity) -> None:
+def _unit(s: Sensitivity) -> str:
+    return "_deg" if s.response.endswith("_deg") else ""
+
+
+def _show(name: str, s: Sensitivity) -> None:
     from rich.markup import escape
     from rich.table import Table
 
@@ -132,7 +141,8 @@ def show(name: str, s: Sensitivity) -> None:
     table.add_column("axis")
     heads = ("by itself", "±", "with others", "±")
     if s.how == "morris":
-        heads = ("mean size, °", "±", "mean effect, °", "sd of effects, °")
+        unit = ", °" if _unit(s) else ""
+        heads = (f"mean size{unit}", "±", f"mean effect{unit}", f"sd of effects{unit}")
     for head in heads:
         table.add_column(head, justify="right")
     for a in s.axes:
@@ -142,7 +152,5 @@ def show(name: str, s: Sensitivity) -> None:
         table.add_row(escape(a.key), *(f"{v:.2f}".replace("-", "−") for v in numbers))
     out.print(table)
     lost = f", {s.lost} without one count as the mean" if s.lost else ""
-    out.print(
-        f"{s.answers} answers{lost}; mean {s.mean:.1f}°, standard deviation {s.sd:.2f}°.",
-        style="dim",
-    )
+    mean, sd = (f"{s.mean:.1f}°", f"{s.sd:.2f}°") if _unit(s) else (f"{s.mean:.3g}", f"{s.sd:.2g}")
+    out.print(f"{s.answers} answers{lost}; mean {mean}, standard deviation {sd}.", style="dim")

@@ -62,7 +62,7 @@ def command(
     what `plan` counts, else the prices of parts in the two files. With --json and no -o nothing is
     written.
     """
-    from crossfall.show.sheet.facts import fitted, gather
+    from crossfall.show.sheet.facts import fitted_truck, gather
     from crossfall.show.sheet.write import check_target, write_sheet
 
     if output is not None:
@@ -75,21 +75,21 @@ def command(
     if made:
         catalogue = catalogue_of(now, changes)
         old = now
-        now, more["bought"] = fitted(old, catalogue, chosen(catalogue, made))
+        now, more["bought"] = fitted_truck(old, catalogue, _chosen(catalogue, made))
         more["currency"] = catalogue.currency or old.spec.currency
     facts = gather(now, old, surface, date, hold=hold_of(rail), **more)
     path = output or Path(f"{facts.now.truck.name.replace('/', '-')}-sheet.html")
     if output is not None or not as_json:
         write_sheet(facts, path)
     if as_json:
-        emit("sheet", {**answer(facts), "files": [] if output is None else [str(path)]})
+        emit("sheet", {**_answer(facts), "files": [] if output is None else [str(path)]})
     else:
         click.echo(f"wrote {path}")
 
 
-def chosen(catalogue: Catalogue, made: tuple[str, ...]) -> dict[int, int]:
+def _chosen(catalogue: Catalogue, made: tuple[str, ...]) -> dict[int, int]:
     """Changes by name, each perhaps with ' x 2'. Raises InputError for what may not be made."""
-    from crossfall.truck.problems import InputError, Problem
+    from crossfall.truck.errors import InputError, Problem
     from crossfall.tuning.apply import objections
 
     found: dict[int, int] = {}
@@ -103,7 +103,7 @@ def chosen(catalogue: Catalogue, made: tuple[str, ...]) -> dict[int, int]:
     return dict(sorted(found.items()))
 
 
-def answer(facts: Facts) -> dict[str, Any]:
+def _answer(facts: Facts) -> dict[str, Any]:
     """All numbers of the sheet in tuner's units."""
     from crossfall.answers.keys import report
 
@@ -144,7 +144,7 @@ def _build(build: Build) -> dict[str, Any]:
     from crossfall.answers.keys import report
     from crossfall.verbs import weigh
 
-    weights = weigh.answer(build.truck, build.weight, 0)
+    weights = weigh.weigh_record(build.truck, build.weight, 0)
     extras = {
         "width_mm": build.extras.width * 1e3,
         "turning_circle_mm": build.extras.turning_circle * 1e3,

@@ -8,7 +8,15 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import Number, console, emit, json_option, load_and_warn, truck_argument
+from crossfall.verbs.common import (
+    F,
+    Number,
+    console,
+    emit,
+    json_option,
+    load_and_warn,
+    truck_argument,
+)
 
 if TYPE_CHECKING:
     from crossfall.study.slopes import Crossing, SlopeStudy
@@ -17,11 +25,22 @@ if TYPE_CHECKING:
     from crossfall.trials.slope import SlopeTrial
     from crossfall.truck.model import Grip, Truck
 
-WHEELS = ("front left", "front right", "rear left", "rear right")
+_WHEELS = ("front left", "front right", "rear left", "rear right")
 PASSED = ("crossed", "climbs", "descends", "up")
 
 
-NO_STONE = "no height of a stone: 1 to 80 mm, and without one leave the option out"
+def ground_options(function: F) -> F:
+    """An option for every key of every ground."""
+    from crossfall.trials.grounds import ground_keys
+
+    for key in reversed(ground_keys().values()):
+        sizes = f"{key.least:g} to {key.high:g} {key.unit}"
+        refusal = f"no {key.says}: {sizes}, and without one leave the option out"
+        kind = click.STRING if key.file else Number(key.least, key.high, refusal)
+        shown = "FILE" if key.file else key.unit.upper()
+        text = f"{key.says[0].upper()}{key.says[1:]}."
+        function = click.option(key.option, key.key, type=kind, metavar=shown, help=text)(function)
+    return function
 
 
 @click.command()
@@ -31,10 +50,7 @@ NO_STONE = "no height of a stone: 1 to 80 mm, and without one leave the option o
     "--heading", type=Number(-360, 360), metavar="DEG", help="As for tilt; 90 drives across."
 )
 @click.option("--speed", type=Number(10, 3000), default=150, show_default=True, metavar="MM/S")
-@click.option(
-    "--stone", type=Number(1, 80, NO_STONE), metavar="MM", help="A stone under the uphill wheels."
-)
-@click.option("--rough", type=Number(0.1, 30), metavar="MM", help="Rough ground, rms height.")
+@ground_options
 @click.option(
     "--drive",
     "programme",
@@ -80,32 +96,58 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
     trials and held against the static answer, which leaves the degrees to keep in hand. The exit
     status of a single trial is 1 where the truck does not get through.
     """
-    check(asked, record)
+    _check(asked, record)
     loaded = load_and_warn(truck)
+    left = left_out(loaded.truck)
+    about = {"truck": loaded.truck.name, "left_out": list(left)}
     if asked["slope"] is None and asked["ramp"] is None:
-        study = search(loaded.truck, asked, quiet=as_json)
+        study = _search(loaded.truck, asked, quiet=as_json)
         if as_json:
-            emit("slope", {"truck": loaded.truck.name, **study_answer(study)})
+            emit("slope", {**about, **study_answer(study, radians(asked["within"]))})
         else:
-            show_study(loaded.truck, study)
+            show_study(loaded.truck, study, radians(asked["within"]))
+            _say(left)
         return 0 if study.critical.settled else 1
     trial = single(loaded.truck, asked)
     if record is not None:
         trial.journey.record.save(record)
     if as_json:
-        emit("slope", {"truck": loaded.truck.name, **trial_answer(loaded.truck, trial)})
+        emit("slope", {**about, **trial_answer(loaded.truck, trial)})
     else:
         show_trial(loaded.truck, trial)
+        _say(left)
     return 0 if trial.outcome in PASSED else 1
 
 
-def check(asked: dict[str, Any], record: Path | None) -> None:
+def left_out(truck: Truck) -> tuple[str, ...]:
+    """What of a truck its trials on driven wheels do not have, a sentence each."""
+    found = []
+    if any(axle.suspension.links is not None for axle in truck.axles):
+        found.append(
+            "on its links an axle drives along the straight lines that touch its path at ride "
+            "height; what the path curves besides is left out"
+        )
+    if any(any(map(any, axle.steered)) for axle in truck.axles):
+        found.append("it drives straight ahead, not with its front wheels turned")
+    return tuple(found)
+
+
+def _say(left: tuple[str, ...]) -> None:
+    for said in left:
+        console().print(f"Here {said}.", style="dim", markup=False)
+
+
+def _check(asked: dict[str, Any], record: Path | None) -> None:
     """Options that contradict each other. Raises click.UsageError."""
+    from crossfall.trials.grounds import asked_grounds, grounds
+
+    kinds = asked_grounds(asked)
+    laid = [kind.keys[0].option for kind in kinds]
     both = {
-        "--stone and --rough": asked["stone"] and asked["rough"],
+        " and ".join(laid): len(laid) > 1,
         "--ramp and --slope": asked["ramp"] and asked["slope"] is not None,
         "--ramp and --drive": asked["ramp"] and asked["programme"],
-        "--ramp and --stone or --rough": asked["ramp"] and (asked["stone"] or asked["rough"]),
+        f"--ramp and {laid[0]}" if laid else "": asked["ramp"] and laid,
         "--ramp and --heading": asked["ramp"] and asked["heading"] is not None,
         "--surface and --grip": asked["surface"] and asked["grip"],
     }
@@ -115,6 +157,10 @@ def check(asked: dict[str, Any], record: Path | None) -> None:
     for name in ("rise", "oblique"):
         if asked[name] and not asked["ramp"]:
             raise click.UsageError(f"--{name} needs --ramp: how steep is it?")
+    for kind in grounds().values():
+        for key in kind.keys[1:]:
+            if asked[key.key] is not None and kind not in kinds:
+                raise click.UsageError(f"{key.option} needs {kind.keys[0].option}")
     if asked["programme"] and asked["slope"] is None:
         raise click.UsageError("--drive needs --slope: how steep is it?")
     if record is not None and asked["slope"] is None and asked["ramp"] is None:
@@ -138,20 +184,15 @@ def grips(truck: Truck, asked: dict[str, Any]) -> Grip | float:
 
 def crossing(truck: Truck, asked: dict[str, Any]) -> Crossing:
     from crossfall.study.slopes import Crossing
-    from crossfall.trials.ground import Plane, Rough, Stone
+    from crossfall.trials.grounds import ground_of
 
-    ground: Plane | Stone | Rough = Plane()
-    if asked["stone"]:
-        ground = Stone(asked["stone"] / 1000)
-    elif asked["rough"]:
-        ground = Rough(asked["rough"] / 1000)
     heading = asked["heading"]
     if heading is None:
         heading = 0.0 if asked["programme"] else 90.0
     return Crossing(
         heading=radians(heading % 360.0),
         speed=asked["speed"] / 1000,
-        ground=ground,
+        ground=ground_of(asked, Path()),
         drive=driveline(asked),
         grip=grips(truck, asked),
         seed=asked["seed"],
@@ -160,7 +201,7 @@ def crossing(truck: Truck, asked: dict[str, Any]) -> Crossing:
 
 def single(truck: Truck, asked: dict[str, Any]) -> SlopeTrial | RampTrial:
     """One trial at the likely grip, on ground number 0 of the seed."""
-    from crossfall.study.slopes import drawn, likely
+    from crossfall.study.slopes import drawn_ground, likely
     from crossfall.trials.ramp import ramp_entry
     from crossfall.trials.slope import climb_slope, cross_slope, programmes
 
@@ -177,7 +218,7 @@ def single(truck: Truck, asked: dict[str, Any]) -> SlopeTrial | RampTrial:
             grip=grip,
         )
     wanted = crossing(truck, asked)
-    ground, slope = drawn(wanted, 0)[0], radians(asked["slope"])
+    ground, slope = drawn_ground(wanted, 0)[0], radians(asked["slope"])
     if asked["programme"]:
         commands = programmes(asked["speed"] / 1000, drive)[asked["programme"]]
         return climb_slope(
@@ -194,7 +235,7 @@ def single(truck: Truck, asked: dict[str, Any]) -> SlopeTrial | RampTrial:
     )
 
 
-def search(truck: Truck, asked: dict[str, Any], *, quiet: bool) -> SlopeStudy:
+def _search(truck: Truck, asked: dict[str, Any], *, quiet: bool) -> SlopeStudy:
     import sys
 
     from crossfall.study.slopes import critical_slope
@@ -220,21 +261,6 @@ def search(truck: Truck, asked: dict[str, Any], *, quiet: bool) -> SlopeStudy:
 # Answers
 
 
-def ground_answer(ground: Any) -> dict[str, Any]:
-    """Kind and size of a ground, in mm and deg."""
-    sizes = {
-        "height": ("height_mm", 1000.0),
-        "stray": ("stray_mm", 1000.0),
-        "rms": ("rms_mm", 1000.0),
-        "length": ("length_mm", 1000.0),
-        "rise": ("rise_mm", 1000.0),
-        "angle": ("angle_deg", degrees(1)),
-        "oblique": ("oblique_deg", degrees(1)),
-    }
-    own = {sizes[k][0]: v * sizes[k][1] for k, v in vars(ground).items() if k in sizes}
-    return {"kind": type(ground).__name__.lower(), **own}
-
-
 def grams(force: float) -> float:
     """What a kitchen scale would show for a force in N."""
     from crossfall.truck.model import GRAVITY
@@ -243,10 +269,10 @@ def grams(force: float) -> float:
 
 
 def trial_answer(truck: Truck, trial: SlopeTrial | RampTrial) -> dict[str, Any]:
-    from crossfall.study.slopes import standing
+    from crossfall.study.slopes import standing_reserve
     from crossfall.trials.ramp import POINTS, RampTrial
 
-    stands = standing(truck, trial)
+    stands = standing_reserve(truck, trial)
     shared = {
         "outcome": trial.outcome,
         "grip": trial.grip,
@@ -268,30 +294,33 @@ def trial_answer(truck: Truck, trial: SlopeTrial | RampTrial) -> dict[str, Any]:
             "on_ramp_mm": 1000 * trial.on_ramp,
             "climbed": trial.climbed,
         }
-        return {"trial": "ramp", "ground": ground_answer(trial.ramp), **shared, **needed, **touched}
+        return {"trial": "ramp", "ground": trial.ramp.said(), **shared, **needed, **touched}
     return {
         "trial": "slope",
         "heading_deg": round(degrees(trial.heading), 9),
         "slope_deg": round(degrees(trial.slope), 9),
-        "ground": ground_answer(trial.ground),
+        "ground": trial.ground.said(),
         **shared,
-        "least_wheel": WHEELS[trial.least_wheel],
+        "least_wheel": _WHEELS[trial.least_wheel],
         "slid_mm": 1000 * trial.slid,
         "spun_mm": 1000 * trial.spun,
     }
 
 
-def study_answer(study: SlopeStudy) -> dict[str, Any]:
+def study_answer(study: SlopeStudy, within: float) -> dict[str, Any]:
+    from crossfall.study.slopes import what_closes
+
     fit, asked = study.critical.fit, study.crossing
     return {
         "trial": "critical slope",
         "heading_deg": round(degrees(asked.heading), 9),
         "speed_mm_per_s": 1000 * asked.speed,
-        "ground": ground_answer(asked.ground),
+        "ground": asked.ground.said(),
         "critical_deg": degrees(fit.angle),
         "critical_ci_deg": [degrees(fit.low), degrees(fit.high)],
         "spread_deg": degrees(fit.spread),
         "settled": study.critical.settled,
+        "what_closes": what_closes(study.critical, within),
         "trials": study.critical.trials,
         "outcomes": [
             {"slope_deg": degrees(angle), "outcome": outcome}
@@ -310,10 +339,10 @@ def study_answer(study: SlopeStudy) -> dict[str, Any]:
 def show_trial(truck: Truck, trial: SlopeTrial | RampTrial) -> None:
     from rich.table import Table
 
-    from crossfall.study.slopes import standing
+    from crossfall.study.slopes import standing_reserve
     from crossfall.trials.ramp import POINTS, RampTrial
 
-    stands = standing(truck, trial)
+    stands = standing_reserve(truck, trial)
     table = Table(show_header=False, title=f"{truck.name}: {trial.outcome}", title_justify="left")
     table.add_column()
     table.add_column(justify="right")
@@ -331,7 +360,7 @@ def show_trial(truck: Truck, trial: SlopeTrial | RampTrial) -> None:
         table.add_row("heading", f"{degrees(trial.heading):.0f}° {way(trial.heading)}")
         table.add_row("came", f"{1000 * trial.travelled:.0f} mm")
         table.add_row("off its line", f"{1000 * trial.slid:.0f} mm")
-        least = f"{grams(trial.least_load):.0f} g, {WHEELS[trial.least_wheel]}"
+        least = f"{grams(trial.least_load):.0f} g, {_WHEELS[trial.least_wheel]}"
         table.add_row("least load on a wheel", least)
     table.add_row("standing there it tips at", f"{degrees(stands.tip):.1f}°")
     table.add_row("in reserve", f"{degrees(stands.reserve):.1f}°".replace("-", "−"))
@@ -343,8 +372,8 @@ def way(heading: float) -> str:
     return "up" if up > 0.7 else "down" if up < -0.7 else "across"
 
 
-def show_study(truck: Truck, study: SlopeStudy) -> None:
-    from crossfall.study.slopes import varies
+def show_study(truck: Truck, study: SlopeStudy, within: float) -> None:
+    from crossfall.study.slopes import varies, what_closes
 
     fit, out = study.critical.fit, console()
     low, high = (f"{degrees(v):.1f}°" if isfinite(v) else "open" for v in (fit.low, fit.high))
@@ -372,5 +401,5 @@ def show_study(truck: Truck, study: SlopeStudy) -> None:
         "degree too hopeful.",
         style="dim",
     )
-    if not study.critical.settled:
-        out.print("The interval is wider than asked for; allow more trials.")
+    if closes := what_closes(study.critical, within):
+        out.print(closes)

@@ -1,4 +1,4 @@
-"""`crossfall spread TRUCK`: how sure the tip angle is, and which input's doubt matters most."""
+"""`crossfall spread TRUCK`: how sure the tip angle is, which input's uncertainty matters most."""
 
 from __future__ import annotations
 
@@ -8,13 +8,13 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
-from crossfall.verbs.tilt import FOUR, Progress, finite, span
+from crossfall.verbs.tilt import FOUR, ProgressLine, headings_option, span_text
 
 if TYPE_CHECKING:
-    from crossfall.study.montecarlo import HeadingSpread, Influence, Method, Spread
+    from crossfall.study.montecarlo import HeadingSpread, InputInfluence, Method, Spread
 
 AS_TILT = {"compliant": ", as tilt says", "closed form": ", tilt's rigid"}
-WORDS = {"compliant": "on springs and tyres", "closed form": "as a rigid block"}
+_WORDS = {"compliant": "on springs and tyres", "closed form": "as a rigid block"}
 
 
 @click.command()
@@ -23,7 +23,7 @@ WORDS = {"compliant": "on springs and tyres", "closed form": "as a rigid block"}
     "--heading",
     "headings",
     type=float,
-    callback=finite,
+    callback=headings_option,
     multiple=True,
     metavar="DEG",
     help="0, 90, 180 and 270 if not given. May be repeated.",
@@ -55,20 +55,20 @@ def command(
     seed: int,
     as_json: bool,
 ) -> None:
-    """How sure is the answer, and which input's doubt matters most?
+    """How sure is the answer, and which input's uncertainty matters most?
 
     Whole trucks are drawn with every number off within its tolerance, on grip between low and
     high, and each is answered as `tilt` does. Every number has its 95 % interval.
     """
     from crossfall.answers.conditions import conditions
-    from crossfall.study.montecarlo import spread
+    from crossfall.study.montecarlo import monte_carlo
 
     loaded = load_and_warn(truck)
     psi = [radians(h) for h in headings or FOUR]
     asked = conditions(loaded.truck, psi, surface, hold="rail" if rail else "brakes")
     try:
-        with Progress(as_json, "answer") as progress:
-            found = spread(
+        with ProgressLine(as_json, "answer") as progress:
+            found = monte_carlo(
                 loaded.truck, asked, method=method, samples=samples, seed=seed, progress=progress
             )
     except ValueError as error:
@@ -80,7 +80,7 @@ def command(
         answers = [heading_answer(h, method) for h in found]
         emit("spread", {**head, "grip_range": limits, "headings": answers})
     else:
-        show(loaded.truck.name, method, found)
+        _show(loaded.truck.name, method, found)
 
 
 def heading_answer(h: HeadingSpread, method: Method) -> dict[str, Any]:
@@ -123,7 +123,7 @@ def spread_answer(s: Spread) -> dict[str, float]:
     }
 
 
-def influence_answer(i: Influence) -> dict[str, Any]:
+def influence_answer(i: InputInfluence) -> dict[str, Any]:
     return {
         "input": i.name,
         "first": i.first,
@@ -133,13 +133,13 @@ def influence_answer(i: Influence) -> dict[str, Any]:
     }
 
 
-def show(name: str, method: Method, found: tuple[HeadingSpread, ...]) -> None:
+def _show(name: str, method: Method, found: tuple[HeadingSpread, ...]) -> None:
     from rich.table import Table
 
     out, asked = console(), found[0].conditions
     grip = asked.grip
     range_ = f"{grip.low:g} to {grip.high:g}" if grip.high > grip.low else f"{grip.likely:g}"
-    title = f"{name} on {grip.surface}, grip {range_}, {WORDS[method]}"
+    title = f"{name} on {grip.surface}, grip {range_}, {_WORDS[method]}"
     title += ", against a rail" if asked.rail else ""
     table = Table(title=title, box=None, title_justify="left")
     for column in ("heading", "tips at", "mean", "95 %", "goes at", "95 %", "tips first"):
@@ -151,9 +151,9 @@ def show(name: str, method: Method, found: tuple[HeadingSpread, ...]) -> None:
             f"{degrees(h.conditions.heading):g}",
             f"\\[{centre}]" if h.slides_first else centre,
             plus_minus(h.tip.mean, h.tip.mean_error),
-            span((h.tip.low, h.tip.high)),
+            span_text((h.tip.low, h.tip.high)),
             f"{degrees(h.centre_goes):.1f}",
-            span((h.goes.low, h.goes.high)),
+            span_text((h.goes.low, h.goes.high)),
             f"{100 * h.tips_first:.0f} % ({low:.0f}\N{EN DASH}{high:.0f})",
         )
     out.print(table)
@@ -170,7 +170,7 @@ def show(name: str, method: Method, found: tuple[HeadingSpread, ...]) -> None:
         out.print(f"{lost} of the trucks drawn had no tip that could be found.")
     for h in found:
         for what, lines in (("tips", h.by_tip), ("goes, by tip or slide,", h.by_goes)):
-            said = [words(i) for i in lines[:4]]
+            said = [_words(i) for i in lines[:4]]
             if said and (what == "tips" or h.tips_first < 1.0):
                 out.print(
                     f"{degrees(h.conditions.heading):g}: the angle at which it {what} depends on"
@@ -182,6 +182,6 @@ def plus_minus(middle: float, error: float) -> str:
     return f"{degrees(middle):.2f} ±{degrees(error):.2f}"
 
 
-def words(i: Influence) -> str:
+def _words(i: InputInfluence) -> str:
     low, high = (100 * max(v, 0.0) for v in i.total_ci)
     return f"{i.name} {100 * max(i.total, 0.0):.0f} % ({low:.0f} to {high:.0f})"

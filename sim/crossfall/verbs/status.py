@@ -66,7 +66,7 @@ def _asked(scenario: str) -> Batch | None:
     """What a sweep would do now; None for a folder of results, or a scenario in the making."""
     from crossfall.study.scenario import load_scenario
     from crossfall.study.sweep import batch_of
-    from crossfall.truck.problems import InputError
+    from crossfall.truck.errors import InputError
 
     if Path(scenario).is_dir():
         return None

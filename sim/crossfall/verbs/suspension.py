@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from math import degrees, isfinite, radians
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -15,8 +16,7 @@ if TYPE_CHECKING:
 
     from crossfall.tuning.suspension import AxleLook, Moved
 
-HEADINGS = (90.0, 270.0, 0.0, 180.0)
-MM = 1e3
+_MM = 1e3
 
 
 @click.command()
@@ -35,7 +35,7 @@ def command(
     view to scale, with instant centres and roll axis, and the curves.
     """
     from crossfall.answers.conditions import conditions
-    from crossfall.tuning.suspension import look, moved_ends
+    from crossfall.tuning.suspension import HEADINGS, look, moved_ends
 
     loaded = load_and_warn(truck)
     seen = look(loaded.truck)
@@ -50,15 +50,8 @@ def command(
         written.append(plots / f"{loaded.truck.name}-suspension.svg")
         save(draw_suspension(loaded.truck, seen), written[0])
     if as_json:
-        told: dict[str, Any] = {
-            "truck": loaded.truck.name,
-            "surface": asked[0].grip.surface,
-            "axles": [_axle(one) for one in seen],
-            "moved_by_mm": 5.0,
-            "moves": [_move(one) for one in moves],
-            "files": [str(p) for p in written],
-        }
-        emit("suspension", told)
+        record = suspension_record(loaded.truck.name, asked[0].grip.surface, seen, moves)
+        emit("suspension", record | {"files": [str(p) for p in written]})
         return
     out = console()
     out.print(_table(loaded.truck.name, seen))
@@ -76,56 +69,19 @@ def command(
         click.echo(f"wrote {path}")
 
 
-def _axle(one: AxleLook) -> dict[str, Any]:
-    t = one.travel
+def suspension_record(
+    truck: str, surface: str, seen: Iterable[AxleLook], moves: Iterable[Moved]
+) -> dict[str, Any]:
+    """Both axles, and what moving each link's ends would do: mm, deg, %, N/mm."""
+    from crossfall.tuning.suspension import BY
+    from crossfall.tuning.suspension_record import axle_record, move_record
+
     return {
-        "axle": one.end,
-        "links": list(one.kinds),
-        "roll_centre_mm": one.roll_centre * MM,
-        "roll_axis_slope": one.roll_axis,
-        "roll_steer_deg_per_deg": one.roll_axis,
-        "instant_centre_mm": [v * MM for v in one.instant_centre.tolist()],
-        "anti_dive_percent" if one.end == "front" else "anti_squat_percent": one.anti,
-        "castor_deg_per_mm": degrees(one.castor) / MM,
-        "heave_steer_deg_per_mm": degrees(one.heave_steer) / MM,
-        "wheelbase_mm_per_mm": one.wheelbase,
-        "wheel_rate_n_per_mm": one.wheel_rate / MM,
-        "spring_spacing_mm": one.spacing * MM,
-        "bump_mm": one.bump * MM,
-        "droop_mm": one.droop * MM,
-        "spring_squeeze_mm": [v * MM for v in one.squeeze],
-        "travel": {
-            "heave_mm": (t.heave * MM).tolist(),
-            "roll_centre_mm": (t.roll_centre * MM).tolist(),
-            "instant_centre_mm": (t.instant_centre * MM).tolist(),
-            "anti_percent": t.anti.tolist(),
-            "castor_deg": [degrees(v) for v in t.castor],
-            "wheelbase_mm": (t.wheelbase * MM).tolist(),
-            "wheel_rate_n_per_mm": (t.wheel_rate / MM).tolist(),
-        },
-        "rolling": {
-            "roll_deg": [degrees(v) for v in one.roll],
-            "steer_deg": [degrees(v) for v in one.steer],
-        },
-    }
-
-
-def _gains(one: Moved) -> tuple[float, float, float]:
-    """Degrees on the side slope (the side that loses more), climb and descent."""
-    left, right, climb, descent = (degrees(v) for v in one.change)
-    return min(left, right), climb, descent
-
-
-def _move(one: Moved) -> dict[str, Any]:
-    side, climb, descent = _gains(one)
-    return {
-        "part": one.part,
-        "end": one.end,
-        "axis": one.axis,
-        "side_deg": side,
-        "climb_deg": climb,
-        "descent_deg": descent,
-        "why_not": one.why,
+        "truck": truck,
+        "surface": surface,
+        "axles": [axle_record(one) for one in seen],
+        "moved_by_mm": BY * _MM,
+        "moves": [move_record(one) for one in moves],
     }
 
 
@@ -147,22 +103,33 @@ def _table(name: str, seen: tuple[AxleLook, AxleLook]) -> Table:
     table = _plain_table(f"{name}, suspension at ride height", ("", "front", "rear"))
     rows = {
         "guided by": [", ".join(a.kinds) or "the file's numbers" for a in seen],
-        "roll centre, mm above ground": [_number(a.roll_centre * MM) for a in seen],
+        "roll centre, mm above ground": [_number(a.roll_centre * _MM) for a in seen],
         "anti-dive, anti-squat, %": [_number(a.anti, 0) for a in seen],
         "instant centre, mm ahead of the middle": [
-            _number(a.instant_centre[0] * MM, 0) for a in seen
+            _number(a.instant_centre[0] * _MM, 0) for a in seen
         ],
-        "instant centre, mm above ground": [_number(a.instant_centre[1] * MM, 0) for a in seen],
+        "instant centre, mm above ground": [_number(a.instant_centre[1] * _MM, 0) for a in seen],
         "roll steer, deg per deg": [_number(a.roll_axis, 3) for a in seen],
-        "castor gained, deg per mm of bump": [_number(degrees(a.castor) / MM, 3) for a in seen],
+        "castor gained, deg per mm of bump": [_number(degrees(a.castor) / _MM, 3) for a in seen],
         "axle forwards, mm per mm of bump": [_number(a.wheelbase, 3) for a in seen],
-        "wheel rate, N/mm": [_number(a.wheel_rate / MM, 3) for a in seen],
-        "springs apart, as if upright, mm": [_number(a.spacing * MM) for a in seen],
-        "bump and droop at the wheel, mm": [f"{a.bump * MM:.1f}, {a.droop * MM:.1f}" for a in seen],
+        "wheel rate, N/mm": [_number(a.wheel_rate / _MM, 3) for a in seen],
+        "springs apart, as if upright, mm": [_number(a.spacing * _MM) for a in seen],
+        "bump and droop at the wheel, mm": [
+            f"{a.bump * _MM:.1f}, {a.droop * _MM:.1f}" for a in seen
+        ],
         "springs pressed at ride height, mm": [
-            f"{a.squeeze[0] * MM:.1f}, {a.squeeze[1] * MM:.1f}" for a in seen
+            f"{a.squeeze[0] * _MM:.1f}, {a.squeeze[1] * _MM:.1f}" for a in seen
+        ],
+        "springs pressed at full droop, mm": [
+            ", ".join(f"{v * _MM:.1f}" if v > 0 else "slack" for v in a.at_droop) for a in seen
         ],
     }
+    if any(isfinite(a.bound) for a in seen):
+        label = "soft springs bind at a heave of, mm"
+        rows[label] = [_number(a.bound * _MM) for a in seen]
+    if any(isfinite(a.shock[0]) for a in seen):
+        label = "shock, eye to eye at droop, standing, bump, mm"
+        rows[label] = [", ".join(_number(v * _MM) for v in a.shock) for a in seen]
     for label, values in rows.items():
         table.add_row(label, *values)
     return table
@@ -178,17 +145,19 @@ def _curves(seen: tuple[AxleLook, AxleLook]) -> Table:
         for place in (0, middle, len(t.heave) - 1):
             table.add_row(
                 one.end if place == 0 else "",
-                _number(t.heave[place] * MM),
-                _number(t.roll_centre[place] * MM),
+                _number(t.heave[place] * _MM),
+                _number(t.roll_centre[place] * _MM),
                 _number(t.anti[place], 0),
                 _number(degrees(t.castor[place]), 2),
-                _number(t.wheelbase[place] * MM, 2),
-                _number(t.wheel_rate[place] / MM, 3),
+                _number(t.wheelbase[place] * _MM, 2),
+                _number(t.wheel_rate[place] / _MM, 3),
             )
     return table
 
 
 def _moves(moves: tuple[Moved, ...], surface: str) -> Table:
+    from crossfall.tuning.suspension_record import moved_degrees
+
     names = ("link end, moved 5 mm", "side", "climb", "descent")
     table = _plain_table(f"what it would do on {surface}, degrees", names)
     for one in moves:
@@ -196,5 +165,5 @@ def _moves(moves: tuple[Moved, ...], surface: str) -> Table:
         if one.why:
             table.add_row(f"{label}: {one.why}", "-", "-", "-")
         else:
-            table.add_row(label, *(f"{v:+.2f}" if isfinite(v) else "-" for v in _gains(one)))
+            table.add_row(label, *(f"{v:+.2f}" if isfinite(v) else "-" for v in moved_degrees(one)))
     return table

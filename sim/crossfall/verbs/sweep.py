@@ -14,7 +14,7 @@ from crossfall.verbs.common import emit, json_option
 from crossfall.verbs.ending import STOPPED
 
 if TYPE_CHECKING:
-    from crossfall.study.runner import Progress
+    from crossfall.study.runner import RunProgress
 
 
 @click.command()
@@ -45,7 +45,7 @@ def command(
       crossfall sweep overnight --cluster tcp://127.0.0.1:8786
     """
     from crossfall.study.scenario import load_scenario
-    from crossfall.study.sweep import default_folder, sweep
+    from crossfall.study.sweep import default_folder, run_scenario
 
     if cluster is not None and not cluster.strip():
         raise click.UsageError("--cluster is empty: say the scheduler's address, or leave it out")
@@ -59,7 +59,7 @@ def command(
 
     for number in (signal.SIGINT, signal.SIGTERM):
         signal.signal(number, note)
-    result = sweep(
+    result = run_scenario(
         loaded,
         folder,
         workers=workers,
@@ -70,7 +70,7 @@ def command(
     )
     files = [*result.files]
     if not no_page and not stopped:
-        from crossfall.show.morning import write_page
+        from crossfall.show.summary import write_page
 
         files.append(write_page(loaded, folder))
     if as_json:
@@ -87,7 +87,7 @@ class Meter:
         self.shown = -1e9
         self.tty = sys.stderr.isatty()
 
-    def __call__(self, progress: Progress) -> None:
+    def __call__(self, progress: RunProgress) -> None:
         now, over = time.monotonic(), progress.finished == progress.total
         if now - self.shown < (0.5 if self.tty else 30.0) and not over:
             return
@@ -96,7 +96,7 @@ class Meter:
         click.echo(f"\r\x1b[K{text}" if self.tty else text, err=True, nl=not self.tty or over)
 
 
-def progress_line(progress: Progress) -> str:
+def progress_line(progress: RunProgress) -> str:
     """How a run stands, in one line."""
     p = progress
     failed = p.failed + p.known_failed

@@ -8,7 +8,16 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
+from crossfall.verbs.common import (
+    console,
+    emit,
+    json_option,
+    load_and_warn,
+    say_how_it_stands,
+    standing_options,
+    stood,
+    truck_argument,
+)
 
 if TYPE_CHECKING:
     from rich.table import Table
@@ -22,7 +31,9 @@ if TYPE_CHECKING:
 FOUR = (0.0, 90.0, 180.0, 270.0)
 
 
-def finite(_: click.Context, __: click.Parameter, values: tuple[float, ...]) -> tuple[float, ...]:
+def headings_option(
+    _: click.Context, __: click.Parameter, values: tuple[float, ...]
+) -> tuple[float, ...]:
     """Headings in degrees, brought into 0 to 360; NaN and infinities are no headings."""
     for value in values:
         if not isfinite(value):
@@ -36,7 +47,7 @@ def finite(_: click.Context, __: click.Parameter, values: tuple[float, ...]) -> 
     "--heading",
     "headings",
     type=float,
-    callback=finite,
+    callback=headings_option,
     multiple=True,
     metavar="DEG",
     help="0 climbs, 90 has its left side down, 180 descends, 270 its right. May be repeated.",
@@ -44,7 +55,8 @@ def finite(_: click.Context, __: click.Parameter, values: tuple[float, ...]) -> 
 @click.option("--all-round", is_flag=True, help="Every 15 degrees all the way round.")
 @click.option("--both-sides", is_flag=True, help="Each heading and its mirror image.")
 @click.option("--weakest", is_flag=True, help="The weakest heading, searched for all round.")
-@click.option("--rail", is_flag=True, help="Hold the downhill tyres with a trip rail.")
+@click.option("--rail", is_flag=True, help="The same as --hold rail.")
+@standing_options
 @click.option("--surface", metavar="NAME", help="Which [grip] of the file; its first if not given.")
 @click.option("--no-trial", is_flag=True, help="Statics only: quick, and without the engine.")
 @click.option("--quick", is_flag=True, help="Half the time, and intervals twice as wide.")
@@ -68,6 +80,8 @@ def command(
     both_sides: bool,
     weakest: bool,
     rail: bool,
+    hold: str | None,
+    steer: float | None,
     surface: str | None,
     no_trial: bool,
     quick: bool,
@@ -85,15 +99,16 @@ def command(
     from crossfall.answers.conditions import conditions
     from crossfall.answers.keys import report
     from crossfall.statics.traction import traction
+    from crossfall.truck.complete import how_it_stands
 
-    loaded = load_and_warn(truck)
+    loaded, rail = stood(load_and_warn(truck), hold, steer), rail or hold == "rail"
     given = choose(headings, all_round, both_sides, weakest)
     asked = conditions(
         loaded.truck, [radians(h) for h in given], surface, hold="rail" if rail else "brakes"
     )
     if weakest:
         asked = (*asked[:-1], weakest_heading(loaded.truck, asked[-1]))
-    with Progress(as_json) as progress:
+    with ProgressLine(as_json) as progress:
         found = answer(
             loaded.truck,
             asked,
@@ -113,9 +128,12 @@ def command(
         from crossfall.verbs.weigh import traction_answer
 
         drives = traction_answer(traction(loaded.truck, asked[0].grip))
-        emit("tilt", {**report(found), "traction": drives, "files": [str(p) for p in written]})
+        stands = {"stands": list(how_it_stands(loaded.spec))}
+        files = {"files": [str(p) for p in written]}
+        emit("tilt", {**report(found), **stands, "traction": drives, **files})
         return
-    show(found)
+    _show(found)
+    say_how_it_stands(loaded.spec)
     show_drive(loaded.truck, traction(loaded.truck, asked[0].grip))
     for path in written:
         click.echo(f"wrote {path}")
@@ -153,7 +171,7 @@ def engines(asked: str | None) -> tuple[EngineName, ...]:
     return (usual_engine(),)
 
 
-class Progress:
+class ProgressLine:
     """One line on a terminal's standard error; nothing anywhere else."""
 
     def __init__(self, quiet: bool, what: str = "trial") -> None:
@@ -161,7 +179,7 @@ class Progress:
 
         self.on, self.what = not quiet and sys.stderr.isatty(), what
 
-    def __enter__(self) -> Progress:
+    def __enter__(self) -> ProgressLine:
         return self
 
     def __call__(self, done: int, of: int) -> None:
@@ -214,7 +232,7 @@ def all_round(found: Answers, truck: Truck) -> Answers:
     return replace(found, answers=tuple(answers))
 
 
-def show(found: Answers) -> None:
+def _show(found: Answers) -> None:
     """The table a tuner reads, and a sentence a heading."""
     out = console()
     out.print()
@@ -266,10 +284,10 @@ def tips_table(found: Answers) -> Table:
             f"{degrees(a.conditions.heading):.0f} {short_case(a.case)}",
             angle(a.rigid),
             f"\\[{angle(a.rail)}]" if a.slides_first else angle(a.tip),
-            span(a.range.tip),
+            span_text(a.range.tip),
             trial_text(a),
             angle(a.first_lift),
-            span((a.slide[0], a.slide[2]), 0),
+            span_text((a.slide[0], a.slide[2]), 0),
             "is a toss-up" if a.outcome == "too close to call" else a.outcome,
         )
     return table
@@ -302,7 +320,7 @@ def went(trial: TiltTrial) -> str:
     return f"{trial.outcome} {degrees(angle):.2f} ±{degrees(ends[1] - ends[0]) / 2:.2f}"
 
 
-def span(ends: Any, digits: int = 1) -> str:
+def span_text(ends: Any, digits: int = 1) -> str:
     low, high = (f"{degrees(v):.{digits}f}" for v in ends)
     return low if low == high else f"{low}\N{EN DASH}{high}"
 

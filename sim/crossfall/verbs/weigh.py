@@ -32,13 +32,13 @@ def command(truck: str, parts: int, as_json: bool) -> None:
     tyre radii, as the file gives them or by default (`crossfall check` lists those).
     """
     from crossfall.statics.traction import traction
-    from crossfall.truck.weight import weigh
+    from crossfall.truck.weight import weigh_truck
 
     loaded = load_and_warn(truck)
-    found = weigh(loaded.truck)
+    found = weigh_truck(loaded.truck)
     grades = [traction(loaded.truck, grip) for grip in loaded.truck.grips]
     if as_json:
-        parted = answer(loaded.truck, found, parts)
+        parted = weigh_record(loaded.truck, found, parts)
         emit("weigh", parted | {"traction": [traction_answer(t) for t in grades]})
     else:
         _show(loaded.truck, found, parts)
@@ -47,7 +47,7 @@ def command(truck: str, parts: int, as_json: bool) -> None:
             console().print(traction_words(loaded.truck, grades[0]))
 
 
-def answer(truck: Truck, w: WeighIn, parts: int) -> dict[str, Any]:
+def weigh_record(truck: Truck, w: WeighIn, parts: int) -> dict[str, Any]:
     """The weigh-in in tuner's units."""
     from crossfall.truck.model import GRAVITY
     from crossfall.truck.weight import COVERAGE
@@ -94,10 +94,10 @@ def answer(truck: Truck, w: WeighIn, parts: int) -> dict[str, Any]:
 
 def traction_answer(t: Traction) -> dict[str, Any]:
     """Degrees at the low, likely and high grip; keys say which wheels drive or brake."""
-    from crossfall.statics.traction import WHEELS
+    from crossfall.statics.traction import DRIVEN
 
     def by_wheels(grades: Any) -> dict[str, list[float]]:
-        return {w: [degrees(v) for v in row] for w, row in zip(WHEELS, grades, strict=True)}
+        return {w: [degrees(v) for v in row] for w, row in zip(DRIVEN, grades, strict=True)}
 
     return {
         "surface": t.grip.surface,

@@ -9,8 +9,18 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument, warn
-from crossfall.verbs.limits import told
+from crossfall.verbs.common import (
+    console,
+    emit,
+    json_option,
+    load_and_warn,
+    say_how_it_stands,
+    standing_options,
+    stood,
+    truck_argument,
+    warn,
+)
+from crossfall.verbs.limits import breach_records
 
 if TYPE_CHECKING:
     from crossfall.answers.conditions import Hold
@@ -18,7 +28,7 @@ if TYPE_CHECKING:
     from crossfall.truck.model import Grip
     from crossfall.tuning.changes import Catalogue
     from crossfall.tuning.effects import Effects
-    from crossfall.tuning.whatif import Outcome, Ranking
+    from crossfall.tuning.whatif import ChangeOutcome, Ranking
 
 # field of Effects: key in the answer, factor, words in the table, decimals
 EFFECTS = {
@@ -73,6 +83,7 @@ rail_option = click.option("--rail", is_flag=True, help="Hold the downhill tyres
 )
 @surface_option
 @rail_option
+@standing_options
 @limits_option
 @json_option
 def command(
@@ -81,6 +92,8 @@ def command(
     aim: Any,
     surface: str | None,
     rail: bool,
+    hold: str | None,
+    steer: float | None,
     limits: Path | None,
     as_json: bool,
 ) -> None:
@@ -90,31 +103,35 @@ def command(
     slides first, what it would do against a rail. A change that requires another is shown on top
     of it. What turns with the grip, or with how the tyres give along the ground, is marked.
     """
+    from crossfall.truck.complete import how_it_stands
     from crossfall.tuning.limits import read_limits
-    from crossfall.tuning.whatif import what_if
+    from crossfall.tuning.whatif import rank_changes
 
-    loaded, catalogue = load(truck, changes)
-    found = what_if(
+    loaded = stood(load_and_warn(truck), hold, steer)
+    catalogue = catalogue_of(loaded, changes)
+    found = rank_changes(
         loaded,
         catalogue,
         aim,
         read_limits(limits) if limits else None,
         surface=surface,
-        hold=hold_of(rail),
+        hold=hold_of(rail or hold == "rail"),
     )
     for i, reason in found.impossible:
         warn(f"'{catalogue.changes[i].name}' left out: {reason}")
     if as_json:
-        emit("whatif", answer(loaded, catalogue, found))
+        stands = {"stands": list(how_it_stands(loaded.spec))}
+        emit("whatif", {**ranking_record(loaded, catalogue, found), **stands})
     else:
         _show(loaded, catalogue, found)
+        say_how_it_stands(loaded.spec)
 
 
 def hold_of(rail: bool) -> Hold:
     return "rail" if rail else "brakes"
 
 
-def load(truck: str, changes: Path | None) -> tuple[Loaded, Catalogue]:
+def load_with_changes(truck: str, changes: Path | None) -> tuple[Loaded, Catalogue]:
     """The truck and the changes that fit it. Raises InputError."""
     loaded = load_and_warn(truck)
     return loaded, catalogue_of(loaded, changes)
@@ -122,11 +139,11 @@ def load(truck: str, changes: Path | None) -> tuple[Loaded, Catalogue]:
 
 def catalogue_of(loaded: Loaded, changes: Path | None) -> Catalogue:
     """The changes that fit a truck, from the file beside it if none is named. Raises InputError."""
-    from crossfall.truck.problems import InputError, Problem
+    from crossfall.truck.errors import InputError, Problem
     from crossfall.tuning.apply import check_fit
-    from crossfall.tuning.changes import beside, read_changes
+    from crossfall.tuning.changes import change_file_of, read_changes
 
-    path = changes or beside(loaded.path)
+    path = changes or change_file_of(loaded.path)
     if changes is None and not path.exists():
         what = f"there is no change file beside {loaded.path.name}"
         raise InputError(Problem(str(path), what, "write one, or name it with --changes"))
@@ -135,16 +152,16 @@ def catalogue_of(loaded: Loaded, changes: Path | None) -> Catalogue:
     return catalogue
 
 
-def answer(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> dict[str, Any]:
+def ranking_record(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> dict[str, Any]:
     """The ranking in tuner's units."""
     return {
         "truck": loaded.truck.name,
         "currency": catalogue.currency or loaded.spec.currency,
         "aim": found.aim,
-        **ground(found.grip, found.hold),
+        **conditions_record(found.grip, found.hold),
         "now_deg": by_direction(found.now),
         "heading_deg": by_direction(found.now_heading),
-        "slides_first": named(found.now_slides),
+        "slides_first": named_directions(found.now_slides),
         "now": effect_keys(found.effects),
         "corners": [{"at": c.kind, "words": c.words} for c in found.corners],
         "changes": [_entry(catalogue, found, o) for o in found.outcomes],
@@ -155,7 +172,7 @@ def answer(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> dict[str, An
     }
 
 
-def ground(grip: Grip, hold: Hold) -> dict[str, Any]:
+def conditions_record(grip: Grip, hold: Hold) -> dict[str, Any]:
     """What the angles are for, under the same keys as `tilt` has them."""
     from math import atan
 
@@ -169,7 +186,7 @@ def ground(grip: Grip, hold: Hold) -> dict[str, Any]:
     }
 
 
-def _entry(catalogue: Catalogue, found: Ranking, o: Outcome) -> dict[str, Any]:
+def _entry(catalogue: Catalogue, found: Ranking, o: ChangeOutcome) -> dict[str, Any]:
     from crossfall.tuning.directions import SURE
 
     change, kinds = catalogue.changes[o.change], [c.kind for c in found.corners]
@@ -183,11 +200,11 @@ def _entry(catalogue: Catalogue, found: Ranking, o: Outcome) -> dict[str, Any]:
         "before_deg": by_direction(o.was),
         "angle_deg": by_direction(o.angle),
         "heading_deg": by_direction(o.heading),
-        "slides_first": named(o.slides),
+        "slides_first": named_directions(o.slides),
         "gain_deg": by_direction(o.gain),
         "gain_pm_deg": by_direction(SURE * o.gain_sd),
         "gain_deg_at": {k: by_direction(g) for k, g in zip(kinds, o.corners, strict=True)},
-        "sign_turns": named(o.turns),
+        "sign_turns": named_directions(o.turns),
         "place_at": dict(zip(kinds, o.places, strict=True)),
         "overtaken_by": [
             {"at": kinds[c], "change": catalogue.changes[i].name} for c, i in o.overtaken
@@ -196,11 +213,11 @@ def _entry(catalogue: Catalogue, found: Ranking, o: Outcome) -> dict[str, Any]:
         "gain_deg_per_money": by_direction(o.per_money),
         "side_effects": effect_keys(o.side),
         "words": o.words,
-        "breaks": told(o.breaches),
+        "breaks": breach_records(o.breaches),
     }
 
 
-def named(values: Any) -> dict[str, Any]:
+def named_directions(values: Any) -> dict[str, Any]:
     """(4,) values by the name of the direction."""
     from crossfall.tuning.directions import DIRECTIONS
 
@@ -209,7 +226,7 @@ def named(values: Any) -> dict[str, Any]:
 
 def by_direction(values: Any) -> dict[str, float]:
     """(4,) rad as degrees by the name of the direction."""
-    return {name: degrees(v) for name, v in named(values).items()}
+    return {name: degrees(v) for name, v in named_directions(values).items()}
 
 
 def effect_keys(effects: Effects) -> dict[str, float]:
@@ -234,7 +251,7 @@ def _number(value: float, decimals: int = 2) -> str:
     return f"{round(value, decimals) + 0.0:+.{decimals}f}".replace("-", "−")
 
 
-def listed(names: Sequence[str]) -> str:
+def sentence_list(names: Sequence[str]) -> str:
     """As a list in a sentence."""
     return " and ".join(p for p in (", ".join(names[:-1]), *names[-1:]) if p)
 
@@ -255,7 +272,7 @@ def now_words(grip: Grip, hold: Hold, angles: Any, headings: Any, slides: Any) -
     lines = [f"on {grip.surface}, grip {grip.likely:g}, {how}: {', '.join(said)}"]
     if railed:
         lines.append(
-            f"It slides first on {listed(railed)}, at {degrees(atan(grip.likely)):.0f}°: "
+            f"It slides first on {sentence_list(railed)}, at {degrees(atan(grip.likely)):.0f}°: "
             "the angle there is what it would do against a rail."
         )
     return lines

@@ -2,7 +2,9 @@
 // about the truck names the document and the revision that this page has in view.
 
 import { store } from "./store";
-import type { Frozen, Answers, Before, Bench, BoardCard, Bought, Candidates, Edit, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepTable, TrialState, Tried, Weighed } from "./types";
+import type { SuspensionMoves, SuspensionTold } from "./suspensiontypes";
+import type { CourseAsked, CourseStanding, CourseState } from "./coursetypes";
+import type { Frozen, Agreement, Answers, Before, Begun, Bench, BoardCard, Bought, Candidates, Edit, PartForm, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepState, SweepTable, TrialState, Tried, Weighed, Wizard } from "./types";
 
 export class Refusal extends Error {
   constructor(
@@ -121,13 +123,20 @@ export const api = {
   discard: () => act<Bench>("/api/discard"),
   open: (name: string) => tell<Bench>("/api/open", { name }),
   path: (heading: number, signal?: AbortSignal) => about<Path>("/api/path", { heading_deg: heading }, signal),
+  partForm: () => about<PartForm>("/api/part-form"),
   changes: () => about<Candidates>("/api/changes"),
+  editChanges: (seen: string, asked: Record<string, unknown>) => act<Candidates>("/api/edit-changes", { seen, asked }),
+  keepEdits: (seen: string, asked: Record<string, unknown>) => act<Bench>("/api/keep-edits", { seen, asked }),
   bought: () => about<Bought>("/api/bought"),
   fit: (chosen: Record<string, number>) => act<Bench>("/api/fit", { chosen }),
   plan: (asked: Record<string, unknown>) => act<Planned>("/api/plan", { asked }),
   readings: () => about<Readings>("/api/readings"),
   weigh: (form: ScaleForm, keep: boolean) => act<Weighed>("/api/weigh", { form, keep }),
   board: (asked?: Record<string, unknown>) => (asked ? act<BoardCard>("/api/board", { asked }) : about<BoardCard>("/api/board")),
+  wizard: () => about<Wizard>("/api/wizard"),
+  reading: (key: string, typed: string) => tell<{ value: unknown }>("/api/reading", { key, typed }),
+  begin: (name: string, typed: Record<string, string>, again: boolean) => tell<{ begun: Begun; bench: Bench }>("/api/begin", { name, typed, again }),
+  agreement: (put: boolean) => act<{ found: Agreement; bench: Bench | null }>("/api/agreement", { put }),
   sheet: async (): Promise<Blob> => {
     const response = await call(`/api/sheet?${new URLSearchParams({ document: inView().document, revision: String(inView().revision) })}`);
     if (!response.headers.get("content-type")?.includes("pdf")) await answer(response);
@@ -140,12 +149,27 @@ export const api = {
   },
   sweeps: () => ask<{ tables: string[] }>("/api/sweeps"),
   sweep: (name: string) => ask<SweepTable>("/api/sweep", { name }),
+  runSweep: (asked: Record<string, unknown>) => act<SweepState>("/api/sweep-run", { asked }),
+  sweepState: () => ask<SweepState>("/api/sweep-state"),
+  stopSweep: () => tell<SweepState>("/api/sweep-stop", {}),
   place: (values: Record<string, number>) => act<Bench>("/api/place", { values }),
   trial: () => ask<TrialState>("/api/trial"),
   runTrial: (headings: number[], rail: boolean) => act<TrialState>("/api/trial", { headings, rail }),
   stopTrial: () => tell<TrialState>("/api/trial-stop", {}),
   poses: async (file: string): Promise<ArrayBuffer> => {
     const response = await call(`/api/poses?${new URLSearchParams({ document: inView().document, revision: String(inView().revision), file })}`);
+    if (response.headers.get("content-type")?.includes("json")) await answer(response);
+    return response.arrayBuffer();
+  },
+  suspension: () => about<SuspensionTold>("/api/suspension"),
+  suspensionMoves: () => about<SuspensionMoves>("/api/suspension-moves"),
+  courseStanding: (course: CourseAsked) => act<CourseStanding>("/api/course-standing", { course }),
+  driveCourse: (course: CourseAsked) => act<CourseState>("/api/course", { course }),
+  courseState: () => ask<CourseState>("/api/course"),
+  keepStill: (picture: string, words: string[]) => act<{ bytes: number }>("/api/course-still", { picture, words }),
+  stopCourse: () => tell<CourseState>("/api/course-stop", {}),
+  coursePoses: async (file: string): Promise<ArrayBuffer> => {
+    const response = await call(`/api/course-poses?${new URLSearchParams({ file })}`);
     if (response.headers.get("content-type")?.includes("json")) await answer(response);
     return response.arrayBuffer();
   },

@@ -2,7 +2,9 @@
 
 import { api, Refusal } from "./api";
 import { change } from "./edits";
+import { oneStopGrid } from "./grid";
 import { el, money, put, say, signed } from "./dom";
+import { keepFresh } from "./tabs";
 import { around, DIRECTIONS, on, store, tips } from "./store";
 import type { Answers, Bought, Candidate, Candidates } from "./types";
 
@@ -15,6 +17,7 @@ export function changesPage(leaf: HTMLElement): void {
   let aim = "side";
   const total = el("div", { class: "total", id: "change-total" });
   const holder = el("div", { id: "changes" });
+  const stop = { key: "" };
   const order = el("select", { id: "change-order", "aria-label": "Best first for" }, ...AIMS.map(([k, words]) => el("option", { value: k }, words)));
   order.addEventListener("change", () => { aim = order.value; draw(); });
   leaf.append(el("div", { class: "bar" }, el("label", { for: "change-order" }, "Best first for"), order), total, holder);
@@ -23,10 +26,12 @@ export function changesPage(leaf: HTMLElement): void {
     put(total, ...totals(list));
     if (!list) return put(holder, el("p", { class: "text soft" }, "Reading the change file…"));
     if (list.changes.length === 0) {
-      return put(holder, el("p", { class: "text" }, `There is no ${list.file} beside this truck. A change file lists what you could do, with prices; the demo truck bramble has one to start from.`));
+      return put(holder, el("p", { class: "text" }, `There is no ${list.file} beside this truck. It lists what you could do, with prices: begin one under "The list", where what you edited by hand becomes a change as well.`));
     }
     const gain = (c: Candidate): number => bought?.changes[c.name]?.gain_deg[aim] ?? -99;
-    put(holder, ...[...list.changes].sort((a, b) => gain(b) - gain(a)).map((c) => line(c, list!, bought)));
+    const rows = el("div", {}, ...[...list.changes].sort((a, b) => gain(b) - gain(a)).map((c) => line(c, list!, bought)));
+    oneStopGrid(rows, ".change", stop);
+    put(holder, rows);
   };
   const fetchAll = async (): Promise<void> => {
     try {
@@ -34,7 +39,7 @@ export function changesPage(leaf: HTMLElement): void {
       draw();
       if (list.changes.length === 0) return;
       // The ranking is of the truck the choice began from, so that switching changes nothing in it.
-      const key = `${store.bench.file} ${store.bench.answers.surface}`;
+      const key = `${store.bench.file} ${store.bench.answers.surface} ${list.stamp}`;
       if (bought && key === boughtFor && Object.keys(store.bench.fitted).length) return;
       boughtFor = key;
       bought = await api.bought();
@@ -44,12 +49,9 @@ export function changesPage(leaf: HTMLElement): void {
       if (e.status !== 409 && e.status !== 0) say(e.message, "wrong");
     }
   };
-  let timer = 0;
-  on("bench", () => {
-    draw();
-    clearTimeout(timer);
-    timer = window.setTimeout(() => { if (!leaf.hidden) void fetchAll(); }, 250);
-  });
+  on("bench", draw);
+  keepFresh(leaf, () => void fetchAll(), 250);
+  leaf.addEventListener("open", () => void fetchAll()); // the list may have been edited
   // The tips are worked out after the change is made: the total follows them.
   on("shown", () => put(total, ...totals(list)));
   draw();

@@ -3,6 +3,7 @@
 import { attempt, commit, revert } from "./edits";
 import { drawnInSoftware, el, fixed, svg } from "./dom";
 import { extent, lookOf, outline, Outlines, pathData, PROJECT } from "./outline";
+import { placeAt, placing } from "./newpart";
 import { afterTheMap, DIRECTIONS, look, on, store, type Direction } from "./store";
 import type { Edit, Pair, Part, Row, Triple } from "./types";
 
@@ -66,6 +67,10 @@ export class Drawing {
     this.root.addEventListener("pointermove", (e) => this.drag(e));
     for (const end of ["pointerup", "pointercancel"]) this.root.addEventListener(end, () => this.drop());
     this.root.addEventListener("click", (e) => {
+      if (placing()) {
+        const [u, v] = this.point(e);
+        return placeAt(this.face === "side" ? [u, null, -v] : [null, -u, -v]);
+      }
       const row = (e.target as Element).getAttribute("data-row");
       if (row !== null && !this.held) look({ row: Number(row) });
     });
@@ -168,7 +173,7 @@ export class Drawing {
     grip.setAttribute("aria-valuetext", `${fixed(at[0])} ahead, ${fixed(at[1])} left, ${fixed(at[2])} up`);
   }
 
-  private point(e: PointerEvent): Pair {
+  private point(e: MouseEvent): Pair {
     const p = new DOMPoint(e.clientX, e.clientY).matrixTransform(this.root.getScreenCTM()!.inverse());
     return [p.x, p.y];
   }
@@ -208,7 +213,6 @@ export class Drawing {
     void commit(this.moveEdit(found.row, found.part, move), `moved ${found.row.name}`);
   }
 
-  /** The file's place after a move in this view. A mirrored piece moves the other way across. */
   /** The file's place after a move in this view, axis by axis. A mirrored piece moves the other
    * way across. */
   private moveEdit(row: Row, part: Part, [dx, dy]: Pair): Edit[] {

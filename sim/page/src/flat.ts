@@ -47,7 +47,7 @@ export class FlatTable implements Table {
     view.draw(scene.parts, store.view.row);
     const ends = scene.tip_points_mm.map(([x, y]) => PROJECT[face]([x, y, 0])[0]);
     const foot = down < 0 ? Math.min(...ends) : Math.max(...ends);
-    this.truck.setAttribute("transform", this.over === null ? "" : `rotate(${down * 86} ${foot} 0) translate(0 -14)`);
+    this.truck.setAttribute("transform", this.over === null ? "" : this.over === "away" ? `translate(${down * 90} 0)` : `rotate(${down * 86} ${foot} 0) translate(0 -14)`);
     this.truck.replaceChildren(view.root);
     const [cx, cy] = PROJECT[face](this.moment.cg_mm ?? scene.cg_mm);
     const loads = this.moment.load_g;

@@ -5,7 +5,9 @@ import { makeBlock } from "./block";
 import { changesPage } from "./changes";
 import { byId, say } from "./dom";
 import { lags, settleLater } from "./edits";
+import { coursePage } from "./course";
 import { makeHeader } from "./header";
+import { listPage } from "./list";
 import { makeHistory } from "./history";
 import { keepInStep } from "./link";
 import { mapsPage } from "./maps";
@@ -16,9 +18,11 @@ import { makeShare } from "./share";
 import { makeStage } from "./stage";
 import { Replay } from "./replay";
 import { look, store, takeBench } from "./store";
-import { makePlaces, makeTabs } from "./tabs";
+import { suspensionPage } from "./suspension";
+import { makePlaces, makeTabs, several } from "./tabs";
 import { Tilt } from "./tilt";
 import { weightsPage } from "./weights";
+import { wizardPage } from "./wizard";
 
 async function start(): Promise<void> {
   const bench = await api.bench();
@@ -39,11 +43,19 @@ async function start(): Promise<void> {
     byId<HTMLInputElement>("turn").step = String(frozen.turn_deg);
   } else makeTabs([
     { id: "weights", name: "Weights", make: weightsPage },
-    { id: "changes", name: "Changes", make: changesPage },
-    { id: "plan", name: "Plan", make: planPage },
-    { id: "scales", name: "Scales", make: scalesPage },
-    { id: "board", name: "Board", make: boardPage },
-    { id: "maps", name: "Maps", make: mapsPage },
+    { id: "tune", name: "Changes", make: several("Changes", [
+      { id: "changes", name: "Switches", make: changesPage },
+      { id: "plan", name: "Best set", make: planPage },
+      { id: "list", name: "The list", make: listPage },
+    ]) },
+    { id: "measure", name: "Scale and board", make: several("Scale and board", [
+      { id: "wizard", name: "Step by step", make: wizardPage },
+      { id: "scales", name: "On the scale", make: scalesPage },
+      { id: "board", name: "On the board", make: boardPage },
+    ]) },
+    { id: "maps", name: "Sweeps", make: mapsPage },
+    { id: "suspension", name: "Links", make: suspensionPage },
+    { id: "course", name: "Course", make: coursePage },
   ]);
   if (!frozen) {
     settleLater();

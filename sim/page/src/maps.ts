@@ -2,11 +2,13 @@
 
 import { api, Refusal } from "./api";
 import { change } from "./edits";
-import { el, fixed, put, say, svg } from "./dom";
+import { makeSweep } from "./sweep";
+import { el, fixed, oneStop, put, say, svg } from "./dom";
 import type { SweepTable } from "./types";
 
 export function mapsPage(leaf: HTMLElement): void {
   const holder = el("div", { id: "map-holder" });
+  const making = el("div", {});
   const choice = el("select", { id: "sweep-choice", class: "grow", "aria-label": "Finished sweep" });
   const open = async (): Promise<void> => {
     try {
@@ -16,12 +18,24 @@ export function mapsPage(leaf: HTMLElement): void {
       put(holder, el("p", { class: "text wrong" }, e.message));
     }
   };
-  const bar = el("div", { class: "bar" }, choice, el("button", { type: "button", id: "sweep-open", onclick: () => void open() }, "Open"));
-  leaf.append(bar, holder);
-  void api.sweeps().then(({ tables }) => {
-    put(choice, ...tables.map((t) => el("option", { value: t }, t)));
-    if (tables.length === 0) put(bar, el("p", { class: "text" }, "There is no finished sweep in this folder yet. crossfall sweep makes one; its results.csv opens here."));
-  });
+  const bar = el("div", { class: "bar" }, el("label", { for: "sweep-choice" }, "Finished"), choice, el("button", { type: "button", id: "sweep-open", onclick: () => void open() }, "Open"));
+  const none = el("p", { class: "text soft" }, "No finished sweep in this folder yet: run one here, or with crossfall sweep.");
+  leaf.append(making, bar, none, holder);
+  const list = async (pick = ""): Promise<void> => {
+    try {
+      const { tables } = await api.sweeps();
+      const was = pick || choice.value;
+      put(choice, ...tables.map((t) => el("option", { value: t, selected: t === was }, t.replace(/^crossfall-out\//, "").replace(/\/table\.csv$/, ""))));
+      bar.hidden = tables.length === 0;
+      none.hidden = tables.length > 0;
+      if (pick) await open();
+    } catch (e) {
+      if (!(e instanceof Refusal)) throw e;
+    }
+  };
+  makeSweep(making, (table) => void list(table));
+  leaf.addEventListener("open", () => void list());
+  void list();
 }
 
 function chart(table: SweepTable): HTMLElement {
@@ -81,7 +95,7 @@ function scatter(table: SweepTable, by: { x: string; y: string; z: string }, hea
   const [cw, ch] = grid ? [((w - m - 70) / (nx - 1)) * 1.02, ((h - 60) / (ny - 1)) * 1.02] : [11, 11];
   const marks = rows.map((i) => {
     const words = `${by.x} ${fixed(of(by.x, i), 2)}, ${by.y} ${fixed(of(by.y, i), 2)}: ${by.z} ${fixed(of(by.z, i), 2)}`;
-    const mark = svg("rect", { x: x(of(by.x, i)) - cw / 2, y: y(of(by.y, i)) - ch / 2, width: cw, height: ch, fill: tone((of(by.z, i) - z0) / (z1 - z0)), class: "map-point", tabindex: rows.length <= 400 ? 0 : -1, role: "button", "aria-label": words }, svg("title", {}, words));
+    const mark = svg("rect", { x: x(of(by.x, i)) - cw / 2, y: y(of(by.y, i)) - ch / 2, width: cw, height: ch, fill: tone((of(by.z, i) - z0) / (z1 - z0)), class: "map-point", tabindex: -1, role: "button", "aria-label": words }, svg("title", {}, words));
     const place = (): void => {
       const values: Record<string, number> = {};
       for (const k of keys) values[k] = of(k, i);
@@ -99,5 +113,7 @@ function scatter(table: SweepTable, by: { x: string; y: string; z: string }, hea
       svg("text", { class: "ring-name", x: w - 22, y: 24 + (4 - i) * 30 + 18 }, fixed(z0 + ((z1 - z0) * i) / 4, 1)));
   }
   axis.push(svg("text", { class: "ring-name", x: w - 38, y: 16 }, by.z.replace(/_/g, " ")));
-  return svg("svg", { viewBox: `0 0 ${w} ${h}`, id: "map", role: "group", "aria-label": `${by.z} over ${by.x} and ${by.y}` }, ...marks, ...axis);
+  const map = svg("svg", { viewBox: `0 0 ${w} ${h}`, id: "map", role: "group", "aria-label": `${by.z} over ${by.x} and ${by.y}; arrow keys go from point to point` }, ...marks, ...axis);
+  oneStop(map, ".map-point");
+  return map;
 }

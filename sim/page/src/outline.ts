@@ -53,8 +53,9 @@ export function inDepth(parts: Part[], face: Face): Part[] {
   return [...parts].sort((a, b) => depth[face](a) - depth[face](b));
 }
 
+/** What a part rides on, as its class in every drawing and its colour in three dimensions. */
 export function kindOf(carrier: string): string {
-  return carrier === "chassis" ? "chassis" : carrier.endsWith("axle") ? "axle" : "wheel";
+  return carrier === "chassis" ? "chassis" : carrier.endsWith("axle") ? `axle ${carrier.split(" ")[0]}` : "wheel";
 }
 
 /** Convex hull, by Andrew's monotone chain. */

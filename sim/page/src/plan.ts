@@ -2,8 +2,9 @@
 
 import { api, Refusal } from "./api";
 import { change } from "./edits";
-import { el, fixed, money, put, svg } from "./dom";
-import { on, store } from "./store";
+import { el, fixed, money, oneStop, put, svg } from "./dom";
+import { store } from "./store";
+import { keepFresh } from "./tabs";
 import type { Planned, PlannedSet } from "./types";
 
 const FIELDS: [string, string, string][] = [
@@ -45,7 +46,8 @@ export function planPage(leaf: HTMLElement): void {
     }).finally(() => { go.disabled = false; });
   });
   leaf.append(form, answer);
-  on("bench", () => { if (!leaf.hidden) void fetchLimits(); });
+  leaf.addEventListener("open", () => void fetchLimits());
+  keepFresh(leaf, () => void fetchLimits());
   void fetchLimits();
 }
 
@@ -90,5 +92,7 @@ function front(found: Planned): HTMLElement {
     point.addEventListener("keydown", (e) => { if (e.key === "Enter" || e.key === " ") { e.preventDefault(); void fit(s); } });
     marks.push(point);
   }
-  return el("figure", { class: "front" }, el("figcaption", { class: "text soft" }, "The most degrees for every price; a point fits its set."), svg("svg", { viewBox: `0 0 ${w} ${h}`, id: "front", role: "group", "aria-label": "Money against degrees" }, ...marks));
+  const drawn = svg("svg", { viewBox: `0 0 ${w} ${h}`, id: "front", role: "group", "aria-label": "Money against degrees; arrow keys go from point to point" }, ...marks);
+  oneStop(drawn, ".front-point");
+  return el("figure", { class: "front" }, el("figcaption", { class: "text soft" }, "The most degrees for every price; a point fits its set."), drawn);
 }

@@ -127,7 +127,7 @@ export class Replay {
   }
 
   private async run(headings: number[]): Promise<void> {
-    const rail = byId<HTMLInputElement>("trial-rail").checked;
+    const { rail } = store.view;
     try {
       this.take(await api.runTrial(headings, rail));
       say("The trial is running.");
@@ -228,10 +228,13 @@ export class Replay {
     const replays = found.map((f) => el("option", { value: f.file }, `${name(f.heading_deg)}: ${outcome(f)}`));
     const kept = (s?.records ?? []).map((file) => el("option", { value: file }, `kept record ${file}`));
     const choice = el("select", { id: "replay-choice", "aria-label": "Recorded trial", class: "grow" }, ...replays, ...kept);
+    const tick = el("input", { type: "checkbox", id: "trial-rail", "data-key": "rail", checked: store.view.rail });
+    tick.addEventListener("change", () => look({ rail: tick.checked }));
+    const rail = el("label", { class: "tick" }, tick, "against a rail");
     const tries = el("div", { class: "tries", role: "toolbar", "aria-label": "Virtual trials" },
       el("button", { type: "button", id: "trial-one", "data-key": "trial-one", onclick: () => void this.run([store.view.heading]) }, "Try it this way"),
-      el("button", { type: "button", id: "trial-four", "data-key": "trial-four", onclick: () => void this.run(Object.values(DIRECTIONS).map((d) => d.heading)) }, "Try all four"));
-    oneStop(tries);
+      el("button", { type: "button", id: "trial-four", "data-key": "trial-four", onclick: () => void this.run(Object.values(DIRECTIONS).map((d) => d.heading)) }, "Try all four"), rail);
+    oneStop(tries, "button, input");
     put(byId("trial"),
       busy
         ? el("progress", { class: "grow", max: s.total, value: s.done, "aria-label": "Trials done" })
@@ -239,7 +242,6 @@ export class Replay {
       busy ? el("span", {}, `${s.done} of ${s.total}`) : null,
       busy ? el("button", { type: "button", id: "trial-stop", onclick: () => void api.stopTrial().then((t) => this.take(t)) }, "Stop") : null,
       busy ? null : tries,
-      el("label", { class: "tick", hidden: busy }, el("input", { type: "checkbox", id: "trial-rail", "data-key": "rail" }), "against a rail"),
       replays.length + kept.length ? choice : null,
       replays.length + kept.length ? el("button", { type: "button", id: "replay-open", onclick: () => void this.open(choice.value) }, "Replay") : null);
   }

@@ -2,7 +2,9 @@
 
 import { api, Refusal } from "./api";
 import { el, fixed, put, say, signed, svg } from "./dom";
-import { on, store } from "./store";
+import { oneStopGrid } from "./grid";
+import { store } from "./store";
+import { keepFresh } from "./tabs";
 import type { BoardCard, ScaleForm, Weighed } from "./types";
 
 const PLACES = ["front", "rear", "left", "right", "front left", "front right", "rear left", "rear right", "all"];
@@ -14,11 +16,13 @@ const blank = (at: string, raised = "", block_mm = ""): Line => ({ at, raised, b
 export function scalesPage(leaf: HTMLElement): void {
   let lines: Line[] = [blank("front"), blank("rear"), blank("left"), blank("rear", "front", "90")];
   let of = "";
-  const body = el("tbody", {});
+  let body = el("tbody", {});
+  const stop = { key: "" };
   const answer = el("div", { id: "weigh-answer", "aria-live": "polite" });
   const resolution = el("input", { id: "weigh-step", type: "number", min: 0.01, step: "any", value: 1, required: true });
   const locked = el("input", { id: "weigh-locked", type: "checkbox", checked: true });
-  const draw = (): void => put(body, ...lines.map((line, i) => {
+  const draw = (): void => {
+    const fresh = el("tbody", {}, ...lines.map((line, i) => {
     const picture = el("td", {}, sketch(line));
     const change = (key: keyof Line) => (e: Event): void => {
       line[key] = (e.target as HTMLInputElement).value;
@@ -31,9 +35,13 @@ export function scalesPage(leaf: HTMLElement): void {
       el("td", {}, el("input", { type: "text", inputmode: "decimal", value: line.loads, placeholder: "1342; 1345", "aria-label": `Reading ${i + 1}: scale shows, in g, repeats apart by semicolons or spaces`, onchange: change("loads") })),
       el("td", {}, el("button", { type: "button", "aria-label": `Remove reading ${i + 1}`, onclick: () => { lines.splice(i, 1); draw(); } }, "✕")));
   }));
+    oneStopGrid(fresh, "tr", stop);
+    body.replaceWith(fresh);
+    body = fresh;
+  };
   const weigh = async (keep: boolean): Promise<void> => {
     try {
-      show(answer, await api.weigh({ step_g: Number(resolution.value), locked: locked.checked, readings: lines }, keep));
+      showWeighed(answer, await api.weigh({ step_g: Number(resolution.value), locked: locked.checked, readings: lines }, keep));
       if (keep) say("The readings are kept beside the truck.");
     } catch (e) {
       if (!(e instanceof Refusal)) throw e;
@@ -66,7 +74,7 @@ export function scalesPage(leaf: HTMLElement): void {
       of = "";
     }
   };
-  on("bench", () => { if (!leaf.hidden) void readBack(); });
+  keepFresh(leaf, () => void readBack());
   void readBack();
 }
 
@@ -85,7 +93,8 @@ function sketch(line: Line): SVGElement {
     ...foot(20, a!), ...foot(72, b!), svg("path", { class: "sk-body", d: `M14 ${24 - high(a!)}L78 ${24 - high(b!)}L74 ${14 - high(b!)}L18 ${12 - high(a!)}Z` }));
 }
 
-function show(holder: HTMLElement, found: Weighed): void {
+/** What the readings say, beside what the file says. */
+export function showWeighed(holder: HTMLElement, found: Weighed): void {
   const n = store.answers.numbers;
   const file = [n.mass_g, n.cg_mm[0], n.cg_mm[1], n.cg_mm[2]];
   put(holder, el("table", { id: "weighed" }, el("caption", {}, "What the scale says"),
@@ -120,11 +129,7 @@ export function boardPage(leaf: HTMLElement): void {
     }))),
     card.agrees === null ? null : el("p", { class: "text" }, el("b", {}, card.agrees ? "Prediction and board agree." : "Prediction and board do not agree.")),
     ...card.causes.map((c) => el("p", { class: "text" }, c)), el("p", { class: "text soft" }, `Readings are kept in ${card.file}.`));
-  let timer = 0;
-  on("bench", () => {
-    clearTimeout(timer);
-    timer = window.setTimeout(() => { if (!leaf.hidden) fetchCard(); }, 900);
-  });
+  keepFresh(leaf, () => fetchCard(), 900);
   put(holder, el("p", { class: "text soft" }, "Working out what the board should show…"));
   fetchCard();
 }

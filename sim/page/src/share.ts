@@ -17,14 +17,14 @@ export function makeShare(stage: Table): void {
   on("bench", () => { told.textContent = `${store.bench.file.replace(/\.toml$/, "")}, as it was on ${frozen!.date}: a copy to look at`; });
 }
 
-function save(content: Blob, name: string): void {
+export function save(content: Blob, name: string): void {
   const link = el("a", { href: URL.createObjectURL(content), download: name });
   link.click();
   URL.revokeObjectURL(link.href);
   say(`${name} is in your downloads.`);
 }
 
-const stem = (): string => store.bench.file.replace(/\.toml$/, "");
+export const stem = (): string => store.bench.file.replace(/\.toml$/, "");
 
 async function page(): Promise<void> {
   say("Working out every way to stand, for the copy…");

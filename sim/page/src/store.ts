@@ -10,6 +10,8 @@ export interface View {
   /** The part that is picked, by its row in the file, and which of its pieces. */
   row: number | null;
   direction: Direction;
+  /** Whether a rail holds it where it would slide away. */
+  rail: boolean;
 }
 
 export type Direction = "climb" | "left" | "descent" | "right" | "all";
@@ -32,7 +34,7 @@ export const store = {
   path: null as Path | null,
   /** Finished trials of the truck as it is now, on the surface shown. */
   trials: [] as TrialFound[],
-  view: { tilt: 0, heading: 90, row: null, direction: "all" } as View,
+  view: { tilt: 0, heading: 90, row: null, direction: "all", rail: false } as View,
   trying: false,
 };
 
@@ -97,7 +99,7 @@ export function look(change: Partial<View>): void {
   const turned = change.heading !== undefined && change.heading !== store.view.heading;
   const picked = change.row !== undefined && change.row !== store.view.row;
   Object.assign(store.view, change);
-  if (turned || change.tilt !== undefined || change.direction !== undefined) tellAll("view");
+  if (turned || change.tilt !== undefined || change.direction !== undefined || change.rail !== undefined) tellAll("view");
   if (picked) tellAll("pick");
 }
 
@@ -140,3 +142,6 @@ export const isWide = (range: Range | null): range is Range => range !== null &&
 /** An angle in figures: one number where it is known well, else its range. */
 export const spoken = (deg: number | null, range: Range | null): string =>
   isWide(range) ? `${fixed(range[0], 0)}–${fixed(range[1], 0)}` : fixed(deg);
+
+/** The row of the drive pack, where the file says which part it is. */
+export const packOf = (): number | null => store.bench.rows.find((r) => r.name === store.bench.scene.pack)?.row ?? null;

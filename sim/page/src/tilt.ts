@@ -73,9 +73,11 @@ export class Tilt {
     const path = store.path;
     const here = path !== null && path.surface === store.answers?.surface;
     const fits = path !== null && here && Math.abs(path.heading_deg - heading) < 3 && !store.trying;
-    const tip = path?.compliant_deg ?? path?.rail_deg ?? 90;
-    const point = path && fits ? between(path.points, Math.min(tilt, tip)) : null;
-    const over = path !== null && fits && tilt > tip ? path.over : null;
+    // Where it slides first, a rail holds it only where one was put.
+    const away = path !== null && path.rail_deg !== null && !store.view.rail;
+    const end = (away ? path?.goes_at_deg : (path?.compliant_deg ?? path?.rail_deg)) ?? 90;
+    const point = path && fits ? between(path.points, Math.min(tilt, end)) : null;
+    const over = path !== null && fits && tilt > end ? (away ? "away" : path.over) : null;
     this.stage.show({
       theta_deg: tilt, heading_deg: heading, poses: point?.poses ?? [],
       load_g: over ? [0, 0, 0, 0] : (point?.load_g ?? store.answers?.numbers.corner_g ?? [0, 0, 0, 0]),
@@ -88,7 +90,7 @@ export class Tilt {
     words.classList.toggle("over", gone);
     if (gone && !this.wasOver) say(words.textContent ?? "");
     this.wasOver = gone;
-    const label = `The truck on the table, tilted ${fixed(tilt)} degrees, turned ${fixed(heading, 0)}. ${words.textContent ?? ""} Arrow keys look round it.`;
+    const label = `The truck on the table, tilted ${fixed(tilt)} degrees, turned ${fixed(heading, 0)}. ${words.textContent ?? ""} Arrow keys look round it, Enter takes the picked part.`;
     byId("stage-canvas").setAttribute("aria-label", label);
   }
 }
@@ -104,7 +106,8 @@ function standing(path: Path, tilt: number): string {
     return `Stands, with ${inHand(path, tilt, goes)} in hand before ${close(path) ? `it slides or tips over ${over}, which is too close to call` : rest}.`;
   }
   if (!slides) return `Gone over ${over}. It tips at ${fixed(tip)}°.`;
-  if (tilt <= rail) return `Slides away at ${fixed(slide)}°. Held by a rail as here, it has ${fixed(rail - tilt)}° in hand before it tips over ${over}.`;
+  const held = store.view.rail ? "Held by a rail as here, it has" : "Against a rail it would have";
+  if (tilt <= rail) return `Slides away at ${fixed(slide)}°. ${held} ${fixed(rail - tilt)}° in hand before it tips over ${over}.`;
   return `Gone. It slides away at ${fixed(slide)}°, and tips over ${over} at ${fixed(rail)}° where a rail holds it.`;
 }
 

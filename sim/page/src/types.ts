@@ -1,4 +1,4 @@
-// What the server says, in mm, g and degrees. The Python side is crossfall/bench/scene.py and
+// What the server says, in mm, g and degrees. The Python side is crossfall/app/scene.py and
 // answers.py; keep the two together. What is said about a tip angle has its types in answers.ts.
 
 import type { TipAnswer, TrialAnswer } from "./answers";
@@ -46,6 +46,8 @@ export interface Scene {
   cg_mm: Triple;
   sprung_cg_mm: Triple;
   clearance_mm: [Pair, Pair, Pair] | null;
+  /** The part that is the drive pack, by its name in the file. */
+  pack: string | null;
   parts: Part[];
 }
 
@@ -192,7 +194,31 @@ export type Edit =
   | { do: "set"; part: string; key: string; value: unknown }
   | { do: "measure"; key: string; value: number }
   | { do: "remove"; part: string }
-  | { do: "add"; part: { name: string; on: string; mass_g: number; at_mm: Triple; price?: number } };
+  | { do: "add"; part: Record<string, unknown>; out_of?: string };
+
+export interface PartField {
+  key: string;
+  meaning: string;
+  many: number;
+  needed: boolean;
+  choices: string[];
+  start: number | number[] | string | null;
+}
+
+export interface PartKind {
+  kind: string;
+  words: string;
+  fields: PartField[];
+}
+
+/** What to ask of a new part, and the lumps that it can be taken out of. */
+export interface PartForm {
+  kinds: PartKind[];
+  materials: string[];
+  meshes: string[];
+  lumps: string[];
+  currency: string;
+}
 
 export interface TrialFound extends TrialAnswer {
   heading_deg: number;
@@ -220,6 +246,8 @@ export interface Candidate {
   group: string | null;
   requires: string[];
   note: string;
+  /** What it does, in words. */
+  does: string;
 }
 
 export interface Candidates {
@@ -227,6 +255,10 @@ export interface Candidates {
   currency: string;
   changes: Candidate[];
   limits: string[];
+  /** Tells one state of the file from another. */
+  stamp: string;
+  /** After an edit of the list: its text before. */
+  was?: string;
 }
 
 export interface Buys {
@@ -312,4 +344,67 @@ export interface Frozen {
   turn_deg: number;
   bench: Bench;
   paths: Record<number, Path>;
+}
+
+/** One reading that the wizard asks for. */
+export interface Question {
+  key: string;
+  words: string;
+  do: string;
+  hint: string;
+  kind: "mm" | "g" | "N/mm" | "word" | "yes or no" | "place" | "name";
+  choices: string[];
+  needed: boolean;
+  after: string;
+  minutes: number;
+  picture: string;
+  caution: string;
+  first: boolean;
+}
+
+export interface Wizard {
+  questions: Question[];
+  /** Drawings by name, as SVG. */
+  pictures: Record<string, string>;
+  cautions: Record<string, string>;
+  begun: boolean;
+  as_begun: boolean;
+  weighed: boolean;
+  tilted: boolean;
+}
+
+export interface Begun {
+  truck: string;
+  file: string;
+  readings_file: string;
+  mass_g: number;
+  mass_pm_g: number;
+  cg_mm: Triple;
+  cg_pm_mm: Triple;
+  typical: string[];
+  doubts: string[];
+  headings: { heading_deg: number; compliant_deg: number; compliant_range_deg: Pair; slides_first: boolean }[];
+  next: { do: string; readings: string[]; minutes: number; narrows_pm_deg: number }[];
+}
+
+export interface Agreement {
+  agrees: boolean;
+  /** Whether the file was brought together with all or some of these readings before. */
+  counted: "all" | "some" | "";
+  scales: boolean;
+  board: boolean;
+  sums: { what: string; unit: string; before: number; before_pm: number; after: number; after_pm: number }[];
+  moves: { part: string; mass_by_g: number; place_by_mm: Triple }[];
+  at_limit: string[];
+  left_out: { reading: string; kind: string; off: number; unit: string }[];
+}
+
+/** A sweep run from the page; table: the name of its table once it is over. */
+export interface SweepState {
+  state: "none" | "running" | "stopping" | "stopped" | "done" | "failed";
+  words: string;
+  done: number;
+  total: number;
+  left_s: number | null;
+  table: string;
 }

@@ -3,6 +3,8 @@
 import { Drawing, gainAt } from "./drawing";
 import { attempt, commit } from "./edits";
 import { decimals, el, fixed, oneStop, put, signed } from "./dom";
+import { newPart } from "./newpart";
+import { oneStopGrid } from "./grid";
 import { afterTheMap, DIRECTIONS, look, on, store, type Direction } from "./store";
 import type { Measure, Row, Triple } from "./types";
 
@@ -16,8 +18,11 @@ export function weightsPage(leaf: HTMLElement): void {
   const measures = el("div", { id: "measures", hidden: true });
   views.append(new Drawing("side").figure, new Drawing("rear").figure);
   const below = el("div", { class: "below" }, measures, list);
-  leaf.append(directions(), views, one, listBar(measures, below), below);
-  const drawOne = (): void => put(one, picked());
+  const fresh = el("div", { id: "new-part", class: "below", hidden: true });
+  const add = (from = ""): void => void newPart(fresh, [one, bar, below], views, from);
+  const bar = listBar(measures, below, () => add());
+  leaf.append(directions(), views, one, bar, below, fresh);
+  const drawOne = (): void => put(one, picked(add));
   const drawList = (): void => {
     const { scrollTop } = below;
     put(list, table());
@@ -55,7 +60,7 @@ export function weightsPage(leaf: HTMLElement): void {
   };
 }
 
-function listBar(measures: HTMLElement, below: HTMLElement): HTMLElement {
+function listBar(measures: HTMLElement, below: HTMLElement, add: () => void): HTMLElement {
   const fold = el("button", { type: "button", id: "measures-fold", "aria-expanded": "false", "aria-controls": "measures" }, "Measures of the truck");
   fold.addEventListener("click", () => {
     measures.hidden = !measures.hidden;
@@ -63,7 +68,7 @@ function listBar(measures: HTMLElement, below: HTMLElement): HTMLElement {
     below.scrollTop = 0;
   });
   const bar = el("div", { class: "bar list-bar", role: "toolbar", "aria-label": "Parts and measures" },
-    fold, el("button", { type: "button", id: "add-part", onclick: () => addPart() }, "Add a part"));
+    fold, el("button", { type: "button", id: "add-part", onclick: add }, "Add a part"));
   oneStop(bar);
   return bar;
 }
@@ -147,7 +152,7 @@ function dial(key: string, words: string, unit: string, value: number, range: [n
   return [el("label", { for: id }, words), slider, el("output", { for: id }, text)];
 }
 
-function picked(): HTMLElement {
+function picked(takeOut: (from: string) => void): HTMLElement {
   const row = store.bench.rows.find((r) => r.row === store.view.row);
   if (!row) return el("p", { class: "text soft" }, "Pick a part in the list, the drawings or on the table to weigh and move it.");
   const holder = el("div", { class: "one" }, el("h3", {}, row.name));
@@ -163,6 +168,9 @@ function picked(): HTMLElement {
   }
   const words = el("p", { class: "gain-words about", id: "gain-words" });
   holder.append(words);
+  if (row.here && row.at_mm && row.count === 1 && !row.mirror) {
+    holder.append(el("button", { type: "button", class: "about", id: "take-out", title: "A part that was weighed on its own since: mass and CG of the whole stay as they are", onclick: () => takeOut(row.name) }, "Take a part out of it…"));
+  }
   if (!row.here) holder.append(el("p", { class: "about" }, "This part stands in an included file; edit it there."));
   queueMicrotask(refreshWords);
   return holder;
@@ -186,46 +194,12 @@ function table(): HTMLElement {
     el("caption", { class: "visually-hidden" }, "Parts of the truck; places in mm from where the part's carrier counts. Arrow keys go through the list."),
     el("thead", {}, el("tr", {}, ...head.map((h, i) => el(h ? "th" : "td", h ? { scope: "col", class: i > 0 && i < 5 ? "n" : "" } : {}, h)))),
     el("tbody", {}, ...store.bench.rows.map(line)));
-  const cells = (tr: Element): HTMLElement[] => [...tr.querySelectorAll<HTMLElement>("input, select, button")];
-  const enter = (cell: HTMLElement | undefined): void => {
-    if (!cell) return;
-    cell.focus();
-    if (cell instanceof HTMLInputElement) cell.select();
-  };
-  const stop = (cell: Element): void => {
-    for (const e of table.querySelectorAll<HTMLElement>("[tabindex='0']")) e.tabIndex = -1;
-    (cell as HTMLElement).tabIndex = 0;
-  };
-  for (const cell of table.querySelectorAll<HTMLElement>("input, select, button")) cell.tabIndex = -1;
-  const first = table.querySelector(stopKey ? `[data-key="${CSS.escape(stopKey)}"]` : "input") ?? table.querySelector("input");
-  if (first) stop(first);
-  table.addEventListener("focusin", (e) => {
-    stop(e.target as Element);
-    stopKey = (e.target as Element).getAttribute("data-key") ?? "";
-  });
-  table.addEventListener("input", (e) => (e.target as HTMLElement).toggleAttribute("data-typing", true));
-  for (const end of ["change", "focusout"]) table.addEventListener(end, (e) => (e.target as HTMLElement).removeAttribute("data-typing"));
-  table.addEventListener("keydown", (e) => {
-    const cell = e.target as HTMLElement;
-    const tr = cell.closest("tr")!;
-    const column = cells(tr).indexOf(cell);
-    if (e.altKey || e.ctrlKey || e.metaKey) return;
-    const sideways = e.key === "ArrowLeft" ? -1 : e.key === "ArrowRight" ? 1 : 0;
-    const down = e.key === "ArrowUp" ? -1 : e.key === "ArrowDown" ? 1 : 0;
-    if (down) {
-      e.preventDefault();
-      const to = down > 0 ? tr.nextElementSibling : tr.previousElementSibling;
-      if (to) enter(cells(to)[Math.min(column, cells(to).length - 1)]);
-    } else if (sideways && !cell.hasAttribute("data-typing")) {
-      e.preventDefault();
-      enter(cells(tr)[column + sideways]);
-    }
-  });
+  oneStopGrid(table, "tr", listStop);
   return table;
 }
 
 /** The cell of the list that Tab comes back to. */
-let stopKey = "";
+const listStop = { key: "" };
 
 function line(row: Row): HTMLElement {
   const pick = (): void => look({ row: row.row });
@@ -251,33 +225,6 @@ function line(row: Row): HTMLElement {
     el("td", { class: "n" }, text("mass_g", "Mass", massText(row), "number", Number, { step: "any", min: 0.001, max: 100000, required: true, title: row.weighed ? "as weighed" : "from shape and material" })),
     place(0, "Place ahead"), place(1, "Place to the left"), place(2, "Height"),
     el("td", {}, carrier), el("td", { class: "times" }, row.pieces > 1 ? `× ${row.pieces}` : ""), el("td", {}, remove));
-}
-
-function addPart(): void {
-  const dialog = document.getElementById("ask") as HTMLDialogElement;
-  const field = (name: string, words: string, attributes: Record<string, unknown>): HTMLElement[] =>
-    [el("label", { for: `new-${name}` }, words), el("input", { id: `new-${name}`, name, required: true, ...attributes })];
-  const form = el("form", { method: "dialog" },
-    el("h2", {}, "Add a part"),
-    ...field("name", "Name", { maxlength: 60, value: "brass weight", pattern: "[^.\\[\\]\"]+" }),
-    ...field("mass", "Mass, g", { type: "number", step: "any", min: 0.001, max: 100000, value: 20 }),
-    el("label", { for: "new-on" }, "Rides on"),
-    el("select", { id: "new-on" }, ...store.bench.carriers.filter((c) => !c.endsWith("link")).map((c) => el("option", { value: c }, c))),
-    ...field("x", "Ahead, mm", { type: "number", step: "any", value: 0, min: -FAR, max: FAR }),
-    ...field("y", "To the left, mm", { type: "number", step: "any", value: 0, min: -FAR, max: FAR }),
-    ...field("z", "Up, mm", { type: "number", step: "any", value: 60, min: -FAR, max: FAR }),
-    el("div", { class: "bar" }, el("button", { value: "no", formnovalidate: true }, "Leave it"), el("button", { value: "yes", class: "main" }, "Add it")));
-  const number = (id: string): number => Number((document.getElementById(`new-${id}`) as HTMLInputElement).value);
-  put(dialog, form);
-  dialog.onclose = () => {
-    if (dialog.returnValue !== "yes") return;
-    const name = (document.getElementById("new-name") as HTMLInputElement).value.trim();
-    const on_ = (document.getElementById("new-on") as HTMLSelectElement).value;
-    void commit([{ do: "add", part: { name, on: on_, mass_g: number("mass"), at_mm: [number("x"), number("y"), number("z")] } }], `added ${name}`)
-      .then((taken) => { if (taken) look({ row: Math.max(...store.bench.rows.filter((r) => r.name === name).map((r) => r.row)) }); });
-  };
-  dialog.returnValue = "no";
-  dialog.showModal();
 }
 
 function truckMeasures(): HTMLElement {

@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from crossfall.answers.conditions import Conditions, conditions
-from crossfall.answers.ranges import moved, parabola, ranges
+from crossfall.answers.ranges import moved_truck, parabola, ranges
 from crossfall.answers.tips import tip_pairs
 from crossfall.statics.sliding import triangular_quantile
 from crossfall.truck.build import load_truck
@@ -38,11 +38,11 @@ def test_nothing_uncertain_has_no_range() -> None:
 def test_mass_and_cg_are_moved_alone() -> None:
     truck = make_truck()
     before = whole(truck)
-    heavier = whole(moved(truck, 0, 0.1))
+    heavier = whole(moved_truck(truck, 0, 0.1))
     assert heavier.mass == pytest.approx(before.mass + 0.1)
     np.testing.assert_allclose(heavier.cg, before.cg, atol=1e-15)
     for axis in (1, 2, 3):
-        shifted = whole(moved(truck, axis, 0.002))
+        shifted = whole(moved_truck(truck, axis, 0.002))
         wanted = before.cg + 0.002 * np.eye(3)[axis - 1]
         np.testing.assert_allclose(shifted.cg, wanted, atol=1e-15)
         assert shifted.mass == before.mass

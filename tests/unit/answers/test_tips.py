@@ -9,7 +9,7 @@ from crossfall.answers.conditions import ASSUMED, case_name, choose_grip, condit
 from crossfall.answers.tips import tip_angles, tip_pairs, valleys, weakest
 from crossfall.statics import compliant
 from crossfall.truck.build import load_truck
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 from support import make_truck
 
 FOUR = np.radians([0.0, 90.0, 180.0, 270.0])

@@ -12,7 +12,7 @@ import pybullet as engine
 import pytest
 
 from crossfall.engines.bullet import World
-from crossfall.engines.scale import Scale, similar
+from crossfall.engines.scale import SimilarityScale, similar
 from crossfall.engines.settings import EngineError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, frozen
@@ -186,7 +186,9 @@ def test_several_worlds_do_not_mix():
 
 def test_loads_are_named_by_wheel():
     truck = make_truck(chassis_cg=(0.05, 0.02, 0.1))
-    truck = similar(with_suspension(with_tyres(truck, stiffness=math.inf), locked=True), Scale(10))
+    truck = similar(
+        with_suspension(with_tyres(truck, stiffness=math.inf), locked=True), SimilarityScale(10)
+    )
     with World(truck, step=1 / 480) as w:
         w.plane()
         w.gravity(0, 0, -GRAVITY)

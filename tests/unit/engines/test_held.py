@@ -14,13 +14,12 @@ from crossfall.engines.held import (
     held_truck,
     usual_engine,
 )
-from crossfall.engines.mujoco import Method
-from crossfall.engines.multibody import ENDS
-from crossfall.engines.settings import EngineError, Settings
+from crossfall.engines.mujoco import SolverMethod
+from crossfall.engines.settings import EngineError, TrialSettings
 from crossfall.truck.axle_law import law_of
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import GRAVITY
-from crossfall.truck.problems import InputError
+from crossfall.truck.model import ENDS, GRAVITY
 from crossfall.truck.ride import tyre_loads
 from held_cases import ASKEW, LOPSIDED, ON_SHOCKS, STEEP, hold, stood
 from linkages import leaning_shocks, linked
@@ -31,7 +30,7 @@ from support import INSTALLED, make_truck, with_suspension, with_tyres
 @pytest.mark.parametrize("locked", [False, True])
 def test_ride_height_is_an_equilibrium(engine, locked):
     truck = with_suspension(LOPSIDED, locked=locked)
-    with held_truck(truck, Settings(), engine) as rig:
+    with held_truck(truck, TrialSettings(), engine) as rig:
         rig.grip([1.0] * 4)
         hold(rig, 0.0, 0.0, 1.0)
         slack = 1e-4  # m: a solver's contact gives a little
@@ -62,7 +61,7 @@ def test_finer_steps_change_nothing_at_rest(engine, truck):
 @pytest.mark.parametrize("engine", INSTALLED)
 @pytest.mark.parametrize("truck", [LOPSIDED, ON_SHOCKS])
 def test_going_back_repeats_to_the_last_digit(engine, truck):
-    with held_truck(truck, Settings(), engine) as rig:
+    with held_truck(truck, TrialSettings(), engine) as rig:
         rig.grip([0.6] * 4)
         hold(rig, ASKEW, STEEP, 1.0)
         moment, seen = rig.save(), []
@@ -76,7 +75,7 @@ def test_going_back_repeats_to_the_last_digit(engine, truck):
 
 @pytest.mark.parametrize("engine", INSTALLED)
 def test_a_wheel_slips_at_its_own_grip_and_none_against_a_rail(engine):
-    with held_truck(make_truck(), Settings(), engine) as rig:
+    with held_truck(make_truck(), TrialSettings(), engine) as rig:
         rig.grip([math.inf, 0.2, math.inf, 0.2])
         hold(rig, math.pi / 2, STEEP)
         left, right = rig.slips()[::2], rig.slips()[1::2]
@@ -86,8 +85,8 @@ def test_a_wheel_slips_at_its_own_grip_and_none_against_a_rail(engine):
 def test_no_spring_is_too_stiff_for_the_second_engine():
     """Where a spring would need a tiny step its joint has inertia, which does nothing at rest."""
     stiff = make_truck(tyre_stiffness=2e5, spring_rate=2e4)
-    with held_truck(stiff, Settings(), "mujoco") as rig:
-        assert rig.dt == pytest.approx(Method().step)
+    with held_truck(stiff, TrialSettings(), "mujoco") as rig:
+        assert rig.dt == pytest.approx(SolverMethod().step)
         rig.grip([5.0] * 4)
         hold(rig, ASKEW, STEEP, 3.0)
         weight = whole(stiff).mass * GRAVITY * math.cos(STEEP)
@@ -96,7 +95,7 @@ def test_no_spring_is_too_stiff_for_the_second_engine():
 
 def test_an_engine_that_lost_the_truck_says_so(tmp_path, monkeypatch, capfd):
     monkeypatch.chdir(tmp_path)
-    with held_truck(make_truck(), Settings(), "mujoco") as rig:
+    with held_truck(make_truck(), TrialSettings(), "mujoco") as rig:
         rig._data.qvel[:] = 1e30
         rig.step((0.0, 0.0, -GRAVITY))
         with pytest.raises(EngineError, match="lost"):
@@ -109,7 +108,7 @@ def test_an_engine_that_lost_the_truck_says_so(tmp_path, monkeypatch, capfd):
 def test_tyres_that_do_not_give_are_refused(engine):
     rigid = with_tyres(make_truck(), stiffness=math.inf)
     with pytest.raises(InputError, match="does not give"):
-        held_truck(rigid, Settings(), engine)
+        held_truck(rigid, TrialSettings(), engine)
 
 
 def test_without_bullet_the_other_is_usual_and_bullet_is_refused_in_a_line(monkeypatch):
@@ -117,14 +116,14 @@ def test_without_bullet_the_other_is_usual_and_bullet_is_refused_in_a_line(monke
     monkeypatch.setitem(sys.modules, "pybullet", None)
     assert usual_engine() == "mujoco"
     with pytest.raises(InputError, match=r"pybullet is not installed here.*choose mujoco"):
-        held_truck(make_truck(), Settings(), "bullet")
+        held_truck(make_truck(), TrialSettings(), "bullet")
 
 
 @pytest.mark.parametrize("shocks", [None, leaning_shocks()])
 def test_the_second_engine_s_links_lead_an_axle_where_its_law_says(shocks):
     """There they are lengths held, without a word of the law."""
     truck = linked(make_truck(), "three links and a track bar", "wishbone", shocks)
-    with held_truck(truck, Settings(), "mujoco") as rig:
+    with held_truck(truck, TrialSettings(), "mujoco") as rig:
         rig.grip([5.0] * 4)
         hold(rig, ASKEW, STEEP)
         heave, roll = (np.reshape(rig.joint_positions(), (2, 2)).T)[:, :, None]

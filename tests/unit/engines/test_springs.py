@@ -9,8 +9,8 @@ import pytest
 
 from crossfall.engines.held import gravity_on_table
 from crossfall.engines.rig import HeldRig, Rig
-from crossfall.engines.scale import Scale, similar
-from crossfall.engines.settings import GroundSettings, Settings
+from crossfall.engines.scale import SimilarityScale, similar
+from crossfall.engines.settings import GroundSettings, TrialSettings
 from crossfall.engines.springs import (
     Stops,
     axle_forces,
@@ -28,7 +28,7 @@ STEP = 1 / 480
 
 
 def laws(truck, settling=False):
-    return corner_springs(truck, Settings(), STEP, 1.0, settling=settling)
+    return corner_springs(truck, TrialSettings(), STEP, 1.0, settling=settling)
 
 
 def forces(law, q=0.0, r=0.0, qv=0.0, rv=0.0, stops=None):
@@ -113,7 +113,7 @@ def test_settling_only_ever_adds_damping():
 def test_tyres_carry_all_but_the_wheels():
     for width in (0.0, 0.012):
         truck = make_truck(contact_half_width=width, chassis_cg=(0.02, 0.01, 0.1))
-        springs = tyre_springs(truck, Settings(), STEP)
+        springs = tyre_springs(truck, TrialSettings(), STEP)
         wheels = sum(w.mass for a in truck.axles for w in a.wheels) * GRAVITY
         carried = sum(t.force for t in springs)
         assert carried + wheels == pytest.approx(whole(truck).mass * GRAVITY)
@@ -122,9 +122,9 @@ def test_tyres_carry_all_but_the_wheels():
 
 def test_rigid_tyres_and_locked_axles_have_no_springs():
     truck = with_suspension(with_tyres(make_truck(), stiffness=math.inf), locked=True)
-    assert tyre_springs(truck, Settings(), STEP) == ()
+    assert tyre_springs(truck, TrialSettings(), STEP) == ()
     assert laws(truck) == ()
-    assert safe_step(truck, Settings(), 1.0) == Settings().step
+    assert safe_step(truck, TrialSettings(), 1.0) == TrialSettings().step
 
 
 def test_stiff_tyres_shorten_the_step():
@@ -140,8 +140,8 @@ def test_stiff_tyres_shorten_the_step():
 @pytest.mark.parametrize("way", ["stiffness", "lateral", "longitudinal"])
 def test_a_held_truck_is_stepped_for_its_stiffest_way(way):
     slow = with_tyres(make_truck(spring_rate=1.0), stiffness=1.0, lateral=1.0, longitudinal=1.0)
-    assert held_step(slow, Settings()) == Settings().step
-    steps = [held_step(with_tyres(slow, **{way: k}), Settings()) for k in (1e6, 4e6)]
+    assert held_step(slow, TrialSettings()) == TrialSettings().step
+    steps = [held_step(with_tyres(slow, **{way: k}), TrialSettings()) for k in (1e6, 4e6)]
     assert steps[1] == pytest.approx(steps[0] / 2, rel=1e-3)
 
 
@@ -151,7 +151,7 @@ def test_the_step_of_a_locked_truck_is_that_of_one_body():
     truck = with_tyres(truck, stiffness=1e6, lateral=1.0, longitudinal=1.0)
     # Pitch and roll are quicker than heave here; all three lie within a factor of two.
     heave = math.sqrt(4e6 / whole(truck).mass)
-    assert heave < Settings().turn_per_step / held_step(truck, Settings()) < 2 * heave
+    assert heave < TrialSettings().turn_per_step / held_step(truck, TrialSettings()) < 2 * heave
 
 
 LOPSIDED = make_truck(
@@ -174,7 +174,7 @@ def test_ride_height_is_an_equilibrium_on_turning_wheels():
 @pytest.mark.parametrize("locked", [False, True])
 def test_ride_height_is_an_equilibrium_on_held_wheels(locked):
     truck = with_suspension(LOPSIDED, locked=locked)
-    with HeldRig(truck, Settings()) as rig:
+    with HeldRig(truck, TrialSettings()) as rig:
         for _ in range(480):
             rig.step((0.0, 0.0, -GRAVITY))
         joints = [rig.world.joints[n] for n in rig.world.moving]
@@ -191,7 +191,7 @@ def test_a_held_truck_that_rests_is_balanced():
     """Its tyres carry its weight, and no moment is left about any point: wheels displaced by what
     their tyres gave, of which the engine knows nothing, included."""
     gravity = gravity_on_table(math.radians(60.0), math.radians(20.0))
-    with HeldRig(LOPSIDED, Settings()) as rig:
+    with HeldRig(LOPSIDED, TrialSettings()) as rig:
         rig.grip([5.0] * 4)
         for i in range(4000):
             rig.step(gravity_on_table(math.radians(60.0), math.radians(20.0) * min(1.0, i / 500)))
@@ -212,7 +212,7 @@ def test_a_held_truck_that_rests_is_balanced():
 
 def test_a_similar_truck_weighs_and_stands_alike():
     truck = make_truck(chassis_cg=(-0.02, 0.008, 0.11), anti_roll=1.0)
-    big = similar(truck, Scale(10.0))
+    big = similar(truck, SimilarityScale(10.0))
     assert whole(big).mass == pytest.approx(1000 * whole(truck).mass)
     np.testing.assert_allclose(tyre_loads(big), 1000 * tyre_loads(truck))
     np.testing.assert_allclose(spring_preloads(big), 1000 * spring_preloads(truck))

@@ -13,9 +13,9 @@ import pytest
 
 from crossfall.engines.multibody import multibody
 from crossfall.engines.urdf import check_urdf, read_back, roll_pitch_yaw, urdf
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Body, Clearance, Part, Shape, Truck, frozen
-from crossfall.truck.problems import InputError
 from support import block, make_truck, with_suspension, with_tyres
 
 LOPSIDED = make_truck(

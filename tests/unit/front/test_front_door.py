@@ -22,6 +22,7 @@ MODULES = (
     "crossfall",
     "crossfall.front.vehicle",
     "crossfall.front.studies",
+    "crossfall.front.measured",
     "crossfall.front.plot",
 )
 
@@ -133,6 +134,46 @@ def test_a_key_that_names_nothing_is_refused(bramble):
         bramble.edit({"front.trak_mm": 1})
 
 
+def test_a_saved_truck_is_the_one_that_was_edited(bramble, tmp_path):
+    edited = bramble.edit({"both.track_mm": np.float64(190)}).edit(
+        {"grip.slab": {"low": 0.6, "likely": 0.7, "high": 0.9}, "front.suspension.locked": True}
+    )
+    path = edited.save(tmp_path / "mine.toml")
+    assert edited.surfaces[-1] == "slab"
+    assert crossfall.load(path).tip(90, surface="slab") == edited.tip(90, surface="slab")
+    assert "# " in path.read_text()
+    with pytest.raises(crossfall.InputError, match="nothing is overwritten"):
+        bramble.save(path)
+    bramble.save(path, overwrite=True)
+    loaded = crossfall.load(path)
+    assert loaded.value("rear.track_mm") == 176.0
+    edited.save(path, overwrite=True)
+    with pytest.raises(crossfall.InputError, match="has changed since"):
+        loaded.save(tmp_path / "other.toml")
+    assert not (tmp_path / "other.toml").exists()
+
+
+def test_gains_are_those_of_the_command_line(bramble):
+    wanted = printed("gains", "bramble", "--rigid")
+    found = bramble.gains(method="rigid").plain()
+    assert {k: wanted[k] for k in found} == found
+
+
+def test_the_suspension_is_that_of_the_command_line(bramble):
+    wanted = printed("suspension", "bramble", "--no-moves")
+    found = bramble.suspension(moves=False)
+    assert {k: wanted[k] for k in found} == found.plain()
+    assert "roll centre, mm" in repr(found)
+
+
+def test_a_plan_is_that_of_the_command_line(bramble):
+    wanted = printed("plan", "bramble", "--aim", "side", "--budget", "20")
+    found = bramble.plan(aim="side", budget=20)
+    assert found.best.price <= 20
+    assert {k: wanted[k] for k in found} == found.plain()
+    assert "best value" in repr(found)
+
+
 def test_results_are_frozen_and_can_be_pickled(bramble):
     one = bramble.weigh()
     with pytest.raises(AttributeError, match="frozen"):
@@ -190,7 +231,30 @@ def test_a_mistake_in_an_axis_is_refused(bramble, tmp_path):
         crossfall.sweep(bramble, {"both.trak_mm": [1, 2]}, folder=tmp_path)
 
 
-@pytest.mark.parametrize("name", ["tip_map", "budget", "drawing"])
+def test_a_sensitivity_and_its_picture(bramble):
+    axes = {"both.track_mm": (160, 200), "chassis.raise_mm": (-10, 10)}
+    found = crossfall.sensitivity(bramble, axes, heading=90, method="closed form", samples=64)
+    assert {a.key for a in found[0].axes} == set(axes)
+    assert crossfall.plot.indices(found)._repr_png_().startswith(b"\x89PNG")
+
+
+def test_a_trial_s_picture_leans_as_it_did(bramble):
+    tried = bramble.trial(90, grip=0.9)
+    block = crossfall.plot.tilted(bramble, 90, 30)._repr_png_()
+    assert crossfall.plot.tilted(bramble, 90, 30, tried)._repr_png_() != block
+    with pytest.raises(ValueError, match="table went from 0"):
+        crossfall.plot.tilted(bramble, 90, 80, tried)
+
+
+def test_a_page_of_one_s_own(tmp_path):
+    with crossfall.plot.page("Mine", "below", xlabel="mm", legend=40) as axes:
+        axes.plot([1, 2], [3, 4], color=crossfall.plot.COLOURS.trial, label="line")
+    picture = crossfall.plot.Picture(axes.figure)
+    assert axes.get_legend() is not None
+    assert picture.save(tmp_path / "mine.png").stat().st_size > 1000
+
+
+@pytest.mark.parametrize("name", ["tip_map", "budget", "drawing", "sheet", "suspension", "gains"])
 def test_pictures_are_files_and_show_in_notebooks(name, bramble, tmp_path):
     draw = getattr(crossfall.plot, name)
     picture = draw(bramble) if name != "tip_map" else draw(bramble, range(0, 360, 45))
@@ -213,9 +277,12 @@ def test_the_readme_s_lines_of_python_run(tmp_path, monkeypatch):
     names: dict = {}
     for block in blocks:
         code = block.partition("```")[0].replace("range(160, 201, 5)", "(170, 180)")
+        assert len(code.splitlines()) == 5
+        code = code.replace("[0, 90, 180]", "[90]").replace(
+            "heading=90,", "heading=90, samples=16,"
+        )
         exec(code.replace("range(0, 181, 15)", "(80, 90)"), names)
-    assert Path("lower.svg").is_file()
-    assert Path("track.svg").is_file()
+    assert {p.name for p in Path().glob("*.svg")} == {"lower.svg", "track.svg", "matters.svg"}
 
 
 def test_names_as_a_page_and_as_a_list(tmp_path):

@@ -11,18 +11,18 @@ from crossfall.answers.conditions import conditions
 from crossfall.answers.ranges import ranges
 from crossfall.answers.tips import tip_angles
 from crossfall.measurement.begin import REST, Beginning, begin
-from crossfall.measurement.next_reading import next_readings
+from crossfall.measurement.next_reading import next_measurements
 from crossfall.measurement.readings import QUESTIONS, Readings, checked, read_readings, written
 from crossfall.measurement.truck_text import truck_text
+from crossfall.measurement.weigh_in_model import Springs, Stand, TruckGeometry, wheel_loads
 from crossfall.truck.build import build, load_text
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Truck
-from crossfall.truck.problems import InputError
 from crossfall.truck.ride import tyre_loads
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.uncertain import varied
-from crossfall.truck.weight import weigh
-from crossfall.tuning.weighin_model import Shape, Springs, Stand, wheel_loads
+from crossfall.truck.weight import weigh_truck
 from measured_builds import QUICK, raised_load, random_builds, readings
 
 LEAST = 0.01  # g: lumps are written to a ten-thousandth of a mm
@@ -87,7 +87,7 @@ def test_the_rear_may_be_raised_and_the_springs_free() -> None:
         np.array(unsprung(truck, 1).mass),
     )
     radii = (truck.front.tyre.radius, truck.rear.tyre.radius)
-    shape = Shape(np.array(m.mass), *m.cg, truck.wheelbase, 0.176, 0.178, *radii)
+    shape = TruckGeometry(np.array(m.mass), *m.cg, truck.wheelbase, 0.176, 0.178, *radii)
     stand = Stand(zero - 0.090, zero, zero, zero, zero)
     rear = float(wheel_loads(shape, springs, stand)[2:].sum()) * 1e3
     again = begin(checked({**FULL, "raised": "rear", "raised_g": rear, "held": False}))
@@ -119,11 +119,49 @@ def test_parts_taken_out_of_the_rest_change_no_sum() -> None:
     )
 
 
+ROD: dict[str, Any] = {
+    "mirror": True,
+    "unsprung": 0.5,
+    "material": "aluminium",
+    "shape": {"kind": "rod", "diameter_mm": 6},
+}
+LINKS = [
+    {"name": f"{end} {kind} link", "on": f"{end} link", "link": kind, **ROD,
+     "chassis_end_mm": [way * x, 30, z], "axle_end_mm": [-way * 4, y, up]}
+    for end, way in (("front", 1), ("rear", -1))
+    for kind, x, z, y, up in (("lower", 34, 84, 40, -8), ("upper", 52, 102, 16, 26))
+]  # fmt: skip
+
+
+def test_link_ends_say_what_was_typical_before() -> None:
+    """With them the file gives no roll centre and no percentage, and the sums stay as they were."""
+    begun, bare = begin(checked({**FULL, "part": LINKS})), begin(checked(FULL))
+    text = truck_text(begun, "mine")
+    loaded = load_text(text, "mine.toml")
+    assert "roll_centre" in truck_text(bare, "mine")
+    assert not any(key in text for key in ("roll_centre", "anti_dive", "anti_squat"))
+    first = whole(truck_of(bare))
+    assert whole(loaded.truck).mass == pytest.approx(first.mass, abs=1e-6)
+    np.testing.assert_allclose(whole(loaded.truck).cg, first.cg, atol=1e-6)
+    for axle in loaded.truck.axles:
+        assert axle.suspension.links is not None
+        assert 0.07 < axle.suspension.roll_centre_height < 0.10
+    headings = np.radians([0.0, 90.0, 180.0])
+    wide, narrow = (
+        [one.tip[1] - one.tip[0] for one in ranges(t, conditions(t, headings, hold="rail"))[1]]
+        for t in (truck_of(bare), loaded.truck)
+    )
+    assert sum(narrow) < sum(wide)
+    found = ranges(loaded.truck, conditions(loaded.truck, headings))[1]
+    advice = next_measurements(begun, loaded.truck, found)
+    assert not any("links" in one.words for one in advice)
+
+
 def test_the_file_is_as_sure_as_the_readings() -> None:
     """However wide the split between axles and chassis: what scale and ruler say stays said."""
     begun = begin(checked(QUICK))
     loaded = load_text(truck_text(begun, "mine"), "mine.toml")
-    found = weigh(loaded.truck)
+    found = weigh_truck(loaded.truck)
     sd = begun.sums.sd
     assert found.mass_sd == pytest.approx(sd[0], rel=1e-3)
     # Wheelbase and tracks may be out as well, and mass and place of the rest count together.
@@ -177,7 +215,7 @@ def test_the_next_reading_narrows_the_range_as_told() -> None:
     truck = truck_of(begun)
     asked = conditions(truck, np.radians([0.0, 90.0, 180.0, 270.0]), grip=0.9, hold="rail")
     spans = ranges(truck, asked)[1]
-    advice = next_readings(begun, truck, spans)
+    advice = next_measurements(begun, truck, spans)
     gains = [a.per_minute for a in advice]
     assert gains == sorted(gains, reverse=True)
     best = advice[0]
@@ -190,9 +228,9 @@ def test_the_next_reading_narrows_the_range_as_told() -> None:
     assert then < now
     # What a stop does is far from linear: the foretold gain is good to a factor of two or so.
     assert 0.4 * best.gain < now - then < 2.5 * best.gain
-    assert not {a.keys for a in next_readings(begin(checked({**QUICK, **given})), after, found)} & {
-        best.keys
-    }
+    assert not {
+        a.keys for a in next_measurements(begin(checked({**QUICK, **given})), after, found)
+    } & {best.keys}
 
 
 def test_every_line_says_where_it_is_from() -> None:

@@ -8,6 +8,7 @@ from itertools import pairwise
 import numpy as np
 import pytest
 from looks import clipped, drawn, least_size, overlaps, texts
+from scipy.spatial.transform import Rotation
 
 from crossfall.show import budget, loads, polar, tiltpose
 from crossfall.show.style import SMALL, render
@@ -161,10 +162,10 @@ def test_margins_hold_the_longest_words(truck, eight):
 
 
 def test_line_is_drawn_only_where_headings_are_close():
-    assert polar.joined(np.radians(np.arange(0, 360, 5)))
-    assert polar.joined(np.radians(np.arange(350, -10, -10)))
-    assert not polar.joined(np.radians(np.arange(0, 360, 45)))
-    assert not polar.joined(np.radians(np.arange(0, 90, 5)))
+    assert polar.joined_line(np.radians(np.arange(0, 360, 5)))
+    assert polar.joined_line(np.radians(np.arange(350, -10, -10)))
+    assert not polar.joined_line(np.radians(np.arange(0, 360, 45)))
+    assert not polar.joined_line(np.radians(np.arange(0, 90, 5)))
 
 
 def test_stairs_add_up_to_the_trial_or_to_the_tip_against_a_rail(eight):
@@ -240,7 +241,7 @@ def test_load_curve_is_the_record(truck, tried):
 
 
 def test_fit_curve_ends_at_the_fitted_angle_with_no_load_left(truck, trial):
-    angle, load = loads.fitted(trial, truck, 3.0)
+    angle, load = loads.fitted_loads(trial, truck, 3.0)
     assert trial.fit is not None
     assert load[0] == 0.0
     assert angle[0] == pytest.approx(trial.fit.value, abs=1e-12)
@@ -308,9 +309,9 @@ def test_axle_moves_by_heave_along_the_leaning_axis_and_by_roll_about_its_centre
     lean, heave, roll = 0.1, 0.006, 0.05
     front = replace(truck.front, suspension=replace(truck.front.suspension, heave_lean=lean))
     leaning = replace(truck, front=front)
-    tilted = tiltpose.turned(np.array([0.1, -0.2, 0.05, 1.0]))
+    tilted = Rotation.from_quat([0.1, -0.2, 0.05, 1.0]).as_matrix()
     shift = np.array([0.01, -0.02, 0.03])
-    pose = tiltpose.Pose(
+    pose = tiltpose.TiltPose(
         tilted, shift, np.array([heave, 0.0]), np.array([roll, 0.0]), np.zeros((4, 3))
     )
     turn, move = tiltpose.motions(leaning, pose)["front axle"]

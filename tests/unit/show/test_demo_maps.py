@@ -17,7 +17,7 @@ from crossfall.truck.demos import demo_folder
 from crossfall.truck.massprops import whole
 from crossfall.tuning.changes import read_changes
 from crossfall.tuning.gains import gradients
-from crossfall.tuning.whatif import what_if
+from crossfall.tuning.whatif import rank_changes
 from crossfall.verbs.gains import PANELS, panels
 
 CLIMB = 1  # of directions.DIRECTIONS
@@ -70,7 +70,7 @@ def test_rigid_climb_field_of_the_demo_changes_sign_on_its_wedge_line(bramble):
 def choices(bramble):
     """Every change alone: what it weighs and what becomes of the climb."""
     catalogue = read_changes(demo_folder() / "bramble.changes.toml")
-    found = what_if(bramble, catalogue, "climb").outcomes
+    found = rank_changes(bramble, catalogue, "climb").outcomes
     climb = np.degrees([o.angle[CLIMB] for o in found])
     return Choices(
         np.array([1e3 * o.side.mass for o in found]),

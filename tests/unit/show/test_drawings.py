@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from looks import clipped, least_size, overlaps, texts
 
 from crossfall.show import drawings
-from crossfall.show.paper import Placement, spread
+from crossfall.show.paper import Placement, label_places
 from crossfall.show.silhouette import SIDE
 from crossfall.show.style import MM_PER_INCH, SMALL, render
 from crossfall.truck.build import load_truck
@@ -140,7 +140,7 @@ def test_nose_behind_the_tyre_says_the_tyre_comes_first(truck):
 def test_spread_labels_never_overlap_nor_leave_the_row(items):
     items = sorted(items)
     wanted, widths = [w for w, _ in items], [s for _, s in items]
-    middles = spread(wanted, widths, 0.0, 200.0)
+    middles = label_places(wanted, widths, 0.0, 200.0)
     half = np.array(widths) / 2
     assert np.all(np.diff(middles) - half[:-1] - half[1:] > -1e-9)
     assert middles[0] - half[0] > -1e-9
@@ -148,6 +148,6 @@ def test_spread_labels_never_overlap_nor_leave_the_row(items):
 
 
 def test_labels_with_room_stay_where_they_are_wanted():
-    assert spread([20.0, 60.0, 100.0], [10.0, 10.0, 10.0], 0.0, 200.0) == pytest.approx(
+    assert label_places([20.0, 60.0, 100.0], [10.0, 10.0, 10.0], 0.0, 200.0) == pytest.approx(
         [20.0, 60.0, 100.0]
     )

@@ -18,10 +18,10 @@ from crossfall.answers.tips import tip_angles, weakest
 from crossfall.show.sheet import write as sheet
 from crossfall.show.sheet.changes import differences
 from crossfall.show.sheet.facts import BOARD, WAYS, gather
-from crossfall.show.sheet.facts import fitted as with_changes
+from crossfall.show.sheet.facts import fitted_truck as with_changes
 from crossfall.show.sheet.page import draw_sheet
-from crossfall.show.sheet.text import fitted, gain, money, signed, wrapped
-from crossfall.show.sheet.words import words
+from crossfall.show.sheet.text import gain, money, shortened, signed, wrapped
+from crossfall.show.sheet.words import sheet_words
 from crossfall.show.style import BODY, SMALL, text_size
 from crossfall.statics.rigid import tip_angle
 from crossfall.statics.sliding import slide_range
@@ -30,9 +30,9 @@ from crossfall.truck.build import build, load_truck
 from crossfall.truck.clearance import clearance_angles
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY
-from crossfall.truck.ride import axle_loads, tyre_loads
+from crossfall.truck.ride import level_axle_loads, tyre_loads
 from crossfall.tuning.battery import run_time
-from crossfall.tuning.changes import beside, read_changes
+from crossfall.tuning.changes import change_file_of, read_changes
 from crossfall.tuning.effects import outside_width, turning_circle
 
 MINUS = "−"
@@ -101,7 +101,7 @@ def rows(table):
 
 def weights_by_hand(loaded, measured_on):
     truck = loaded.truck
-    body, loads = whole(truck), axle_loads(truck)
+    body, loads = whole(truck), level_axle_loads(truck)
     return {
         "mass, g": (1e3 * body.mass, 0),
         "front axle, g": (1e3 * loads[0] / GRAVITY, 0),
@@ -122,7 +122,7 @@ def test_weights_before_and_now_are_the_trucks(facts):
     before = facts.before.loaded
     now = weights_by_hand(facts.now.loaded, before.spec.battery)
     was = weights_by_hand(before, None)
-    table = rows(words(facts).weights)
+    table = rows(sheet_words(facts).weights)
     assert table.keys() == now.keys()
     for what, (value, decimals) in now.items():
         _, old, new, _, change = table[what]
@@ -132,7 +132,7 @@ def test_weights_before_and_now_are_the_trucks(facts):
 
 
 def test_weights_alone_carry_their_uncertainty(alone):
-    table = rows(words(alone).weights)
+    table = rows(sheet_words(alone).weights)
     assert number(table["mass, g"][1]) == round(1e3 * whole(alone.now.truck).mass)
     assert number(table["mass, g"][2]) == round(1960 * alone.now.weight.mass_sd)
     assert number(table["CG above ground, mm"][2]) == round(1960 * alone.now.weight.cg_sd[2], 1)
@@ -147,7 +147,7 @@ def test_tips_before_and_now_are_the_one_answer(facts):
     one of the two does."""
     now, was = (tip_angles(b.truck, WAYS, ROCK) for b in (facts.now, facts.before))
     slides = np.degrees(slide_range(facts.now.truck, WAYS, facts.now.truck.grips[0]))
-    table = rows(words(facts).tips)
+    table = rows(sheet_words(facts).tips)
     assert any("[" in row[2] for row in table.values())
     gains = 0
     for i, heading in enumerate(np.degrees(WAYS).round().astype(int)):
@@ -169,33 +169,33 @@ def test_ranges_are_those_of_the_answer(facts, alone):
     asked = conditions(truck, WAYS.tolist())
     found = answer(truck, asked, trial=False).answers
     for shown, column in ((facts, 4), (alone, 3)):
-        told = [row[column] for row in words(shown).tips.rows[:8]]
+        told = [row[column] for row in sheet_words(shown).tips.rows[:8]]
         assert told == [f"{one(a.range.tip[0])} – {one(a.range.tip[1])}" for a in found]
 
 
 def test_weakest_heading_is_searched_for_and_comes_last(facts):
-    last = words(facts).tips.rows[-1]
+    last = sheet_words(facts).tips.rows[-1]
     heading, angle = weakest([facts.now.truck, facts.before.truck], ROCK)
     now, was = np.degrees(heading).round().astype(int)
     assert last[0] == f"{now}\u2002weakest of all" + (f" (was {was})" if was != now else "")
     assert number(last[2]) == round(np.degrees(angle[0]), 1)
     assert number(last[1]) == round(np.degrees(angle[1]), 1)
-    assert words(facts).figures[0].value == f"{last[2]}°"
-    assert f"heading {now}" in words(facts).figures[0].label
+    assert sheet_words(facts).figures[0].value == f"{last[2]}°"
+    assert f"heading {now}" in sheet_words(facts).figures[0].label
 
 
 def test_budget_of_the_weakest_heading_adds_up(facts):
-    line = words(facts).tips.notes[-1]
+    line = sheet_words(facts).tips.notes[-1]
     rigid, *steps, left = re.findall(r"[+−]?\d+\.\d", line)
     total = number(rigid) + sum(number(s) for s in steps)
     assert total == pytest.approx(number(left), abs=0.05 * 6)  # each rounded
-    assert number(left) == number(words(facts).tips.rows[-1][2])
+    assert number(left) == number(sheet_words(facts).tips.rows[-1][2])
 
 
 def test_surface_and_hold_are_named(facts, alone):
-    assert words(facts).tips.title.endswith("on rock, grip 0.9, all wheels held")
+    assert sheet_words(facts).tips.title.endswith("on rock, grip 0.9, all wheels held")
     wet = gather(alone.now.loaded, surface="wet rock", hold="rail")
-    told = words(wet).tips
+    told = sheet_words(wet).tips
     assert told.title.endswith("on wet rock, grip 0.6, against a rail")
     assert not any("[" in row[2] for row in told.rows)
     assert {row[-2] for row in told.rows} == {"held"}
@@ -203,21 +203,21 @@ def test_surface_and_hold_are_named(facts, alone):
 
 def test_where_it_slides_first_the_head_says_so(alone):
     wet = gather(alone.now.loaded, surface="loose dirt")
-    figure = words(wet).figures[0]
-    assert figure.value == f"{words(wet).tips.rows[-1][2]}°"
+    figure = sheet_words(wet).figures[0]
+    assert figure.value == f"{sheet_words(wet).tips.rows[-1][2]}°"
     assert figure.under == "against a rail; slides first, at 27°"
 
 
 def test_alone_the_rigid_answer_stands_beside(alone):
     rigid = tip_angle(alone.now.truck, WAYS)
-    table = words(alone).tips.rows
+    table = sheet_words(alone).tips.rows
     assert [row[1] for row in table[:8]] == [one(v) for v in rigid]
     found = tip_angles(alone.now.truck, WAYS, ROCK)
     assert [row[2] for row in table[:8]] == [tip_text(found, i) for i in range(8)]
 
 
 def test_large_numbers_are_those_of_the_tables(facts):
-    told = words(facts)
+    told = sheet_words(facts)
     _, mass, height, share = told.figures
     weights = rows(told.weights)
     for figure, what in (
@@ -232,7 +232,7 @@ def test_large_numbers_are_those_of_the_tables(facts):
 def test_board_card_is_the_answer_on_the_boards_own_surface(facts):
     truck = facts.now.truck
     found = answer(truck, conditions(truck, BOARD.tolist(), "tilt board"), trial=False).answers
-    card = words(facts).board
+    card = sheet_words(facts).board
     assert [row[0].split("\u2002")[0] for row in card.rows] == ["90", "270", "0", "180"]
     for row, a in zip(card.rows, found, strict=True):
         assert row[1] == (f"[{one(a.rail)}]" if a.slides_first else one(a.tip))
@@ -246,17 +246,17 @@ def test_board_card_is_the_answer_on_the_boards_own_surface(facts):
 def test_card_warns_of_sliding_from_the_boards_own_grip(facts):
     grip = next(g for g in facts.now.truck.grips if g.surface == "tilt board")
     least = np.degrees(slide_range(facts.now.truck, BOARD, grip)).min()
-    assert f"slide first (from {least:.0f}°)" in " ".join(words(facts).board.notes)
+    assert f"slide first (from {least:.0f}°)" in " ".join(sheet_words(facts).board.notes)
 
 
 def test_changes_made_cost_what_the_plan_counts(alone):
     """By the change file, each with its own grams, to the last of both trucks."""
     loaded = alone.now.loaded
-    catalogue = read_changes(beside(loaded.path))
+    catalogue = read_changes(change_file_of(loaded.path))
     chosen = {catalogue.position(n): m for n, m in (("light body", 1), ("brass sleeves rear", 2))}
     now, bought = with_changes(loaded, catalogue, chosen)
     shown = replace(alone, changed=differences(loaded, now), bought=bought, currency="EUR")
-    table = words(shown).changes
+    table = sheet_words(shown).changes
     light, sleeves, total = table.rows
     assert light == ("Clear formed body instead of the hard one", f"{MINUS}380", "64")
     assert sleeves[0] == "2 × Brass sleeves on the rear axle tubes"
@@ -267,7 +267,7 @@ def test_changes_made_cost_what_the_plan_counts(alone):
 
 
 def test_changes_are_listed_with_grams_and_money(facts):
-    table = rows(words(facts).changes)
+    table = rows(sheet_words(facts).changes)
     assert table["roof box"] == ("roof box", "taken off", f"{MINUS}68", f"{MINUS}12")
     assert table["fuel can"] == ("fuel can", "taken off", f"{MINUS}34", f"{MINUS}10")
     assert table["axle weight"] == ("axle weight", "added: front axle", "+44", "+15.50")
@@ -276,14 +276,14 @@ def test_changes_are_listed_with_grams_and_money(facts):
     gained = whole(facts.now.truck).mass - whole(facts.before.truck).mass
     assert table["in all"][2] == signed(1e3 * gained, 0)
     assert table["in all"][3] == signed(15.5 - 12 - 10 - 21, 2)
-    said = " ".join(words(facts).changes.notes)
+    said = " ".join(sheet_words(facts).changes.notes)
     assert "prices of parts in the two files, put on 15.50, taken off 43 EUR" in said
     assert "springs, settings, work" in said
 
 
 def test_long_lists_are_summed_up_with_nothing_lost(facts):
     other = gather(load_truck("thistle"), load_truck("burdock"))
-    table = words(other).changes
+    table = sheet_words(other).changes
     more = table.rows[-2]
     shown = sum(number(row[2]) for row in table.rows[:-1] if row[2])
     assert int(more[0].split()[0]) == (
@@ -334,7 +334,7 @@ def test_nothing_is_written_over_anything_nor_off_the_page(drawn):
 
 
 def test_every_cell_fits_its_column(shown):
-    for table in words(shown).tables:
+    for table in sheet_words(shown).tables:
         for row in (*table.rows, tuple(c.head for c in table.columns)):
             for text, column in zip(row, table.columns, strict=True):
                 head = text == column.head
@@ -350,7 +350,7 @@ def test_pdf_is_one_a4_page_of_real_text(pdf, facts):
     size = np.array([page.mediabox.width, page.mediabox.height], float) / 72 * 25.4
     assert size == pytest.approx([210.0, 297.0], abs=0.05)
     said = page.extract_text()
-    told = words(facts)
+    told = sheet_words(facts)
     for table in told.tables:
         for cell in (cell for row in table.rows for cell in row if cell):
             assert cell.replace("\u2002", " ") in said.replace("\u2002", " ")
@@ -374,7 +374,7 @@ def test_html_stands_by_itself(html):
 def test_html_says_what_the_pdf_says(html, facts):
     body = html[html.index("<main") : html.index("</main>") + 7].replace("xlink:href", "href")
     tree = ET.fromstring(re.sub(r"<(br|hr|col)\b([^>/]*)>", r"<\1\2/>", body))
-    for table in words(facts).tables:
+    for table in sheet_words(facts).tables:
         (section,) = [e for e in tree.iter("section") if e.get("id") == table.kind]
         found = [
             tuple("".join(cell.itertext()).strip() for cell in row)
@@ -414,7 +414,7 @@ def test_truck_without_clearance_battery_or_lock_is_shown(alone):
     })  # fmt: skip
     truck = build(bare, alone.now.loaded.folder)[0]
     found = gather(replace(alone.now.loaded, spec=bare, truck=truck))
-    told = [row[0] for row in words(found).weights.rows]
+    told = [row[0] for row in sheet_words(found).weights.rows]
     assert "run time, min" not in told
     assert "turning circle, mm" not in told
     assert not any("approach" in t for t, _ in texts(draw_sheet(found)))
@@ -423,7 +423,7 @@ def test_truck_without_clearance_battery_or_lock_is_shown(alone):
 def test_nothing_changed_is_said(facts):
     now = facts.now
     same = replace(facts, before=now, changed=differences(now.loaded, now.loaded))
-    assert words(same).changes.rows[0][:2] == ("nothing", "the two files say the same")
+    assert sheet_words(same).changes.rows[0][:2] == ("nothing", "the two files say the same")
 
 
 # ---- text -----------------------------------------------------------------------------------
@@ -438,8 +438,8 @@ def test_differences_are_those_of_the_printed_numbers():
 
 def test_text_is_cut_and_wrapped_to_its_room():
     long = "a brass sleeve on the front axle tube, the second of two"
-    assert text_size(fitted(long, 30.0), BODY)[0] <= 30.0
-    assert fitted("short", 30.0) == "short"
+    assert text_size(shortened(long, 30.0), BODY)[0] <= 30.0
+    assert shortened("short", 30.0) == "short"
     lines = wrapped(long, 30.0)
     assert " ".join(lines) == long
     assert all(text_size(line, SMALL)[0] <= 30.0 for line in lines)

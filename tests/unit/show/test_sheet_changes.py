@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from crossfall.show.sheet.changes import differences, moved, plain_key
+from crossfall.show.sheet.changes import differences, plain_key, shift_words
 from crossfall.truck import edits
 from crossfall.truck.build import build, load_truck
 from crossfall.truck.demos import demo_folder
@@ -131,10 +131,10 @@ def test_there_and_back_is_the_same_with_the_sign_changed(bramble):
 
 
 def test_sideways_is_out_or_in_for_pairs_and_left_or_right_for_one():
-    assert moved((0.0, 3.0, 0.0), outward=1.0) == "3 mm further out"
-    assert moved((0.0, 3.0, 0.0), outward=-1.0) == "3 mm further in"
-    assert moved((0.0, -2.5, 0.0)) == "2.5 mm to the right"
-    assert moved((0.04, 0.0, -0.04)) == ""
+    assert shift_words((0.0, 3.0, 0.0), outward=1.0) == "3 mm further out"
+    assert shift_words((0.0, 3.0, 0.0), outward=-1.0) == "3 mm further in"
+    assert shift_words((0.0, -2.5, 0.0)) == "2.5 mm to the right"
+    assert shift_words((0.04, 0.0, -0.04)) == ""
 
 
 def test_keys_are_said_in_words_with_their_unit():

@@ -12,7 +12,7 @@ from crossfall.show.silhouette import (
     PLAN_NOSE_UP,
     REAR,
     SIDE,
-    Solid,
+    PlacedShape,
     area,
     hull,
     outline,
@@ -52,7 +52,7 @@ def test_hull_holds_every_point_and_turns_left(points):
 
 
 def test_box_shows_its_faces_square_on():
-    box = Solid(Shape("box", (0.3, 0.1, 0.05)), *STILL, "chassis")
+    box = PlacedShape(Shape("box", (0.3, 0.1, 0.05)), *STILL, "chassis")
     assert area(outline(box, SIDE)) == pytest.approx(0.3 * 0.05)
     assert area(outline(box, REAR)) == pytest.approx(0.1 * 0.05)
     assert area(outline(box, PLAN)) == pytest.approx(0.3 * 0.1)
@@ -63,27 +63,27 @@ def test_turned_box_shows_three_faces_that_fill_its_outline():
     a = np.radians(30)
     about_z = np.array([[np.cos(a), -np.sin(a), 0], [np.sin(a), np.cos(a), 0], [0, 0, 1]])
     about_x = np.array([[1, 0, 0], [0, np.cos(a), -np.sin(a)], [0, np.sin(a), np.cos(a)]])
-    box = Solid(Shape("box", (0.3, 0.1, 0.05)), np.zeros(3), about_x @ about_z, "chassis")
+    box = PlacedShape(Shape("box", (0.3, 0.1, 0.05)), np.zeros(3), about_x @ about_z, "chassis")
     seen = patches(box, SIDE)
     assert len(seen) == 3
     assert sum(area(p.points) for p in seen) == pytest.approx(area(outline(box, SIDE)), rel=1e-4)
 
 
 def test_cylinder_is_a_disc_end_on_and_a_bar_across():
-    rod = Solid(Shape("cylinder", (0.02, 0.1)), *STILL, "chassis")
+    rod = PlacedShape(Shape("cylinder", (0.02, 0.1)), *STILL, "chassis")
     assert area(outline(rod, PLAN)) == pytest.approx(np.pi * 0.02**2, rel=0.004)
     assert area(outline(rod, SIDE)) == pytest.approx(0.04 * 0.1, rel=0.004)
 
 
 def test_tube_end_on_can_be_looked_through():
-    tube = Solid(Shape("tube", (0.05, 0.03, 0.04)), *STILL, "front left")
+    tube = PlacedShape(Shape("tube", (0.05, 0.03, 0.04)), *STILL, "front left")
     (ring,) = patches(tube, PLAN)
     assert ring.hole is not None
     assert area(ring.hole) == pytest.approx(np.pi * 0.03**2, rel=0.004)
 
 
 def test_sphere_is_round_from_everywhere():
-    ball = Solid(Shape("sphere", (0.03,)), *STILL, "front axle")
+    ball = PlacedShape(Shape("sphere", (0.03,)), *STILL, "front axle")
     for view in (SIDE, REAR, PLAN):
         assert area(outline(ball, view)) == pytest.approx(np.pi * 0.03**2, rel=0.01)
 

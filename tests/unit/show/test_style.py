@@ -11,7 +11,7 @@ import pytest
 from matplotlib.colors import to_rgb
 
 from crossfall.show import style
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 
 # Machado, Oliveira, Fernandes, IEEE TVCG 15 (2009) 1291-1298, severity 1.0, linear RGB
 # (from memory; each row must sum to one, so that greys stay grey, which is checked below).
@@ -95,7 +95,7 @@ def test_themes_are_complete_colours():
 @pytest.mark.parametrize("kind", ["png", "svg", "pdf"])
 def test_same_picture_same_bytes(kind, tmp_path):
     def bytes_of(name):
-        made, axes = style.page(60, 40)
+        made, axes = style.paper_page(60, 40)
         axes.plot([5, 50], [5, 30])
         axes.contourf([5, 50], [5, 30], [[0, 1], [2, 3]], hatches=["//"])
         axes.text(10, 10, "38.2°")
@@ -110,7 +110,7 @@ def test_same_picture_same_bytes(kind, tmp_path):
 
 
 def _titled():
-    made, axes = style.page(60, 40)
+    made, axes = style.paper_page(60, 40)
     axes.plot([5, 50], [5, 30])
     style.title(made, "a", "b")
     return made
@@ -125,14 +125,14 @@ def test_a_users_settings_do_not_change_a_picture():
 
 
 def test_unknown_format_is_a_sentence(tmp_path):
-    made, _ = style.page(60, 40)
+    made, _ = style.paper_page(60, 40)
     with pytest.raises(InputError, match=r"not written in this format; \.png, \.svg, \.pdf"):
         style.save(made, tmp_path / "x.bmp")
     assert not list(tmp_path.iterdir())
 
 
 def test_text_size_is_what_is_drawn():
-    made, axes = style.page(100, 50)
+    made, axes = style.paper_page(100, 50)
     text = axes.text(10, 10, "steering servo 62 g", size=style.BODY)
     box = text.get_window_extent(made.canvas.get_renderer())
     width, _ = style.text_size("steering servo 62 g", style.BODY)
@@ -140,7 +140,7 @@ def test_text_size_is_what_is_drawn():
 
 
 def test_page_units_are_mm():
-    made, axes = style.page(120, 80)
+    made, axes = style.paper_page(120, 80)
     ends = axes.transData.transform([(10, 10), (110, 10), (10, 60)]) / made.dpi * style.MM_PER_INCH
     assert ends[1, 0] - ends[0, 0] == pytest.approx(100.0, abs=1e-9)
     assert ends[2, 1] - ends[0, 1] == pytest.approx(50.0, abs=1e-9)

@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 
 from crossfall.statics import compliant, continuation, rigid
-from crossfall.statics.builds import pack
+from crossfall.statics.builds import stacked
 from crossfall.statics.compliant import NO_SLIDE, CompliantTips, tips, tips_at
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
@@ -160,7 +160,7 @@ def test_stops_are_stiff_enough() -> None:
     """The stops stand for metal on metal: three times stiffer ones change nothing to speak of."""
     truck = make_truck(spring_rate=500.0, droop=0.006, bump=0.006)
     usual, stiffer = (
-        compliant.tips_of_builds(pack([truck] * 8, stop_ratio=ratio), EIGHT, np.full(8, 0.9))
+        compliant.tips_of_builds(stacked([truck] * 8, stop_ratio=ratio), EIGHT, np.full(8, 0.9))
         for ratio in (100.0, 300.0)
     )
     assert np.isfinite(usual.droop_stop).any()

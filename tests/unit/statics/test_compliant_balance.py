@@ -9,9 +9,9 @@ import numpy as np
 import pytest
 
 from crossfall.statics.balance import Balance, balance, gap_slopes
-from crossfall.statics.builds import Builds, lock, pack, rise_only
-from crossfall.statics.kinematics import FREEDOMS, place
-from crossfall.statics.tyres import Patches, standing
+from crossfall.statics.builds import Builds, locked_builds, rise_only, stacked
+from crossfall.statics.kinematics import FREEDOMS, frames_at
+from crossfall.statics.tyres import Patches, standing_patches
 from crossfall.truck.model import GRAVITY, Array, Truck
 from crossfall.truck.ride import spring_preloads, tyre_loads
 from linkages import leaning_shocks, linked
@@ -29,6 +29,11 @@ def odd_truck() -> Truck:
     )
 
 
+def on_two_springs(truck: Truck) -> Truck:
+    front = replace(truck.front.suspension, soft_rate=200.0, soft_travel=0.008)
+    return replace(truck, front=replace(truck.front, suspension=front))
+
+
 TRUCKS = (make_truck(), odd_truck())
 LINKED = (
     linked(odd_truck(), "three links and a track bar", "wishbone"),
@@ -36,13 +41,22 @@ LINKED = (
 )
 
 
+BY_MOTOR = tuple(
+    replace(t, front=replace(t.front, shaft=-0.35), rear=replace(t.rear, shaft=0.3))
+    for t in (odd_truck(), LINKED[0])
+)
+
+
+TWO_SPRINGS = (odd_truck(), on_two_springs(LINKED[1]))
+
+
 N = len(FREEDOMS)
 STICKS, SLIPS = np.inf, 0.15  # grips at which every tyre does
 
 
 def on_the_ground(builds: Builds, grip: float) -> Patches:
-    level = place(builds, np.zeros((N, len(builds))))
-    return standing(builds, level, np.full((2, 4, len(builds)), grip))
+    level = frames_at(builds, np.zeros((N, len(builds))))
+    return standing_patches(builds, level, np.full((2, 4, len(builds)), grip))
 
 
 def difference(at: Callable[[Array], Array], x: Array, step: float = 1e-6) -> Array:
@@ -57,7 +71,7 @@ def difference(at: Callable[[Array], Array], x: Array, step: float = 1e-6) -> Ar
 
 @pytest.mark.parametrize("trucks", [TRUCKS, LINKED])
 def test_level_at_ride_height_is_an_exact_equilibrium(trucks: tuple[Truck, Truck]) -> None:
-    builds = pack(trucks)
+    builds = stacked(trucks)
     patches = on_the_ground(builds, SLIPS)
     at = balance(builds, np.array([0.3, 2.0]), np.zeros((N, 2)), np.zeros(2), None, patches)
     np.testing.assert_allclose(at.load, 0.0, atol=1e-13)
@@ -71,15 +85,16 @@ def test_level_at_ride_height_is_an_exact_equilibrium(trucks: tuple[Truck, Truck
 
 @pytest.mark.parametrize("grip", [STICKS, SLIPS])
 @pytest.mark.parametrize("share", [0.3, 0.7, 1.0])
-@pytest.mark.parametrize("trucks", [TRUCKS, LINKED])
+@pytest.mark.parametrize("trucks", [TRUCKS, LINKED, BY_MOTOR, TWO_SPRINGS])
 def test_derivatives_are_exact(trucks: tuple[Truck, Truck], share: float, grip: float) -> None:
     rng = np.random.default_rng(int(10 * share))
-    builds = pack(trucks)
+    builds = stacked(trucks)
     patches = on_the_ground(builds, grip)
     heading, theta = np.array([0.3, 2.0]), np.array([0.5, 0.8])
     x = rng.normal(size=(N, 2)) * 0.01
     x[2] -= 0.02  # down, so that tyres that touch are loaded
-    on = rng.random((20, 2)) < share
+    gaps = 8 + builds.corner_gaps
+    on = rng.random((gaps, 2)) < share
     way = balance(builds, heading, x, theta, on, patches).contact.way[:, 0]
     turn = np.array([[0.8, -0.6], [0.6, 0.8]])
     patches.way[:, 0] = np.einsum("ij,j...->i...", turn, way)  # the front ones slipped before
@@ -95,17 +110,17 @@ def test_derivatives_are_exact(trucks: tuple[Truck, Truck], share: float, grip: 
     np.testing.assert_allclose(exact.stiffness, stiffness, atol=1e-8 * scale)
     tilted = (at(x, theta + 1e-6).load - at(x, theta - 1e-6).load) / 2e-6
     np.testing.assert_allclose(exact.slope, tilted, atol=1e-7)
-    for gap in range(20):
+    for gap in range(gaps):
         slopes = gap_slopes(builds, exact, np.array([gap, gap]))
         wanted = difference(lambda moved, g=gap: at(moved).gaps[g : g + 1], x)[0]
         np.testing.assert_allclose(slopes[:-1], wanted, atol=1e-7 * scale)
 
 
 def test_constraints_keep_their_derivatives_and_their_sign() -> None:
-    builds = pack(TRUCKS)
+    builds = stacked(TRUCKS)
     x = np.random.default_rng(4).normal(size=(N, 2)) * 0.02
     theta, heading = np.array([0.4, 0.6]), np.array([1.0, 3.0])
-    for changed in (lock(builds), rise_only(builds)):
+    for changed in (locked_builds(builds), rise_only(builds)):
         patches = on_the_ground(changed, STICKS)
 
         def at(x: Array, b: Builds = changed, patches: Patches = patches) -> Balance:
@@ -122,7 +137,7 @@ def test_constraints_keep_their_derivatives_and_their_sign() -> None:
 def test_tyres_touch_the_table_within_their_grip() -> None:
     """Each carries its share of the weight at a point on the table; those that slip pull with
     exactly their grip, against the way they went."""
-    builds = pack(TRUCKS)
+    builds = stacked(TRUCKS)
     x = np.random.default_rng(1).normal(size=(N, 2)) * 0.02
     for grip in (STICKS, SLIPS):
         patches = on_the_ground(builds, grip)
@@ -156,7 +171,7 @@ def test_packing_is_dimensionless() -> None:
         tyre_stiffness=12000.0,
         spring_rate=600.0,
     )
-    a, b = pack([one]), pack([heavy])
+    a, b = stacked([one]), stacked([heavy])
     assert b.weight[0] == pytest.approx(2 * a.weight[0])
     assert a.weight[0] == pytest.approx((1.9 + 0.5 + 0.52) * GRAVITY)
     for name in ("mass", "moment", "tyre_rate", "tyre_load", "spring_rate", "preload"):
@@ -166,7 +181,7 @@ def test_packing_is_dimensionless() -> None:
 def test_locked_suspension_holds_both_joints_of_its_axle() -> None:
     mixed = make_truck()
     front = with_suspension(mixed, locked=True).front
-    builds = pack([replace(mixed, front=front)])
+    builds = stacked([replace(mixed, front=front)])
     assert builds.held[:, 0].tolist() == [True, True, False, False]
     assert not rise_only(builds).tied[0]
     assert rise_only(builds).held[:, 0].tolist() == [True, True, False, True]

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from crossfall.statics.compliant import tips
-from crossfall.statics.compliant_path import path
+from crossfall.statics.compliant_path import equilibrium_path
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY
 from crossfall.truck.ride import tyre_loads
@@ -17,7 +17,7 @@ THETAS = np.radians(np.linspace(0.0, 62.0, 32))
 def test_it_starts_level_and_ends_at_the_tip() -> None:
     for heading in np.radians([0.0, 90.0, 137.0]):
         truck = make_truck()
-        found = path(truck, heading, THETAS)
+        found = equilibrium_path(truck, heading, THETAS)
         assert found.tip == tips(truck, heading).tip[0]
         np.testing.assert_allclose(found.load[0], tyre_loads(truck), rtol=1e-9)
         np.testing.assert_allclose(found.position[0], 0.0, atol=1e-12)
@@ -31,7 +31,7 @@ def test_it_starts_level_and_ends_at_the_tip() -> None:
 
 def test_loads_carry_the_weight_and_wheels_touch() -> None:
     truck = make_truck()
-    found = path(truck, np.radians(137.0), THETAS)
+    found = equilibrium_path(truck, np.radians(137.0), THETAS)
     stands = found.tip >= THETAS
     weight = whole(truck).mass * GRAVITY * np.cos(THETAS[stands])
     np.testing.assert_allclose(found.load[stands].sum(axis=1), weight, rtol=1e-8)
@@ -50,15 +50,18 @@ def test_loads_carry_the_weight_and_wheels_touch() -> None:
 
 def test_order_and_company_do_not_matter() -> None:
     truck, heading = make_truck(), np.radians(200.0)
-    forward, backward = path(truck, heading, THETAS), path(truck, heading, THETAS[::-1])
+    forward, backward = (
+        equilibrium_path(truck, heading, THETAS),
+        equilibrium_path(truck, heading, THETAS[::-1]),
+    )
     np.testing.assert_allclose(forward.load, backward.load[::-1], atol=1e-9)
-    alone = path(truck, heading, THETAS[7:8])
+    alone = equilibrium_path(truck, heading, THETAS[7:8])
     np.testing.assert_allclose(alone.position[0], forward.position[7], atol=1e-10)
 
 
 def test_the_body_jumps_up_where_the_springs_go_slack() -> None:
     truck = make_truck(chassis_cg=(-0.01, 0.0, 0.1))
     snap = float(tips(truck, np.pi).first_snap[0])
-    found = path(truck, np.pi, snap + np.array([-1e-3, 1e-3]))
+    found = equilibrium_path(truck, np.pi, snap + np.array([-1e-3, 1e-3]))
     rise = np.diff(found.position[:, 2, 2])[0]
     assert rise > 0.002

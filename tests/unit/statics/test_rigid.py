@@ -108,7 +108,7 @@ def test_many_builds_agree_with_one_truck() -> None:
     for t in trucks:
         halves = [rigid.tip_line(a.track, a.tyre.contact_half_width) for a in t.axles]
         rows.append((*halves, t.front.x, t.rear.x, *whole(t).cg))
-    many = rigid.tip_angles(*np.array(rows).T, headings=HEADINGS)
+    many = rigid.rigid_tip_angles(*np.array(rows).T, headings=HEADINGS)
     one = np.array([rigid.tip_angle(t, HEADINGS) for t in trucks])
     np.testing.assert_allclose(many, one, rtol=0, atol=1e-13)
 
@@ -116,7 +116,7 @@ def test_many_builds_agree_with_one_truck() -> None:
 def test_builds_broadcast_and_chunks_join() -> None:
     n = rigid.CHUNK + 3
     heights = np.linspace(0.08, 0.12, n)
-    angles = rigid.tip_angles(0.085, 0.085, 0.15, -0.15, 0.0, 0.0, heights)
+    angles = rigid.rigid_tip_angles(0.085, 0.085, 0.15, -0.15, 0.0, 0.0, heights)
     assert angles.shape == (n, 4)
     np.testing.assert_allclose(angles[:, 1], np.arctan(0.085 / heights), rtol=1e-14)
     np.testing.assert_allclose(angles[:, 0], np.arctan(0.15 / heights), rtol=1e-14)
@@ -127,7 +127,9 @@ def test_a_truck_that_cannot_stand_has_no_angle_left() -> None:
     assert not inside(truck, whole(truck).cg[:2])
     np.testing.assert_array_equal(rigid.tip_angle(truck, HEADINGS), 0.0)
     b = rigid.tip_line(truck.front.track, 0.0)
-    row = rigid.tip_angles(b, b, truck.front.x, truck.rear.x, *whole(truck).cg, headings=HEADINGS)
+    row = rigid.rigid_tip_angles(
+        b, b, truck.front.x, truck.rear.x, *whole(truck).cg, headings=HEADINGS
+    )
     np.testing.assert_array_equal(row, 0.0)
 
 

@@ -5,7 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from crossfall.statics import rigid, stability
+import stability_measures as stability
+from crossfall.statics import rigid
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Array, Truck
 from support import make_truck

@@ -7,10 +7,10 @@ import pytest
 
 from crossfall.statics.rigid import tip_angle
 from crossfall.statics.sliding import HELD, Held, slide
-from crossfall.statics.slope import greatest_grade, grip_needed
-from crossfall.statics.traction import WHEELS, traction
+from crossfall.statics.traction import DRIVEN, greatest_grade, traction
 from crossfall.truck.build import load_truck
 from crossfall.truck.model import Grip
+from driving_loads import grip_needed
 from support import make_truck
 
 BRAKED: dict[str, Held] = {
@@ -20,7 +20,7 @@ BRAKED: dict[str, Held] = {
 }
 
 
-@pytest.mark.parametrize("wheels", WHEELS)
+@pytest.mark.parametrize("wheels", DRIVEN)
 @pytest.mark.parametrize("mu", [0.3, 0.6, 0.9])
 def test_at_the_greatest_grade_all_grip_is_used(wheels: str, mu: float) -> None:
     truck = load_truck("bramble").truck
@@ -34,7 +34,7 @@ def test_it_slides_where_the_least_power_of_friction_says(name: str) -> None:
     truck = load_truck(name).truck
     for grip in truck.grips:
         found = traction(truck, grip)
-        for row, wheels in enumerate(WHEELS):
+        for row, wheels in enumerate(DRIVEN):
             other = slide(truck, [0.0, np.pi], grip.likely, BRAKED[wheels]).angle
             assert found.slides_up[row, 1] == pytest.approx(other[0], abs=1e-4)
             assert found.slides_down[row, 1] == pytest.approx(other[1], abs=1e-4)
@@ -45,7 +45,7 @@ def test_beyond_its_tip_the_lower_axle_carries_everything() -> None:
     back, over = tip_angle(truck, [0.0, np.pi])
     grip = Grip("glue", *(float(np.tan(back) * f) for f in (0.99, 1.01, 3.0)))
     found = traction(truck, grip)
-    rear, both = WHEELS.index("rear"), WHEELS.index("both")
+    rear, both = DRIVEN.index("rear"), DRIVEN.index("both")
     assert found.slides_up[rear, 0] < found.slides_up[both, 0] < found.tips_up == back
     np.testing.assert_allclose(found.slides_up[rear, 1:], found.slides_up[both, 1:])
     assert np.all(found.slides_up[0] < back)  # the front has no weight left there

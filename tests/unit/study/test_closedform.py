@@ -8,11 +8,12 @@ from typing import Any
 import numpy as np
 import pytest
 
+from closed_tables import closed_form_table
 from crossfall.statics import rigid
-from crossfall.study.closedform import closed_form_table, known_sizes, sizes
+from crossfall.study.closedform import known_sizes, sizes
 from crossfall.study.design import points
 from crossfall.study.scenario import Scenario, load_scenario
-from crossfall.study.sweep import sweep
+from crossfall.study.sweep import run_scenario
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
 from crossfall.truck.massprops import whole
@@ -122,7 +123,7 @@ def test_keys_that_are_not_smooth_are_built_one_by_one(tmp_path: Path) -> None:
 
 def test_a_build_that_is_no_truck_is_a_line_with_its_cause(tmp_path: Path) -> None:
     text = axis("part.battery pack.at_mm.x", -5000, 0, 3)
-    result = sweep(scenario(tmp_path, "headings_deg = [0, 90]\n" + text), tmp_path / "out")
+    result = run_scenario(scenario(tmp_path, "headings_deg = [0, 90]\n" + text), tmp_path / "out")
     assert result.lines == 6
     assert 2 <= result.failed < 6
     lines = (tmp_path / "out" / "table.csv").read_text().splitlines()
@@ -141,7 +142,7 @@ def test_chunks_make_no_difference(tmp_path: Path, monkeypatch: pytest.MonkeyPat
     text = axis("both.track_mm", 150, 180, 7) + axis("part.battery pack.at_mm.z", 40, 90, 5)
     asked = scenario(tmp_path, text)
     table = whole_table(asked)
-    monkeypatch.setattr("crossfall.study.closedform.CHUNK", 4)
+    monkeypatch.setattr("closed_tables.CHUNK", 4)
     small = whole_table(asked)
     for name, column in table.items():
         np.testing.assert_array_equal(column, small[name])
@@ -150,7 +151,7 @@ def test_chunks_make_no_difference(tmp_path: Path, monkeypatch: pytest.MonkeyPat
 def test_the_sizes_of_a_truck_give_its_tip_angle(tmp_path: Path) -> None:
     truck = scenario(tmp_path, "").loaded.truck
     mass, mx, my, mz, front, rear, x_front, x_rear = sizes(truck)
-    quarters = rigid.tip_angles(
+    quarters = rigid.rigid_tip_angles(
         front, rear, x_front, x_rear, mx / mass, my / mass, mz / mass, rigid.QUARTERS
     )
     np.testing.assert_allclose(quarters[0], rigid.tip_angle(truck, rigid.QUARTERS), rtol=1e-12)

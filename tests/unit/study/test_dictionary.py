@@ -5,11 +5,11 @@ from __future__ import annotations
 import pyarrow.parquet
 import pytest
 
-from crossfall.show.morning import page
-from crossfall.study.dictionary import ABOUT, describe
-from crossfall.study.morning import summarize
+from crossfall.show.summary import summary_page
+from crossfall.study.dictionary import ABOUT, describe_column
 from crossfall.study.scenario import scenario_of
-from crossfall.study.sweep import sweep
+from crossfall.study.summary import summarize
+from crossfall.study.sweep import run_scenario
 from crossfall.truck.build import load_truck
 
 DATA = {
@@ -34,7 +34,7 @@ DRIVES = {"fixed": {"slope_deg": 10.0, "speed_mm_per_s": 400.0}, "response": []}
 )
 def test_every_column_has_a_title_a_unit_and_a_source(more, tmp_path):
     asked = scenario_of(load_truck("bramble"), {**DATA, **more})
-    done = sweep(asked, tmp_path, workers=1)
+    done = run_scenario(asked, tmp_path, workers=1)
     schema = pyarrow.parquet.read_schema(done.files[0])
     assert schema.metadata[b"citation"].startswith(b"columns. Virtual tilt-table study")
     for field in schema:
@@ -44,7 +44,7 @@ def test_every_column_has_a_title_a_unit_and_a_source(more, tmp_path):
         assert known, f"nobody says what {field.name} is"
         if field.name.endswith("_deg"):
             assert told["unit"] == "degree"
-    text = page(summarize(asked, tmp_path))
+    text = summary_page(summarize(asked, tmp_path))
     assert "Columns of the table" in text
     assert "To cite it: columns." in text
 
@@ -54,7 +54,7 @@ def _bare(name: str) -> str:
 
 
 def test_intervals_are_told_by_what_they_are_of():
-    assert describe("trial_ci_low_deg").title == "95 % interval of trial_deg, lower end"
-    assert describe("goes_at_range_high_deg").title == "95 % range of goes_at_deg, upper end"
-    assert describe("part.winch.mass_g").unit == "g"
-    assert describe("part.battery pack.at_mm.z").unit == "mm"
+    assert describe_column("trial_ci_low_deg").title == "95 % interval of trial_deg, lower end"
+    assert describe_column("goes_at_range_high_deg").title == "95 % range of goes_at_deg, upper end"
+    assert describe_column("part.winch.mass_g").unit == "g"
+    assert describe_column("part.battery pack.at_mm.z").unit == "mm"

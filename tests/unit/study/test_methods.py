@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any
+from typing import Any, get_args
 
 import numpy as np
 import pytest
@@ -13,10 +13,11 @@ from crossfall.answers.conditions import conditions
 from crossfall.answers.keys import record
 from crossfall.engines.held import engine_version
 from crossfall.study import methods
-from crossfall.study.methods import ahead, compliant, tilt_trial
+from crossfall.study.methods import ahead, compliant_rows, tilt_rows
 from crossfall.study.scenario import Scenario, load_scenario
+from crossfall.study.scenario_file import MethodName
 from crossfall.study.sweep import batch_of
-from crossfall.study.task import perform
+from crossfall.study.task import find_method, perform
 from crossfall.study.versions import versions_of
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
@@ -44,7 +45,7 @@ def asked_of(one: Scenario) -> tuple[dict[str, Any], list[dict[str, Any]]]:
     return {**batch.common, **batch.local}, [t.payload for t in batch.tasks()]
 
 
-def rows_of(one: Scenario, method: Any = compliant) -> list[dict[str, Any]]:
+def rows_of(one: Scenario, method: Any = compliant_rows) -> list[dict[str, Any]]:
     common, payloads = asked_of(one)
     ahead(common, payloads)
     return [method(common, payload)[0] for payload in payloads]
@@ -93,7 +94,7 @@ def test_a_row_hangs_on_nothing_that_was_answered_with_it(tmp_path: Path) -> Non
     common, payloads = asked_of(one)
     for payload, row in zip(payloads, together, strict=True):
         methods._solved.clear()
-        alone = compliant(common, payload)[0]
+        alone = compliant_rows(common, payload)[0]
         assert alone.keys() == row.keys()
         for key, value in alone.items():
             close = pytest.approx(value, abs=1e-9) if isinstance(value, float) else value
@@ -104,7 +105,7 @@ def test_a_build_that_is_no_truck_spoils_no_other(tmp_path: Path) -> None:
     one = scenario(tmp_path, '[[axis]]\nkey = "part.battery pack.at_mm.x"\nvalues = [0, -3000]\n')
     common, payloads = asked_of(one)
     ahead(common, payloads)
-    done = [perform(compliant, common, p) for p in payloads]
+    done = [perform(compliant_rows, common, p) for p in payloads]
     assert sum(bool(rows) for rows, _, _ in done) == 4
     causes = {cause.split(":")[0] for _, cause, _ in done if cause}
     assert causes == {"InputError"}
@@ -129,7 +130,7 @@ def test_a_trial_has_the_statics_of_its_conditions_beside_it(tmp_path: Path) -> 
     one = scenario(tmp_path)
     static = rows_of(one)[1]
     common, payloads = asked_of(one)
-    (row,) = tilt_trial({**common, "method": "tilt trial"}, payloads[1])
+    (row,) = tilt_rows({**common, "method": "tilt trial"}, payloads[1])
     for key in ("compliant_deg", "rail_deg", "goes_at_deg", "grip", "hold", "first_lift_deg"):
         assert row[key] == pytest.approx(static[key], abs=1e-9), key
     assert row["trial_outcome"] == "tips"
@@ -144,9 +145,9 @@ def test_a_row_says_which_engine_tried_it(tmp_path: Path) -> None:
     common, payloads = asked_of(scenario(tmp_path))
     common = {**common, "method": "tilt trial"}
     for engine in INSTALLED:
-        (row,) = tilt_trial({**common, "engine": engine}, payloads[1])
+        (row,) = tilt_rows({**common, "engine": engine}, payloads[1])
         assert row["trial_engine"] == engine_version(engine)
-        (quick,) = tilt_trial({**common, "engine": engine, "trial": "quick"}, payloads[1])
+        (quick,) = tilt_rows({**common, "engine": engine, "trial": "quick"}, payloads[1])
         assert quick["trial_ci_low_deg"] < row["trial_deg"] < quick["trial_ci_high_deg"]
     assert versions_of("tilt trial", "mujoco")["mujoco"] != "absent"
     assert "pybullet" not in versions_of("tilt trial", "mujoco")
@@ -156,3 +157,12 @@ def test_where_no_surface_is_named_it_is_the_first_of_the_file(tmp_path: Path) -
     one = scenario(tmp_path)
     first = one.loaded.truck.grips[0]
     assert {r["grip"] for r in rows_of(one)} == {first.likely}
+
+
+@pytest.mark.parametrize("method", [m for m in get_args(MethodName) if m != "closed form"])
+def test_every_method_is_found_under_the_name_a_batch_gives_it(method: str, tmp_path: Path) -> None:
+    fixed = "[fixed]\nslope_deg = 20\n" if method == "slope trial" else ""
+    path = tmp_path / "s.toml"
+    path.write_text(FILE.replace('"compliant"', f'"{method}"') + fixed)
+    batch = batch_of(load_scenario(path))
+    assert find_method(batch.method).__module__ == methods.__name__

@@ -11,10 +11,10 @@ import pytest
 
 from batches import QUICK, burning, misbehaving
 from crossfall.study.pool import PoolError, outcomes
-from crossfall.study.task import Batch, Outcome, make_batch
+from crossfall.study.task import Batch, TrialOutcome, make_batch
 
 
-def deliver(batch: Batch, workers: int = 2) -> list[Outcome]:
+def deliver(batch: Batch, workers: int = 2) -> list[TrialOutcome]:
     arrived = [o for some in outcomes(batch, batch.tasks(), workers, QUICK) for o in some]
     return sorted(arrived, key=lambda o: o.place)
 
@@ -57,7 +57,7 @@ def test_what_an_engine_prints_does_not_reach_the_answers() -> None:
 def test_a_killed_child_costs_nothing_but_time() -> None:
     batch = burning(120, 5.0)
     stream = outcomes(batch, batch.tasks(), 2, QUICK)
-    arrived: list[Outcome] = []
+    arrived: list[TrialOutcome] = []
     killed = 0
     for some in stream:
         arrived += some
@@ -72,7 +72,7 @@ def test_a_killed_child_costs_nothing_but_time() -> None:
 
 def test_a_stopped_child_counts_as_hung_and_is_replaced() -> None:
     batch = burning(30, 20.0)
-    arrived: list[Outcome] = []
+    arrived: list[TrialOutcome] = []
     stopped = 0
     for some in outcomes(batch, batch.tasks(), 1, QUICK):
         arrived += some

@@ -12,14 +12,14 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import crossfall
-from crossfall.show.morning import figures
-from crossfall.study.morning import summarize
-from crossfall.study.responses import evaluate, fault, with_responses
+from crossfall.show.summary import figures
+from crossfall.study.responses import evaluate_expression, fault, with_responses
 from crossfall.study.scenario import scenario_of
-from crossfall.study.sweep import sweep
+from crossfall.study.summary import summarize
+from crossfall.study.sweep import run_scenario
 from crossfall.study.unbeaten import unbeaten
 from crossfall.truck.build import load_truck
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 
 ROW = {"goes_at_deg": 32.0, "slide_deg": 42.0, "rail_deg": None, "both.track_mm": 176.0}
 
@@ -37,9 +37,9 @@ ROW = {"goes_at_deg": 32.0, "slide_deg": 42.0, "rail_deg": None, "both.track_mm"
 )
 def test_expressions_of_columns(expression, value):
     assert fault(expression, set(ROW)) is None
-    assert float(evaluate(expression, ROW)) == pytest.approx(value)
+    assert float(evaluate_expression(expression, ROW)) == pytest.approx(value)
     columns = {k: np.array([v, v], np.float64) for k, v in ROW.items() if v is not None}
-    found = evaluate(expression, columns) * np.ones(2)
+    found = evaluate_expression(expression, columns) * np.ones(2)
     np.testing.assert_allclose(found, [value, value])
 
 
@@ -89,7 +89,7 @@ DATA = {
 @pytest.mark.parametrize("method", ["closed form", "compliant"])
 def test_they_stand_in_the_table_and_on_the_page(method, tmp_path):
     asked = scenario_of(load_truck("bramble"), {**DATA, "method": method})
-    done = sweep(asked, tmp_path, workers=1)
+    done = run_scenario(asked, tmp_path, workers=1)
     rows = pyarrow.parquet.read_table(done.files[0]).to_pylist()
     assert len(rows) == 8
     for row in rows:
@@ -100,9 +100,9 @@ def test_they_stand_in_the_table_and_on_the_page(method, tmp_path):
 
 def test_another_expression_does_no_trial_again(tmp_path):
     truck = load_truck("bramble")
-    sweep(scenario_of(truck, {**DATA, "method": "compliant"}), tmp_path, workers=1)
+    run_scenario(scenario_of(truck, {**DATA, "method": "compliant"}), tmp_path, workers=1)
     other = {**DATA, "response": [{"name": "in_hand_deg", "is": "goes_at_deg - 20"}]}
-    again = sweep(scenario_of(truck, {**other, "method": "compliant"}), tmp_path, workers=1)
+    again = run_scenario(scenario_of(truck, {**other, "method": "compliant"}), tmp_path, workers=1)
     assert again.known == again.trials
     (first, *_) = pyarrow.parquet.read_table(again.files[0]).to_pylist()
     assert first["in_hand_deg"] == pytest.approx(first["goes_at_deg"] - 20)

@@ -7,10 +7,10 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from crossfall.study.design import Axis, Design, columns, count, points, spread
+from crossfall.study.design import Axis, Design, columns, count, design_points, points
 from crossfall.study.scenario import Scenario, load_scenario, scenario_names
 from crossfall.study.sweep import batch_of
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 
 GOOD = """\
 name = "good"
@@ -91,10 +91,10 @@ def test_a_truck_file_beside_the_scenario_is_found(tmp_path: Path) -> None:
 def test_spread_designs_fill_their_box_and_repeat_exactly(kind: str) -> None:
     axes = (Axis("a.b", (10.0, 20.0)), Axis("c.d", (-1.0, 1.0)))
     design = Design(kind, 64)  # type: ignore[arg-type]
-    first = spread(axes, design, 1)
+    first = design_points(axes, design, 1)
     assert first.shape == (64, 2)
-    np.testing.assert_array_equal(first, spread(axes, design, 1))
-    assert not np.array_equal(first, spread(axes, design, 2))
+    np.testing.assert_array_equal(first, design_points(axes, design, 1))
+    assert not np.array_equal(first, design_points(axes, design, 2))
     for column, (low, high) in zip(first.T, ((10, 20), (-1, 1)), strict=True):
         # Both designs put exactly one point into each of 64 slices of an axis.
         slices = np.floor((column - low) / (high - low) * 64)

@@ -11,10 +11,11 @@ from click.testing import CliRunner
 from crossfall.cli import crossfall
 from crossfall.statics import rigid
 from crossfall.study.scenario import scenario_of
-from crossfall.study.sensitivity import _analysed, _drawn, sensitivity
+from crossfall.study.sensitivity import _analysed, _drawn, sobol_sensitivity
 from crossfall.truck.build import build, load_truck
 from crossfall.truck.edits import set_values
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
+from crossfall.verbs.sensitivity import sensitivity_record
 
 TRACK, PACK = "both.track_mm", "part.battery pack.at_mm.z"
 AXES = [
@@ -68,7 +69,7 @@ def exact_shares(loaded) -> dict[str, float]:
 
 
 def test_a_truck_s_indices_are_those_of_quadrature() -> None:
-    (found,) = sensitivity(scenario(), samples=256)
+    (found,) = sobol_sensitivity(scenario(), samples=256)
     exact = exact_shares(load_truck("bramble"))
     assert found.answers == 256 * 4
     assert found.lost == 0
@@ -80,14 +81,14 @@ def test_a_truck_s_indices_are_those_of_quadrature() -> None:
 
 
 def test_screening_ranks_alike_and_sees_the_sign() -> None:
-    (found,) = sensitivity(scenario(), "morris", samples=8)
+    (found,) = sobol_sensitivity(scenario(), "morris", samples=8)
     assert [i.key for i in found.axes] == [TRACK, PACK]
     assert found.axes[0].effect > 0 > found.axes[1].effect
     assert found.axes[0].mu_star == pytest.approx(found.axes[0].effect)
 
 
 def test_the_compliant_answer_at_the_grip_of_the_scenario() -> None:
-    rows = sensitivity(
+    rows = sobol_sensitivity(
         scenario(method="compliant", surface="rock", headings_deg=[0.0, 90.0]), "morris", samples=4
     )
     assert [r.heading for r in rows] == [0.0, 90.0]
@@ -108,13 +109,31 @@ def test_what_cannot_be_asked_is_refused(change, words) -> None:
     data = {"name": "test", "method": "closed form", "axis": AXES, **headings, **change}
     asked = scenario_of(load_truck("bramble"), data)
     with pytest.raises(InputError, match=words):
-        sensitivity(asked)
+        sobol_sensitivity(asked)
+
+
+@pytest.mark.parametrize("how", ["sobol", "morris"])
+def test_a_response_of_one_s_own_is_asked_like_any_other(how) -> None:
+    own = {"name": "twice", "is": 'rigid_deg + rigid_deg + 0 * value("both.track_mm")'}
+    data = {"name": "test", "method": "closed form", "axis": AXES, "headings_deg": [90.0]}
+    asked = scenario_of(load_truck("bramble"), {**data, "response": [own]})
+    (one,) = sobol_sensitivity(asked, how, samples=16)
+    (mine,) = sobol_sensitivity(asked, how, response="twice", samples=16)
+    assert mine.mean == pytest.approx(2 * one.mean)
+    assert [a.key for a in mine.axes] == [a.key for a in one.axes]
+    if how == "sobol":
+        assert mine.axes[0].total == pytest.approx(one.axes[0].total)
+    record = sensitivity_record(mine)
+    assert record["mean"] == mine.mean
+    assert not any(key.endswith("_deg") for key in record["axes"][0])
+    with pytest.raises(ValueError, match="twice"):
+        sobol_sensitivity(asked, how, response="thrice")
 
 
 @pytest.mark.parametrize(("how", "samples"), [("sobol", 100), ("sobol", 8), ("morris", 2)])
 def test_samples_that_cannot_be_are_refused(how, samples) -> None:
     with pytest.raises(ValueError, match="samples is"):
-        sensitivity(scenario(), how, samples=samples)
+        sobol_sensitivity(scenario(), how, samples=samples)
 
 
 def test_the_verb_says_it_in_a_table_in_json_and_in_a_picture(tmp_path) -> None:

@@ -8,8 +8,18 @@ import numpy as np
 import pytest
 
 from crossfall.statics.sliding import triangular_quantile
-from crossfall.study.slopes import Crossing, bisect, critical_slope, drawn, varies
-from crossfall.trials.ground import Plane, Rough, Stone
+from crossfall.study.critical import CriticalSlope, LogisticFit, find_critical
+from crossfall.study.slopes import (
+    Crossing,
+    bisect,
+    critical_slope,
+    drawn_ground,
+    varies,
+    what_closes,
+)
+from crossfall.trials.grounds.plane import Plane
+from crossfall.trials.grounds.rough import Rough
+from crossfall.trials.grounds.stone import Stone
 from crossfall.truck.model import Grip
 from support import make_truck
 
@@ -29,10 +39,12 @@ def test_grips_are_drawn_from_the_triangle() -> None:
 
 def test_a_number_and_a_seed_fix_the_ground_and_the_grip() -> None:
     crossing = Crossing(ground=Rough(0.004), grip=ROCK, seed=5)
-    assert drawn(crossing, 3) == drawn(crossing, 3)
-    assert drawn(crossing, 3) != drawn(crossing, 4)
-    assert drawn(crossing, 3) != drawn(Crossing(ground=Rough(0.004), grip=ROCK, seed=6), 3)
-    stone, grip = drawn(Crossing(ground=Stone(0.02), grip=0.7), 0)
+    assert drawn_ground(crossing, 3) == drawn_ground(crossing, 3)
+    assert drawn_ground(crossing, 3) != drawn_ground(crossing, 4)
+    assert drawn_ground(crossing, 3) != drawn_ground(
+        Crossing(ground=Rough(0.004), grip=ROCK, seed=6), 3
+    )
+    stone, grip = drawn_ground(Crossing(ground=Stone(0.02), grip=0.7), 0)
     assert isinstance(stone, Stone)
     assert stone.height == 0.02
     assert stone.stray > 0
@@ -85,3 +97,43 @@ def test_where_grip_ends_first_the_slide_is_what_counts() -> None:
     assert set(study.outcomes) == {"crossed", "slid"}
     assert study.static == pytest.approx(math.atan(0.4))
     assert abs(study.allowance) < math.radians(1.0)
+
+
+def found(failed: list[bool], low: float, high: float, settled: bool = False) -> CriticalSlope:
+    angles = np.radians(np.linspace(20.0, 30.0, len(failed)))
+    fit = LogisticFit(math.radians(25), math.radians(low), math.radians(high), 0.0, 0.0, (0, 0))
+    return CriticalSlope(fit, angles, np.array(failed), settled)
+
+
+@pytest.mark.parametrize(
+    ("case", "said"),
+    [
+        (found([False, True] * 4, 24.6, 25.4, settled=True), ""),
+        (found([False] * 8, 30.0, math.inf), "No drive failed up to 30.0°"),
+        (found([True] * 8, -math.inf, 20.0), "Every drive failed down to 20.0°"),
+        (found([False, True] * 4, 24.0, math.inf), "it is open above"),
+        (
+            found([False, True] * 10, 23.0, 27.0),
+            "about 320 would bring it to ±0.5°",
+        ),
+    ],
+)
+def test_a_search_that_ends_open_says_what_would_close_it(case: CriticalSlope, said: str) -> None:
+    closes = what_closes(case, math.radians(0.5))
+    assert (said in closes) if said else closes == ""
+
+
+def test_four_times_the_trials_halve_an_interval() -> None:
+    """As `what_closes` takes it, of searches among logistic outcomes."""
+    rng = np.random.default_rng(3)
+    widths = []
+    for trials in (40, 160):
+        some = [
+            find_critical(
+                lambda angle, _: rng.random() < 1 / (1 + math.exp(-(angle - 0.5) / 0.03)),
+                0.0, 1.0, half_width=0.0, most=trials, least=trials,
+            ).fit
+            for _ in range(12)
+        ]  # fmt: skip
+        widths.append(float(np.median([fit.high - fit.low for fit in some])))
+    assert 1.5 < widths[0] / widths[1] < 2.7

@@ -11,11 +11,11 @@ import pyarrow.parquet as pq
 import pytest
 
 from batches import burning, misbehaving
-from crossfall.study.export import export, rows
-from crossfall.study.runner import Progress, run
+from crossfall.study.export import export, table_rows
+from crossfall.study.runner import RunProgress, run_batch
 from crossfall.study.store import Store, StoreError, is_running, status
-from crossfall.study.task import Batch, Outcome, Task, canonical, make_batch
-from crossfall.truck.problems import InputError
+from crossfall.study.task import Batch, Task, TrialOutcome, canonical, make_batch
+from crossfall.truck.errors import InputError
 
 
 def fill(path: Path, batch: Batch, order: list[int]) -> None:
@@ -27,9 +27,9 @@ def fill(path: Path, batch: Batch, order: list[int]) -> None:
             store.add(batch, [(tasks[place], outcome(place))])
 
 
-def outcome(place: int, cause: str = "") -> Outcome:
+def outcome(place: int, cause: str = "") -> TrialOutcome:
     text = "" if cause else json.dumps([{"answer": place / 3, "whole": place, "ok": place > 2}])
-    return Outcome(place, text, cause, "", 0.01 * place)
+    return TrialOutcome(place, text, cause, "", 0.01 * place)
 
 
 def table(path: Path, name: str = "table.parquet") -> bytes:
@@ -114,7 +114,7 @@ def test_columns_that_differ_between_trials_are_brought_together(tmp_path: Path)
     with Store(path) as store:
         store.open_batch(batch)
         for task, text in zip(batch.tasks(), texts, strict=True):
-            store.add(batch, [(task, Outcome(task.place, text, "", "", 0.0))])
+            store.add(batch, [(task, TrialOutcome(task.place, text, "", "", 0.0))])
     export(path, tmp_path / "t.parquet")
     lines = pq.read_table(tmp_path / "t.parquet").to_pylist()
     assert [(r["a"], r["b"], r["c"]) for r in lines] == [
@@ -123,7 +123,7 @@ def test_columns_that_differ_between_trials_are_brought_together(tmp_path: Path)
         (3.0, None, None),
         (None, "4", None),
     ]
-    assert len(rows(path)) == 4
+    assert len(table_rows(path)) == 4
 
 
 def test_failed_trials_stand_in_the_table_with_their_cause(tmp_path: Path) -> None:
@@ -196,50 +196,50 @@ def test_another_format_is_refused(tmp_path: Path) -> None:
 
 def test_a_trial_once_done_is_never_done_again(tmp_path: Path) -> None:
     path, diary = tmp_path / "trials.db", tmp_path / "diary"
-    first = run(burning(30, 0.1, diary), path, workers=2)
+    first = run_batch(burning(30, 0.1, diary), path, workers=2)
     assert (first.complete, first.progress.done, first.progress.known) == (True, 30, 0)
-    again = run(burning(30, 0.1, diary), path, workers=2)
+    again = run_batch(burning(30, 0.1, diary), path, workers=2)
     assert (again.progress.done, again.progress.known) == (0, 30)
-    longer = run(burning(45, 0.1, diary), path, workers=2)
+    longer = run_batch(burning(45, 0.1, diary), path, workers=2)
     assert (longer.progress.done, longer.progress.known) == (15, 30)
     assert sorted(map(int, diary.read_text().split())) == list(range(45))
 
 
 def test_progress_counts_and_failures_are_told(tmp_path: Path) -> None:
-    seen: list[Progress] = []
+    seen: list[RunProgress] = []
     batch = misbehaving(40, {5: "raise", 9: "raise"})
-    result = run(batch, tmp_path / "trials.db", workers=2, watch=seen.append)
+    result = run_batch(batch, tmp_path / "trials.db", workers=2, watch=seen.append)
     assert result.complete
     assert seen[-1].finished == 40
     assert seen[-1].failed == 2
     assert seen[-1].last_cause.startswith("ValueError")
     assert max(p.rate for p in seen) > 0
-    again = run(batch, tmp_path / "trials.db", workers=2)
+    again = run_batch(batch, tmp_path / "trials.db", workers=2)
     assert (again.progress.known, again.progress.known_failed) == (40, 2)
-    retried = run(batch, tmp_path / "trials.db", workers=2, retry_failed=True)
+    retried = run_batch(batch, tmp_path / "trials.db", workers=2, retry_failed=True)
     assert (retried.progress.known, retried.progress.failed) == (38, 2)
 
 
 def test_a_stopped_run_keeps_what_it_has_and_goes_on(tmp_path: Path) -> None:
     path, other = tmp_path / "a" / "trials.db", tmp_path / "b" / "trials.db"
     batch = burning(200, 2.0)
-    part: list[Progress] = []
-    result = run(batch, path, workers=2, watch=part.append, stop=lambda: part[-1].done > 20)
+    part: list[RunProgress] = []
+    result = run_batch(batch, path, workers=2, watch=part.append, stop=lambda: part[-1].done > 20)
     assert not result.complete
     assert 20 < status(path).done < 200
-    rest = run(batch, path, workers=2)
+    rest = run_batch(batch, path, workers=2)
     assert rest.progress.known == status(path).total - rest.progress.done > 20
-    run(batch, other, workers=2)
+    run_batch(batch, other, workers=2)
     assert table(path) == table(other)
 
 
 def test_the_same_trial_asked_for_twice_stands_twice_in_the_table(tmp_path: Path) -> None:
     payloads = [{"x": x % 5, "seed": 1} for x in range(10)]
     batch = make_batch("twice", "trial_methods:mixed", {"bad": {}}, lambda: iter(payloads), 10)
-    result = run(batch, tmp_path / "trials.db", workers=1)
+    result = run_batch(batch, tmp_path / "trials.db", workers=1)
     assert result.complete
     assert status(tmp_path / "trials.db").done == 10
-    assert [r["answer"] for r in rows(tmp_path / "trials.db")] == [0, 1, 4, 9, 16] * 2
+    assert [r["answer"] for r in table_rows(tmp_path / "trials.db")] == [0, 1, 4, 9, 16] * 2
 
 
 def test_tasks_are_addressed_by_content_not_place() -> None:

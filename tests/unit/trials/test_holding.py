@@ -9,7 +9,7 @@ from types import SimpleNamespace
 import pytest
 
 from crossfall.trials.holding import check, search
-from crossfall.trials.outcome import FINER, joined
+from crossfall.trials.outcome import FINER, joined_brackets
 from crossfall.trials.pace import Pace
 
 PACE = Pace(bracket=0.01, stride=0.1, limit=1.5)
@@ -120,11 +120,13 @@ def test_its_own_error_is_measured_one_thing_at_a_time_below_the_tip():
     assert rules.table.rig.finer == {}
 
 
-def test_after_a_jump_everything_is_done_again_finer():
+def test_after_a_jump_everything_is_done_again_finer_and_with_more_drag():
     rules = Rules(tip=0.83, snap=0.52)
     search(rules, Rest(0.1), 0.4, PACE)
     assert not rules.of(0)
-    assert {tuple(finer) for _, _, finer, *_ in rules.of(2)} == {("step", "solver", "contact")}
+    finer = dict.fromkeys(("step", "solver", "contact"), FINER["all"]) | {"drag": FINER["drag"]}
+    assert all(used == finer for _, _, used, *_ in rules.of(2))
+    assert rules.of(2)
     assert rules.table.rig.finer == {}
 
 
@@ -146,11 +148,11 @@ def test_where_two_searches_lie_apart_the_bracket_holds_both():
     from crossfall.trials.outcome import Bracket
 
     one, other = Bracket(0.5, 0.51, "tips", 1), Bracket(0.8, 0.82, "tips", 1)
-    assert joined(one, other)[0] == Bracket(0.5, 0.82, "tips", 1)
-    assert joined(other, one)[0] == Bracket(0.5, 0.82, "tips", 1)
+    assert joined_brackets(one, other)[0] == Bracket(0.5, 0.82, "tips", 1)
+    assert joined_brackets(other, one)[0] == Bracket(0.5, 0.82, "tips", 1)
     near = Bracket(0.505, 0.525, "tips", 1)
-    assert joined(one, near) == (one, pytest.approx(0.01))
-    assert joined(one, None) == (one, 0.0)
+    assert joined_brackets(one, near) == (one, pytest.approx(0.01))
+    assert joined_brackets(one, None) == (one, 0.0)
 
 
 def test_a_truck_that_jumps_at_every_look_does_not_take_for_ever():

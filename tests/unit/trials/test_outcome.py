@@ -12,15 +12,15 @@ from dataclasses import fields, replace
 import numpy as np
 import pytest
 
-from crossfall.trials.fits import Fit
+from crossfall.trials.fits import FittedValue
 from crossfall.trials.outcome import Bracket, Terms, TiltTrial, concluded, together, widened
 from crossfall.trials.pace import QUICK, Pace
 from crossfall.trials.record import FIELDS, load_record
 from crossfall.trials.saved import UNITS, load_trial, save_trial
 from crossfall.trials.tilt import _balanced, tilt_trial
 from crossfall.truck.build import load_truck
-from crossfall.truck.digest import digest
-from crossfall.truck.problems import InputError
+from crossfall.truck.digest import truck_digest
+from crossfall.truck.errors import InputError
 from support import INSTALLED, make_truck
 
 SIDE = math.pi / 2
@@ -83,7 +83,7 @@ def test_a_kept_trial_names_its_truck_engine_and_units(tmp_path):
     save_trial(trial, path, {"numpy": np.__version__})
     with np.load(path, allow_pickle=False) as data:
         about = json.loads(str(data["about"]))
-        assert about["digest"] == digest(truck)
+        assert about["digest"] == truck_digest(truck)
         assert about["engine"] == trial.engine
         assert about["versions"] == {"numpy": np.__version__}
         assert set(about["units"]) <= set(data.files)
@@ -141,14 +141,14 @@ def test_terms_add_as_squares():
 
 def test_a_sharp_fit_moves_the_event_within_its_bracket_only():
     found = Bracket(1.0, 1.02, "tips", 0)
-    sharp = Fit(1.013, 1.0129, 1.0131, (), 9, 0.0)
+    sharp = FittedValue(1.013, 1.0129, 1.0131, (), 9, 0.0)
     at, half = together(found, sharp)
     assert at == pytest.approx(1.013, abs=1e-4)
     assert half < 0.001
     at, half = together(found, replace(sharp, low=0.5, high=1.5))
     assert at == pytest.approx(1.01, abs=1e-3)
     assert half <= 0.01 + 1e-12
-    elsewhere = Fit(1.2, 1.19, 1.21, (), 9, 0.0)
+    elsewhere = FittedValue(1.2, 1.19, 1.21, (), 9, 0.0)
     assert together(found, elsewhere) == (1.01, pytest.approx(0.01))
 
 
@@ -157,10 +157,10 @@ def test_an_interval_holds_both_searches():
 
 
 def test_a_trial_has_a_budget_of_steps():
-    from crossfall.engines.settings import Settings
+    from crossfall.engines.settings import TrialSettings
 
     with pytest.raises(InputError, match="came to no end in 500 steps"):
-        tilt_trial(make_truck(), SIDE, grip=1.2, settings=Settings(budget=500))
+        tilt_trial(make_truck(), SIDE, grip=1.2, settings=TrialSettings(budget=500))
 
 
 def test_a_damaged_record_is_refused_and_let_go(tmp_path, monkeypatch):

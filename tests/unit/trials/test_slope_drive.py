@@ -9,8 +9,8 @@ import pytest
 
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive
-from crossfall.trials.going import Going, Journey, under_way
-from crossfall.trials.ground import Plane
+from crossfall.trials.drive_run import Going, Journey, under_way
+from crossfall.trials.grounds.plane import Plane
 from crossfall.trials.slope import Command, running
 from crossfall.truck.model import Truck
 from support import make_truck

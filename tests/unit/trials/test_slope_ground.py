@@ -10,17 +10,9 @@ import pytest
 
 from crossfall.engines.rig import Rig
 from crossfall.engines.settings import GroundSettings
-from crossfall.trials.ground import (
-    FLANK,
-    Ramp,
-    Rough,
-    Stone,
-    lay,
-    rough_heights,
-    stone_foot,
-    stone_radius,
-    stone_side,
-)
+from crossfall.trials.grounds.ramp import Ramp
+from crossfall.trials.grounds.rough import Rough, rough_heights
+from crossfall.trials.grounds.stone import FLANK, Stone, stone_foot, stone_radius, stone_side
 from crossfall.truck.model import frozen
 from support import make_truck
 
@@ -79,7 +71,7 @@ def test_a_level_height_field_carries_a_truck_as_a_plane_does() -> None:
     for rough in (False, True):
         with Rig(truck, GroundSettings()) as rig:
             if rough:
-                lay(Rough(0.0), rig, truck, math.pi / 2, 0.2)
+                Rough(0.0).lay(rig, truck, math.pi / 2, 0.2)
             else:
                 rig.world.plane()
             for _ in range(150):

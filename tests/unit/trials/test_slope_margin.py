@@ -7,7 +7,7 @@ import math
 import numpy as np
 import pytest
 
-from crossfall.trials.margin import effective_gravity, force_angle
+from crossfall.trials.stability_margin import effective_gravity, force_angles
 from crossfall.truck.model import GRAVITY, frozen
 
 TRACK, BASE = 0.18, 0.32
@@ -18,7 +18,7 @@ CG = frozen([-0.02, 0.01, 0.11])
 
 
 def margin(force: list[float]) -> float:
-    return float(force_angle(CG[None], frozen([force]), CORNERS[None])[0])
+    return float(force_angles(CG[None], frozen([force]), CORNERS[None])[0])
 
 
 def test_at_rest_on_the_level_it_is_the_least_static_tip_angle() -> None:

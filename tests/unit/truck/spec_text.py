@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from crossfall.truck.build import Loaded, load_truck
-from crossfall.truck.problems import InputError, Problem
+from crossfall.truck.errors import InputError, Problem
 
 SAMPLE = """\
 format = 1

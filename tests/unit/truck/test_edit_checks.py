@@ -6,7 +6,7 @@ import pytest
 
 from crossfall.truck.build import load_truck
 from crossfall.truck.edits import get_value, set_value
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 
 
 @pytest.mark.parametrize("key", ["part.winch", "grip.rock", "materials.brass", "front.tyre"])

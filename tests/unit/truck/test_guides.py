@@ -8,12 +8,13 @@ import numpy as np
 import pytest
 
 from crossfall.truck.axle_law import law_of
-from crossfall.truck.build import load_text, load_truck
+from crossfall.truck.build import load_text
+from crossfall.truck.errors import InputError
 from crossfall.truck.guides import anti
-from crossfall.truck.problems import InputError
 from crossfall.truck.read import locate
 from crossfall.truck.uncertain import varied
 from linked_files import linked, linked_text
+from numbered_files import numbered, numbered_text
 
 
 def mistakes(text: str) -> list[str]:
@@ -32,7 +33,7 @@ def test_demo_links_amount_to_what_was_worked_out_from_their_instant_centres(
     truck = linked(name).truck
     assert anti("front", truck.front.suspension, truck) == pytest.approx(front, abs=0.6)
     assert anti("rear", truck.rear.suspension, truck) == pytest.approx(rear, abs=0.6)
-    bare = load_truck(name).truck
+    bare = numbered(name).truck
     for new, old in zip(truck.axles, bare.axles, strict=True):
         apart = new.suspension.roll_centre_height - old.suspension.roll_centre_height
         assert abs(apart) < 0.0045
@@ -52,13 +53,13 @@ def test_a_file_that_gives_both_is_told_both_and_asked_which_counts() -> None:
 
 def test_numbers_that_count_leave_the_truck_as_it_was() -> None:
     truck = load_text(linked_text("bramble", "numbers"), Path(locate("bramble"))).truck
-    bare = load_truck("bramble").truck
+    bare = numbered("bramble").truck
     assert truck.front.suspension == bare.front.suspension
     assert truck.rear.suspension == bare.rear.suspension
 
 
 def test_without_links_and_without_a_roll_centre_there_is_no_suspension() -> None:
-    text = locate("bramble").read_text().replace("roll_centre_mm = 82\n", "")
+    text = numbered_text("bramble").replace("roll_centre_mm = 82\n", "")
     (found,) = mistakes(text)
     assert found.startswith("front.suspension.roll_centre_mm: is missing; give it, or say what")
 

@@ -8,10 +8,10 @@ from pathlib import Path
 import pytest
 from spec_text import SAMPLE, mistakes
 
-from crossfall.truck import lines
-from crossfall.truck.problems import InputError
-from crossfall.truck.read import MAX_BYTES, MAX_DEPTH, MAX_ENTRIES, read_source
-from crossfall.truck.sentences import MOST
+from crossfall.truck import toml_line_index
+from crossfall.truck.errors import InputError
+from crossfall.truck.read import MAX_DEPTH, MAX_ENTRIES, MAX_FILE_BYTES, read_source
+from crossfall.truck.sentences import MOST_SENTENCES
 
 ROOM = 150 << 20  # bytes, half of what any command may take in all
 
@@ -34,7 +34,7 @@ def refused(folder: Path, text: str) -> str:
         ("x = [" + "1," * 99_000 + "]\n", "entries"),
         ("[[p]]\n" * 150_000, "entries"),
         ("x = " + "[" * 40_000, "nested too deeply"),
-        ("x = '" + "y" * MAX_BYTES + "'", "bytes"),
+        ("x = '" + "y" * MAX_FILE_BYTES + "'", "bytes"),
     ],
     ids=["dotted", "quoted", "heading", "array", "tables", "nested", "long"],
 )
@@ -49,7 +49,7 @@ def test_what_would_take_gigabytes_is_refused_at_once(tmp_path: Path, text: str,
 
 def test_the_worst_file_that_is_read_takes_little(tmp_path: Path) -> None:
     deep = "a." * (MAX_DEPTH - 1)
-    count = min(MAX_ENTRIES, MAX_BYTES // (len(deep) + 12)) - 1
+    count = min(MAX_ENTRIES, MAX_FILE_BYTES // (len(deep) + 12)) - 1
     text = "".join(f"k{i}.{deep[2:]}b = 1\n" for i in range(count))
     file = tmp_path / "truck.toml"
     file.write_text(text)
@@ -63,23 +63,23 @@ def test_the_worst_file_that_is_read_takes_little(tmp_path: Path) -> None:
 
 def test_dots_in_notes_and_comments_are_no_keys() -> None:
     long = ".".join("abcdefghijkl")
-    assert lines.deepest_key(f"# {long}\nx.y = 1\n") == (2, 2)
-    assert lines.deepest_key(f'n = """\n{long}\n"""\n') is None
-    assert lines.deepest_key(f"n = '''\n{long}\n'''\nx.y.z = 1\n") == (3, 4)
-    assert lines.deepest_key(f'"{long}" = 1\n') is None
-    assert lines.deepest_key(f'"it\'s" = "{long}"\n') is None
+    assert toml_line_index.deepest_key(f"# {long}\nx.y = 1\n") == (2, 2)
+    assert toml_line_index.deepest_key(f'n = """\n{long}\n"""\n') is None
+    assert toml_line_index.deepest_key(f"n = '''\n{long}\n'''\nx.y.z = 1\n") == (3, 4)
+    assert toml_line_index.deepest_key(f'"{long}" = 1\n') is None
+    assert toml_line_index.deepest_key(f'"it\'s" = "{long}"\n') is None
 
 
 @pytest.mark.parametrize("piece", ['"\\', "'''\na", '"""\\', '"', "a" + " " * 9, '"a\n', '"""a"'])
 def test_unfinished_strings_take_no_longer_than_others(piece: str) -> None:
     """Were the search to start again behind every quote, this would take hours."""
-    lines.deepest_key(piece * (MAX_BYTES // len(piece)))
+    toml_line_index.deepest_key(piece * (MAX_FILE_BYTES // len(piece)))
 
 
 def test_of_very_many_mistakes_the_first_are_told(tmp_path: Path) -> None:
     found = mistakes(tmp_path, "".join(f"k{i} = 1\n" for i in range(5000)) + SAMPLE)
-    assert len(found) <= MOST + 1
-    assert found[-1].what == f"has {5000 - MOST} more mistakes"
+    assert len(found) <= MOST_SENTENCES + 1
+    assert found[-1].what == f"has {5000 - MOST_SENTENCES} more mistakes"
 
 
 def test_a_million_pieces_are_refused_before_they_are_made(tmp_path: Path) -> None:

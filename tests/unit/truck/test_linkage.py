@@ -7,9 +7,9 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from crossfall.truck.axle_law import VALUE, YAW, X, Y, basis, evaluate, powers, travel
+from crossfall.truck.axle_law import VALUE, YAW, X, Y, axle_law_values, basis, powers, travel
 from crossfall.truck.axle_law import _guided as guided
-from crossfall.truck.linkage import LinkageError, geometry, place, refuse
+from crossfall.truck.linkage import LinkageError, geometry, linkage_poses, refuse
 from crossfall.truck.model import Links, frozen
 from linkages import FRONT, links
 
@@ -79,8 +79,10 @@ def test_the_fitted_path_is_within_two_thousandths_of_the_exact_one(name: str) -
     guide = guided(own)
     heave, roll = travel(own.bump, own.droop, own.spacing, 14)
     many = (len(heave), 4, 3)
-    exact = place(np.broadcast_to(own.chassis, many), np.broadcast_to(own.axle, many), heave, roll)
-    path = evaluate(np.pad(guide, ((0, 2), (0, 0))), heave, roll)[:, VALUE]
+    exact = linkage_poses(
+        np.broadcast_to(own.chassis, many), np.broadcast_to(own.axle, many), heave, roll
+    )
+    path = axle_law_values(np.pad(guide, ((0, 2), (0, 0))), heave, roll)[:, VALUE]
     assert np.abs(path[[X, Y]].T - exact.place[:, :2]).max() < 2e-6
     assert np.degrees(np.abs(path[YAW] - exact.yaw).max()) < 2e-3
 
@@ -91,7 +93,7 @@ def test_the_derivatives_of_a_path_are_those_of_its_values() -> None:
     q, r, h = rng.uniform(-0.5, 0.5, 20), rng.uniform(-0.5, 0.5, 20), 1e-5
 
     def at(q: np.ndarray, r: np.ndarray) -> np.ndarray:
-        return evaluate(coefficients, q, r)
+        return axle_law_values(coefficients, q, r)
 
     now = at(q, r)
     by_q = (at(q + h, r) - at(q - h, r)) / (2 * h)

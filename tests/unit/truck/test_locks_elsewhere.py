@@ -10,7 +10,7 @@ from types import ModuleType
 
 import pytest
 
-from crossfall.bench import journal
+from crossfall.app import journal
 from crossfall.truck import locks
 
 

@@ -11,7 +11,7 @@ import pytest
 import trimesh
 from spec_text import SAMPLE, load, mistakes
 
-from crossfall.truck.meshes import MAX_BYTES, MAX_CORNERS, MAX_FACES, MeshError, load_mesh
+from crossfall.truck.meshes import MAX_CORNERS, MAX_FACES, MAX_MESH_BYTES, MeshError, load_mesh
 
 PART = """
 [[part]]
@@ -171,7 +171,7 @@ def test_names_and_comments_may_be_in_any_letters(tmp_path, kind):
 def test_a_gigantic_file_is_not_even_opened(tmp_path):
     path = tmp_path / "big.stl"
     with open(path, "wb") as stream:
-        stream.truncate(MAX_BYTES + 1)
+        stream.truncate(MAX_MESH_BYTES + 1)
     with pytest.raises(MeshError, match="bytes"):
         load_mesh(path, "mm")
 
@@ -203,7 +203,7 @@ def test_an_included_part_names_its_mesh_from_its_own_folder(tmp_path):
 
 def test_a_spec_built_without_a_folder_takes_no_mesh(tmp_path: Path):
     from crossfall.truck.build import build
-    from crossfall.truck.problems import InputError
+    from crossfall.truck.errors import InputError
 
     wedge().export(tmp_path / "thing.stl")
     spec = load(tmp_path, with_mesh("thing.stl")).spec

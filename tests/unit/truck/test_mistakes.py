@@ -9,7 +9,7 @@ import pytest
 from spec_text import SAMPLE, changed, line_of, load, mistakes
 
 from crossfall.truck.build import load_truck
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 
 PART = "\n[[part]]\n"
 

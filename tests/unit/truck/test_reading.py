@@ -9,19 +9,21 @@ import sys
 import tomllib
 from pathlib import Path
 
+import numpy as np
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from spec_text import SAMPLE, line_of, load
 
+from crossfall.truck.axle_law import BY_Q, LEFT, law_of
 from crossfall.truck.build import load_text, load_truck
 from crossfall.truck.demos import demo_folder, demo_names, find_demo
-from crossfall.truck.digest import digest
-from crossfall.truck.lines import line_index, nearest_line
+from crossfall.truck.digest import truck_digest
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY
-from crossfall.truck.problems import InputError
-from crossfall.truck.ride import axle_loads, spring_preloads
+from crossfall.truck.ride import level_axle_loads, spring_preloads
+from crossfall.truck.toml_line_index import line_index, nearest_line
 
 TRICKY = '''\
 # a = 0
@@ -228,8 +230,9 @@ def test_a_count_is_the_same_as_so_many_entries(count, step):
 
 def test_a_truck_built_twice_is_the_same_to_the_byte(tmp_path):
     code = (
-        "from crossfall.truck.build import load_truck; from crossfall.truck.digest import digest;"
-        "print(digest(load_truck('bramble').truck))"
+        "from crossfall.truck.build import load_truck;"
+        "from crossfall.truck.digest import truck_digest;"
+        "print(truck_digest(load_truck('bramble').truck))"
     )
     seen = set()
     for seed in ("1", "77"):
@@ -239,7 +242,7 @@ def test_a_truck_built_twice_is_the_same_to_the_byte(tmp_path):
         )
         assert run.returncode == 0, run.stderr
         seen.add(run.stdout.strip())
-    assert seen == {digest(load_truck("bramble").truck)}
+    assert seen == {truck_digest(load_truck("bramble").truck)}
 
 
 def test_the_digest_notices_every_kind_of_change(tmp_path):
@@ -252,10 +255,10 @@ def test_the_digest_notices_every_kind_of_change(tmp_path):
         ("steering_lock_deg = 40\n", ""),
         ('name = "cover"', 'name = "lid"'),
     ]
-    digests = {digest(load(tmp_path).truck)}
+    digests = {truck_digest(load(tmp_path).truck)}
     for old, new in changes:
         assert old in SAMPLE
-        digests.add(digest(load(tmp_path, SAMPLE.replace(old, new, 1)).truck))
+        digests.add(truck_digest(load(tmp_path, SAMPLE.replace(old, new, 1)).truck))
     assert len(digests) == 1 + len(changes)
 
 
@@ -281,16 +284,20 @@ def test_the_demos_are_what_they_say(name):
 
 
 def damping_ratio(truck, axle) -> float:
-    """Of the sprung mass on one corner of an axle."""
+    """Of the sprung mass on one corner of an axle, its spring and damper along their shock."""
     i = truck.axles.index(axle) if axle is not truck.rear else 1
-    sprung = (axle_loads(truck)[i] / GRAVITY - unsprung(truck, i).mass) / 2
+    sprung = (level_axle_loads(truck)[i] / GRAVITY - unsprung(truck, i).mass) / 2
     s = axle.suspension
-    return s.damping / (2 * (s.spring_rate * sprung) ** 0.5)
+    still = np.zeros(1)
+    ratio = law_of(axle).at(still, still)[LEFT, BY_Q, 0]  # of the shaft's travel to the wheel's
+    return ratio * s.damping / (2 * (s.spring_rate * sprung) ** 0.5)
 
 
 def test_the_demos_have_their_characters():
     bramble, thistle, burdock = (load_truck(n).truck for n in ("bramble", "thistle", "burdock"))
-    shares = [axle_loads(t)[1] / axle_loads(t).sum() for t in (bramble, thistle, burdock)]
+    shares = [
+        level_axle_loads(t)[1] / level_axle_loads(t).sum() for t in (bramble, thistle, burdock)
+    ]
     assert shares[0] > 0.55
     assert shares[1] < 0.45
     assert whole(bramble).cg[2] > whole(burdock).cg[2] > whole(thistle).cg[2]

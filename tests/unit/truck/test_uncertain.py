@@ -14,7 +14,7 @@ from spec_text import SAMPLE, changed, load
 from crossfall.truck.assemble import reassemble, with_masses
 from crossfall.truck.build import build, load_truck
 from crossfall.truck.demos import demo_names
-from crossfall.truck.digest import digest
+from crossfall.truck.digest import truck_digest
 from crossfall.truck.edits import set_value, set_values
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import TANGENTIAL_RATIO, Truck, UncertainInput
@@ -117,7 +117,7 @@ def test_a_varied_truck_is_the_one_that_a_changed_file_gives(name, sign):
 def test_at_the_likely_values_it_is_the_same_truck(name):
     truck = load_truck(name).truck
     everything = {i: one.likely for i, one in enumerate(truck.uncertain)}
-    assert digest(varied(truck, everything)) == digest(truck)
+    assert truck_digest(varied(truck, everything)) == truck_digest(truck)
 
 
 @settings(max_examples=30, deadline=None)
@@ -297,4 +297,4 @@ def test_half_of_a_triangle_lies_where_its_area_says():
 def test_trucks_that_are_known_otherwise_are_told_apart():
     truck, spec = sample()
     surer, _ = build(set_value(spec, "front.track_tol_mm", 0.5))
-    assert digest(surer) != digest(truck)
+    assert truck_digest(surer) != truck_digest(truck)

@@ -14,9 +14,9 @@ from crossfall.truck.clearance import clearance_angles, touching_slope
 from crossfall.truck.complete import completeness
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY
-from crossfall.truck.ride import axle_loads, tyre_loads
+from crossfall.truck.ride import level_axle_loads, tyre_loads
 from crossfall.truck.uncertain import quantile, varied
-from crossfall.truck.weight import influences, sensitivities, weigh
+from crossfall.truck.weight import influences, sensitivities, weigh_truck
 
 
 @pytest.fixture(scope="module")
@@ -25,7 +25,7 @@ def truck(tmp_path_factory):
 
 
 def test_the_loads_add_up(truck):
-    found = weigh(truck)
+    found = weigh_truck(truck)
     assert found.axle_loads.sum() == pytest.approx(found.mass * GRAVITY)
     assert found.tyre_loads.sum() == pytest.approx(found.mass * GRAVITY)
     np.testing.assert_allclose(found.tyre_loads.reshape(2, 2).sum(axis=1), found.axle_loads)
@@ -34,7 +34,7 @@ def test_the_loads_add_up(truck):
 
 
 def test_moments_about_the_ground_vanish(truck):
-    found = weigh(truck)
+    found = weigh_truck(truck)
     places = [
         (a.x, side * a.track / 2) for a in truck.axles for side in (1, -1)
     ]  # front left first
@@ -48,7 +48,9 @@ def test_derivatives_agree_with_differences():
 
     def results(changed):
         body = whole(changed)
-        return np.concatenate([[body.mass], body.cg, axle_loads(changed), tyre_loads(changed)])
+        return np.concatenate(
+            [[body.mass], body.cg, level_axle_loads(changed), tyre_loads(changed)]
+        )
 
     exact = np.concatenate([slopes.mass, slopes.cg, slopes.axle_loads, slopes.tyre_loads])
     names = [p.row for p in truck.parts]
@@ -69,7 +71,7 @@ def test_derivatives_agree_with_differences():
 
 
 def test_uncertainty_agrees_with_drawing_at_random(truck):
-    found, slopes = weigh(truck), sensitivities(truck)
+    found, slopes = weigh_truck(truck), sensitivities(truck)
     rng = np.random.default_rng(4)
     rows = range(slopes.sd.shape[0])
     first = {p.row: p for p in reversed(truck.parts)}
@@ -97,7 +99,7 @@ def test_mirrored_pieces_cancel_across():
     from crossfall.truck.schema import TruckSpec
 
     truck, _ = build(TruckSpec.model_validate(tomllib.loads(text)))
-    sd = weigh(truck).cg_sd
+    sd = weigh_truck(truck).cg_sd
     assert sd[1] == pytest.approx(0.0, abs=1e-12)
     assert sd[0] == pytest.approx(sd[2])
     assert sd[2] > 0
@@ -148,7 +150,7 @@ def test_breakover_of_a_belly_on_the_line_of_the_tyres_is_nothing(truck):
 def test_no_clearance_points_no_angles(tmp_path):
     start, end = SAMPLE.index("[clearance]"), SAMPLE.index("[battery]")
     loaded = load(tmp_path, SAMPLE[:start] + SAMPLE[end:])
-    assert weigh(loaded.truck).clearance is None
+    assert weigh_truck(loaded.truck).clearance is None
     missing = dict(completeness(loaded.truck, loaded.spec).missing)
     assert list(missing) == ["clearance"]
 

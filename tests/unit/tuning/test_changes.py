@@ -9,11 +9,11 @@ import pytest
 from crossfall.truck import edits
 from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.clearance import clearance_angles
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
-from crossfall.truck.problems import InputError
 from crossfall.truck.schema import TruckSpec
 from crossfall.tuning.apply import apply, check_fit, objections
-from crossfall.tuning.changes import Catalogue, beside, read_changes, requirements
+from crossfall.tuning.changes import Catalogue, change_file_of, read_changes, requirements
 
 HEAD = 'format = 1\ntruck = "bramble"\n'
 
@@ -50,7 +50,7 @@ def complaints(folder: Path, body: str, loaded: Loaded | None = None) -> list[st
 
 
 def test_demo_file_fits_its_truck(bramble: Loaded) -> None:
-    catalogue = read_changes(beside(bramble.path))
+    catalogue = read_changes(change_file_of(bramble.path))
     assert len(catalogue.changes) >= 25
     check_fit(catalogue, bramble)
     for i, change in enumerate(catalogue.changes):
@@ -235,7 +235,7 @@ def test_keys_need_no_quotes(tmp_path: Path, bramble: Loaded) -> None:
 
 
 def test_order_of_choice_does_not_matter(bramble: Loaded) -> None:
-    catalogue = read_changes(beside(bramble.path))
+    catalogue = read_changes(change_file_of(bramble.path))
     names = ("tray lower", "small pack", "long rear", "deep offset", "beadlocks")
     picks = [catalogue.position(n) for n in names]
     forward = apply(bramble.spec, catalogue, dict.fromkeys(picks, 1))

@@ -19,6 +19,7 @@ from crossfall.truck.schema import PartSpec, TruckSpec
 from crossfall.tuning import gains
 from crossfall.tuning.directions import DIRECTIONS
 from crossfall.tuning.gains import Gradients, PartGain, field, gradients, part_gains
+from numbered_files import numbered
 
 Answer = Callable[[Truck], Array]
 PLACES: tuple[tuple[Carrier, tuple[float, float, float]], ...] = (
@@ -161,8 +162,9 @@ def test_front_and_rear_of_a_part_on_both_axles(
     close(0.010 * (front.per_move + rear.per_move)[:, axis], 5 * both)
 
 
-def test_signs_are_told_where_they_turn(bramble: Loaded) -> None:
+def test_signs_are_told_where_they_turn() -> None:
     """Weight in the front wheels, on the weakest heading: up or down by how the tyres give."""
+    bramble = numbered("bramble")
     every = gradients(bramble)
     assert [c.kind for c in every.corners] == ["grip low", "grip high", "tyres soft", "tyres stiff"]
     worst = DIRECTIONS.index("worst")

@@ -11,16 +11,16 @@ from crossfall.answers.tips import tip_angles, tip_pairs, weakest
 from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck
-from crossfall.truck.ride import axle_loads
+from crossfall.truck.ride import level_axle_loads
 from crossfall.tuning.apply import apply, objections
 from crossfall.tuning.battery import run_time
-from crossfall.tuning.changes import Catalogue, beside, read_changes
+from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
 from crossfall.tuning.corners import WORTH_SAYING, truck_at
 from crossfall.tuning.directions import NUMERICAL
-from crossfall.tuning.limits import Limits, breaches
-from crossfall.tuning.linear import Bounds
+from crossfall.tuning.limits import ClassLimits, breaches
 from crossfall.tuning.menu import is_setup, menu, only_softens
-from crossfall.tuning.plan import Aim, Choice, Plan, Settings, aim_at, plan
+from crossfall.tuning.milp_model import Bounds
+from crossfall.tuning.plan import Aim, BuildPlan, Choice, SolverSettings, aim_at, plan
 from random_catalogues import random_catalogue
 
 SIDES = aim_at("side")
@@ -44,7 +44,7 @@ def bramble() -> Loaded:
 
 @pytest.fixture(scope="module")
 def catalogue(bramble: Loaded) -> Catalogue:
-    return read_changes(beside(bramble.path))
+    return read_changes(change_file_of(bramble.path))
 
 
 @pytest.fixture(scope="module")
@@ -57,14 +57,14 @@ def truck_of(loaded: Loaded, catalogue: Catalogue, choice: Choice) -> Truck:
     return build(apply(loaded.spec, catalogue, dict(choice.picks)), loaded.folder)[0]
 
 
-def choices(found: Plan) -> list[Choice]:
+def choices(found: BuildPlan) -> list[Choice]:
     return [*([found.best] if found.best else []), *found.runners, *found.front]
 
 
 def test_all_listed_is_the_best_of_all_sets(bramble: Loaded, few: Catalogue) -> None:
     """2^8 sets by hand against the plan's own listing, with springs and tyres."""
     bounds = Bounds(budget=100.0)
-    found = plan(bramble, few, SIDES, bounds, Settings(listed=10_000))
+    found = plan(bramble, few, SIDES, bounds, SolverSettings(listed=10_000))
     assert found.proven
     assert found.best is not None
     best = 0.0
@@ -82,8 +82,8 @@ def test_all_listed_is_the_best_of_all_sets(bramble: Loaded, few: Catalogue) -> 
 def test_rounds_find_what_listing_finds(bramble: Loaded, few: Catalogue, budget: float) -> None:
     """Springs, droop and a bar among the changes: the closed form alone would leave them out."""
     bounds = Bounds(budget=budget)
-    listed = plan(bramble, few, SIDES, bounds, Settings(listed=10_000))
-    rounds = plan(bramble, few, SIDES, bounds, Settings(listed=0, scored=25))
+    listed = plan(bramble, few, SIDES, bounds, SolverSettings(listed=10_000))
+    rounds = plan(bramble, few, SIDES, bounds, SolverSettings(listed=0, scored=25))
     assert listed.proven
     assert not rounds.proven
     assert rounds.best is not None
@@ -97,8 +97,8 @@ def test_rounds_find_what_listing_finds(bramble: Loaded, few: Catalogue, budget:
 @pytest.mark.parametrize("seed", [1, 2, 3])
 def test_rounds_on_random_catalogues(bramble: Loaded, seed: int) -> None:
     made = random_catalogue(np.random.default_rng(seed), count=7, setups=2)
-    listed = plan(bramble, made, SIDES, Bounds(budget=70.0), Settings(listed=10_000))
-    rounds = plan(bramble, made, SIDES, Bounds(budget=70.0), Settings(listed=0))
+    listed = plan(bramble, made, SIDES, Bounds(budget=70.0), SolverSettings(listed=10_000))
+    rounds = plan(bramble, made, SIDES, Bounds(budget=70.0), SolverSettings(listed=0))
     assert listed.proven
     assert listed.best is not None
     assert rounds.best is not None
@@ -106,7 +106,7 @@ def test_rounds_on_random_catalogues(bramble: Loaded, seed: int) -> None:
 
 
 def test_bounds_are_kept_by_every_choice(bramble: Loaded, catalogue: Catalogue) -> None:
-    limits = Limits.model_validate(
+    limits = ClassLimits.model_validate(
         {
             "format": 1,
             "name": "made up",
@@ -120,7 +120,7 @@ def test_bounds_are_kept_by_every_choice(bramble: Loaded, catalogue: Catalogue) 
     bounds = Bounds(
         budget=90.0, added_mass=0.05, run_time=20 * 60.0, front_share=(0.46, 0.50), limits=limits
     )
-    found = plan(bramble, catalogue, SIDES, bounds, Settings(scored=20, steps=3))
+    found = plan(bramble, catalogue, SIDES, bounds, SolverSettings(scored=20, steps=3))
     assert found.best is not None
     assert found.best.value > found.now.value
     assert len(found.front) >= 2
@@ -135,7 +135,7 @@ def test_bounds_are_kept_by_every_choice(bramble: Loaded, catalogue: Catalogue) 
         assert choice.price <= 90.0 + 1e-9
         assert whole(truck).mass - whole(bramble.truck).mass <= 0.05 + 1e-9
         assert choice.breaches == breaches(limits, truck, spec) == ()
-        share = axle_loads(truck)[0] / axle_loads(truck).sum()
+        share = level_axle_loads(truck)[0] / level_axle_loads(truck).sum()
         assert 0.46 - 1e-9 <= share <= 0.50 + 1e-9
         runs = run_time(truck, spec, bramble.spec.battery)
         assert runs is not None
@@ -146,7 +146,7 @@ def test_bounds_are_kept_by_every_choice(bramble: Loaded, catalogue: Catalogue) 
 
 
 def test_front_rises_with_money(bramble: Loaded, catalogue: Catalogue) -> None:
-    found = plan(bramble, catalogue, SIDES, Bounds(budget=120.0), Settings(scored=20))
+    found = plan(bramble, catalogue, SIDES, Bounds(budget=120.0), SolverSettings(scored=20))
     money = [c.price for c in found.front]
     values = [c.value for c in found.front]
     assert money == sorted(money)
@@ -161,8 +161,8 @@ def test_reach_for_the_least_money(bramble: Loaded, few: Catalogue) -> None:
     """The cheapest of all sets that reach it, with springs; and dearer by a hair is not taken."""
     target = np.radians(38.0)
     aim = Aim("side", SIDES.headings, target)
-    listed = plan(bramble, few, aim, Bounds(), Settings(listed=10_000))
-    rounds = plan(bramble, few, aim, Bounds(), Settings(listed=0, scored=30))
+    listed = plan(bramble, few, aim, Bounds(), SolverSettings(listed=10_000))
+    rounds = plan(bramble, few, aim, Bounds(), SolverSettings(listed=0, scored=30))
     assert listed.proven
     assert listed.best is not None
     assert rounds.best is not None
@@ -174,16 +174,16 @@ def test_reach_for_the_least_money(bramble: Loaded, few: Catalogue) -> None:
 
 def test_nothing_reaches_the_sky(bramble: Loaded, few: Catalogue) -> None:
     aim = Aim("side", SIDES.headings, np.radians(70.0))
-    assert plan(bramble, few, aim, Bounds(), Settings(listed=0)).best is None
-    heavy = Limits.model_validate({"format": 1, "name": "x", "least_mass_g": 9000.0})
+    assert plan(bramble, few, aim, Bounds(), SolverSettings(listed=0)).best is None
+    heavy = ClassLimits.model_validate({"format": 1, "name": "x", "least_mass_g": 9000.0})
     assert plan(bramble, few, SIDES, Bounds(limits=heavy)).best is None
-    wide = Limits.model_validate({"format": 1, "name": "x", "most_width_mm": 100.0})
+    wide = ClassLimits.model_validate({"format": 1, "name": "x", "most_width_mm": 100.0})
     assert plan(bramble, few, SIDES, Bounds(limits=wide)).best is None
 
 
 def test_a_broken_limit_is_mended(bramble: Loaded, few: Catalogue) -> None:
     """The truck as it is weighs too much; what is proposed does not, whatever that costs."""
-    limits = Limits.model_validate({"format": 1, "name": "x", "most_mass_g": 3400.0})
+    limits = ClassLimits.model_validate({"format": 1, "name": "x", "most_mass_g": 3400.0})
     found = plan(bramble, few, SIDES, Bounds(limits=limits))
     assert found.now.breaches
     assert found.best is not None
@@ -194,7 +194,9 @@ def test_a_broken_limit_is_mended(bramble: Loaded, few: Catalogue) -> None:
 def test_weakest_of_all_is_searched_for(bramble: Loaded, few: Catalogue) -> None:
     """What is proposed, runners-up and front stand as far as their own weakest heading lets them,
     and no set that was scored could stand further."""
-    found = plan(bramble, few, aim_at("worst"), Bounds(budget=60.0), Settings(listed=0, scored=8))
+    found = plan(
+        bramble, few, aim_at("worst"), Bounds(budget=60.0), SolverSettings(listed=0, scored=8)
+    )
     every = [found.now, *choices(found)]
     trucks = [truck_of(bramble, few, c) for c in every]
     _, angles = weakest(trucks, ROCK)
@@ -208,9 +210,9 @@ def test_weakest_of_all_is_searched_for(bramble: Loaded, few: Catalogue) -> None
 
 def test_target_for_the_weakest_heading_is_really_reached(bramble: Loaded, few: Catalogue) -> None:
     """The headings the rounds look at only bound it from above; a set that falls short is none."""
-    target = np.radians(34.0)
+    target = np.radians(36.0)
     aim = aim_at("worst", target)
-    found = plan(bramble, few, aim, Bounds(), Settings(listed=0, scored=8))
+    found = plan(bramble, few, aim, Bounds(), SolverSettings(listed=0, scored=8))
     assert found.best is not None
     value = weakest([truck_of(bramble, few, found.best)], ROCK)[1][0]
     assert value >= target - NUMERICAL
@@ -218,7 +220,7 @@ def test_target_for_the_weakest_heading_is_really_reached(bramble: Loaded, few: 
 
 
 def test_asked_on_the_surface_named_and_against_a_rail(bramble: Loaded, few: Catalogue) -> None:
-    asked = (bramble, few, SIDES, Bounds(budget=20.0), Settings(listed=0, scored=5))
+    asked = (bramble, few, SIDES, Bounds(budget=20.0), SolverSettings(listed=0, scored=5))
     wet = plan(*asked, surface="wet rock")
     assert wet.now.slides.all()
     rail = plan(*asked, surface="wet rock", hold="rail")
@@ -251,7 +253,7 @@ def test_a_runner_up_that_is_better_elsewhere_is_told(bramble: Loaded, few: Cata
 
 
 def test_same_question_same_answer(bramble: Loaded, few: Catalogue) -> None:
-    asked = (bramble, few, SIDES, Bounds(budget=60.0), Settings(listed=0, scored=10))
+    asked = (bramble, few, SIDES, Bounds(budget=60.0), SolverSettings(listed=0, scored=10))
     one, other = plan(*asked), plan(*asked)
     assert [c.picks for c in choices(one)] == [c.picks for c in choices(other)]
     assert [c.value for c in choices(one)] == [c.value for c in choices(other)]
@@ -270,7 +272,7 @@ def test_kinds_of_change(catalogue: Catalogue) -> None:
 
 
 def test_too_many_set_ups_are_refused_in_words(tmp_path: Path) -> None:
-    from crossfall.truck.problems import InputError
+    from crossfall.truck.errors import InputError
 
     text = 'format = 1\ntruck = "bramble"\n'
     for i in range(14):

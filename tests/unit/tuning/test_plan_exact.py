@@ -10,9 +10,9 @@ from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array
 from crossfall.tuning.apply import apply
-from crossfall.tuning.changes import Catalogue, beside, read_changes
-from crossfall.tuning.linear import Bounds, Model, Modeller
+from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
 from crossfall.tuning.menu import Menu, menu
+from crossfall.tuning.milp_model import Bounds, MilpModel, Modeller
 from crossfall.tuning.solver import Search, best_angle, least_money, near_best
 from random_catalogues import random_catalogue, try_everything
 
@@ -31,7 +31,7 @@ def search(loaded: Loaded, catalogue: Catalogue, headings: Array, bounds: Bounds
     return Search(models, headings, np.zeros((len(models), len(headings))))
 
 
-def sets(models: list[Model], made: Menu, rng: np.random.Generator, count: int) -> list:
+def sets(models: list[MilpModel], made: Menu, rng: np.random.Generator, count: int) -> list:
     """Random picks: (model, chosen) with one column or none a cluster."""
     found = []
     for _ in range(count):
@@ -46,7 +46,7 @@ def sets(models: list[Model], made: Menu, rng: np.random.Generator, count: int) 
 
 def test_sums_are_those_of_the_built_truck(bramble: Loaded) -> None:
     """Mass, CG and all four tip angles of random sets, by columns and by building the truck."""
-    catalogue = read_changes(beside(bramble.path))
+    catalogue = read_changes(change_file_of(bramble.path))
     made = menu(catalogue)
     modeller = Modeller(bramble, made, Bounds())
     models = [m for m in (modeller.model(s) for s in made.setups[::7]) if m is not None]

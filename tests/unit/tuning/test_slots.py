@@ -8,13 +8,13 @@ import numpy as np
 import pytest
 
 from crossfall.truck.build import Loaded, load_truck
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 from crossfall.tuning.apply import apply, built, check_fit
 from crossfall.tuning.changes import SLOT, Catalogue, read_changes
 from crossfall.tuning.directions import DIRECTIONS, angles
-from crossfall.tuning.linear import Bounds
+from crossfall.tuning.milp_model import Bounds
 from crossfall.tuning.plan import aim_at, plan
-from crossfall.tuning.whatif import best_slots, what_if
+from crossfall.tuning.whatif import best_slots, rank_changes
 
 HEAD = 'format = 1\ntruck = "bramble"\n'
 # Across: the pack stands at y = -4, the truck is heavier on the left by a hair.
@@ -76,7 +76,7 @@ def test_the_best_place_is_the_best_of_all(tmp_path: Path, bramble: Loaded) -> N
     each = angles(trucks, grip).angle
     for aim in ("side", "worst"):
         wanted = int(np.argmax(each[:, DIRECTIONS.index(aim)])) + 1
-        ranking = what_if(bramble, found, aim)
+        ranking = rank_changes(bramble, found, aim)
         (outcome,) = ranking.outcomes
         assert outcome.many == wanted
         assert outcome.price == 9
@@ -93,7 +93,7 @@ def test_plan_puts_a_slot_where_it_is_best(tmp_path: Path, bramble: Loaded) -> N
     assert found.best.price == 7  # the price is for the slot, not for each step
     (pick,) = found.best.picks
     assert pick[0] == 1
-    ranking = what_if(bramble, catalogue(tmp_path, DOWN), "side")
+    ranking = rank_changes(bramble, catalogue(tmp_path, DOWN), "side")
     assert pick[1] == ranking.outcomes[0].many
 
 

@@ -9,8 +9,8 @@ import pytest
 
 from crossfall.truck.build import Loaded, load_truck
 from crossfall.tuning.changes import Catalogue, read_changes
-from crossfall.tuning.limits import Limits
-from crossfall.tuning.linear import Bounds
+from crossfall.tuning.limits import ClassLimits
+from crossfall.tuning.milp_model import Bounds
 from crossfall.tuning.plan import aim_at
 from crossfall.tuning.unmet import unmet
 
@@ -43,8 +43,8 @@ def some(tmp_path: Path) -> Catalogue:
     return read_changes(path)
 
 
-def limits(**given: object) -> Limits:
-    return Limits.model_validate({"format": 1, "name": "some class", **given})
+def limits(**given: object) -> ClassLimits:
+    return ClassLimits.model_validate({"format": 1, "name": "some class", **given})
 
 
 def test_the_limit_that_nothing_meets_is_named(bramble: Loaded, some: Catalogue) -> None:

@@ -13,19 +13,19 @@ from crossfall.answers.tips import tip_angles, tip_pairs, weakest
 from crossfall.statics import rigid
 from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.edits import set_values
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import TANGENTIAL_RATIO, Truck
-from crossfall.truck.problems import InputError
 from crossfall.tuning.apply import apply
 from crossfall.tuning.battery import CELL, RunTime, run_time
-from crossfall.tuning.changes import Catalogue, beside, read_changes
+from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
 from crossfall.tuning.corners import WORTH_SAYING, Corner, corners, truck_at, turns
-from crossfall.tuning.directions import DIRECTIONS, difference_sd, doubt
+from crossfall.tuning.directions import DIRECTIONS, angle_errors, difference_sd
 from crossfall.tuning.effects import effects, turning_circle
 from crossfall.tuning.limits import breaches, read_limits
 from crossfall.tuning.packs import packs
-from crossfall.tuning.whatif import Outcome, Ranking, what_if
-from crossfall.tuning.whatif_words import words
+from crossfall.tuning.whatif import ChangeOutcome, Ranking, rank_changes
+from crossfall.tuning.whatif_words import outcome_words
 from support import make_truck
 
 SIDE, CLIMB, DESCENT, WORST = range(4)
@@ -38,15 +38,15 @@ def bramble() -> Loaded:
 
 @pytest.fixture(scope="module")
 def catalogue(bramble: Loaded) -> Catalogue:
-    return read_changes(beside(bramble.path))
+    return read_changes(change_file_of(bramble.path))
 
 
 @pytest.fixture(scope="module")
 def ranking(bramble: Loaded, catalogue: Catalogue) -> Ranking:
-    return what_if(bramble, catalogue, "side")
+    return rank_changes(bramble, catalogue, "side")
 
 
-def of(ranking: Ranking, catalogue: Catalogue, name: str) -> Outcome:
+def of(ranking: Ranking, catalogue: Catalogue, name: str) -> ChangeOutcome:
     i = catalogue.position(name)
     return next(o for o in ranking.outcomes if o.change == i)
 
@@ -54,7 +54,7 @@ def of(ranking: Ranking, catalogue: Catalogue, name: str) -> Outcome:
 # Gains
 
 
-def builds(bramble: Loaded, catalogue: Catalogue, outcome: Outcome) -> list[Truck]:
+def builds(bramble: Loaded, catalogue: Catalogue, outcome: ChangeOutcome) -> list[Truck]:
     """The truck without a change and with it, each by itself, on top of what it requires."""
     first = dict.fromkeys(outcome.on_top_of, 1)
     pair = [first, first | {outcome.change: outcome.many}]
@@ -108,15 +108,15 @@ def test_everything_is_asked_on_the_surface_named(
 ) -> None:
     """A side slope on wet rock ends in a slide; against a rail nothing does."""
     few = Catalogue((catalogue["tray lower"],), "", catalogue.source)
-    wet = what_if(bramble, few, "side", surface="wet rock")
+    wet = rank_changes(bramble, few, "side", surface="wet rock")
     assert wet.now_slides.tolist()[:3] == [True] * 3
     asked = tip_angles(bramble.truck, wet.now_heading[:3], 0.6, "rail").free
     np.testing.assert_allclose(wet.now[:3], asked, atol=1e-9)
-    rail = what_if(bramble, few, "side", surface="wet rock", hold="rail")
+    rail = rank_changes(bramble, few, "side", surface="wet rock", hold="rail")
     assert not rail.now_slides.any()
     np.testing.assert_allclose(rail.now[:3], asked, atol=1e-9)
     with pytest.raises(InputError, match="no surface 'ice'"):
-        what_if(bramble, few, "side", surface="ice")
+        rank_changes(bramble, few, "side", surface="ice")
 
 
 # What turns with grip and tyres
@@ -178,7 +178,7 @@ def test_measured_tyres_and_exact_grip_leave_nothing_to_turn(
     exact = replace(grip, low=grip.likely, high=grip.likely)
     assert corners(exact, measured) == ()
     certain = replace(bramble, spec=spec, truck=replace(measured, grips=(exact,)))
-    (outcome,) = what_if(
+    (outcome,) = rank_changes(
         certain, Catalogue((catalogue["tray lower"],), "", catalogue.source)
     ).outcomes
     assert outcome.corners.shape == (0, 4)
@@ -200,7 +200,7 @@ def test_a_sign_that_turns_is_told(catalogue: Catalogue, ranking: Ranking) -> No
     outcome = replace(
         ranking.outcomes[0], gain=here, corners=there, turns=turns(here, there), overtaken=((1, 2),)
     )
-    said = words(outcome, SIDE, places, [c.name for c in catalogue.changes])
+    said = outcome_words(outcome, SIDE, places, [c.name for c in catalogue.changes])
     assert (
         "on the descent it may help or cost: −0.20° as assumed, +0.10° at the lowest grip, 0.7"
         in said
@@ -230,7 +230,7 @@ def test_where_only_one_of_two_slides_first_both_stand_against_a_rail(
         "set = { 'grip.wet rock.likely' = 0.74 }\n",
         encoding="utf-8",
     )
-    (outcome,) = what_if(bramble, read_changes(path), "side", surface="wet rock").outcomes
+    (outcome,) = rank_changes(bramble, read_changes(path), "side", surface="wet rock").outcomes
     assert outcome.slid[SIDE]
     assert not outcome.slides[SIDE]
     ends = [tip_angles(bramble.truck, rigid.QUARTERS[[1, 3]], mu, "rail") for mu in (0.6, 0.74)]
@@ -261,21 +261,25 @@ def test_closer_than_the_uncertainty_is_a_tie(bramble: Loaded, tmp_path: Path) -
         part += ", mass_tol_g = 3"
         text += f"[[change]]\nname = '{name}'\nlabel = '{name}'\nadd = [{{ {part} }}]\n"
     path.write_text(text, encoding="utf-8")
-    found = what_if(bramble, read_changes(path), "side")
+    found = rank_changes(bramble, read_changes(path), "side")
     assert [(o.change, o.place) for o in found.outcomes] == [(1, 1), (0, 1), (2, 3)]
     exact = path.read_text(encoding="utf-8").replace("mass_tol_g = 3", "mass_tol_g = 0")
     path.write_text(exact.replace("at_mm", "place_tol_mm = 0, at_mm"), encoding="utf-8")
-    assert [o.place for o in what_if(bramble, read_changes(path), "side").outcomes] == [1, 2, 3]
+    assert [o.place for o in rank_changes(bramble, read_changes(path), "side").outcomes] == [
+        1,
+        2,
+        3,
+    ]
 
 
 def test_shared_errors_cancel_in_a_difference(bramble: Loaded) -> None:
     """A change is known far better than the truck it is made to."""
     truck = bramble.truck
-    own = doubt(truck, pi / 2)
+    own = angle_errors(truck, pi / 2)
     assert difference_sd(own, own) == 0.0
     alone = difference_sd(own, {})
     lighter = replace(truck, parts=truck.parts[1:])
-    assert 0 < difference_sd(own, doubt(lighter, pi / 2)) < alone
+    assert 0 < difference_sd(own, angle_errors(lighter, pi / 2)) < alone
 
 
 def test_doubt_is_that_of_drawn_trucks(bramble: Loaded) -> None:
@@ -292,7 +296,7 @@ def test_doubt_is_that_of_drawn_trucks(bramble: Loaded) -> None:
         other = with_shifts(with_masses(truck, masses), shifts)
         drawn.append(rigid.tip_angle(other, np.array([pi / 2]))[0])
     # 400 draws: the deviation itself is known to 1 / sqrt(800), 3.5 %
-    assert np.std(drawn) == pytest.approx(difference_sd(doubt(truck, pi / 2), {}), rel=0.12)
+    assert np.std(drawn) == pytest.approx(difference_sd(angle_errors(truck, pi / 2), {}), rel=0.12)
 
 
 def test_words_name_what_is_won_and_lost(catalogue: Catalogue, ranking: Ranking) -> None:
@@ -303,7 +307,7 @@ def test_words_name_what_is_won_and_lost(catalogue: Catalogue, ranking: Ranking)
 
 
 def test_aim_decides_the_order(bramble: Loaded, catalogue: Catalogue, ranking: Ranking) -> None:
-    climb = what_if(bramble, catalogue, "climb")
+    climb = rank_changes(bramble, catalogue, "climb")
     gains = [o.gain[CLIMB] for o in climb.outcomes]
     assert gains == sorted(gains, reverse=True)
     assert climb.outcomes[0].change != ranking.outcomes[0].change
@@ -313,10 +317,10 @@ def test_a_change_that_leaves_no_truck_standing_is_told(bramble: Loaded, tmp_pat
     path = tmp_path / "c.toml"
     path.write_text(
         'format = 1\ntruck = "bramble"\n[[change]]\nname = "a"\nlabel = "a"\n'
-        'set = { "both.suspension.spring_n_per_mm" = 0.01 }\n',
+        'set = { "both.suspension.shock_n_per_mm" = 0.01 }\n',
         encoding="utf-8",
     )
-    found = what_if(bramble, read_changes(path), "side")
+    found = rank_changes(bramble, read_changes(path), "side")
     assert found.outcomes == ()
     assert "spring cannot hold" in found.impossible[0][1]
 

@@ -12,9 +12,9 @@ from click.testing import CliRunner
 
 from crossfall.truck.build import load_truck
 from crossfall.truck.demos import find_demo
-from crossfall.truck.problems import InputError
+from crossfall.truck.errors import InputError
 from crossfall.tuning.apply import apply
-from crossfall.tuning.changes import beside, read_changes
+from crossfall.tuning.changes import change_file_of, read_changes
 from crossfall.verbs.fit import command
 
 SLOT = """
@@ -31,8 +31,8 @@ def truck(tmp_path: Path) -> Path:
     assert demo is not None
     path = tmp_path / "mine.toml"
     shutil.copy(demo, path)
-    changes = beside(demo).read_text(encoding="utf-8")
-    beside(path).write_text(changes + SLOT, encoding="utf-8")
+    changes = change_file_of(demo).read_text(encoding="utf-8")
+    change_file_of(path).write_text(changes + SLOT, encoding="utf-8")
     return path
 
 
@@ -50,7 +50,7 @@ def test_the_new_file_is_the_changed_truck_with_its_comments(truck: Path) -> Non
     assert text.startswith("# Fitted: ")
     assert "slid by [0, 0, -15] mm" in text.splitlines()[0]
     old, new = load_truck(truck), load_truck(out)
-    catalogue = read_changes(beside(truck))
+    catalogue = read_changes(change_file_of(truck))
     wanted = {catalogue.position("tray lower"): 1, catalogue.position("no spare"): 1}
     spec = apply(old.spec, catalogue, wanted | {catalogue.position("slot"): 5})
     assert new.spec == spec

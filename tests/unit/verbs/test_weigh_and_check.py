@@ -14,9 +14,9 @@ from click.testing import CliRunner
 from crossfall.cli import crossfall
 from crossfall.statics.rigid import tip_angle
 from crossfall.truck.build import load_truck
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
-from crossfall.truck.problems import InputError
-from crossfall.truck.weight import weigh
+from crossfall.truck.weight import weigh_truck
 
 
 def ask(*args: str) -> dict:
@@ -35,7 +35,7 @@ def test_weigh_in_tuners_units():
     assert sum(answer["wheel_loads_g"].values()) == pytest.approx(answer["mass_g"])
     assert sum(answer["axle_loads_g"]) == pytest.approx(answer["mass_g"])
     assert answer["sprung_g"] + sum(answer["unsprung_g"]) == pytest.approx(answer["mass_g"])
-    found = weigh(load_truck("bramble").truck)
+    found = weigh_truck(load_truck("bramble").truck)
     # 95 % of a normal error: 1.96 standard uncertainties.
     assert answer["cg_plus_minus_mm"] == pytest.approx(list(1960 * found.cg_sd))
     assert answer["mass_plus_minus_g"] == pytest.approx(1960 * found.mass_sd) != 0
@@ -87,7 +87,7 @@ def test_check_names_what_is_assumed():
     answer = ask("check", "bramble")
     basis = {one["name"]: one["basis"] for one in answer["uncertain"]}
     assert basis["front track"] == "file"
-    assert basis["front roll centre"] == "default"
+    assert basis["front lower link, height of its chassis end"] == "default"
     (assumed,) = [one for one in answer["uncertain"] if one["basis"] == "assumed"]
     assert (assumed["low"], assumed["likely"], assumed["high"]) == (0.3, 0.6, 1.0)
     assert assumed["why"]

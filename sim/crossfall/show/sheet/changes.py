@@ -18,7 +18,7 @@ from crossfall.truck.build import Loaded
 from crossfall.truck.schema import PartSpec, TruckSpec
 
 LEAST_MM, LEAST_G = 0.05, 0.05  # what nobody could set or weigh is no change
-UNITS = (
+_UNITS = (
     ("_n_mm_per_deg", " N mm/deg"),
     ("_n_s_per_m", " N s/m"),
     ("_n_per_mm", " N/mm"),
@@ -29,7 +29,7 @@ UNITS = (
     ("_g", " g"),
     ("_a", " A"),
 )
-NAMES = {"raise": "body lift", "spring": "spring rate"}
+_NAMES = {"raise": "body lift", "spring": "spring rate"}
 
 
 @dataclass(frozen=True)
@@ -176,8 +176,8 @@ def _moved_words(a: PartSpec, b: PartSpec, shift: float) -> str:
     """How far a part went, or "" where it stayed; a link's ends apart where they differ."""
     if b.is_link and b.chassis_end_mm and b.axle_end_mm and a.chassis_end_mm and a.axle_end_mm:
         y = b.chassis_end_mm[1]
-        top = moved(_less(b.chassis_end_mm, a.chassis_end_mm, shift), _outward(b, y))
-        low = moved(_less(b.axle_end_mm, a.axle_end_mm), _outward(b, y))
+        top = shift_words(_less(b.chassis_end_mm, a.chassis_end_mm, shift), _outward(b, y))
+        low = shift_words(_less(b.axle_end_mm, a.axle_end_mm), _outward(b, y))
         if top == low:
             return top
         ends = (("chassis end", top), ("axle end", low))
@@ -185,7 +185,7 @@ def _moved_words(a: PartSpec, b: PartSpec, shift: float) -> str:
     if a.at_mm is None or b.at_mm is None:
         return ""
     by = _less(b.at_mm, a.at_mm, shift if b.on == "chassis" else 0.0)
-    return moved(by, _outward(b, b.at_mm[1]))
+    return shift_words(by, _outward(b, b.at_mm[1]))
 
 
 def _less(b: Sequence[float], a: Sequence[float], shift: float = 0.0) -> tuple[float, ...]:
@@ -199,7 +199,7 @@ def _outward(part: PartSpec, y: float) -> float:
     return (1.0 if y >= 0 else -1.0) if part.mirror else 0.0
 
 
-def moved(by_mm: Sequence[float], outward: float = 0.0) -> str:
+def shift_words(by_mm: Sequence[float], outward: float = 0.0) -> str:
     """A shift (mm) in words: '15 mm lower, 28 mm forward'."""
     x, y, z = by_mm
     sideways = ("further out", "further in") if outward else ("to the left", "to the right")
@@ -253,12 +253,12 @@ def plain_key(key: str) -> tuple[str, str]:
     """A key as a tuner would say it, and its unit: rear.suspension.droop_mm is rear droop."""
     section, *_, last = key.split(".")
     unit = ""
-    for suffix, symbol in UNITS:
+    for suffix, symbol in _UNITS:
         if last.endswith(suffix):
             last, unit = last.removesuffix(suffix), symbol
             break
     tyre = "tyre " if ".tyre." in key and not last.startswith("tyre") else ""
-    words = NAMES.get(f"{tyre}{last}".replace("_", " "), f"{tyre}{last}".replace("_", " "))
+    words = _NAMES.get(f"{tyre}{last}".replace("_", " "), f"{tyre}{last}".replace("_", " "))
     return (words if section == "chassis" else f"{section} {words}"), unit
 
 
@@ -300,7 +300,7 @@ def _points(before: TruckSpec, now: TruckSpec, shift: float) -> Iterable[Differe
         return
     for name in ("nose", "belly", "tail"):
         (x0, z0), (x1, z1) = getattr(a, f"{name}_mm"), getattr(b, f"{name}_mm")
-        if words := moved((x1 - x0 - shift, 0.0, z1 - z0)):
+        if words := shift_words((x1 - x0 - shift, 0.0, z1 - z0)):
             yield Difference(f"{name} point", words)
 
 

@@ -9,13 +9,13 @@ import numpy as np
 
 from crossfall.answers.answer import Answers, TipAnswer, answer, weakest_heading
 from crossfall.answers.conditions import Hold, choose_grip, conditions
+from crossfall.measurement.board_predict import board_grip
 from crossfall.show.sheet.changes import Differences, differences
 from crossfall.truck.build import Loaded
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck
-from crossfall.truck.weight import WeighIn, weigh
+from crossfall.truck.weight import WeighIn, weigh_truck
 from crossfall.tuning.apply import apply, built
-from crossfall.tuning.board_predict import board_grip
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.effects import Effects, effects
 
@@ -109,7 +109,7 @@ def gather(
     )
 
 
-def fitted(
+def fitted_truck(
     loaded: Loaded, catalogue: Catalogue, chosen: Mapping[int, int]
 ) -> tuple[Loaded, tuple[Bought, ...]]:
     """The truck with changes made (position: how many), and what each weighs and costs.
@@ -142,7 +142,7 @@ def _build(loaded: Loaded, surface: str | None, hold: Hold, before: Loaded | Non
     asked = (*asked, weakest_heading(loaded.truck, asked[0]))
     return Build(
         loaded,
-        weigh(loaded.truck),
+        weigh_truck(loaded.truck),
         answer(loaded.truck, asked, trial=False),
         effects(loaded.truck, loaded.spec, measured_on),
     )

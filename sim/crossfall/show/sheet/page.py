@@ -9,7 +9,7 @@ from matplotlib.figure import Figure as Drawing
 from matplotlib.patches import Rectangle
 
 from crossfall.show.sheet.facts import Facts
-from crossfall.show.sheet.text import PAD, Column, Table
+from crossfall.show.sheet.text import PAD, Column, TextTable
 from crossfall.show.sheet.views import (
     Frame,
     choose_scale,
@@ -19,9 +19,9 @@ from crossfall.show.sheet.views import (
     scale_words,
     view_key,
 )
-from crossfall.show.sheet.words import Words, words
+from crossfall.show.sheet.words import Words, sheet_words
 from crossfall.show.silhouette import solids
-from crossfall.show.style import A4, BODY, HEADING, LIGHT, SMALL, page, styled
+from crossfall.show.style import A4, BODY, HEADING, LIGHT, SMALL, paper_page, styled
 
 EDGE = 10.0  # mm kept free all round: no printer reaches further out
 TITLE, HEADS, NOTE = 5.0, 4.0, 3.1  # mm, heights of a table's title, heads and lines of notes
@@ -31,13 +31,13 @@ NAME, UNDERS = 17.0, (21.9, 25.9)  # mm, base lines of the name and of what stan
 CAUTION_TOP, CAUTION_STEP = 266.5, 64.5  # mm
 
 # Left, top, width and height of the drawings, mm from the upper left corner of the page.
-Box = tuple[float, float, float, float]
-VIEWS: Box = (EDGE, 31.0, 190.0, 69.0)
-PLAN: Box = (EDGE, 101.0, 106.0, 54.0)
-COMPASS: Box = (156.0, 157.0, 44.0, 46.5)
+Rect = tuple[float, float, float, float]
+VIEWS: Rect = (EDGE, 31.0, 190.0, 69.0)
+PLAN_RECT: Rect = (EDGE, 101.0, 106.0, 54.0)
+COMPASS: Rect = (156.0, 157.0, 44.0, 46.5)
 
 
-def frame(box: Box, height: float = A4[1]) -> Frame:
+def frame(box: Rect, height: float = A4[1]) -> Frame:
     """The box counted from the lower left corner of a page `height` mm tall."""
     left, top, width, tall = box
     return Frame(left, height - top - tall, width, tall)
@@ -45,22 +45,22 @@ def frame(box: Box, height: float = A4[1]) -> Frame:
 
 def scale_of(facts: Facts) -> float:
     """1:scale of side, rear and plan."""
-    return choose_scale(solids(facts.now.truck), lowered(frame(VIEWS)), frame(PLAN))
+    return choose_scale(solids(facts.now.truck), lowered(frame(VIEWS)), frame(PLAN_RECT))
 
 
 @styled
 def draw_sheet(facts: Facts) -> Drawing:
     """The page, for `style.render`."""
-    made, axes = page(*A4)
-    told, scale = words(facts), scale_of(facts)
-    _head(axes, told, scale_words(scale))
+    made, axes = paper_page(*A4)
+    text, scale = sheet_words(facts), scale_of(facts)
+    _head(axes, text, scale_words(scale))
     draw_views(axes, lowered(frame(VIEWS)), facts, scale)
     view_key(axes, EDGE, A4[1] - VIEWS[1] - 1.5, facts.before is not None)
-    draw_plan(axes, frame(PLAN), facts, scale)
+    draw_plan(axes, frame(PLAN_RECT), facts, scale)
     draw_compass(axes, frame(COMPASS), facts)
-    for table in told.tables:
+    for table in text.tables:
         draw_table(axes, table)
-    _cautions(axes, told)
+    _cautions(axes, text)
     return made
 
 
@@ -74,11 +74,11 @@ def _text(axes: Axes, x: float, top: float, text: str, size: float, **style: obj
     axes.text(x, A4[1] - top, text, size=size, **style)  # type: ignore[arg-type]
 
 
-def _head(axes: Axes, told: Words, scale: str) -> None:
-    _text(axes, EDGE, NAME, told.name, told.name_size, weight="bold")
-    for base, line in zip(UNDERS, told.under, strict=True):
+def _head(axes: Axes, text: Words, scale: str) -> None:
+    _text(axes, EDGE, NAME, text.name, text.name_size, weight="bold")
+    for base, line in zip(UNDERS, text.under, strict=True):
         _text(axes, EDGE, base, line, BODY, color=LIGHT.soft)
-    for x, figure in zip(FIGURES, told.figures, strict=True):
+    for x, figure in zip(FIGURES, text.figures, strict=True):
         _text(axes, x, 13.0, figure.label, SMALL, color=LIGHT.soft)
         _text(axes, x, 19.5, figure.value, FIGURE_SIZE, weight="bold")
         _text(axes, x, 25.9, figure.under, SMALL, color=LIGHT.soft)
@@ -92,7 +92,7 @@ def _rule(
     axes.plot([left, right], [A4[1] - top] * 2, color=colour, lw=width, solid_capstyle="butt")
 
 
-def draw_table(axes: Axes, table: Table) -> None:
+def draw_table(axes: Axes, table: TextTable) -> None:
     """Title, heads, rows, notes; figures to the right, boxes where something is to be written."""
     left, top = table.at
     right = left + table.width
@@ -134,7 +134,7 @@ def _line(
         left += column.width
 
 
-def _boxes(axes: Axes, table: Table, left: float, top: float) -> None:
+def _boxes(axes: Axes, table: TextTable, left: float, top: float) -> None:
     for column in table.columns:
         if column.write:
             corner = (left + 0.6, A4[1] - top - table.row + 0.6)
@@ -143,11 +143,11 @@ def _boxes(axes: Axes, table: Table, left: float, top: float) -> None:
         left += column.width
 
 
-def _cautions(axes: Axes, told: Words) -> None:
+def _cautions(axes: Axes, text: Words) -> None:
     _rule(axes, EDGE, A4[0] - EDGE, CAUTION_TOP, 1.2, LIGHT.ink)
-    for i, (name, lines) in enumerate(told.cautions):
+    for i, (name, lines) in enumerate(text.cautions):
         x = EDGE + CAUTION_STEP * i
         _text(axes, x, CAUTION_TOP + 4.2, name, BODY, weight="bold")
         for j, line in enumerate(lines):
             _text(axes, x, CAUTION_TOP + 7.6 + NOTE * j, line, SMALL)
-    _text(axes, EDGE, A4[1] - EDGE + 1.0, told.people, BODY, weight="bold")
+    _text(axes, EDGE, A4[1] - EDGE + 1.0, text.people, BODY, weight="bold")

@@ -25,7 +25,7 @@ class Column:
 
 
 @dataclass(frozen=True)
-class Table:
+class TextTable:
     """title: above it. at: left and top, mm. rows: texts that fit. last_is_sum: set off by a line.
 
     notes: lines in small print below. kind: names it in the page.
@@ -45,19 +45,19 @@ class Table:
         return sum(c.width for c in self.columns)
 
 
-def degrees(value: float) -> str:
+def degree_text(value: float) -> str:
     return f"{np.degrees(value):.1f}" if np.isfinite(value) else "none"
 
 
-def tip(answer: TipAnswer) -> str:
+def tip_text(answer: TipAnswer) -> str:
     """The tip; in brackets what it would do against a rail, where it slides first."""
-    text = degrees(answer.tip)
+    text = degree_text(answer.tip)
     return f"[{text}]" if answer.slides_first else text
 
 
-def span(ends: tuple[float, float]) -> str:
+def range_text(ends: tuple[float, float]) -> str:
     """Both ends of a range in rad, or nothing where there is none."""
-    low, high = (degrees(v) for v in ends)
+    low, high = (degree_text(v) for v in ends)
     return f"{low} – {high}" if np.all(np.isfinite(ends)) else ""
 
 
@@ -86,11 +86,11 @@ def signed(value: float, decimals: int) -> str:
     return f"{round(value, decimals) + 0.0:+.{decimals}f}".replace("-", "−")
 
 
-def plain(value: float, decimals: int) -> str:
+def decimal_text(value: float, decimals: int) -> str:
     return f"{round(value, decimals) + 0.0:.{decimals}f}".replace("-", "−")
 
 
-def fitted(text: str, width: float, size: float = BODY, weight: str = "normal") -> str:
+def shortened(text: str, width: float, size: float = BODY, weight: str = "normal") -> str:
     """The text, shortened with dots to fit `width` mm."""
     while text_size(text, size, weight)[0] > width and len(text) > 1:
         text = text.rstrip("…")[:-1].rstrip() + "…"
@@ -106,4 +106,4 @@ def wrapped(text: str, width: float, size: float = SMALL) -> tuple[str, ...]:
             lines[-1] = longer
         else:
             lines.append(word)
-    return tuple(fitted(line, width, size) for line in lines)
+    return tuple(shortened(line, width, size) for line in lines)

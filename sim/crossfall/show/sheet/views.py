@@ -21,12 +21,12 @@ from crossfall.show.paper import (
     Placement,
     centre_mark,
     dimension,
-    ground,
+    draw_ground,
     haloed,
     paint,
 )
 from crossfall.show.sheet.facts import Build, Facts
-from crossfall.show.silhouette import PLAN, REAR, SIDE, Solid, solids
+from crossfall.show.silhouette import PLAN, REAR, SIDE, PlacedShape, solids
 from crossfall.show.style import HEADING, LIGHT, SMALL, text_size
 from crossfall.statics.rigid import downhill, tip_points, wedge_lines
 from crossfall.truck.massprops import whole
@@ -50,7 +50,7 @@ class Frame:
     height: float
 
 
-def choose_scale(things: list[Solid], views: Frame, plan: Frame) -> float:
+def choose_scale(things: list[PlacedShape], views: Frame, plan: Frame) -> float:
     """The largest usual scale at which side and rear fit one frame and the plan the other."""
     side, rear, top = (extent(things, v) for v in (SIDE, REAR, PLAN))
     across = side.right - side.left + rear.right - rear.left
@@ -82,7 +82,7 @@ def draw_views(axes: Axes, frame: Frame, facts: Facts, scale: float) -> None:
     at_rear = Placement(REAR, (x_rear, level), scale)
     for place, box in ((at_side, side), (at_rear, rear)):
         paint(axes, place, things)
-        ground(axes, place.at(box.left, 0)[0] - 4, place.at(box.right, 0)[0] + 4, level)
+        draw_ground(axes, place.at(box.left, 0)[0] - 4, place.at(box.right, 0)[0] + 4, level)
         _tip_lines(axes, place, truck, old)
     clearances(axes, at_side, truck, side)
     _side_sizes(axes, at_side, truck, old)

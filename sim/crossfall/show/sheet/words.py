@@ -18,23 +18,23 @@ from crossfall.show.sheet.text import (
     PAD,
     TIGHT,
     Column,
-    Table,
-    degrees,
-    fitted,
+    TextTable,
+    decimal_text,
+    degree_text,
     gain,
     money,
-    plain,
+    range_text,
+    shortened,
     signed,
-    span,
-    tip,
     tip_gain,
+    tip_text,
     wrapped,
 )
 from crossfall.show.style import BODY, HEADING, SMALL, text_size
 from crossfall.truck.model import GRAVITY
-from crossfall.truck.weight import COVERAGE, Influence
+from crossfall.truck.weight import COVERAGE, PartInfluence
 
-CASES = {
+_CASES = {
     0: "climb",
     45: "climb, left side low",
     90: "left side down",
@@ -44,8 +44,8 @@ CASES = {
     270: "right side down",
     315: "climb, right side low",
 }
-OUTCOMES = {"tips": "tips", "slides": "slides", "too close to call": "toss-up"}
-STEPS = ("tyres squash", "give along the ground", "body rises", "leans and pitches")
+_OUTCOMES = {"tips": "tips", "slides": "slides", "too close to call": "toss-up"}
+_STEPS = ("tyres squash", "give along the ground", "body rises", "leans and pitches")
 CHANGES = "What was changed, and what it cost"
 LOWER = 209.0  # mm, top of the tables below
 MOST_ROWS = 10  # what the list of changes has room for
@@ -53,7 +53,7 @@ NAME_SIZE, NAME_WIDTH = 20.0, 57.0  # pt, the truck's name if it is short enough
 
 BLANK = "date ______________   by ______________"
 PEOPLE = "For scale models only. No basis for a vehicle that carries people."
-CAUTIONS = (
+_CAUTIONS = (
     (
         "Packs",
         "Strap the pack in before you tip the truck, and take it out before you work on it. A "
@@ -74,7 +74,7 @@ CAUTIONS = (
 
 
 @dataclass(frozen=True)
-class Figure:
+class _Figure:
     """One of the large numbers at the head."""
 
     label: str
@@ -89,20 +89,20 @@ class Words:
     name: str
     name_size: float
     under: tuple[str, str]
-    figures: tuple[Figure, ...]
-    weights: Table
-    tips: Table
-    changes: Table
-    board: Table
+    figures: tuple[_Figure, ...]
+    weights: TextTable
+    tips: TextTable
+    changes: TextTable
+    board: TextTable
     cautions: tuple[tuple[str, tuple[str, ...]], ...]
     people: str
 
     @property
-    def tables(self) -> tuple[Table, ...]:
+    def tables(self) -> tuple[TextTable, ...]:
         return self.weights, self.tips, self.changes, self.board
 
 
-def words(facts: Facts) -> Words:
+def sheet_words(facts: Facts) -> Words:
     """The sheet's text."""
     name = facts.now.truck.name
     size = min(NAME_SIZE, max(8.0, NAME_SIZE * NAME_WIDTH / text_size(name, NAME_SIZE, "bold")[0]))
@@ -111,15 +111,18 @@ def words(facts: Facts) -> Words:
         other = facts.before.truck.name
         under += ", before and after" if other == name else f", compared with {other}"
     return Words(
-        name=fitted(name, NAME_WIDTH, size, "bold"),
+        name=shortened(name, NAME_WIDTH, size, "bold"),
         name_size=round(size, 1),
-        under=(fitted(under, NAME_WIDTH, BODY), fitted(facts.date, NAME_WIDTH, BODY) or BLANK),
+        under=(
+            shortened(under, NAME_WIDTH, BODY),
+            shortened(facts.date, NAME_WIDTH, BODY) or BLANK,
+        ),
         figures=_figures(facts),
         weights=_weights(facts),
         tips=_tips(facts),
         changes=_what_was_done(facts),
         board=_board(facts),
-        cautions=tuple((t, wrapped(text, 59.0)) for t, text in CAUTIONS),
+        cautions=tuple((t, wrapped(text, 59.0)) for t, text in _CAUTIONS),
         people=PEOPLE,
     )
 
@@ -127,7 +130,7 @@ def words(facts: Facts) -> Words:
 # ---- head -----------------------------------------------------------------------------------
 
 
-def _figures(facts: Facts) -> tuple[Figure, ...]:
+def _figures(facts: Facts) -> tuple[_Figure, ...]:
     now, before = facts.now, facts.before
     first, w = now.weakest, now.weight
     if before is None:
@@ -137,24 +140,24 @@ def _figures(facts: Facts) -> tuple[Figure, ...]:
             COVERAGE * 100 * w.front_share_sd,
         )
         units = ("± {:.0f} g", "± {:.1f} mm", "± {:.1f} %")
-        under = [f"{span(first.range.tip)}, 95 %"]
+        under = [f"{range_text(first.range.tip)}, 95 %"]
         under += [unit.format(sd) for unit, sd in zip(units, sds, strict=True)]
     else:
         v, old = before.weight, before.weakest
-        under = [f"was {tip(old)}°, heading {_heading(old)}", f"was {v.mass * 1e3:.0f} g"]
+        under = [f"was {tip_text(old)}°, heading {_heading(old)}", f"was {v.mass * 1e3:.0f} g"]
         under += [f"was {v.cg[2] * 1e3:.1f} mm", f"was {v.front_share * 100:.1f} %"]
     if first.slides_first:
         slide = f"{np.degrees(first.slide[1]):.0f}°"
         under[0] = f"against a rail; slides first, at {slide}"
         if before is not None:
-            under[0] = f"was {tip(old)}°, at {_heading(old)}; slides at {slide}"
+            under[0] = f"was {tip_text(old)}°, at {_heading(old)}; slides at {slide}"
     values = (
-        (f"weakest: heading {_heading(first)}, {_short(first)}", f"{tip(first)}°"),
+        (f"weakest: heading {_heading(first)}, {_short(first)}", f"{tip_text(first)}°"),
         ("mass", f"{w.mass * 1e3:.0f} g"),
         ("CG above ground", f"{w.cg[2] * 1e3:.1f} mm"),
         ("on the front axle", f"{w.front_share * 100:.1f} %"),
     )
-    return tuple(Figure(a, b, c) for (a, b), c in zip(values, under, strict=True))
+    return tuple(_Figure(a, b, c) for (a, b), c in zip(values, under, strict=True))
 
 
 def _heading(answer: TipAnswer) -> int:
@@ -190,21 +193,21 @@ def weight_lines(build: Build) -> list[tuple[str, float, float, int]]:
     ]
 
 
-def _weights(facts: Facts) -> Table:
+def _weights(facts: Facts) -> TextTable:
     now = weight_lines(facts.now)
     old = weight_lines(facts.before) if facts.before is not None else None
     rows: list[tuple[str, ...]] = []
     for i, (what, value, sd, decimals) in enumerate(now):
         if not np.isfinite(value):
             continue
-        sure = f"± {plain(COVERAGE * sd, decimals)}" if np.isfinite(sd) else ""
+        sure = f"± {decimal_text(COVERAGE * sd, decimals)}" if np.isfinite(sd) else ""
         if old is None:
-            rows.append((what, plain(value, decimals), sure))
+            rows.append((what, decimal_text(value, decimals), sure))
         else:
             was = old[i][1]
-            known = plain(was, decimals) if np.isfinite(was) else "–"
+            known = decimal_text(was, decimals) if np.isfinite(was) else "–"
             change = gain(value, was, decimals)
-            rows.append((what, known, plain(value, decimals), sure, change))
+            rows.append((what, known, decimal_text(value, decimals), sure, change))
     heads = [Column("", 41.0, "left"), Column("", 22.0, bold=True), Column("95 %", 18.0)]
     if old is not None:
         heads = [
@@ -214,30 +217,30 @@ def _weights(facts: Facts) -> Table:
             Column("", 10.0, "left"),
             Column("change", 12.0),
         ]
-    return Table("weights", "Weights", (119.0, 101.0), tuple(heads), tuple(rows), row=3.85)
+    return TextTable("weights", "Weights", (119.0, 101.0), tuple(heads), tuple(rows), row=3.85)
 
 
 # ---- tips -----------------------------------------------------------------------------------
 
 
-def _tips(facts: Facts) -> Table:
+def _tips(facts: Facts) -> TextTable:
     rows = []
     old = facts.before.tips.answers if facts.before is not None else None
     for i, a in enumerate(facts.now.tips.answers):
         slides = f"{np.degrees(a.slide[0]):.0f} – {np.degrees(a.slide[2]):.0f}"
-        lift = degrees(a.first_lift) if np.isfinite(a.first_lift) else "at the tip"
-        rest: tuple[str, ...] = (span(a.range.tip), lift, slides, OUTCOMES[a.outcome])
+        lift = degree_text(a.first_lift) if np.isfinite(a.first_lift) else "at the tip"
+        rest: tuple[str, ...] = (range_text(a.range.tip), lift, slides, _OUTCOMES[a.outcome])
         if a.conditions.rail:
             rest = (*rest[:2], "held", "tips")
-        way = f"{_heading(a)}\u2002{CASES.get(_heading(a), '')}"
+        way = f"{_heading(a)}\u2002{_CASES.get(_heading(a), '')}"
         if i == len(facts.now.tips.answers) - 1:
             way = f"{_heading(a)}\u2002weakest of all"
             if old is not None and _heading(old[i]) != _heading(a):
                 way += f" (was {_heading(old[i])})"
         if old is None:
-            rows.append((way, degrees(a.rigid), tip(a), *rest))
+            rows.append((way, degree_text(a.rigid), tip_text(a), *rest))
         else:
-            rows.append((way, tip(old[i]), tip(a), tip_gain(a, old[i]), *rest))
+            rows.append((way, tip_text(old[i]), tip_text(a), tip_gain(a, old[i]), *rest))
     heads: tuple[Column, ...] = (
         Column("before", 14.5),
         Column("now", 14.5, bold=True),
@@ -256,10 +259,13 @@ def _tips(facts: Facts) -> Table:
     how = "against a rail" if first.rail else "all wheels held"
     where = f"on {first.grip.surface}, grip {first.grip.likely:g}, {how}"
     title = f"Goes over at, degrees of slope; {where}"
-    notes = (*wrapped(_tips_note(facts), 144.0)[:2], fitted(_lost(facts.now.weakest), 144.0, SMALL))
-    return Table(
+    notes = (
+        *wrapped(_tips_note(facts), 144.0)[:2],
+        shortened(_lost(facts.now.weakest), 144.0, SMALL),
+    )
+    return TextTable(
         "tips",
-        fitted(title, 144.0, HEADING, "bold"),
+        shortened(title, 144.0, HEADING, "bold"),
         (10.0, 157.0),
         columns,
         tuple(rows),
@@ -283,16 +289,16 @@ def _tips_note(facts: Facts) -> str:
 
 def _lost(answer: TipAnswer) -> str:
     """The angle budget of one heading in a line."""
-    said = [f"rigid {degrees(answer.budget.rigid)}"]
-    for (_, gained), name in zip(answer.budget.steps, STEPS, strict=False):
+    said = [f"rigid {degree_text(answer.budget.rigid)}"]
+    for (_, gained), name in zip(answer.budget.steps, _STEPS, strict=False):
         said.append(f"{name} {signed(float(np.degrees(gained)), 1)}")
-    return f"Weakest: {', '.join(said)}, left {degrees(answer.budget.compliant)}."
+    return f"Weakest: {', '.join(said)}, left {degree_text(answer.budget.compliant)}."
 
 
 # ---- changes, or what holds the CG up -------------------------------------------------------
 
 
-def _what_was_done(facts: Facts) -> Table:
+def _what_was_done(facts: Facts) -> TextTable:
     if facts.changed is None:
         return _pulls(facts.now)
     if facts.bought:
@@ -300,7 +306,7 @@ def _what_was_done(facts: Facts) -> Table:
     return _changes(facts.changed)
 
 
-def _bought(bought: Sequence[Bought], currency: str) -> Table:
+def _bought(bought: Sequence[Bought], currency: str) -> TextTable:
     """Changes out of a change file: their prices are those that `plan` counts."""
     columns = (Column("what", 74.0, "left"), Column("g", 10.5), Column(currency or "price", 13.0))
     shown, rest = bought, bought[:0]
@@ -313,8 +319,10 @@ def _bought(bought: Sequence[Bought], currency: str) -> Table:
     rows.append(("in all", mass, money(price)[1:]))
     cut = tuple(_cut(row, columns) for row in rows)
     note = "Counted: the changes' prices in the change file, as the plan counts them; no work."
-    notes = (fitted(note, 97.5, SMALL),)
-    return Table("changes", CHANGES, (10.0, LOWER), columns, cut, notes, TIGHT, last_is_sum=True)
+    notes = (shortened(note, 97.5, SMALL),)
+    return TextTable(
+        "changes", CHANGES, (10.0, LOWER), columns, cut, notes, TIGHT, last_is_sum=True
+    )
 
 
 def _bought_row(what: str, bought: Sequence[Bought]) -> tuple[str, ...]:
@@ -322,7 +330,7 @@ def _bought_row(what: str, bought: Sequence[Bought]) -> tuple[str, ...]:
     return what, signed(mass, 0) if round(abs(mass), 4) else "", money(price)[1:] if price else ""
 
 
-def _changes(changed: Differences) -> Table:
+def _changes(changed: Differences) -> TextTable:
     shown, rest = selected(changed)
     currency = changed.currency or "price"
     columns = (
@@ -357,7 +365,9 @@ def _changes(changed: Differences) -> Table:
         note += " settings, work) has no price there."
     cut = tuple(_cut(row, columns) for row in rows)
     notes = wrapped(note, 97.5)
-    return Table("changes", CHANGES, (10.0, LOWER), columns, cut, notes, TIGHT, last_is_sum=True)
+    return TextTable(
+        "changes", CHANGES, (10.0, LOWER), columns, cut, notes, TIGHT, last_is_sum=True
+    )
 
 
 def selected(changed: Differences) -> tuple[list[Difference], list[Difference]]:
@@ -365,12 +375,12 @@ def selected(changed: Differences) -> tuple[list[Difference], list[Difference]]:
     sizes, parts = list(changed.dimensions), list(changed.parts)
     if len(sizes) + len(parts) <= MOST_ROWS:
         return parts + sizes, []
-    room = MOST_ROWS - 1
-    kept = min(len(sizes), max(room // 2, room - len(parts)))
-    return parts[: room - kept] + sizes[:kept], parts[room - kept :] + sizes[kept:]
+    rows_left = MOST_ROWS - 1
+    kept = min(len(sizes), max(rows_left // 2, rows_left - len(parts)))
+    return parts[: rows_left - kept] + sizes[:kept], parts[rows_left - kept :] + sizes[kept:]
 
 
-def _pulls(build: Build) -> Table:
+def _pulls(build: Build) -> TextTable:
     """The parts that hold the CG up, or down, the most."""
     columns = (
         Column("part", 48.0, "left"),
@@ -381,16 +391,16 @@ def _pulls(build: Build) -> Table:
     rows = [_cut(_pull(p), columns) for p in build.weight.influences[:MOST_ROWS]]
     note = "Pull: by how much the part holds the CG up (+) or down (−)."
     title = "What holds the CG up, and what holds it down"
-    return Table("changes", title, (10.0, LOWER), columns, tuple(rows), (note,), TIGHT)
+    return TextTable("changes", title, (10.0, LOWER), columns, tuple(rows), (note,), TIGHT)
 
 
-def _pull(p: Influence) -> tuple[str, ...]:
+def _pull(p: PartInfluence) -> tuple[str, ...]:
     return p.name, f"{p.mass * 1e3:.0f}", f"{p.height * 1e3:.0f}", signed(p.pull * 1e3, 1)
 
 
 def _cut(row: tuple[str, ...], columns: tuple[Column, ...]) -> tuple[str, ...]:
     return tuple(
-        fitted(text, column.width - PAD, BODY, "bold" if column.bold else "normal")
+        shortened(text, column.width - PAD, BODY, "bold" if column.bold else "normal")
         for text, column in zip(row, columns, strict=True)
     )
 
@@ -398,10 +408,17 @@ def _cut(row: tuple[str, ...], columns: tuple[Column, ...]) -> tuple[str, ...]:
 # ---- the tilt-board card --------------------------------------------------------------------
 
 
-def _board(facts: Facts) -> Table:
+def _board(facts: Facts) -> TextTable:
     names = ("left down", "right down", "nose up", "nose down")
     rows = [
-        (f"{round(float(np.degrees(way)))}\u2002{name}", tip(a), span(a.range.tip), "", "", "")
+        (
+            f"{round(float(np.degrees(way)))}\u2002{name}",
+            tip_text(a),
+            range_text(a.range.tip),
+            "",
+            "",
+            "",
+        )
         for way, name, a in zip(BOARD, names, facts.board.answers, strict=True)
     ]
     columns = (
@@ -425,10 +442,10 @@ def _board(facts: Facts) -> Table:
         "Board level, gauge zeroed, wheels held, springs free. Raise slowly; read when the last "
         f"uphill tyre leaves. {rail}"
     )
-    notes = (*wrapped(note, 88.5), fitted(board_command(facts.now), 88.5, SMALL))
+    notes = (*wrapped(note, 88.5), shortened(board_command(facts.now), 88.5, SMALL))
     title = f"Tilt-board card, degrees; on {grip.surface}, grip {grip.likely:g}"
-    title = fitted(title, 88.5, HEADING, "bold")
-    return Table("board", title, (110.5, LOWER), columns, tuple(rows), notes, row=7.2)
+    title = shortened(title, 88.5, HEADING, "bold")
+    return TextTable("board", title, (110.5, LOWER), columns, tuple(rows), notes, row=7.2)
 
 
 def board_command(build: Build) -> str:

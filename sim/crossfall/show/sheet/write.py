@@ -11,6 +11,7 @@ from matplotlib.axes import Axes
 
 from crossfall.show.sheet import page as at
 from crossfall.show.sheet.facts import Facts
+from crossfall.show.sheet.still import Still, draw_still
 from crossfall.show.sheet.text import PAD
 from crossfall.show.sheet.views import (
     Frame,
@@ -20,20 +21,29 @@ from crossfall.show.sheet.views import (
     scale_words,
     view_key,
 )
-from crossfall.show.sheet.words import words
-from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, page, render, styled
+from crossfall.show.sheet.words import sheet_words
+from crossfall.show.style import (
+    BODY,
+    HEADING,
+    LIGHT,
+    SMALL,
+    paper_page,
+    render,
+    render_pages,
+    styled,
+)
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
-from crossfall.truck.problems import InputError, Problem
 
-KINDS = (".html", ".pdf")
+_KINDS = (".html", ".pdf")
 _TEMPLATE = Path(__file__).with_name("sheet.html.j2")
 
 
 @dataclass(frozen=True)
-class Picture:
+class _Picture:
     """An inline drawing and its place on the page. label: for those who cannot see it."""
 
-    box: at.Box
+    box: at.Rect
     label: str
     svg: str
 
@@ -48,16 +58,19 @@ def write_sheet(facts: Facts, path: str | Path) -> None:
 def check_target(path: Path) -> None:
     """Raises InputError where the file's format is none of the sheet's, or its folder is missing:
     before anything is worked out."""
-    if path.suffix.lower() not in KINDS:
+    if path.suffix.lower() not in _KINDS:
         what = f"'{path.suffix}' is no format of the sheet" if path.suffix else "has no suffix"
-        raise InputError(Problem(str(path), what, f"use {' or '.join(KINDS)}"))
+        raise InputError(Problem(str(path), what, f"use {' or '.join(_KINDS)}"))
     if not path.parent.is_dir():
         raise InputError(Problem(str(path), f"there is no folder '{path.parent}'", "make it first"))
 
 
-def pdf(facts: Facts) -> bytes:
-    """One A4 page, its text as text; the same facts give the same bytes."""
-    return render(at.draw_sheet(facts), "pdf")
+def pdf(facts: Facts, still: Still | None = None) -> bytes:
+    """One A4 page, its text as text; the same facts give the same bytes. still: a second page."""
+    sheet = at.draw_sheet(facts)
+    if still is None:
+        return render(sheet, "pdf")
+    return render_pages([sheet, draw_still(facts.now.truck.name, still)])
 
 
 def html(facts: Facts) -> str:
@@ -67,7 +80,7 @@ def html(facts: Facts) -> str:
     scale = at.scale_of(facts)
     environment = Environment(autoescape=True, trim_blocks=True, lstrip_blocks=True)
     return environment.from_string(_TEMPLATE.read_text(encoding="utf-8")).render(
-        told=words(facts),
+        told=sheet_words(facts),
         pictures=pictures(facts, scale),
         scale=scale_words(scale),
         views_top=at.VIEWS[1],
@@ -92,7 +105,7 @@ def html(facts: Facts) -> str:
     )
 
 
-def pictures(facts: Facts, scale: float) -> list[Picture]:
+def pictures(facts: Facts, scale: float) -> list[_Picture]:
     """The drawings, each by itself; side, rear and plan at 1:scale."""
 
     def views(axes: Axes, frame: Frame) -> None:
@@ -101,17 +114,17 @@ def pictures(facts: Facts, scale: float) -> list[Picture]:
 
     drawn = (
         ("side", at.VIEWS, "Side and rear view to scale", views),
-        ("plan", at.PLAN, "Plan with the load under each tyre",
+        ("plan", at.PLAN_RECT, "Plan with the load under each tyre",
          lambda a, f: draw_plan(a, f, facts, scale)),
         ("ways", at.COMPASS, "Tip angle by direction", lambda a, f: draw_compass(a, f, facts)),
     )  # fmt: skip
-    return [Picture(box, label, _svg(box, name, draw)) for name, box, label, draw in drawn]
+    return [_Picture(box, label, _svg(box, name, draw)) for name, box, label, draw in drawn]
 
 
 @styled
-def _svg(box: at.Box, name: str, draw: Callable[[Axes, Frame], None]) -> str:
+def _svg(box: at.Rect, name: str, draw: Callable[[Axes, Frame], None]) -> str:
     """A drawing of the box's size as an element, its ids told apart from the other drawings'."""
-    made, axes = page(box[2], box[3])
+    made, axes = paper_page(box[2], box[3])
     made.set_facecolor("none")
     draw(axes, Frame(0.0, 0.0, box[2], box[3]))
     text = render(made, "svg").decode()

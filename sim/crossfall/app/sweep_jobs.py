@@ -1,0 +1,118 @@
+"""Sweeps run from the page: one at a time, watched, stopped, its table kept in the folder."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from pathlib import Path
+from threading import Lock
+from typing import Any
+
+from crossfall.app.jobs import Job
+from crossfall.study.scenario import scenario_of
+from crossfall.study.sweep import CSV
+from crossfall.study.task import value_digest
+from crossfall.truck.build import Loaded
+from crossfall.truck.errors import InputError, Problem
+
+MOST_TRIALS_ON_PAGE = {
+    "closed form": 20_000,
+    "compliant": 4_000,
+}  # trials of one sweep: what a page can show
+HOME = "crossfall-out"  # where the verb keeps its results too
+
+
+def sweep_data(asked: Mapping[str, Any], surface: str | None) -> dict[str, Any]:
+    """A scenario of two axes out of what the page asks. Raises InputError."""
+    method, axes = asked.get("method"), asked.get("axes")
+    if method not in MOST_TRIALS_ON_PAGE:
+        raise InputError(Problem("sweep", "has no such method", ", ".join(MOST_TRIALS_ON_PAGE)))
+    if not isinstance(axes, list) or not 1 <= len(axes) <= 2:
+        raise InputError(Problem("sweep", "needs one or two things to vary"))
+    found = [_axis(one if isinstance(one, dict) else {}) for one in axes]
+    data = {"name": "sweep from the page", "method": method, "axis": found}
+    if surface is not None and not any(a["key"] == "grip" for a in found):
+        data["surface"] = surface
+    if not any(a["key"] == "heading_deg" for a in found):
+        headings = asked.get("headings")
+        if not isinstance(headings, list) or not 0 < len(headings) <= 72:
+            raise InputError(Problem("sweep", "has no way to stand", "1 to 72 headings"))
+        data["headings_deg"] = [float(h) for h in headings if isinstance(h, int | float)]
+    return data
+
+
+def _axis(asked: Mapping[str, Any]) -> dict[str, Any]:
+    key, steps = str(asked.get("key", ""))[:200], asked.get("steps")
+    bounds = [asked.get("first"), asked.get("last")]
+    if any(isinstance(v, bool) or not isinstance(v, int | float) for v in bounds):
+        raise InputError(Problem("sweep", f"{key} has no range", "from one number to another"))
+    if type(steps) is not int or not 2 <= steps <= 500:
+        raise InputError(Problem("sweep", f"{key} has no steps", "2 to 500"))
+    low, high = sorted(float(v) for v in bounds if v is not None)
+    return {"key": key, "first": low, "last": high, "steps": steps}
+
+
+class Sweeps:
+    """The sweep going on, or the last one; methods may be called from any thread."""
+
+    def __init__(self, folder: Path) -> None:
+        self._folder, self._table = folder, ""
+        self._job: Job | None = None
+        self._mutex = Lock()
+
+    def start(self, loaded: Loaded, text: str, data: dict[str, Any]) -> dict[str, Any]:
+        """Begin a sweep, in place of any before it. Raises InputError for what cannot be varied."""
+        scenario = scenario_of(loaded, data)
+        most = MOST_TRIALS_ON_PAGE[str(data["method"])]
+        if scenario.total > most:
+            what = f"is {scenario.total} trials"
+            raise InputError(Problem("sweep", what, f"at most {most}: take fewer steps"))
+        keys = "-".join(a.key for a in scenario.axes)
+        name = re.sub(r"[^A-Za-z0-9]+", "-", f"{loaded.path.stem}-{keys}").strip("-")[:60]
+        name = f"{name}-{value_digest([text, data])[:6]}"
+        task = {
+            "text": text,
+            "path": str(loaded.path),
+            "data": data,
+            "results": str(self._folder / HOME / name),
+        }
+        with self._mutex:
+            if self._job is not None:
+                self._job.clear()
+            self._table = f"{HOME}/{name}/{CSV}"
+            self._job = Job("crossfall.app.sweep_process", task, scenario.total)
+        return self.state()
+
+    def state(self) -> dict[str, Any]:
+        """How far it is; table: the name of its table once it is over, "" before."""
+        job = self._job
+        if job is None:
+            return {
+                "state": "none",
+                "words": "",
+                "done": 0,
+                "total": 0,
+                "left_s": None,
+                "table": "",
+            }
+        found = job.state()
+        last = found["found"][-1] if found["found"] else {}
+        there = job.over and (self._folder / self._table).is_file()
+        state = "stopping" if found["state"] == "stopped" and not job.over else found["state"]
+        return {
+            "state": state,
+            "words": found["words"],
+            "done": last.get("done", 0),
+            "total": job.total,
+            "left_s": last.get("seconds_left"),
+            "table": self._table if there else "",
+        }
+
+    def stop(self) -> dict[str, Any]:
+        if self._job is not None:
+            self._job.cancel()
+        return self.state()
+
+    def close(self) -> None:
+        if self._job is not None:
+            self._job.clear()

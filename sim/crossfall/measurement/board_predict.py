@@ -1,0 +1,160 @@
+"""What a board should show for a truck as its file has it, and how sure that is."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from itertools import product
+
+import numpy as np
+
+from crossfall.answers.conditions import Conditions, Hold, choose_grip
+from crossfall.answers.ranges import Range, ranges
+from crossfall.answers.tips import tip_pairs
+from crossfall.statics import rigid
+from crossfall.truck.massprops import whole
+from crossfall.truck.model import Array, Grip, Truck, frozen
+from crossfall.truck.weight import COVERAGE
+
+GIVE_SD = 0.10  # of the angle that tyres and springs cost: rates are seldom known better
+_STEP = 1e-3  # m, for derivatives: small to the truck, large to the accuracy of the compliant tip
+_BOARD = "tilt board"  # the usual name in a chassis file of the board's own grip
+
+
+@dataclass(frozen=True)
+class Prediction:
+    """Predicted tip angles, all (n,) rad, one per heading asked.
+
+    angle: the one answer's tip at the board's likely grip, against a rail where it slides first.
+    low, high: its 95 % range over all tolerances and the grip. rigid: closed form. u: standard
+    uncertainty, of that range. ground: the part of it that grip and the tyres' give along the
+    ground have.
+    """
+
+    angle: Array
+    low: Array
+    high: Array
+    rigid: Array
+    u: Array
+    ground: Array
+
+    @property
+    def give(self) -> Array:
+        """(n,) rad, what tyres, springs and lean change; usually negative."""
+        return self.angle - self.rigid
+
+
+@dataclass(frozen=True)
+class Outlook:
+    """What is expected on some headings, and its (n, 4) `slopes`."""
+
+    expected: Prediction
+    slopes: Array
+
+
+def board_grip(truck: Truck) -> Grip:
+    """The board's own grip, where the file has one, else that of its first surface."""
+    return next((g for g in truck.grips if g.surface == _BOARD), None) or choose_grip(truck, None)
+
+
+def outlook(
+    truck: Truck,
+    headings: Sequence[float],
+    locked: Sequence[bool],
+    railed: Sequence[bool] | None = None,
+    grip: Grip | None = None,
+) -> Outlook:
+    """Both for the same headings (rad)."""
+    asked = headings, locked, railed, grip
+    return Outlook(predict(truck, *asked), slopes(truck, *asked))
+
+
+def held(truck: Truck) -> Truck:
+    """The truck with its suspension locked."""
+    front, rear = (replace(a, suspension=replace(a.suspension, locked=True)) for a in truck.axles)
+    return replace(truck, front=front, rear=rear)
+
+
+def predict(
+    truck: Truck,
+    headings: Sequence[float],
+    locked: Sequence[bool],
+    railed: Sequence[bool] | None = None,
+    grip: Grip | None = None,
+) -> Prediction:
+    """The truck's tip angle on each heading (rad), suspension free or locked, with or without a
+    rail (none, if not said); grip: the board's, `board_grip` if not said."""
+    psi, lock = np.asarray(headings, dtype=np.float64), np.asarray(locked, dtype=bool)
+    rail = np.zeros(len(psi), dtype=bool) if railed is None else np.asarray(railed, dtype=bool)
+    ground = board_grip(truck) if grip is None else grip
+    angle, found = np.empty(len(psi)), [Range((0.0, 0.0), (0.0, 0.0), 1.0, ())] * len(psi)
+    for still, against in product((False, True), repeat=2):
+        some = np.flatnonzero((lock == still) & (rail == against))
+        if not len(some):
+            continue
+        build, hold = held(truck) if still else truck, _hold(against)
+        asked = [Conditions(float(psi[i]), ground, hold) for i in some]
+        tips, made = ranges(build, asked)
+        angle[some] = tips.free
+        for i, one in zip(some, made, strict=True):
+            found[i] = one
+    low, high = np.array([r.tip for r in found]).reshape(-1, 2).T
+    by_ground = [np.hypot.reduce([0.0, *(sd for n, sd in r.causes if _ground(n))]) for r in found]
+    u = (high - low) / (2 * COVERAGE)
+    return Prediction(angle, low, high, rigid.tip_angle(truck, psi), u, np.array(by_ground))
+
+
+def _hold(rail: bool) -> Hold:
+    return "rail" if rail else "brakes"
+
+
+def _ground(cause: str) -> bool:
+    return cause.startswith("grip on ") or "along the ground" in cause
+
+
+def slopes(
+    truck: Truck,
+    headings: Sequence[float],
+    locked: Sequence[bool],
+    railed: Sequence[bool] | None = None,
+    grip: Grip | None = None,
+) -> Array:
+    """(n, 4) rad/m, change of the compliant tip angle with the CG's x, y, z and with the contact
+    half-width of all tyres: what the rigid polygon promises for a wider contact, soft tyres do
+    not keep. See `predict` for the arguments.
+    """
+    psi = np.asarray(headings, dtype=np.float64)
+    rail = [False] * len(psi) if railed is None else list(railed)
+    mu = (board_grip(truck) if grip is None else grip).likely
+    changes = [(sign * _STEP * axis, 0.0) for axis in np.eye(3) for sign in (1.0, -1.0)]
+    least = min(a.tyre.contact_half_width for a in truck.axles)
+    ends = (_STEP, -min(least, _STEP))
+    changes += [(np.zeros(3), end) for end in ends]
+    found = np.empty((len(changes), len(psi)))
+    for against in (False, True):
+        some = [i for i, r in enumerate(rail) if r == against]
+        if not some:
+            continue
+        builds = [
+            _changed(held(truck) if locked[i] else truck, shift, wider)
+            for shift, wider in changes
+            for i in some
+        ]
+        tips = tip_pairs(
+            builds, np.tile(psi[some], len(changes)), mu, _hold(against), originals=len(some)
+        )
+        found[:, some] = tips.free.reshape(len(changes), -1)
+    spans = np.array([2 * _STEP] * 3 + [ends[0] - ends[1]])
+    out: Array = ((found[::2] - found[1::2]) / spans[:, None]).T
+    return np.nan_to_num(out)
+
+
+def _changed(truck: Truck, shift: Array, wider: float) -> Truck:
+    """The truck with its CG moved by (3,) m, all in the chassis, and its tyres' half-widths."""
+    share = whole(truck).mass / truck.chassis.mass
+    body = replace(truck.chassis, cg=frozen(truck.chassis.cg + share * shift))
+    front, rear = (
+        replace(a, tyre=replace(a.tyre, contact_half_width=a.tyre.contact_half_width + wider))
+        for a in truck.axles
+    )
+    return replace(truck, chassis=body, front=front, rear=rear)

@@ -1,0 +1,323 @@
+"""The page for the morning after: what ran, what failed and why, what surprises, and maps.
+
+One HTML file with its pictures inside, nothing fetched from anywhere.
+"""
+
+from __future__ import annotations
+
+import json
+import math
+from functools import partial
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+from matplotlib.colors import ListedColormap
+from matplotlib.figure import Figure
+from matplotlib.patches import Patch
+from matplotlib.ticker import MaxNLocator
+
+from crossfall.answers.conditions import case_name, choose_grip
+from crossfall.show.maps import WIDTH, MapPanel, draw_maps, plain_name
+from crossfall.show.style import LIGHT, axes_at, figure, render, styled, title
+from crossfall.show.unbeaten import draw_unbeaten
+from crossfall.study.dictionary import citation, describe_column
+from crossfall.study.scenario import Scenario
+from crossfall.study.scenario_file import MapSpec
+from crossfall.study.summary import Morning, numbers, summarize
+from crossfall.truck.files import write_atomically
+from crossfall.truck.model import Array
+
+_SUMMARY_FILE = "morning.html"
+BINS = 12  # a side at most, where the points of a map stand on no grid
+_MOST_PANELS = 9
+_FATES = ("stands", "slides", "tips")
+_METHODS = {
+    "closed form": "as a rigid block",
+    "compliant": "on springs and tyres",
+    "tilt trial": "by virtual trials",
+    "slope trial": "driven across",
+    "critical slope": "driven across, half of the drives fail",
+}
+
+_Columns = dict[str, Any]
+
+
+def write_page(scenario: Scenario, folder: Path) -> Path:
+    """Write the page of the results in `folder`; returns its path. InputError without results."""
+    path = folder / _SUMMARY_FILE
+    write_atomically(path, summary_page(summarize(scenario, folder)))
+    return path
+
+
+def summary_page(morning: Morning) -> str:
+    """The page as HTML text; the same results give the same text."""
+    from jinja2 import Environment, select_autoescape
+
+    environment = Environment(autoescape=select_autoescape(default=True), trim_blocks=True)
+    environment.filters["deg"] = lambda v: "–" if v is None or math.isnan(v) else f"{v:.2f}"
+    environment.filters["percent"] = lambda v: "–" if math.isnan(v) else f"{100 * v:.0f} %"
+    environment.filters["thousands"] = lambda v: f"{v:,}"
+    spec = morning.scenario.spec
+    pictures = [_inline(render(f, "svg")) for f in figures(morning)]
+    return environment.from_string(_PAGE).render(
+        m=morning,
+        spec=spec,
+        how=how_asked(morning.scenario),
+        pictures=pictures,
+        took=_hours(morning.took),
+        dictionary={c: describe_column(c, spec.responses) for c in morning.columns},
+        cite=citation(
+            spec.name, json.loads(morning.versions or "{}").get("crossfall", ""), morning.digest
+        ),
+    )
+
+
+def figures(morning: Morning) -> list[Figure]:
+    """The maps the scenario asks for, as far as its results allow, and trials against statics."""
+    drawn = []
+    for wanted in morning.scenario.spec.map:
+        drawn += draw_map(morning.columns, wanted, how_asked(morning.scenario))
+    for front in morning.scenario.spec.front:
+        columns = morning.columns
+        if all(c in columns and np.isfinite(numbers(columns, c)).any() for c in front.aims):
+            known = {c: numbers(columns, c) for c in ("heading_deg", *front.aims)}
+            how = how_asked(morning.scenario)
+            drawn.append(draw_unbeaten(known, front.aims, front.title or "", how))
+    if "trial_less_compliant_deg" in morning.columns:
+        apart = numbers(morning.columns, "trial_less_compliant_deg")
+        if np.isfinite(apart).sum() > 1:
+            drawn.append(draw_agreement(morning.columns))
+    return drawn
+
+
+def how_asked(scenario: Scenario) -> str:
+    """Truck, ground and method, in a few words."""
+    spec, truck = scenario.spec, scenario.loaded.truck
+    words = [truck.name]
+    if "grip" in spec.fixed:
+        words.append(f"grip {spec.fixed['grip']:g}")
+    elif all(a.key != "grip" for a in spec.axis):
+        grip = choose_grip(truck, spec.surface)
+        words = [f"{truck.name} on {grip.surface}", f"grip {grip.likely:g}"]
+    words.append(_METHODS[spec.method])
+    return ", ".join(words) + (" against a rail" if spec.hold == "rail" else "")
+
+
+def draw_map(columns: _Columns, wanted: MapSpec, how: str = "") -> list[Figure]:
+    """One map of the table, a panel a heading; nothing where too few lines have an answer.
+
+    Headings whose angles lie far apart are drawn one by one, or one scale would flatten each.
+    """
+    if any(name not in columns for name in (wanted.x, wanted.y)):
+        return []
+    if wanted.shows == "slope":
+        return draw_fates(columns, wanted, how) if "on_slope" in columns else []
+    panels = _panels(columns, wanted) if "tip_deg" in columns else []
+    if not panels:
+        return []
+    name = wanted.title or f"Tip angle over {wanted.x} and {wanted.y}"
+    names = name, plain_name(wanted.x), plain_name(wanted.y)
+    made = partial(draw_maps, *names, how=how)
+    ranges = [float(np.nanmax(p.tip) - np.nanmin(p.tip)) for p in panels]
+    every = np.concatenate([p.tip.ravel() for p in panels])
+    if len(panels) > 1 and np.nanmax(every) - np.nanmin(every) > 2 * max(ranges):
+        return [made([panel]) for panel in panels]
+    return [made(panels)]
+
+
+def _panels(columns: _Columns, wanted: MapSpec) -> list[MapPanel]:
+    panels = []
+    for name, lines in _by_heading(columns, wanted)[:_MOST_PANELS]:
+        x, y, tip = gridded(columns, wanted, "tip_deg", lines)
+        if len(x) < 2 or len(y) < 2 or np.isfinite(tip).sum() < 4:
+            continue
+        if not float(np.nanmax(tip)) > float(np.nanmin(tip)):
+            continue  # nothing to draw a contour of
+        slide = None
+        if "slide_deg" in columns and np.isfinite(numbers(columns, "slide_deg")[lines]).any():
+            slide = np.radians(gridded(columns, wanted, "slide_deg", lines)[2])
+        panels.append(MapPanel(name, x, y, np.radians(tip), slide))
+    return panels
+
+
+@styled
+def draw_fates(columns: _Columns, wanted: MapSpec, how: str) -> list[Figure]:
+    """What happens on the slope asked for: stands, slides or tips, as three areas."""
+    lines = np.array([c is None for c in columns["cause"]], bool)
+    codes = {fate: i for i, fate in enumerate(_FATES)}
+    coded = dict(columns)
+    coded["_fate"] = np.array([codes.get(str(v), np.nan) for v in columns["on_slope"]], np.float64)
+    x, y, fate = gridded(coded, wanted, "_fate", lines)
+    if np.isfinite(fate).sum() < 4 or len(x) < 2 or len(y) < 2:
+        return []
+    made = figure(WIDTH, 118.0)
+    axes = axes_at(made, 18.0, 16.0, WIDTH - 60.0, 80.0)
+    axes.grid(False)
+    looks = ((LIGHT.earth, ""), (LIGHT.slide, "..."), (LIGHT.trial, "///"))
+    colours = ListedColormap([c for c, _ in looks])
+    axes.pcolormesh(x, y, fate, cmap=colours, vmin=-0.5, vmax=2.5, edgecolors="face")
+    for i, (_, hatch) in enumerate(looks):
+        inside = np.where(np.round(fate) == i, 1.0, 0.0)
+        if hatch and inside.any():
+            area = axes.contourf(x, y, inside, levels=[0.5, 1.5], colors="none", hatches=[hatch])
+            area.set(edgecolor=LIGHT.paper, linewidth=0.0)
+    # Cells reach half a step beyond their values; the axes do not, where there may be nothing.
+    axes.set(xlim=(x.min(), x.max()), ylim=(y.min(), y.max()))
+    axes.set_xlabel(plain_name(wanted.x))
+    axes.set_ylabel(plain_name(wanted.y))
+    handles = [Patch(fc=c, ec=LIGHT.paper, hatch=h) for c, h in looks]
+    axes.legend(handles, _FATES, loc="upper left", bbox_to_anchor=(1.02, 1.0))
+    name = wanted.title or "What happens on the slope"
+    title(made, name, f"{how}: tips or slides, whichever comes first")
+    return [made]
+
+
+@styled
+def draw_agreement(columns: _Columns) -> Figure:
+    """Every trial against the compliant answer in the same conditions, and how far above it is."""
+    names = ("compliant_deg", "trial_deg", "trial_ci_low_deg", "trial_ci_high_deg")
+    static, trial, low, high = (numbers(columns, name) for name in names)
+    both = np.isfinite(static) & np.isfinite(trial)
+    static, trial, low, high = static[both], trial[both], low[both], high[both]
+    made = figure(WIDTH, 84.0)
+    left = axes_at(made, 18.0, 14.0, 58.0, 52.0)
+    ends = [float(min(static.min(), trial.min())) - 1, float(max(static.max(), trial.max())) + 1]
+    left.plot(ends, ends, color=LIGHT.faint, lw=0.8)
+    left.vlines(static, low, high, color=LIGHT.trial, lw=0.8, alpha=0.6)
+    left.plot(static, trial, "o", ms=1.6, mfc=LIGHT.trial, mec="none")
+    left.set(xlim=ends, ylim=ends, xlabel="compliant answer, deg", ylabel="trial, deg")
+    right = axes_at(made, 100.0, 14.0, WIDTH - 108.0, 52.0)
+    right.hist(trial - static, bins=41, color=LIGHT.compliant)
+    right.set(xlabel="trial less compliant, deg", ylabel="trials")
+    right.yaxis.set_major_locator(MaxNLocator(integer=True))
+    title(made, "Do trial and statics agree?", "at the same grip; bars: the trial's 95 % interval")
+    return made
+
+
+def gridded(
+    columns: _Columns, wanted: MapSpec, value: str, lines: Any
+) -> tuple[Array, Array, Array]:
+    """x (n,), y (m,) and (m, n) means of a column, nan where it says nothing; binned where the
+    points stand on no grid."""
+    x, y = numbers(columns, wanted.x)[lines], numbers(columns, wanted.y)[lines]
+    z = numbers(columns, value)[lines]
+    there = np.isfinite(x) & np.isfinite(y)
+    x, y, z = x[there], y[there], z[there]
+    if not len(x):
+        return np.zeros(1), np.zeros(1), np.full((1, 1), np.nan)
+    xs, i = _steps(x)
+    ys, j = _steps(y)
+    total, count = np.zeros((len(ys), len(xs))), np.zeros((len(ys), len(xs)))
+    np.add.at(total, (j, i), np.nan_to_num(z))
+    np.add.at(count, (j, i), np.isfinite(z).astype(float))
+    return xs, ys, np.where(count > 0, total / np.maximum(count, 1.0), np.nan)
+
+
+def _steps(values: Array) -> tuple[Array, Any]:
+    """The grid lines of values and where each stands; values all over are put into bins."""
+    lines, index = np.unique(np.round(values, 9), return_inverse=True)
+    if len(lines) <= 200 and len(lines) ** 2 <= 4 * len(values) + 4 * BINS:
+        return lines, index
+    count = int(np.clip(np.sqrt(len(values) / 3), 2, BINS))  # three points a cell, on average
+    edges = np.linspace(values.min(), values.max(), count + 1)
+    index = np.clip(np.searchsorted(edges, values, side="right") - 1, 0, count - 1)
+    return (edges[1:] + edges[:-1]) / 2, index
+
+
+def _by_heading(columns: _Columns, wanted: MapSpec) -> list[tuple[str, Any]]:
+    """A panel's name and lines per heading, or one panel where heading is on an axis."""
+    good = np.array([c is None for c in columns["cause"]], bool)
+    if "heading_deg" in (wanted.x, wanted.y) or "heading_deg" not in columns:
+        return [("", good)]
+    headings = numbers(columns, "heading_deg")
+    return [(f"{h:g}°, {case_name(h)}", good & (headings == h)) for h in np.unique(headings)]
+
+
+def _inline(svg: bytes) -> str:
+    """The picture's own element, without the prologue of a file."""
+    text = svg.decode()
+    return text[text.index("<svg") :]
+
+
+def _hours(seconds: float) -> str:
+    if math.isnan(seconds):
+        return ""
+    return f"{seconds:.1f} s" if seconds < 120 else f"{seconds / 3600:.2f} h"
+
+
+_PAGE = """<!doctype html>
+<html lang="en"><head><meta charset="utf-8"><title>{{ spec.name }}</title>
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<style>
+body { font: 15px/1.45 system-ui, sans-serif; color: #17212b; background: #fff;
+       max-width: 60rem; margin: 2rem auto; padding: 0 1rem; }
+h1 { font-size: 1.5rem; margin-bottom: .2rem } h2 { font-size: 1.1rem; margin-top: 2rem }
+p.under { color: #4c5965; margin-top: 0 }
+table { border-collapse: collapse; margin: .5rem 0 } caption { text-align: left; color: #4c5965 }
+th, td { padding: .2rem .8rem .2rem 0; text-align: right; border-bottom: 1px solid #dfe4e8;
+         vertical-align: top }
+th.text, td.text { text-align: left }
+figure { margin: 1rem 0 } figure svg { max-width: 100%; height: auto; overflow: visible }
+code { font-size: .85em; overflow-wrap: anywhere }
+@media print { body { margin: 0; max-width: none } figure { break-inside: avoid } }
+</style></head><body>
+<h1>{{ spec.name }}</h1>
+<p class="under">{{ how }}. {{ spec.note }}</p>
+
+<h2>What ran</h2>
+<p>{{ m.done|thousands }} of {{ m.total|thousands }} trials have an answer,
+{{ m.failed|thousands }} failed{% if m.done + m.failed < m.total %},
+{{ (m.total - m.done - m.failed)|thousands }} are still to do{% endif %}.
+{% if took %}They took {{ took }} of worker time.{% endif %}</p>
+{% if m.headings %}
+<table><caption>Table angle at which it tips, degrees, over all builds tried
+{%- if spec.method == "compliant" and spec.hold == "brakes" %};
+against a rail where a build slides first{% endif %}</caption>
+<tr><th>heading</th><th>lines</th><th>least</th><th>median</th><th>greatest</th>
+<th>tips first</th></tr>
+{% for h in m.headings %}
+<tr><td>{{ "%g"|format(h.heading_deg) }}</td><td>{{ h.lines|thousands }}</td>
+<td>{{ h.least|deg }}</td><td>{{ h.median|deg }}</td><td>{{ h.greatest|deg }}</td>
+<td>{{ h.tips_first|percent }}</td></tr>
+{% endfor %}</table>
+{% endif %}
+
+<h2>What failed, and why</h2>
+{% if m.failures %}
+<table><tr><th>trials</th><th class="text">cause</th><th class="text">for example</th></tr>
+{% for f in m.failures %}
+<tr><td>{{ f.count|thousands }}</td><td class="text">{{ f.cause }}</td>
+<td class="text">{{ f.example }}</td></tr>
+{% endfor %}</table>
+{% else %}<p>Nothing.</p>{% endif %}
+
+{% if m.surprises %}
+<h2>Surprises</h2>
+<table><caption>Trials furthest from the statics in the same conditions, degrees</caption>
+<tr><th>line</th><th>trial</th><th>statics</th><th>apart</th><th class="text">build</th></tr>
+{% for s in m.surprises %}
+<tr><td>{{ s.place }}</td><td>{{ s.trial|deg }}</td><td>{{ s.static|deg }}</td>
+<td>{{ "%+.2f"|format(s.apart) }}</td><td class="text">{{ s.inputs }}</td></tr>
+{% endfor %}</table>
+{% endif %}
+
+{% if pictures %}
+<h2>Pictures</h2>
+{% for picture in pictures %}<figure>{{ picture|safe }}</figure>
+{% endfor %}{% endif %}
+
+<h2>What it stands on</h2>
+<p>Truck <code>{{ m.digest }}</code><br>seed {{ spec.seed }}, versions
+<code>{{ m.versions }}</code></p>
+<p>To cite it: {{ cite }}</p>
+<details><summary>Columns of the table</summary>
+<table><tr><th class="text">column</th><th class="text">unit</th><th class="text">what it is</th>
+<th class="text">from</th></tr>
+{% for name, about in dictionary.items() %}
+<tr><td class="text"><code>{{ name }}</code></td><td class="text">{{ about.unit }}</td>
+<td class="text">{{ about.title }}</td><td class="text">{{ about.source }}</td></tr>
+{% endfor %}</table></details>
+<p>For scale models only; no basis for a vehicle that carries people.</p>
+</body></html>
+"""

@@ -1,0 +1,206 @@
+"""What a batch has to say in the morning: what ran, what failed and why, what surprises."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from crossfall.study.export import FAILURE, LEADING
+from crossfall.study.scenario import Scenario
+from crossfall.study.scenario_file import WEIGHTS
+from crossfall.study.sweep import PARQUET, STORE
+from crossfall.truck.errors import InputError, Problem
+from crossfall.truck.model import Array
+
+SURPRISES = 8
+MOST_HEADINGS = 16  # lines of the table by heading
+_Columns = dict[str, Any]
+
+
+@dataclass(frozen=True)
+class Failure:
+    """One cause of failed trials. example: what was put into the first of them."""
+
+    cause: str
+    count: int
+    example: str
+
+
+@dataclass(frozen=True)
+class HeadingLine:
+    """Tip angles found on one heading; all deg, nan where nothing tips. tips_first: share of lines,
+    or nan."""
+
+    heading_deg: float
+    lines: int
+    least: float
+    median: float
+    greatest: float
+    tips_first: float
+
+
+@dataclass(frozen=True)
+class Surprise:
+    """A trial that disagrees with statics; deg. place: its line in the table.
+
+    static: the compliant answer in the same conditions. apart: trial less static.
+    """
+
+    place: int
+    inputs: str
+    trial: float
+    static: float
+    apart: float
+
+
+@dataclass(frozen=True)
+class Morning:
+    """The summary of a batch. columns: its table. took: s of worker time, or nan."""
+
+    scenario: Scenario
+    done: int
+    failed: int
+    total: int
+    failures: tuple[Failure, ...]
+    headings: tuple[HeadingLine, ...]
+    surprises: tuple[Surprise, ...]
+    versions: str
+    digest: str
+    took: float
+    columns: _Columns
+
+
+def summarize(scenario: Scenario, folder: Path) -> Morning:
+    """Read the table in `folder`. Raises InputError where there is none."""
+    columns = read_columns(folder)
+    causes = columns[FAILURE]
+    good = np.array([c is None for c in causes], bool)
+    lines = len(good)
+    return Morning(
+        scenario,
+        int(good.sum()),
+        int(lines - good.sum()),
+        scenario.total,
+        failures(columns, good),
+        heading_lines(columns, good),
+        surprises(columns, good),
+        str(columns["versions"][0]) if lines else "",
+        str(columns["spec"][0]) if lines else "",
+        _took(folder),
+        columns,
+    )
+
+
+def read_columns(folder: Path) -> _Columns:
+    """The table of a results folder, a numpy array a column; text columns are object arrays."""
+    import pyarrow.parquet as pq
+
+    path = folder / PARQUET
+    if not path.exists():
+        raise InputError(Problem(str(path), "no results here yet", "run the sweep first"))
+    try:
+        table = pq.read_table(path)
+    except (OSError, ValueError) as error:
+        what = f"cannot be read as a table: {error}"
+        raise InputError(Problem(str(path), what)) from error
+    return {name: table[name].to_numpy() for name in table.column_names}
+
+
+def input_names(columns: _Columns) -> list[str]:
+    """Columns that were put in, in order."""
+    names = [
+        n
+        for n in columns
+        if n not in LEADING and n not in ("batch", "repeat", "ground_digest", FAILURE)
+    ]
+    first = next((i for i, n in enumerate(names) if n in WEIGHTS), len(names))
+    return names[:first]
+
+
+def failures(columns: _Columns, good: Any) -> tuple[Failure, ...]:
+    """Causes, the commonest first."""
+    bad = np.flatnonzero(~good)
+    counts = Counter(str(columns[FAILURE][i]) for i in bad)
+    first: dict[str, int] = {}
+    for i in bad:
+        first.setdefault(str(columns[FAILURE][i]), int(i))
+    ordered = sorted(counts.items(), key=lambda c: (-c[1], c[0]))
+    return tuple(Failure(c, n, _inputs(columns, first[c])) for c, n in ordered)
+
+
+def heading_lines(columns: _Columns, good: Any) -> tuple[HeadingLine, ...]:
+    """Tip angles by heading; where heading was swept finely, of every few."""
+    if "tip_deg" not in columns or "heading_deg" not in columns:
+        return ()
+    tips, headings = numbers(columns, "tip_deg"), numbers(columns, "heading_deg")
+    first = columns.get("trial_outcome", columns.get("first"))
+    found = []
+    every = np.unique(headings[good])
+    for heading in every[:: -(-len(every) // MOST_HEADINGS) or 1]:
+        here = good & (headings == heading)
+        some = tips[here][np.isfinite(tips[here])]
+        least, median, greatest = np.quantile(some, [0, 0.5, 1]) if len(some) else [np.nan] * 3
+        share = float("nan") if first is None else float(np.mean(first[here] == "tips"))
+        found.append(
+            HeadingLine(
+                float(heading),
+                int(here.sum()),
+                float(least),
+                float(median),
+                float(greatest),
+                share,
+            )
+        )
+    return tuple(found)
+
+
+def surprises(columns: _Columns, good: Any) -> tuple[Surprise, ...]:
+    """Where a trial lies furthest from the statics in the same conditions, the worst first."""
+    if "trial_less_compliant_deg" not in columns:
+        return ()
+    apart = np.where(good, numbers(columns, "trial_less_compliant_deg"), np.nan)
+    order = np.argsort(-np.nan_to_num(np.abs(apart)), kind="stable")[:SURPRISES]
+    trial, static = (numbers(columns, name) for name in ("tip_deg", "compliant_deg"))
+    return tuple(
+        Surprise(
+            int(columns["place"][i]),
+            _inputs(columns, int(i)),
+            float(trial[i]),
+            float(static[i]),
+            float(apart[i]),
+        )
+        for i in order
+        if abs(apart[i]) > 0
+    )
+
+
+def numbers(columns: _Columns, name: str) -> Array:
+    """A column as floats, nan where there is none."""
+    column = columns[name]
+    if column.dtype == object:
+        return np.array([np.nan if v is None else float(v) for v in column], np.float64)
+    return np.asarray(column, np.float64)
+
+
+def _inputs(columns: _Columns, line: int) -> str:
+    def shown(value: Any) -> str:
+        return f"{value:.5g}" if isinstance(value, (float, np.floating)) else str(value)
+
+    return ", ".join(f"{n} {shown(columns[n][line])}" for n in input_names(columns))
+
+
+def _took(folder: Path) -> float:
+    """s that the trials took, as the store remembers."""
+    from crossfall.study.store import latest_batch, reading
+
+    path = folder / STORE
+    if not path.exists():
+        return float("nan")
+    with reading(path) as db:
+        batch = latest_batch(db, path)[0]
+        query = "SELECT total(took) FROM plan JOIN trial USING (key) WHERE batch = ?"
+        return float(db.execute(query, (batch,)).fetchone()[0])
