@@ -14,7 +14,7 @@ from spoiling import Case, beside
 
 from shooting import ROOT
 
-FIRST, COUNT = 1, 50
+FIRST, COUNT = 1, 30
 
 
 def test_whatever_stands_in_a_file_is_answered_or_refused() -> None:

@@ -14,6 +14,7 @@ from math import sqrt
 from typing import Any
 
 import numpy as np
+from pydantic import ValidationError
 
 from crossfall.measurement import typical
 from crossfall.measurement.readings import Readings
@@ -23,6 +24,7 @@ from crossfall.truck import pieces as placing
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import ENDS, GRAVITY, WHEELS, Array, Part
 from crossfall.truck.schema import TruckSpec
+from crossfall.truck.sentences import problems
 
 _MM = _G = 1e-3
 _RECTANGULAR = 1 / sqrt(3)
@@ -180,11 +182,19 @@ def _weighed(r: Readings) -> list[PartLump]:
     return found
 
 
+def _spec_of(data: dict[str, Any]) -> TruckSpec:
+    """Checked. Raises InputError where readings amount to what no truck has."""
+    try:
+        return TruckSpec.model_validate(data)
+    except ValidationError as error:
+        here = "what the readings amount to"
+        raise InputError(problems(error, TruckSpec, data, lambda _: (here, None))) from None
+
+
 def _closed(r: Readings, made: Setup, total: Sums, known: Sequence[PartLump]) -> list[PartLump]:
     """The lumps with what is left for the chassis, and the axles moved across, so that mass, CG
     and the couple on each axle come out."""
-    data = truck_data(r, made, [dict(one.entries) for one in known])
-    spec = TruckSpec.model_validate(data)
+    spec = _spec_of(truck_data(r, made, [dict(one.entries) for one in known]))
     placed = [
         p for i, part in enumerate(spec.part)
         for p in placing.pieces(part, i, placing.setting(part, spec))
@@ -261,7 +271,7 @@ def _moved(one: PartLump, sides: Array) -> PartLump:
 
 
 def _remainder(r: Readings, made: Setup, total: Sums, known: Sequence[PartLump]) -> PartLump:
-    spec = TruckSpec.model_validate(truck_data(r, made, [dict(one.entries) for one in known]))
+    spec = _spec_of(truck_data(r, made, [dict(one.entries) for one in known]))
     placed = [
         p for i, part in enumerate(spec.part)
         for p in placing.pieces(part, i, placing.setting(part, spec))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Any
 
 from crossfall.measurement.reconcile import Move, Reconciled
 from crossfall.truck import document
@@ -45,9 +46,10 @@ def new_text(loaded: Loaded, found: Reconciled, text: str | None = None) -> str:
     text: as it is worked on, where it is not what stands on disk.
     """
     text = loaded.path.read_text(encoding="utf-8-sig") if text is None else text
-    for move in sorted(found.moves, key=lambda m: m.row):
-        text = _with_move(text, loaded.spec.part[move.row], move)
-    return text
+    data, values = document.plain_data(text), dict[str, Any]()
+    for move in found.moves:
+        values |= _of_move(data, loaded.spec.part[move.row], move)
+    return document.text_with_values(text, values)
 
 
 def write_reconciled(loaded: Loaded, found: Reconciled, path: Path, sources: list[str]) -> Loaded:
@@ -60,22 +62,21 @@ def write_reconciled(loaded: Loaded, found: Reconciled, path: Path, sources: lis
     return again
 
 
-def _with_move(text: str, part: PartSpec, move: Move) -> str:
+def _of_move(data: dict[str, Any], part: PartSpec, move: Move) -> dict[str, Any]:
+    """New values by key. data: of the file."""
+    values: dict[str, Any] = {}
     grams = move.mass_by * 1e3
     if abs(grams) >= LEAST_G:
         share = 1 + move.mass_by / move.old_mass
         per_metre = getattr(part.shape, "g_per_m", None)
         if part.mass_g is None and per_metre is not None:
-            text = document.text_with_value(
-                text, f"part.{part.name}.shape.g_per_m", _tidy(per_metre * share)
-            )
+            values[f"part.{part.name}.shape.g_per_m"] = _tidy(per_metre * share)
         else:
-            mass = _tidy(move.old_mass * 1e3 + grams)
-            text = document.text_with_value(text, f"part.{part.name}.mass_g", mass)
+            values[f"part.{part.name}.mass_g"] = _tidy(move.old_mass * 1e3 + grams)
     by = [_tidy(v * 1e3) if abs(v * 1e3) >= LEAST_MM else 0.0 for v in move.place_by]
     if any(by):
-        text = document.text_with_move(text, part.name, by)
-    return text
+        values |= document.places_moved(data, part.name, by)
+    return values
 
 
 def _tidy(value: float) -> float:

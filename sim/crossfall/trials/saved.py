@@ -78,7 +78,7 @@ def save_trial(trial: TiltTrial, path: str | Path, versions: dict[str, str]) -> 
 def load_trial(path: str | Path) -> TiltTrial:
     """The trial in a file, its numbers concluded anew. InputError for what is no such file."""
     try:
-        with np.load(path, allow_pickle=False) as data:
+        with open(path, "rb") as file, np.load(file, allow_pickle=False) as data:
             if sum(info.file_size for info in data.zip.infolist()) > _MOST:
                 raise ValueError("too large")
             kept = {name: data[name] for name in data.files}

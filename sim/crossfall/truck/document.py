@@ -22,10 +22,16 @@ _AXES = {"x": 0, "y": 1, "z": 2}
 
 def text_with_value(text: str, key: str, value: Any) -> str:
     """The text with one value changed, or with None taken out; tables on the way are made."""
+    return text_with_values(text, {key: value})
+
+
+def text_with_values(text: str, values: Mapping[str, Any]) -> str:
+    """The same for many, read and written once."""
     document = _parse(text)
-    steps = key.replace("[", ".").replace("]", "").split(".")
-    for start in ("front", "rear") if steps[0] == "both" else (steps[0],):
-        _set(document, [start, *steps[1:]], value, key)
+    for key, value in values.items():
+        steps = key.replace("[", ".").replace("]", "").split(".")
+        for start in ("front", "rear") if steps[0] == "both" else (steps[0],):
+            _set(document, [start, *steps[1:]], value, key)
     return _dump(document, text)
 
 
@@ -39,7 +45,7 @@ def text_with_entry(text: str, table: str, given: Mapping[str, Any]) -> str:
     name = given.get("name")
     if not isinstance(name, str) or not name:
         raise InputError(Problem("file", f"a {table} needs a name", "", f"{table}.name"))
-    if _find(_plain(text), name, table) is not None:
+    if _find(plain_data(text), name, table) is not None:
         raise InputError(Problem("file", f"'{name}' is there already", "", f"{table}.{name}"))
     end = _newline(text)
     entry = [f"[[{table}]]"]
@@ -64,7 +70,7 @@ def text_without_part(text: str, name: str) -> str:
 
 def text_without_entry(text: str, table: str, name: str) -> str:
     """`text_without_part` for an entry of any list of tables."""
-    data = _plain(text)
+    data = plain_data(text)
     row = _row(data, name, table)
     index = toml_line_index.line_index(text)
     rows = text.splitlines(keepends=True)
@@ -84,7 +90,7 @@ def text_without_entry(text: str, table: str, name: str) -> str:
     wanted = {**data, table: [p for i, p in enumerate(data[table]) if i != row]}
     if not wanted[table]:
         del wanted[table]
-    if _plain(result) != wanted:
+    if plain_data(result) != wanted:
         what = "is tangled up with other entries"
         raise InputError(Problem("file", what, "remove it by hand", f"{table}.{name}", start + 1))
     return result
@@ -92,17 +98,24 @@ def text_without_entry(text: str, table: str, name: str) -> str:
 
 def text_with_move(text: str, name: str, by_mm: Sequence[float]) -> str:
     """The text with a part shifted in its carrier's axes; a link moves with both ends."""
-    part = _plain(text)["part"][_row(_plain(text), name)]
-    for field in ("at_mm", "chassis_end_mm", "axle_end_mm"):
-        if field in part:
-            moved = [tidy_number(p + b) for p, b in zip(part[field], by_mm, strict=True)]
-            text = text_with_value(text, f"part.{name}.{field}", moved)
-    return text
+    return text_with_values(text, places_moved(plain_data(text), name, by_mm))
+
+
+def places_moved(data: Mapping[str, Any], name: str, by_mm: Sequence[float]) -> dict[str, Any]:
+    """By key, where a part of the file's data then is."""
+    part = data["part"][_row(data, name)]
+    return {
+        f"part.{name}.{field}": [
+            tidy_number(p + b) for p, b in zip(part[field], by_mm, strict=True)
+        ]
+        for field in ("at_mm", "chassis_end_mm", "axle_end_mm")
+        if field in part
+    }
 
 
 def text_with_name(text: str, name: str, new_name: str) -> str:
     """The text with a part called otherwise; the battery section follows."""
-    data = _plain(text)
+    data = plain_data(text)
     row, taken = _row(data, name), _find(data, new_name)
     if taken is not None and taken != row:
         raise InputError(Problem("file", f"'{new_name}' is there already", "", f"part.{name}"))
@@ -150,7 +163,8 @@ def _parse(text: str) -> tomlkit.TOMLDocument:
         raise InputError(Problem("file", f"is not valid TOML: {error}")) from None
 
 
-def _plain(text: str) -> dict[str, Any]:
+def plain_data(text: str) -> dict[str, Any]:
+    """What the text says. Raises InputError."""
     try:
         return tomllib.loads(text)
     except (ValueError, RecursionError) as error:

@@ -263,7 +263,7 @@ def misfits(catalogue: Catalogue, i: int, spec: TruckSpec) -> list[Problem]:
     before = dict.fromkeys(requirements(catalogue, change.name), 1)
     try:
         spec = apply(spec, catalogue, before)
-    except InputError:
+    except (InputError, ValidationError):
         return []  # told where the required change is looked at
     found: list[Problem] = []
 

@@ -271,6 +271,7 @@ def test_few_questions_beyond_the_readings() -> None:
         ({"front_left_g": 1400, "front_right_g": 250}, "the corner weights", "diagonal"),
         ({"body_g": 3000}, "the parts", "must be left"),
         ({"squash_g": 1000}, "squash_mm", "goes with squash_g"),
+        ({"squash_g": 3e4, "squash_mm": 0.05}, "front.tyre.stiffness_n_per_mm", "1000"),
         ({"front_sag_mm": 5}, "sag_g", "missing"),
         ({"sag_g": 500, "front_sag_mm": 0.1}, "front_sag_mm", "tyres alone"),
         ({"tread_mm": 60}, "tread_mm", "wider"),

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import gc
 import json
 import math
+import sys
+import warnings
 from dataclasses import fields, replace
 
 import numpy as np
@@ -158,3 +161,17 @@ def test_a_trial_has_a_budget_of_steps():
 
     with pytest.raises(InputError, match="came to no end in 500 steps"):
         tilt_trial(make_truck(), SIDE, grip=1.2, settings=TrialSettings(budget=500))
+
+
+def test_a_damaged_record_is_refused_and_let_go(tmp_path, monkeypatch):
+    left_open: list[object] = []
+    monkeypatch.setattr(sys, "unraisablehook", left_open.append)
+    path = tmp_path / "trial.npz"
+    save_trial(tilt_trial(make_truck(), SIDE, grip=1.2, pace=QUICK), path, {})
+    path.write_bytes(path.read_bytes()[:-40])
+    with warnings.catch_warnings():
+        warnings.simplefilter("error")
+        with pytest.raises(InputError, match="no kept trial"):
+            load_trial(path)
+        gc.collect()
+    assert left_open == []

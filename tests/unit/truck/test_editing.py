@@ -281,3 +281,11 @@ def test_a_surface_keeps_its_place_when_its_grip_changes():
     assert list(changed.grip) == list(loaded.spec.grip)
     assert changed.grip[first].low == 0.5
     assert build(changed, loaded.folder)[0].grips[0].surface == loaded.truck.grips[0].surface
+
+
+def test_many_values_at_once_are_as_one_after_another() -> None:
+    values = {"part.pack.mass_g": 151, "both.track_mm": 190, "part.pack.at_mm.z": 33}
+    text = SAMPLE
+    for key, value in values.items():
+        text = document.text_with_value(text, key, value)
+    assert document.text_with_values(SAMPLE, values) == text

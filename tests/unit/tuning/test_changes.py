@@ -62,6 +62,16 @@ def test_demo_file_fits_its_truck(bramble: Loaded) -> None:
 # Mistakes
 
 
+def test_a_bad_swap_that_another_change_requires_is_told_once(
+    tmp_path: Path, bramble: Loaded
+) -> None:
+    body = entry("first", "swap = [{ part = 'winch', new = { mass_g = -3 } }]")
+    body += entry("second", "requires = ['first']\nremove = ['spare wheel']")
+    found = complaints(tmp_path, body, bramble)
+    assert len(found) == 1
+    assert "change.first.swap[0].new.mass_g: is -3" in found[0]
+
+
 def test_every_mistake_is_told_with_line_and_key(tmp_path: Path) -> None:
     body = (
         entry("one", "prize = 3\nremove = ['winch']")
