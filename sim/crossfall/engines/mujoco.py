@@ -32,7 +32,6 @@ from crossfall.truck.ride import tyre_loads
 
 STICKS = 50.0  # friction coefficient of a wheel against a rail: it never slips
 SOFT = (0.99, 0.999, 1e-4)  # a contact's impedance, see the engine's manual, "solimp"
-_HEAVY = 10.0  # times an axle's own inertia, see `_guided`
 STIFF = (0.9999, 0.9999, 1e-4)  # the same of a link, which has no length to give
 THIN = 5e-6  # m, half of a disc's thickness
 BAD = tuple(getattr(mujoco.mjtWarning, f"mjWARN_BADQ{what}") for what in ("POS", "VEL", "ACC"))
@@ -46,19 +45,18 @@ class SolverMethod:
     step: s. turn_per_step: rad of its fastest oscillation a joint may go through in a step;
     where a spring is stiffer, its joint is given inertia, which at rest does nothing.
     impratio: friction's stiffness over that of the contact; the more, the less creep. unslip:
-    rounds of taking out what creep is left. rounds: of the solver, at most. firm: steps in
-    which a contact, a stop or a link takes up an overlap, two at least. linked: of the step, where
-    an axle is on links: what they give by falls with its square.
+    rounds of taking out what creep is left. rounds: of the solver, at most, which may
+    stop at `tolerance`. firm: steps in
+    which a contact, a stop or a link takes up an overlap, two at least.
     """
 
-    step: float = 0.005
-    turn_per_step: float = 0.6
-    impratio: float = 20.0
-    unslip: int = 3
+    step: float = 0.002
+    turn_per_step: float = 0.9
+    impratio: float = 2000.0
+    unslip: int = 10
     rounds: int = 100
-    tolerance: float = 1e-9
+    tolerance: float = 1e-12
     firm: float = 2.0
-    linked: float = 0.5
 
 
 @dataclass(frozen=True)
@@ -78,9 +76,7 @@ class MujocoTruck:
         multibody(truck, turning=False)  # refuses what makes none
         self.settings, self._method = settings, method
         self.engine, self.varies = engine_version("mujoco"), ("step", "solver", "contact")
-        linked = any(axle.suspension.links is not None for axle in truck.axles)
-        part = (method.linked if linked else 1.0) * settings.step / TrialSettings.step
-        self.dt = self._whole_step = method.step * part
+        self.dt = self._whole_step = method.step * settings.step / TrialSettings.step
         try:
             self._model = mujoco.MjModel.from_xml_string(mjcf(truck, settings, method, self.dt))
         except ValueError as error:
@@ -273,7 +269,7 @@ def _axle_joints(end: str, law: CornerSprings, lean: float | None, soft: float, 
     """Heave and roll; the springs themselves are tendons. lean: rad, None for an axle on links,
     which has its place ahead and aside, yaw and pitch between them. soft: s^2, see `mjcf`."""
     axis = _numbers([math.sin(lean or 0.0), 0.0, math.cos(lean or 0.0)])
-    ways, turns = ("", "") if lean is not None else _guided(end, body)
+    ways, turns = ("", "") if lean is not None else _guided(end)
     rate = law.rate + law.more
     heave = 2 * rate * soft - body.mass
     roll = (2 * rate * law.half_spacing**2 + law.anti_roll) * soft - float(body.inertia[0, 0])
@@ -286,21 +282,17 @@ def _axle_joints(end: str, law: CornerSprings, lean: float | None, soft: float, 
     )
 
 
-def _guided(end: str, body: Body) -> tuple[str, str]:
-    """The joints that links lead, place before heave and turning after it, with inertia: the
-    heavier what they lead, the less they give."""
-    steady = _HEAVY * body.mass, _HEAVY * float(body.inertia.diagonal().max())
-    ways, turns = (
-        "".join(
-            f'<joint name="{end}_{name}" type="{kind}" axis="{axis}" armature="{inertia!r}"/>'
-            for name, axis in axes
-        )
-        for kind, inertia, axes in (
-            ("slide", steady[0], (("x", "1 0 0"), ("y", "0 1 0"))),
-            ("hinge", steady[1], (("yaw", "0 0 1"), ("pitch", "0 1 0"))),
-        )
+def _guided(end: str) -> tuple[str, str]:
+    """The joints that links lead: place before heave, turning after it."""
+    ways = (
+        f'<joint name="{end}_{name}" type="slide" axis="{axis}"/>'
+        for name, axis in (("x", "1 0 0"), ("y", "0 1 0"))
     )
-    return ways, turns
+    turns = (
+        f'<joint name="{end}_{name}" type="hinge" axis="{axis}"/>'
+        for name, axis in (("yaw", "0 0 1"), ("pitch", "0 1 0"))
+    )
+    return "".join(ways), "".join(turns)
 
 
 def _balls(end: str, links: Links, centre: Array) -> tuple[str, str]:
