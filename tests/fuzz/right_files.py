@@ -85,7 +85,7 @@ seed = 2
 surface = "rock"
 [fixed]
 slope_deg = 30
-"both.suspension.spring_n_per_mm" = 0.5
+"both.suspension.shock_n_per_mm" = 0.5
 [[axis]]
 key = "both.track_mm"
 first = 160

@@ -24,8 +24,8 @@ from mujoco_tips import Pace, Tip, tip
 from mujoco_truck import Hold, Method
 from trial_trucks import VARIED
 
-from crossfall.truck.build import load_truck
 from crossfall.truck.model import Truck
+from numbered_files import numbered
 
 DEMOS = ("bramble", "thistle", "burdock")
 HEADINGS = tuple(range(0, 360, 30))
@@ -70,7 +70,7 @@ def cases() -> Iterator[Case]:
 
 def truck_of(name: str, ratio: float) -> Truck:
     """The truck with tyres that give `ratio` times as stiffly along the ground as upwards."""
-    truck = VARIED[name] if name in VARIED else load_truck(name).truck
+    truck = VARIED[name] if name in VARIED else numbered(name).truck
     front, rear = (
         replace(
             a,

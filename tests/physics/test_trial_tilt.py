@@ -14,8 +14,8 @@ from crossfall.engines.settings import TrialSettings
 from crossfall.trials.outcome import LEFT
 from crossfall.trials.pace import Pace
 from crossfall.trials.tilt import tilt_trial, tilt_trials
-from crossfall.truck.build import load_truck
 from crossfall.truck.model import WHEELS
+from numbered_files import numbered
 from support import make_truck, with_tyres
 
 SIDE = math.pi / 2
@@ -82,7 +82,7 @@ def test_where_the_way_it_came_decides_the_interval_says_so():
 @pytest.mark.parametrize("name", ["bramble", "thistle"])
 @pytest.mark.parametrize("heading", [0.0, 45.0, 90.0])
 def test_softer_tyres_along_the_ground_tip_earlier(name, heading):
-    trucks = [of_hard(ratio, load_truck(name).truck) for ratio in (0.5, 1.0, 4.0, 30.0)]
+    trucks = [of_hard(ratio, numbered(name).truck) for ratio in (0.5, 1.0, 4.0, 30.0)]
     trials = [tilt_trial(truck, math.radians(heading), grip=5.0) for truck in trucks]
     for soft, hard in pairwise(trials):
         assert soft.tip_ci[1] < hard.tip

@@ -13,6 +13,7 @@ from crossfall.cli import crossfall
 from crossfall.study.slopes import standing_tip
 from crossfall.trials.record import load_record
 from crossfall.truck.build import load_truck
+from numbered_files import numbered_text
 
 
 def run(*words: str) -> Result:
@@ -40,8 +41,10 @@ def test_a_slope_too_steep_is_a_no() -> None:
     assert json.loads(result.output)["outcome"] == "rolled over"
 
 
-def test_a_low_ramp_tells_which_point_touched() -> None:
-    result = run("bramble", "--ramp", "65", "--rise", "150", "--speed", "300", "--json")
+def test_a_low_ramp_tells_which_point_touched(tmp_path: Path) -> None:
+    file = tmp_path / "numbers.toml"
+    file.write_text(numbered_text("bramble"), encoding="utf-8")
+    result = run(str(file), "--ramp", "65", "--rise", "150", "--speed", "300", "--json")
     answer = json.loads(result.output)
     assert answer["ground"]["kind"] == "ramp"
     assert answer["ground"]["angle_deg"] == pytest.approx(65)

@@ -18,7 +18,7 @@ def run(*arguments: str) -> str:
 
 
 def test_two_engines_are_shown_side_by_side_and_the_verdict_says_how_far_they_agree() -> None:
-    asked = ("tilt", "thistle", "--heading", "90", "--engine")
+    asked = ("tilt", "bramble", "--heading", "90", "--engine")
     (both,) = json.loads(run(*asked, "both", "--json"))["headings"]
     assert both["trial_engine"].startswith("pybullet ")
     assert both["other_trial_engine"].startswith("mujoco ")

@@ -250,7 +250,8 @@ export class Replay {
     const r = this.recording!;
     const scrub = el("input", { type: "range", id: "scrub", "data-key": "scrub", class: "grow", min: 0, max: r.seconds.toFixed(2), step: 0.01, value: this.time.toFixed(2), "aria-label": "Moment of the recording" });
     scrub.addEventListener("input", () => {
-      this.time = Number(scrub.value);
+      // Its end is rounded to a hundredth; drawn to there it is the recording's own.
+      this.time = scrub.value === scrub.max ? r.seconds : Number(scrub.value);
       this.show();
     });
     const speeds = el("select", { id: "replay-speed", "data-key": "speed", "aria-label": "Speed" },
