@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from browsing import Bench, browser, looking, running, shop
+from browsing import Bench, looking, running, shop
 from crossfall.truck.demos import demo_folder
 
 AXE = files("axe_playwright_python").joinpath("axe.min.js").read_text("utf-8")
@@ -19,12 +19,6 @@ AXE = files("axe_playwright_python").joinpath("axe.min.js").read_text("utf-8")
 RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
 STOPS = 25
 LONG = 240_000  # ms, on a machine with other work to do
-
-
-@pytest.fixture(scope="module")
-def chromium() -> Iterator[Browser]:
-    with browser() as launched:
-        yield launched
 
 
 @pytest.fixture(scope="module")

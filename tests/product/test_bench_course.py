@@ -10,15 +10,9 @@ import pytest
 from PIL import Image
 from playwright.sync_api import Browser, Page, expect
 
-from browsing import Bench, Watched, afresh, browser, looking, running, shop
+from browsing import Bench, Watched, afresh, looking, running, shop
 
 LONG = 120_000  # ms, on a machine with other work to do
-
-
-@pytest.fixture(scope="module")
-def chromium() -> Iterator[Browser]:
-    with browser() as launched:
-        yield launched
 
 
 @pytest.fixture(scope="module")

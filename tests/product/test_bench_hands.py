@@ -8,17 +8,11 @@ from collections.abc import Iterator
 import pytest
 from playwright.sync_api import Browser, Locator, Page, expect
 
-from browsing import Bench, Watched, afresh, ask, browser, looking, running, shop
+from browsing import Bench, Watched, afresh, ask, looking, running, shop
 
 LONG = 90_000  # ms, on a machine with other work to do
 STOPS = 25
 HERE = "(document.activeElement.closest('[data-key],[id]') ?? document.body)"
-
-
-@pytest.fixture(scope="module")
-def chromium() -> Iterator[Browser]:
-    with browser() as launched:
-        yield launched
 
 
 @pytest.fixture(scope="module")

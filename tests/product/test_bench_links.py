@@ -8,17 +8,11 @@ from collections.abc import Iterator
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from browsing import Bench, Watched, browser, looking, running, shop
+from browsing import Bench, Watched, looking, running, shop
 from linked_files import linked_text
 from numbered_files import numbered_text
 
 LONG = 120_000  # ms, on a machine with other work to do
-
-
-@pytest.fixture(scope="module")
-def chromium() -> Iterator[Browser]:
-    with browser() as launched:
-        yield launched
 
 
 @pytest.fixture(scope="module")

@@ -10,17 +10,11 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from browsing import Bench, Watched, afresh, ask, browser, deaf, looking, running, shop, tell
+from browsing import Bench, Watched, afresh, ask, deaf, looking, running, shop, tell
 
 LONG = 60_000  # ms, on a machine with other work to do
 DRAWN = re.compile(r"^M.{500,}Z$")  # a curve all round, not an empty path
 SIDES = re.compile(r"^M[^M]{100,}M[^M]{100,}")  # a curve on either side, where it tips first
-
-
-@pytest.fixture(scope="module")
-def chromium() -> Iterator[Browser]:
-    with browser() as launched:
-        yield launched
 
 
 @pytest.fixture(scope="module")

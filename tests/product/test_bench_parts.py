@@ -9,15 +9,9 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from browsing import Bench, afresh, ask, browser, looking, running, shop, turn_to
+from browsing import Bench, afresh, ask, looking, running, shop, turn_to
 
 LONG = 240_000  # ms, on a machine with other work to do
-
-
-@pytest.fixture(scope="module")
-def chromium() -> Iterator[Browser]:
-    with browser() as launched:
-        yield launched
 
 
 @pytest.fixture(scope="module")

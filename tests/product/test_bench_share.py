@@ -2,22 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from pathlib import Path
 
-import pytest
 from PIL import Image
 from playwright.sync_api import Browser, expect
 
-from browsing import READ_BACK, browser, looking, running, shop
+from browsing import READ_BACK, looking, running, shop
 
 LONG = 120_000  # ms, on a machine with other work to do
-
-
-@pytest.fixture(scope="module")
-def chromium() -> Iterator[Browser]:
-    with browser() as launched:
-        yield launched
 
 
 def test_a_picture_and_a_copy_are_handed_on(chromium: Browser, tmp_path: Path) -> None:

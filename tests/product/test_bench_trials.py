@@ -9,17 +9,11 @@ import numpy as np
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from browsing import Bench, Watched, afresh, browser, looking, running, shop
+from browsing import Bench, Watched, afresh, looking, running, shop
 from crossfall.trials.tilt import tilt_trial
 from crossfall.truck.build import load_truck
 
 LONG = 90_000  # ms; trials share two cores with everything else
-
-
-@pytest.fixture(scope="module")
-def chromium() -> Iterator[Browser]:
-    with browser() as launched:
-        yield launched
 
 
 @pytest.fixture(scope="module")
@@ -49,7 +43,7 @@ def clock(page: Page) -> float:
 
 def test_a_trial_is_run_marked_on_the_map_and_replayed(page: Page) -> None:
     page.get_by_role("button", name="Left side down").first.click()
-    page.get_by_label("against a rail").check()
+    page.get_by_role("checkbox", name="against a rail").check()
     page.locator("#trial-one").click()
     expect(page.locator("#say")).to_contain_text("Trials done: 1 of 1", timeout=LONG)
     expect(page.locator(".polar .tried.tips")).to_have_count(1)

@@ -14,7 +14,7 @@ from urllib.parse import quote
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from browsing import Bench, Watched, afresh, ask, browser, looking, running, shop, turn_to
+from browsing import Bench, Watched, afresh, ask, looking, running, shop, turn_to
 from crossfall.truck.build import load_truck
 from crossfall.truck.demos import demo_folder
 from crossfall.truck.massprops import whole
@@ -26,12 +26,6 @@ from crossfall.tuning.limits import breaches, read_limits
 
 LIMITS = "scale-trail.limits.toml"
 LONG = 240_000  # ms, on a machine with other work to do
-
-
-@pytest.fixture(scope="module")
-def chromium() -> Iterator[Browser]:
-    with browser() as launched:
-        yield launched
 
 
 @pytest.fixture(scope="module")

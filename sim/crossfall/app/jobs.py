@@ -11,6 +11,10 @@ import threading
 from pathlib import Path
 from typing import Any
 
+from crossfall.truck.errors import InputError, Problem
+
+NO_JOB = {"state": "none", "words": "", "done": 0, "total": 0}  # how far it is before the first
+
 
 class Job:
     """One process that answers line by line; every method may be called from any thread.
@@ -83,3 +87,50 @@ class Job:
                 "total": self.total,
                 "found": list(self._found),
             }
+
+
+class LatestJob:
+    """The job going on, or the last one, with what is told beside its state; from any thread.
+
+    before: told as long as nothing was begun.
+    """
+
+    def __init__(self, before: dict[str, Any]) -> None:
+        self._before = before
+        self._latest: tuple[Job, dict[str, Any]] | None = None
+        self._mutex = threading.Lock()
+
+    def begin(self, module: str, task: dict[str, Any], total: int, beside: dict[str, Any]) -> None:
+        """A `Job` in place of any before it."""
+        with self._mutex:
+            self.close()
+            self._latest = Job(module, task, total), beside
+
+    @property
+    def latest(self) -> tuple[Job, dict[str, Any]] | None:
+        """Both as they belong together, None before the first."""
+        return self._latest
+
+    def state(self) -> dict[str, Any]:
+        """How far it is, and what it found."""
+        latest = self._latest
+        if latest is None:
+            return {**NO_JOB, "found": [], **self._before}
+        job, beside = latest
+        return {**job.state(), **beside}
+
+    def stop(self) -> dict[str, Any]:
+        if self._latest is not None:
+            self._latest[0].cancel()
+        return self.state()
+
+    def file(self, name: str, missing: Problem) -> bytes:
+        """What it wrote under a name that it found. Raises InputError with `missing`."""
+        latest = self._latest
+        if latest is None or name not in {str(f["file"]) for f in latest[0].state()["found"]}:
+            raise InputError(missing)
+        return (latest[0].folder / name).read_bytes()
+
+    def close(self) -> None:
+        if self._latest is not None:
+            self._latest[0].clear()

@@ -5,10 +5,9 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from pathlib import Path
-from threading import Lock
 from typing import Any
 
-from crossfall.app.jobs import Job
+from crossfall.app.jobs import NO_JOB, LatestJob
 from crossfall.study.scenario import scenario_of
 from crossfall.study.sweep import CSV
 from crossfall.study.task import value_digest
@@ -52,13 +51,12 @@ def _axis(asked: Mapping[str, Any]) -> dict[str, Any]:
     return {"key": key, "first": low, "last": high, "steps": steps}
 
 
-class Sweeps:
-    """The sweep going on, or the last one; methods may be called from any thread."""
+class Sweeps(LatestJob):
+    """The sweep going on, or the last one, with its table."""
 
     def __init__(self, folder: Path) -> None:
-        self._folder, self._table = folder, ""
-        self._job: Job | None = None
-        self._mutex = Lock()
+        super().__init__({})
+        self._folder = folder
 
     def start(self, loaded: Loaded, text: str, data: dict[str, Any]) -> dict[str, Any]:
         """Begin a sweep, in place of any before it. Raises InputError for what cannot be varied."""
@@ -76,43 +74,24 @@ class Sweeps:
             "data": data,
             "results": str(self._folder / HOME / name),
         }
-        with self._mutex:
-            if self._job is not None:
-                self._job.clear()
-            self._table = f"{HOME}/{name}/{CSV}"
-            self._job = Job("crossfall.app.sweep_process", task, scenario.total)
+        table = {"table": f"{HOME}/{name}/{CSV}"}
+        self.begin("crossfall.app.sweep_process", task, scenario.total, table)
         return self.state()
 
     def state(self) -> dict[str, Any]:
         """How far it is; table: the name of its table once it is over, "" before."""
-        job = self._job
-        if job is None:
-            return {
-                "state": "none",
-                "words": "",
-                "done": 0,
-                "total": 0,
-                "left_s": None,
-                "table": "",
-            }
+        latest = self.latest
+        if latest is None:
+            return {**NO_JOB, "left_s": None, "table": ""}
+        job, table = latest[0], str(latest[1]["table"])
         found = job.state()
         last = found["found"][-1] if found["found"] else {}
-        there = job.over and (self._folder / self._table).is_file()
-        state = "stopping" if found["state"] == "stopped" and not job.over else found["state"]
+        there = job.over and (self._folder / table).is_file()
         return {
-            "state": state,
+            "state": "stopping" if found["state"] == "stopped" and not job.over else found["state"],
             "words": found["words"],
             "done": last.get("done", 0),
             "total": job.total,
             "left_s": last.get("seconds_left"),
-            "table": self._table if there else "",
+            "table": table if there else "",
         }
-
-    def stop(self) -> dict[str, Any]:
-        if self._job is not None:
-            self._job.cancel()
-        return self.state()
-
-    def close(self) -> None:
-        if self._job is not None:
-            self._job.clear()

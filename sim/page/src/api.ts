@@ -94,8 +94,19 @@ async function ask<T>(path: string, query: Record<string, unknown> = {}, signal?
     if (found === null || found === undefined) throw new Refusal(409, ["This is a copy to look at, without a bench behind it."], "copy");
     return found as T;
   }
+  return answer<T>(await call(address(path, query), {}, signal));
+}
+
+function address(path: string, query: Record<string, unknown>): string {
   const words = new URLSearchParams(Object.entries(query).map(([k, v]) => [k, String(v)])).toString();
-  return answer<T>(await call(words ? `${path}?${words}` : path, {}, signal));
+  return words ? `${path}?${words}` : path;
+}
+
+/** What is no JSON; JSON in its place is a refusal, and thrown. */
+async function file(path: string, query: Record<string, unknown>): Promise<Response> {
+  const response = await call(address(path, query));
+  if (response.headers.get("content-type")?.includes("json")) await answer(response);
+  return response;
 }
 
 async function tell<T>(path: string, body: unknown): Promise<T> {
@@ -137,16 +148,8 @@ export const api = {
   reading: (key: string, typed: string) => tell<{ value: unknown }>("/api/reading", { key, typed }),
   begin: (name: string, typed: Record<string, string>, again: boolean) => tell<{ begun: Begun; bench: Bench }>("/api/begin", { name, typed, again }),
   agreement: (put: boolean) => act<{ found: Agreement; bench: Bench | null }>("/api/agreement", { put }),
-  sheet: async (): Promise<Blob> => {
-    const response = await call(`/api/sheet?${new URLSearchParams({ document: inView().document, revision: String(inView().revision) })}`);
-    if (!response.headers.get("content-type")?.includes("pdf")) await answer(response);
-    return response.blob();
-  },
-  share: async (): Promise<Blob> => {
-    const response = await call(`/api/share?${new URLSearchParams({ document: inView().document, revision: String(inView().revision) })}`);
-    if (response.headers.get("content-type")?.includes("json")) await answer(response);
-    return response.blob();
-  },
+  sheet: async (): Promise<Blob> => (await file("/api/sheet", inView())).blob(),
+  share: async (): Promise<Blob> => (await file("/api/share", inView())).blob(),
   sweeps: () => ask<{ tables: string[] }>("/api/sweeps"),
   sweep: (name: string) => ask<SweepTable>("/api/sweep", { name }),
   runSweep: (asked: Record<string, unknown>) => act<SweepState>("/api/sweep-run", { asked }),
@@ -156,11 +159,7 @@ export const api = {
   trial: () => ask<TrialState>("/api/trial"),
   runTrial: (headings: number[], rail: boolean) => act<TrialState>("/api/trial", { headings, rail }),
   stopTrial: () => tell<TrialState>("/api/trial-stop", {}),
-  poses: async (file: string): Promise<ArrayBuffer> => {
-    const response = await call(`/api/poses?${new URLSearchParams({ document: inView().document, revision: String(inView().revision), file })}`);
-    if (response.headers.get("content-type")?.includes("json")) await answer(response);
-    return response.arrayBuffer();
-  },
+  poses: async (name: string): Promise<ArrayBuffer> => (await file("/api/poses", { ...inView(), file: name })).arrayBuffer(),
   suspension: () => about<SuspensionTold>("/api/suspension"),
   suspensionMoves: () => about<SuspensionMoves>("/api/suspension-moves"),
   courseStanding: (course: CourseAsked) => act<CourseStanding>("/api/course-standing", { course }),
@@ -168,11 +167,7 @@ export const api = {
   courseState: () => ask<CourseState>("/api/course"),
   keepStill: (picture: string, words: string[]) => act<{ bytes: number }>("/api/course-still", { picture, words }),
   stopCourse: () => tell<CourseState>("/api/course-stop", {}),
-  coursePoses: async (file: string): Promise<ArrayBuffer> => {
-    const response = await call(`/api/course-poses?${new URLSearchParams({ file })}`);
-    if (response.headers.get("content-type")?.includes("json")) await answer(response);
-    return response.arrayBuffer();
-  },
+  coursePoses: async (name: string): Promise<ArrayBuffer> => (await file("/api/course-poses", { file: name })).arrayBuffer(),
   exact: () => about<Answers>("/api/exact"),
   gains: () => about<Answers>("/api/gains"),
   ways: () => about<Answers>("/api/ways"),
