@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from math import isfinite
 from typing import Any
 
 import numpy as np
@@ -203,7 +204,9 @@ def plain_degrees(angles: Array | float) -> Any:
 
 
 def without_nan(values: Any) -> Any:
-    """The same numbers, nested as they are, with nan as None: JSON knows no nan."""
+    """The same, nested as it is, with None for what is not finite: JSON knows no nan."""
+    if isinstance(values, dict):
+        return {key: without_nan(v) for key, v in values.items()}
     if isinstance(values, list):
         return [without_nan(v) for v in values]
-    return values if np.isfinite(values) else None
+    return None if isinstance(values, float) and not isfinite(values) else values

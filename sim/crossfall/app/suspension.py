@@ -3,10 +3,11 @@ where links, shocks and roll centres are drawn."""
 
 from __future__ import annotations
 
-from math import copysign, isfinite, radians
+from math import copysign, radians
 from typing import Any
 
 from crossfall.answers.conditions import conditions
+from crossfall.app.answers import without_nan
 from crossfall.app.scene import mm
 from crossfall.truck.build import Loaded
 from crossfall.truck.model import Axle, Truck
@@ -21,7 +22,7 @@ def suspension(truck: Truck) -> dict[str, Any]:
     return {
         "linked": any(a.suspension.links or a.suspension.shocks for a in truck.axles),
         "axles": [
-            {**plain(axle_record(one)), "rods": _rods(axle), "x_mm": mm(axle.x)}
+            {**without_nan(axle_record(one)), "rods": _rods(axle), "x_mm": mm(axle.x)}
             for one, axle in zip(look(truck), truck.axles, strict=True)
         ],
     }
@@ -60,14 +61,5 @@ def suspension_moves(loaded: Loaded, surface: str | None) -> dict[str, Any]:
         was = ends[one.part, one.end][i]
         by = copysign(BY, was) if one.axis == "outwards" else BY
         edit = {"do": "set", "part": one.part, "key": f"{one.end}_end_mm.{'xyz'[i]}"}
-        moves.append({**plain(move_record(one)), "edit": {**edit, "value": was + by * 1e3}})
+        moves.append({**without_nan(move_record(one)), "edit": {**edit, "value": was + by * 1e3}})
     return {"surface": asked[0].grip.surface, "moved_by_mm": BY * 1e3, "moves": moves}
-
-
-def plain(record: Any) -> Any:
-    """The same with None for what is not finite, which JSON does not know, however deep."""
-    if isinstance(record, dict):
-        return {key: plain(value) for key, value in record.items()}
-    if isinstance(record, list):
-        return [plain(value) for value in record]
-    return None if isinstance(record, float) and not isfinite(record) else record

@@ -20,7 +20,6 @@ from crossfall.measurement.readings import (
     Readings,
     checked,
     missing,
-    read_readings,
     written,
 )
 from crossfall.measurement.truck_text import truck_text
@@ -69,11 +68,12 @@ def begin_files(
 ) -> tuple[Beginning, Loaded]:
     """Make the truck of the readings given, beside those of the file `source`, and write both
     files. Raises InputError, nothing written."""
-    data = {**({} if source is None else read_source(source, str(source)).data), **given}
+    there = None if source is None else read_source(source, str(source))
+    data = {**({} if there is None else there.data), **given}
     data.setdefault("name", path.stem)
     if found := missing(data):
         raise InputError(found)
-    readings = checked(data) if source is None else read_readings(source, data)
+    readings = checked(data, there)
     begun = begin(readings)
     text = truck_text(begun, path.stem)
     loaded = load_text(text, path)
@@ -89,8 +89,9 @@ def _sealed(text: str) -> str:
 
 def is_sealed(path: Path) -> bool:
     """Whether a truck file is as `begin` made it."""
-    text, found, _ = path.read_text(encoding="utf-8", errors="replace").rpartition("\n" + SEAL)
-    return bool(found) and _sealed(text) == path.read_text(encoding="utf-8", errors="replace")
+    whole = path.read_text(encoding="utf-8", errors="replace")
+    text, found, _ = whole.rpartition("\n" + SEAL)
+    return bool(found) and _sealed(text) == whole
 
 
 def _added(path: Path, data: Mapping[str, Any]) -> str:

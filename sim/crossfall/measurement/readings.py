@@ -12,14 +12,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from pathlib import Path
 from typing import Annotated, Any, Literal
 
 import tomlkit
 from pydantic import Field, ValidationError, model_validator
 
 from crossfall.truck.errors import InputError, Problem
-from crossfall.truck.read import Source, read_source
+from crossfall.truck.read import Source
 from crossfall.truck.schema import Name, PartSpec, Strict, mistake
 from crossfall.truck.sentences import problems
 from crossfall.truck.shapes import Places
@@ -203,12 +202,6 @@ FURTHER = (
     Question("raised_repeats", "how often the raised end was weighed, raised_g their mean", "word"),
 )  # fmt: skip
 """Not asked, but may be given: by option, or in the file."""
-
-
-def read_readings(path: Path, given: Mapping[str, Any]) -> Readings:
-    """The readings of a file with some given beside it, which count. Raises InputError."""
-    source = read_source(path, str(path))
-    return checked({**source.data, **given}, source)
 
 
 def checked(data: Mapping[str, Any], source: Source | None = None) -> Readings:

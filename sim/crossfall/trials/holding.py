@@ -42,14 +42,8 @@ def search(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
     elif not one.jumped and check(run, one, pace):
         return one.bracket
     times = FINER["all"]
-    finer = replace(
-        pace,
-        steady=pace.steady / times,
-        gently=pace.gently * times,
-        still=pace.still / times,
-        stride=OTHER * pace.stride,
-        bracket=2 * pace.bracket,
-    )
+    slower = _slower(pace, times)
+    finer = replace(slower, stride=OTHER * pace.stride, bracket=2 * pace.bracket)
     drag = FINER["drag"] if one.jumped and one.bracket.goes == "tips" else 1
     run.table.rig.refine(step=times, solver=times, contact=times, drag=drag)
     try:
@@ -57,6 +51,15 @@ def search(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
     finally:
         run.table.rig.refine()
     return one.bracket
+
+
+def _slower(pace: Pace, times: float) -> Pace:
+    return replace(
+        pace,
+        steady=pace.steady / times,
+        gently=pace.gently * times,
+        still=pace.still / times,
+    )
 
 
 def check(run: Tilting, found: _Search, pace: Pace) -> bool:
@@ -72,13 +75,7 @@ def check(run: Tilting, found: _Search, pace: Pace) -> bool:
     for vary in ("base", *rig.varies, "rate"):
         own = pace
         if vary == "rate":
-            times = FINER["rate"]
-            own = replace(
-                pace,
-                steady=pace.steady / times,
-                gently=pace.gently * times,
-                still=pace.still / times,
-            )
+            own = _slower(pace, FINER["rate"])
         elif vary != "base":
             rig.refine(**{vary: FINER[vary]})
         try:

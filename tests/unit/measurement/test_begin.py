@@ -12,13 +12,14 @@ from crossfall.answers.ranges import ranges
 from crossfall.answers.tips import tip_angles
 from crossfall.measurement.begin import REST, Beginning, begin
 from crossfall.measurement.next_reading import next_measurements
-from crossfall.measurement.readings import QUESTIONS, Readings, checked, read_readings, written
+from crossfall.measurement.readings import QUESTIONS, Readings, checked, written
 from crossfall.measurement.truck_text import truck_text
 from crossfall.measurement.weigh_in_model import Springs, Stand, TruckGeometry, wheel_loads
 from crossfall.truck.build import build, load_text
 from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Truck
+from crossfall.truck.read import read_source
 from crossfall.truck.ride import tyre_loads
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.uncertain import varied
@@ -248,8 +249,9 @@ def test_the_readings_file_reads_back(tmp_path: Any) -> None:
     first = checked({**FULL, "part": [part]})
     path = tmp_path / "mine.readings.toml"
     path.write_text(written(first), encoding="utf-8")
-    assert read_readings(path, {}) == first
-    assert read_readings(path, {"wheel_g": 150}).wheel_g == 150
+    source = read_source(path, str(path))
+    assert checked(source.data, source) == first
+    assert checked({**source.data, "wheel_g": 150}, source).wheel_g == 150
 
 
 def test_few_questions_beyond_the_readings() -> None:
