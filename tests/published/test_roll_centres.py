@@ -63,7 +63,7 @@ def on_three_links(own: Axle) -> Axle:
     ends = np.array([[0.0, 0.5, -0.1], [0.0, -0.5, -0.1], [0.0, 0.0, 0.15], [0.0, -0.6, up]])
     ways = np.array([[0.6, 0.0, 0.0]] * 3 + [[0.0, 1.2, 0.0]])
     names = ("left", "right", "upper", "bar")
-    return guided(own, Links(frozen(ends + ways), frozen(ends), names, 0.1, 0.1, 0.8))
+    return guided(own, Links(frozen(ends + ways), frozen(ends), names, 0.02, 0.02, 0.8))
 
 
 def car(linked: bool, at: float) -> tuple[Truck, float]:
@@ -82,25 +82,31 @@ def car(linked: bool, at: float) -> tuple[Truck, float]:
 def test_what_a_bend_shifts_from_wheel_to_wheel(linked: bool, at: float) -> None:
     """The book takes roll as small, which is out by its square (1.3 % at 6.5 deg), and its shares
     through the springs fall 0.6 % short of its own roll angle. All goes with g; a track bar tilts
-    as the body rolls, and so is asked at 0.01 g."""
+    as the body rolls, and so is asked at 0.01 g. On links springs stand on the axle's middle, not
+    at its roll centre: the body's weight times the height between, 1.4 kN m/rad in all, is lost of
+    what holds it up, and is added to the book's 1280 x 9.81 x 0.365."""
     truck, tilt = car(linked, at)
     seen = equilibrium_path(truck, np.pi / 2, np.array([0.0, tilt]))
     shifts = (seen.load[1, ::2] - seen.load[1, 1::2]) / 2
     wanted = (np.add(ELASTIC, GEOMETRIC) + OWN) * at / AT
-    assert shifts == pytest.approx(wanted, rel=0.025)
+    assert shifts == pytest.approx(wanted, rel=0.04 if linked else 0.025)
+    lost = 1280 * GRAVITY * (0.54 * (RADIUS - 0.07) + 0.46 * (RADIUS - 0.32)) if linked else 0.0
+    toppling = 1280 * GRAVITY * 0.365
+    softer = (ROLL - toppling) / (ROLL - toppling - lost)
     gradient = abs(seen.roll[1]).mean() / (at * GRAVITY)
-    assert gradient == pytest.approx(0.0194, rel=0.025)
-    assert np.degrees(gradient) * GRAVITY == pytest.approx(10.9, rel=0.025)
+    assert gradient == pytest.approx(0.0194 * softer, rel=0.025)
+    if not linked:
+        assert np.degrees(gradient) * GRAVITY == pytest.approx(10.9, rel=0.025)
 
 
 def test_without_its_roll_centre_an_axle_shifts_less() -> None:
     """The 760 N through the rear roll centre are that axle's height of it."""
-    own, tilt = car(True, AT)
+    own, tilt = car(True, AT / 60)
     lower = replace(own.rear.suspension, roll_centre_height=0.02)
     other = replace(own, rear=on_three_links(replace(own.rear, suspension=lower)))
     loads = [equilibrium_path(c, np.pi / 2, np.array([tilt])).load[0] for c in (own, other)]
     sides = [(load[2] - load[3]) / 2 for load in loads]
-    assert sides[0] - sides[1] > 0.5 * GEOMETRIC[1]
+    assert sides[0] - sides[1] > 0.5 * GEOMETRIC[1] / 60
 
 
 @pytest.mark.parametrize(
