@@ -26,7 +26,7 @@ from crossfall.study.scenario import Scenario
 from crossfall.study.scenario_file import CONDITIONS
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
-from crossfall.truck.errors import InputError, Problem
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
 
@@ -34,19 +34,21 @@ _ALIKE = 1e-9  # relative agreement with real builds that the corners must give
 CHECKS = 7  # real builds it is checked against
 _NODES = (2, 4, 7, 11)  # builds along an axis tried in turn until they are enough
 MOST_NODES = 1000  # builds made to know the rest by
-SIZES = ("mass", "mx", "my", "mz", "half_front", "half_rear", "x_front", "x_rear")
+SIZES = (
+    *("mass", "mx", "my", "mz", "half_front", "half_rear", "x_front", "x_rear"),
+    *("turned_back", "turned_in"),
+)
 
 _Table = dict[str, Any]
 
 
 def sizes(truck: Truck) -> Array:
-    """(8,) the numbers of SIZES: kg, kg m and m."""
-    if any(any(map(any, axle.steered)) for axle in truck.axles):
-        what = "has its front wheels turned, which sweeps of the closed form leave out"
-        raise InputError(Problem(truck.name, what, "set steer_deg to 0, or sweep method compliant"))
+    """(10,) the numbers of SIZES: kg, kg m and m."""
+    _, (back, inwards) = truck.front.steered
     body = whole(truck)
     front, rear = (rigid.tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
-    return np.array([body.mass, *(body.mass * body.cg), front, rear, truck.front.x, truck.rear.x])
+    ends = truck.front.x, truck.rear.x
+    return np.array([body.mass, *(body.mass * body.cg), front, rear, *ends, back, inwards])
 
 
 def block_table(
@@ -68,14 +70,14 @@ def block_table(
 
 @dataclass(frozen=True)
 class KnownSizes:
-    """Sizes over the box low to high (k,) as a tensor (m_1, ..., m_k, 8) of Chebyshev terms."""
+    """Sizes over the box low to high (k,) as a tensor (m_1, ..., m_k, 10) of Chebyshev terms."""
 
     low: Array
     high: Array
     terms: Array
 
     def at(self, values: Sequence[Array]) -> Array:
-        """(8, n) sizes at n points, one (n,) array an axis."""
+        """(10, n) sizes at n points, one (n,) array an axis."""
         n = len(values[0]) if values else 1
         found = self.terms.reshape(1, -1)
         for v, low, high, m in zip(values, self.low, self.high, self.terms.shape, strict=False):
@@ -144,11 +146,11 @@ def _alike(known: KnownSizes, scenario: Scenario, at: Array) -> bool:
 
 
 def tip_table(size: Array, headings: Array) -> Array:
-    """(n, H) rad, tip angles of n builds from their (8, n) sizes; headings (H,) rad."""
-    mass, mx, my, mz, front, rear, x_front, x_rear = size
-    return rigid.rigid_tip_angles(
-        front, rear, x_front, x_rear, mx / mass, my / mass, mz / mass, headings
-    )
+    """(n, H) rad, tip angles of n builds from their (10, n) sizes; headings (H,) rad."""
+    mass, mx, my, mz, front, rear, x_front, x_rear, *turned = size
+    cg = mx / mass, my / mass, mz / mass
+    back, inwards = turned
+    return rigid.rigid_tip_angles(front, rear, x_front, x_rear, *cg, headings, (back, inwards))
 
 
 def _built(scenario: Scenario, point: Any) -> Truck:
