@@ -38,7 +38,15 @@ from crossfall.app.journal import text_digest
 from crossfall.app.reference import Reference
 from crossfall.app.scene import scene
 from crossfall.app.stances import stances
-from crossfall.app.truck_cache import CARRIER_NAMES, Memory, Reader, measures, part_rows, truck_name
+from crossfall.app.truck_cache import (
+    CARRIER_NAMES,
+    Memory,
+    Reader,
+    choices,
+    measures,
+    part_rows,
+    truck_name,
+)
 from crossfall.measurement.begin_files import is_sealed, readings_of
 from crossfall.measurement.board_predict import board_grip
 from crossfall.show.guide import figure_of
@@ -147,6 +155,7 @@ class Bench:
         return {
             "rows": part_rows(loaded.truck, loaded.spec, own),
             "measures": measures(loaded.spec),
+            "choices": choices(loaded.spec),
         }
 
     def _grip(self, truck: Truck) -> Grip:

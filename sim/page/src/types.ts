@@ -111,6 +111,14 @@ export interface Measure {
   step: number;
 }
 
+/** Something of the truck that is one of a few words. */
+export interface Choice {
+  key: string;
+  name: string;
+  choices: string[];
+  value: string;
+}
+
 export interface Bench {
   /** The file being worked on, by a name that is never given twice; and which state of it. */
   document: string;
@@ -129,6 +137,7 @@ export interface Bench {
   scene: Scene;
   rows: Row[];
   measures: Measure[];
+  choices: Choice[];
   carriers: string[];
   /** Changes fitted, by name, with how many of each. */
   fitted: Record<string, number>;
@@ -192,7 +201,7 @@ export interface Path {
 
 export type Edit =
   | { do: "set"; part: string; key: string; value: unknown }
-  | { do: "measure"; key: string; value: number }
+  | { do: "measure"; key: string; value: number | string }
   | { do: "remove"; part: string }
   | { do: "add"; part: Record<string, unknown>; out_of?: string };
 
