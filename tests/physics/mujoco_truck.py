@@ -36,7 +36,8 @@ class Method:
     step: s. impratio: friction's stiffness over that of the contact; the more, the less creep.
     unslip: rounds of taking out what creep is left.
     corner_damping: N s/m. tyre_damping: of the critical one of the mass a tyre bears.
-    light: a wheel's weight acts on its axle, and only its inertia moves with the disc.
+    light: a wheel's weight acts on its axle, and only its inertia moves with the disc. ground: s in
+    which the table takes up an overlap; it gives with the square of that.
     """
 
     step: float = 0.001
@@ -45,6 +46,7 @@ class Method:
     corner_damping: float = 8.0
     tyre_damping: float = 0.15
     light: bool = False
+    ground: float = 0.004
 
 
 def mjcf(truck: Truck, method: Method = Method()) -> str:
@@ -91,7 +93,8 @@ def mjcf(truck: Truck, method: Method = Method()) -> str:
 <option timestep="{method.step!r}" cone="elliptic" impratio="{method.impratio!r}"
  integrator="implicitfast" iterations="200" tolerance="1e-12"
  noslip_iterations="{method.unslip}" noslip_tolerance="1e-12"/>
-<default><geom friction="0 0 0" condim="3" solref="0.004 1" solimp="0.99 0.999 1e-4"/></default>
+<default><geom friction="0 0 0" condim="3" solref="{method.ground!r} 1" solimp="0.99 0.999 1e-4"/>
+</default>
 <worldbody><geom name="table" type="plane" size="5 5 1"/>
 <body name="chassis"><freejoint/>{_inertial(truck.chassis, np.zeros(3))}{"".join(bodies)}</body>
 </worldbody><tendon>{"".join(tendons)}</tendon><equality>{"".join(loops)}{_shafts(truck)}</equality></mujoco>"""

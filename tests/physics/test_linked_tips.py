@@ -2,7 +2,8 @@
 
 `linked_tips.json` holds tip angles by holding in MuJoCo, with rods between balls, shocks between
 their ends, loops closed and that engine's own contacts; `make_linked_reference.py` made it. Six
-trucks, six headings.
+trucks, six headings. One of them, whose light tyres slip, went over 0.6 deg early on a table that
+gave by a hundredth of its tyres: those are asked on a firmer one.
 """
 
 from __future__ import annotations
@@ -19,16 +20,11 @@ from make_linked_reference import GRIP, HEADINGS, TRUCKS
 from mujoco_tips import tip
 
 from crossfall.answers.tips import tip_angles, tip_pairs
-from crossfall.trials.tilt import tilt_trials
 from crossfall.truck.model import Truck
 from linked_files import on_whole_shocks
 
 TABLE = Path(__file__).parent / "linked_tips.json"
 WORST = 0.2  # deg
-# Its light tyres slip from 56.2 deg on at a grip at which leaning wheels nearly jam: 56.75 to 56.95
-# by how this engine is run, 57.2 in the other, 57.4 here. With less grip they agree, see below.
-JAMS, JAMMED = ("bent, on shocks", 150), 0.7
-LESS_GRIP = 2.0
 
 
 def two_springs_a_shock() -> Truck:
@@ -55,18 +51,8 @@ def test_the_whole_table_is_there() -> None:
 
 def test_tips_on_links_agree() -> None:
     apart = compared()
-    misses = {c: a for c, a in apart.items() if abs(a) >= WORST}
-    assert set(misses) <= {JAMS}
-    assert abs(apart[JAMS]) < JAMMED
+    assert {c: a for c, a in apart.items() if abs(a) >= WORST} == {}
     assert float(np.median(np.abs(list(apart.values())))) < 0.05
-
-
-def test_where_tyres_jam_less_grip_brings_statics_and_trial_together() -> None:
-    truck, heading = TRUCKS[JAMS[0]](), math.radians(JAMS[1])
-    tip_angle = float(tip_angles(truck, [heading], LESS_GRIP).tip[0])
-    (trial,) = tilt_trials(truck, [heading], grip=LESS_GRIP)
-    low, high = trial.tip_ci
-    assert low - math.radians(WORST) < tip_angle < high + math.radians(WORST)
 
 
 @pytest.mark.parametrize(
