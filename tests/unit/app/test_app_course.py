@@ -124,6 +124,6 @@ def test_truck_and_reference_are_driven_and_told_apart(server: Server) -> None:
     assert [f["whose"] for f in found["found"]] == ["truck", "reference"]
     assert {f["outcome"] for f in found["found"]} == {"comes through"}
     assert found["truck"] == state["truck"]
-    assert server.bench.courses.poses(found["found"][0]["file"])[:4] == MAGIC
+    assert server.bench.tried.courses.poses(found["found"][0]["file"])[:4] == MAGIC
     with pytest.raises(InputError, match="no such drive"):
-        server.bench.courses.poses("../thistle.toml")
+        server.bench.tried.courses.poses("../thistle.toml")
