@@ -6,7 +6,7 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from crossfall.app import answers, course, course_jobs, suspension, trial_jobs
+from crossfall.app import answers, course, course_files, course_jobs, suspension, trial_jobs
 from crossfall.app.document import At, Sheet
 from crossfall.app.stances import stances
 from crossfall.app.truck_cache import Memory, truck_name
@@ -110,6 +110,14 @@ class Tried:
             "way": course.way_told(hill),
         }
         return self.courses.start(asked, trucks, told)
+
+    def kept_courses(self) -> dict[str, Any]:
+        return course_files.kept_courses(self._bench.folder)
+
+    def keep_course(self, name: str, asked: dict[str, Any], over: bool) -> dict[str, Any]:
+        """Write a course into the folder, whatever truck is on the desk."""
+        course_files.keep_course(self._bench.folder, name, asked, over)
+        return self.kept_courses()
 
     def _driven(self, sheet: Sheet) -> dict[str, tuple[str, Path]]:
         """Text and source of the truck, and of what it is compared with where that is another."""

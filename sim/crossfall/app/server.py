@@ -66,6 +66,13 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
             "/api/course-still",
             lambda b: bench.paper.keep_still(_at(b), _text(b, "picture"), _list(b, "words")),
         ),
+        _get("/api/courses", lambda q: bench.tried.kept_courses()),
+        _post(
+            "/api/keep-course",
+            lambda b: bench.tried.keep_course(
+                _text(b, "name"), _table(b, "course"), _yes(b, "over")
+            ),
+        ),
         _post("/api/course-stop", lambda b: bench.tried.courses.stop()),
         _binary("/api/course-poses", lambda q: bench.tried.courses.poses(str(q.get("file", "")))),
         _get("/api/part-form", lambda q: bench.part_form(_asked(q))),

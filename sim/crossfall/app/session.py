@@ -12,6 +12,7 @@ from crossfall.answers.answer import Answers
 from crossfall.answers.conditions import choose_grip
 from crossfall.app import (
     answers,
+    course_files,
     part_form,
     reference,
     sweep_jobs,
@@ -41,7 +42,14 @@ if TYPE_CHECKING:
     pass
 
 # Files beside a truck's own that are no trucks.
-OTHERS = (".changes.toml", ".limits.toml", ".weighin.toml", ".board.toml", ".readings.toml")
+OTHERS = (
+    ".changes.toml",
+    ".limits.toml",
+    ".weighin.toml",
+    ".board.toml",
+    ".readings.toml",
+    course_files.COURSE,
+)
 
 
 class Bench:
