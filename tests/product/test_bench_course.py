@@ -64,7 +64,9 @@ def test_a_course_is_driven_and_kept_as_clip_and_still(page: Page, tmp_path: Pat
     told = page.locator(".course-told")
     expect(told).to_contain_text("The truck comes through")
     expect(told).to_contain_text("The reference (")
-    expect(page.locator("#leaf-course")).to_contain_text("Left out: steering")
+    expect(page.locator("#leaf-course")).to_contain_text(
+        "Left out: that bends turn the front wheels"
+    )
     with page.expect_download(timeout=LONG) as kept:
         page.locator("#course-clip").click()
     kept.value.save_as(tmp_path / "clip.webp")

@@ -55,8 +55,9 @@ class World:
         step: float,
         ground: GroundSettings | None = None,
         turning: bool = True,
+        steering: bool = False,
     ) -> None:
-        tree = multibody(truck, turning=turning)
+        tree = multibody(truck, turning=turning, steering=steering)
         self._p = _engine()
         self._client: int = self._p.connect(self._p.DIRECT)
         try:

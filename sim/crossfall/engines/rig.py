@@ -34,12 +34,12 @@ class Rig:
     control") cannot push only, and takes 4 microseconds a joint against 1.4.
     """
 
-    def __init__(self, truck: Truck, settings: GroundSettings) -> None:
+    def __init__(self, truck: Truck, settings: GroundSettings, *, steering: bool = False) -> None:
         self.settings = settings
         self.scale = SimilarityScale(settings.length_scale)
         big = similar(truck, self.scale)
         self.dt = safe_step(big, settings, self.scale.time)  # world seconds
-        self.world = World(big, step=self.dt, ground=settings)
+        self.world = World(big, step=self.dt, ground=settings, steering=steering)
         self._laws = corner_springs(big, settings, self.dt, self.scale.time, settling=False)
         self.tyres = tyre_springs(big, settings, self.dt)
         sprung = [name for law in self._laws for name in (law.heave, law.roll)]

@@ -15,7 +15,7 @@ import { keepFresh } from "./tabs";
 
 const FILM: [number, number] = [640, 400]; // px
 const MADE = `Driven in the engine: the truck goes straight on while the hill turns under it as the way does, with stones and ramps
-  where the way has them. Left out: steering, so that it wanders a little off its line, and what bends cost; its tyres squash but do
+  where the way has them. It is steered to stay on its line. Left out: that bends turn the front wheels, and what they cost; its tyres squash but do
   not give along the ground, which is up to a degree too hopeful; and axles on links move on straight lines. The curve above is no drive: it is the one answer for standing there.`;
 
 export function coursePage(leaf: HTMLElement): void {
@@ -395,7 +395,7 @@ class CoursePage {
     });
     const ground = `A hill of ${fixed(course.slope_deg, 0)}° on ${this.state!.surface}, driven at ${fixed(course.speed_mm_per_s, 0)} mm/s over ${course.stones.length} stones and ${course.ramps.length} ramps; here after ${fixed(this.time)} s.`;
     try {
-      await api.keepStill(picture, [ground, ...told, "Driven in the engine without steering: see the page for what is left out."]);
+      await api.keepStill(picture, [ground, ...told, "Driven in the engine: see the page for what is left out."]);
       say("This moment is the second page of the set-up sheet, as long as the truck stays as it is.");
     } catch (e) {
       if (!(e instanceof Refusal)) throw e;
