@@ -6,8 +6,9 @@ the model lets their tyres give. A wheel that steers has a knuckle between axle 
 turns about an upright line through the wheel's middle. Every link frame is parallel to the truck axes at ride height.
 
 No moving link may be without mass, so the heave carriage takes SHARE of the axle body's mass as
-a point on the roll axis, and a knuckle and a tyre's hub SHARE of the wheel's mass on the spin axis.
-A point on an axis is not moved by turning about it, so the statics is that of the truck exactly.
+a point on the roll axis, and a knuckle and a tyre's hub SHARE of their wheel's mass as a point on
+the spin axis. A point on an axis is not moved by turning about it, so the statics is that of the
+truck exactly.
 """
 
 from __future__ import annotations
