@@ -28,13 +28,16 @@ ABOUT: dict[str, tuple[str, str]] = {
     "method": ("what answered", "bookkeeping"),
     "seed": ("seed of the random numbers of this line", "bookkeeping"),
     "versions": ("code and libraries behind this line", "bookkeeping"),
-    "trial": ("digest of all that decides this line", "bookkeeping"),
+    "address": ("digest of all that decides this line", "bookkeeping"),
     "repeat": ("which repeat", "bookkeeping"),
     "cause": ("why there is no answer; empty where there is one", "bookkeeping"),
     "heading_deg": ("0 nose uphill, 90 left side down, 180 nose downhill", INPUT),
     "slope_deg": ("slope that is driven or stood on", INPUT),
     "grip": ("friction coefficient the line is for", INPUT),
     "hold": ("what holds the wheels: brakes, or a rail besides", INPUT),
+    "surface": ("surface of the truck file whose grip counts", INPUT),
+    "engine": ("engine the trial was asked of", INPUT),
+    "trial": ("how the trial was made: careful, quick, or none", INPUT),
     "speed_mm_per_s": ("speed of driving", INPUT),
     **{key: (ground.says, INPUT) for key, ground in ground_keys().items()},
     "ground": ("what it drives over", INPUT),
@@ -44,6 +47,8 @@ ABOUT: dict[str, tuple[str, str]] = {
     "cg_y_mm": ("CG left of the middle (ISO 8855)", STATICS),
     "cg_z_mm": ("CG above the ground (ISO 8855)", STATICS),
     "front_share": ("share of the weight on the front axle, level", STATICS),
+    "front_track_mm": ("between the middles of the front tyres", STATICS),
+    "rear_track_mm": ("between the middles of the rear tyres", STATICS),
     "tip_deg": ("tips, by the method asked; against a rail where it slides first", "the method"),
     "tip_low_deg": ("95 % interval of tip_deg, lower end", DRIVE),
     "tip_high_deg": ("95 % interval of tip_deg, upper end", DRIVE),
@@ -105,8 +110,8 @@ def describe_column(column: str, responses: Mapping[str, str] = NONE) -> Descrip
         title, source = ABOUT[column]
         return Description(title, unit, source)
     if "." in column:
-        axis = ".at_mm." in column or column.endswith("_mm")
-        return Description(f"value of the truck file, {column}", "mm" if axis else unit, INPUT)
+        unit = "mm" if "_mm." in column else unit
+        return Description(f"value of the truck file, {column}", unit, INPUT)
     return Description(column.replace("_", " "), unit, "the method")
 
 

@@ -24,7 +24,7 @@ from crossfall.study.versions import versions_of
 from crossfall.truck.files import in_one_step
 
 LINES = 5_000  # written at once
-LEADING = ("place", "scenario", "spec", "method", "seed", "versions", "trial")
+LEADING = ("place", "scenario", "spec", "method", "seed", "versions", "address")
 FAILURE = "cause"
 _WORKED_OUT = tuple("=+-@\t\r")
 

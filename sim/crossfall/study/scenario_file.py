@@ -16,7 +16,8 @@
                                        # where it is installed
     keep = "trial_deg < 40"            # which trials' records are kept, an expression as of a
                                        # response; 1: all; the table names each one's file
-    trial = "careful"                  # careful, or quick: half the time, intervals twice as wide
+    trial = "careful"                  # careful; quick: half the time, intervals twice as wide; or
+                                       # none: only the statics
     ranges = false                     # true: 95 % ranges too, at sixty times the cost; for
                                        # compliant and tilt trial
 
@@ -24,7 +25,8 @@
     "both.suspension.spring_n_per_mm" = 0.3
 
     [[axis]]
-    key = "both.track_mm"              # a dotted key, or heading_deg, slope_deg, grip, and for
+    key = "both.track_mm"              # a dotted key; surface, hold, engine or trial, with values
+                                       # = ["brakes", "rail"]; heading_deg, slope_deg, grip, and for
                                        # driving speed_mm_per_s and a ground: stone_mm,
                                        # rough_mm, ditch_mm (0: none), field_file (see
                                        # trials/grounds/ for each)
@@ -55,14 +57,14 @@ Every mistake is found before anything runs, each with its file, line and key.
 
 from __future__ import annotations
 
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any, Literal, get_args
 
 import numpy as np
 from pydantic import Field, PlainValidator, model_validator
 from pydantic_core import PydanticKnownError
 
 from crossfall.answers.conditions import Hold
-from crossfall.engines.held import EngineName
+from crossfall.engines.held import ENGINES, EngineName
 from crossfall.study.design import DesignKind
 from crossfall.trials.grounds import ground_keys
 from crossfall.trials.pace import Care
@@ -78,8 +80,18 @@ CONDITIONS: dict[str, tuple[float, float]] = {  # keys that are no value of a tr
     # 0: none, so that an axis may begin with the plane
     **{key: (0.0, ground.high) for key, ground in ground_keys().items() if not ground.file},
 }
+TrialCare = Care | Literal["none"]
+WORDS: dict[str, tuple[str, ...]] = {  # conditions in words; the surfaces are those of the truck
+    "surface": (),
+    "hold": get_args(Hold),
+    "engine": ENGINES,
+    "trial": (*get_args(Care), "none"),
+}
 DRIVING = ("speed_mm_per_s", *ground_keys())  # conditions of trials that drive
-WEIGHTS = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm", "front_share")  # of every build
+WEIGHTS = (  # of every build
+    *("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm", "front_share"),
+    *("front_track_mm", "rear_track_mm"),
+)
 MethodName = Literal["closed form", "compliant", "tilt trial", "slope trial", "critical slope"]
 
 
@@ -192,7 +204,7 @@ class ScenarioSpec(Strict):
     surface: Name | None = None
     hold: Hold = "brakes"
     engine: EngineName | None = None
-    trial: Care | None = None
+    trial: TrialCare | None = None
     ranges: bool = False
     keep: Line | None = None
     repeats: Annotated[int, Field(ge=1, le=1_000_000)] = 1

@@ -11,13 +11,14 @@ import numpy as np
 
 from crossfall.study.export import FAILURE, LEADING
 from crossfall.study.scenario import Scenario
-from crossfall.study.scenario_file import WEIGHTS
+from crossfall.study.scenario_file import WEIGHTS, WORDS
 from crossfall.study.sweep import PARQUET, STORE
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
 
 SURPRISES = 8
 MOST_HEADINGS = 16  # lines of the table by heading
+_TRIALS = {"none": "no trial", "quick": "quick trial", "careful": "careful trial"}
 _Columns = dict[str, Any]
 
 
@@ -32,10 +33,11 @@ class Failure:
 
 @dataclass(frozen=True)
 class HeadingLine:
-    """Tip angles found on one heading; all deg, nan where nothing tips. tips_first: share of lines,
-    or nan."""
+    """Tip angles found on one heading; all deg, nan where nothing tips. words: what else tells
+    the lines apart, as "rail". tips_first: share of lines, or nan."""
 
     heading_deg: float
+    words: str
     lines: int
     least: float
     median: float
@@ -133,29 +135,41 @@ def failures(columns: _Columns, good: Any) -> tuple[Failure, ...]:
 
 
 def heading_lines(columns: _Columns, good: Any) -> tuple[HeadingLine, ...]:
-    """Tip angles by heading; where heading was swept finely, of every few."""
+    """Tip angles by heading and by words; where heading was swept finely, of every few."""
     if "tip_deg" not in columns or "heading_deg" not in columns:
         return ()
     tips, headings = numbers(columns, "tip_deg"), numbers(columns, "heading_deg")
-    first = columns.get("trial_outcome", columns.get("first"))
+    first = columns.get("first")
+    if "trial_outcome" in columns:
+        tried = columns["trial_outcome"]
+        first = np.where([outcome is None for outcome in tried], first, tried)
     found = []
     every = np.unique(headings[good])
     for heading in every[:: -(-len(every) // MOST_HEADINGS) or 1]:
-        here = good & (headings == heading)
-        some = tips[here][np.isfinite(tips[here])]
-        least, median, greatest = np.quantile(some, [0, 0.5, 1]) if len(some) else [np.nan] * 3
-        share = float("nan") if first is None else float(np.mean(first[here] == "tips"))
-        found.append(
-            HeadingLine(
-                float(heading),
-                int(here.sum()),
-                float(least),
-                float(median),
-                float(greatest),
-                share,
-            )
-        )
+        for words, alike in by_words(columns):
+            here = good & alike & (headings == heading)
+            some = tips[here][np.isfinite(tips[here])]
+            a, b, c = map(float, np.quantile(some, [0, 0.5, 1]) if len(some) else [np.nan] * 3)
+            share = float("nan") if first is None else float(np.mean(first[here] == "tips"))
+            found.append(HeadingLine(float(heading), words, int(here.sum()), a, b, c, share))
     return tuple(found)
+
+
+def by_words(columns: _Columns) -> list[tuple[str, Any]]:
+    """The lines of each combination of words that were varied, and how it is said; all lines, and
+    "", where none was."""
+    lines = len(columns[FAILURE])
+    found: list[tuple[str, Any]] = [("", np.ones(lines, bool))]
+    for key in WORDS:
+        values = list(dict.fromkeys(columns[key])) if key in input_names(columns) else []
+        if len(values) > 1:
+            said = {v: _TRIALS.get(v, v) for v in values}
+            found = [
+                (f"{before}, {said[v]}".lstrip(", "), some & (columns[key] == v))
+                for before, some in found
+                for v in values
+            ]
+    return [(words, some) for words, some in found if some.any()]
 
 
 def surprises(columns: _Columns, good: Any) -> tuple[Surprise, ...]:

@@ -18,6 +18,7 @@ from crossfall.study.methods import STACK
 from crossfall.study.pool import TrialLimits
 from crossfall.study.runner import RunProgress, run_batch
 from crossfall.study.scenario import Scenario, scenario_folder
+from crossfall.study.scenario_file import given_values
 from crossfall.study.store import full_disk, is_full
 from crossfall.study.task import Batch, canonical, make_batch, value_digest
 from crossfall.study.versions import versions_of
@@ -90,7 +91,7 @@ def common_of(scenario: Scenario) -> dict[str, Any]:
         "fixed": dict(spec.fixed),
         "surface": spec.surface,
         "hold": spec.hold,
-        "engine": (spec.engine or usual_engine()) if spec.method == "tilt trial" else None,
+        "engine": spec.engine,
         "trial": spec.trial or "careful",
         "ranges": spec.ranges,
         "keep": spec.keep,
@@ -106,6 +107,10 @@ def batch_of(scenario: Scenario, folder: Path = Path()) -> Batch:
     if scenario.spec.method == "closed form":
         return batch_of_blocks(scenario)
     spec, common = scenario.spec, common_of(scenario)
+    engines = given_values(spec, "engine")
+    if spec.method == "tilt trial" and not engines:
+        engines = [spec.engine or usual_engine()]
+        common["engine"] = engines[0]
     local = {name: common.pop(name) for name in ("folder", "ground_folder")}
     local["records"] = str(folder.resolve() / RECORDS)
     headings = 1 if scenario.heading_varies else len(scenario.headings)
@@ -117,7 +122,7 @@ def batch_of(scenario: Scenario, folder: Path = Path()) -> Batch:
         scenario.payloads,
         scenario.total,
         spec=str(common["truck"]),
-        versions=versions_of(spec.method, common["engine"]),
+        versions=versions_of(spec.method, engines),
         local=local,
         together=headings * max(1, stack // headings),
     )

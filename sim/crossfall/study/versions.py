@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import platform
+from collections.abc import Iterable
 from functools import cache
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
@@ -34,12 +35,12 @@ _CODE = {
 }
 
 
-def versions_of(method: str, engine: EngineName | None = None) -> dict[str, str]:
+def versions_of(method: str, engines: Iterable[EngineName] = ()) -> dict[str, str]:
     """Name -> version of everything that can change a row of a scenario's method.
 
-    engine: of its trials, Bullet if not said.
+    engines: of its trials, Bullet if not said.
     """
-    tried = (*_TRIALS, PACKAGES[engine or "bullet"])
+    tried = (*_TRIALS, *(PACKAGES[engine] for engine in list(engines) or ["bullet"]))
     names = {"closed form": _CLOSED, "compliant": _STATICS}.get(method, tried)
     return {"crossfall": _installed("crossfall"), **{name: _installed(name) for name in names}}
 

@@ -88,7 +88,7 @@ def test_every_line_says_what_it_came_from(tmp_path: Path) -> None:
         assert line["spec"] == "s" * 64
         assert line["seed"] == task.payload["seed"]
         assert json.loads(line["versions"]) == {"python": platform.python_version()}
-        assert line["trial"] == task.key
+        assert line["address"] == task.key
         assert line["x"] == line["whole"] == task.place
         assert line["answer"] == task.place / 3
         assert line["cause"] is None

@@ -37,7 +37,7 @@ def trials() -> Columns:
         "method": np.full(n, "m", object),
         "seed": np.zeros(n, int),
         "versions": np.full(n, "{}", object),
-        "trial": np.full(n, "k", object),
+        "address": np.full(n, "k", object),
         "both.track_mm": track,
         "heading_deg": heading,
         "repeat": np.zeros(n, int),
