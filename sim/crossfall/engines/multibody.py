@@ -3,7 +3,8 @@
 chassis - heave (prismatic) - roll (revolute) - axle - per wheel: tyre (prismatic along the
 axle's z) - spin (revolute about y) - wheel. Held wheels are part of their axle, and whoever runs
 the model lets their tyres give. A wheel that steers has a knuckle between axle and tyre, which
-turns about an upright line through the wheel's middle. Every link frame is parallel to the truck axes at ride height.
+turns about an upright line through the wheel's middle. Every link frame is parallel to the truck
+axes at ride height.
 
 No moving link may be without mass, so the heave carriage takes SHARE of the axle body's mass as
 a point on the roll axis, and a knuckle and a tyre's hub SHARE of their wheel's mass as a point on
