@@ -71,7 +71,7 @@ def ground_options(function: F) -> F:
     "--open",
     "opened",
     type=click.Choice(["front", "rear", "both"]),
-    help="Axles with an open differential; locked if not given.",
+    help="Axles with an open differential; as the file says if not given.",
 )
 @click.option(
     "--shaft-ratio",
@@ -171,7 +171,9 @@ def driveline(asked: dict[str, Any]) -> Drive:
     from crossfall.trials.drive import Drive
 
     opened = asked["opened"]
-    locked = (opened not in ("front", "both"), opened not in ("rear", "both"))
+    locked = None
+    if opened is not None:
+        locked = (opened == "rear", opened == "front")
     return Drive(locked=locked, shaft_ratio=asked["shaft_ratio"])
 
 
