@@ -9,7 +9,7 @@ All values are those of the truck that runs in the world (a similar one, where s
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -18,7 +18,7 @@ from numpy.typing import ArrayLike
 
 from crossfall.engines.multibody import disc_names
 from crossfall.engines.settings import TrialSettings
-from crossfall.truck.axle_law import LEFT, law_of, plain_law
+from crossfall.truck.axle_law import LEFT, NearLaw, law_of
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import ENDS, GRAVITY, Array, Truck
 from crossfall.truck.ride import spring_squeezes, sprung_loads, tyre_loads
@@ -31,8 +31,7 @@ class CornerSprings:
 
     rate, preload: of left and right while all of its springs give; more: N/m that a corner gains
     from the compression on at which its soft spring is bound; see `truck.spring_law`. shocks:
-    compression of left and right shock and its slopes, as of `axle_law.plain`; None for corners
-    that stand upright.
+    compression of left and right shock and its slopes; None for corners that stand upright.
     """
 
     heave: str
@@ -49,7 +48,7 @@ class CornerSprings:
     stop_time: float
     more: float = 0.0
     bound: tuple[float, float] = (math.inf, math.inf)
-    shocks: Callable[[float, float], list[list[float]]] | None = None
+    shocks: NearLaw | None = None
 
     @cached_property
     def numbers(self) -> tuple[float, float, float, float, float]:
@@ -107,7 +106,7 @@ def corner_springs(
                 settings.stop_time * time,
                 springs.more,
                 (springs.bound - left, springs.bound - right),
-                None if s.shocks is None else plain_law(law_of(axle).coefficients[LEFT:]),
+                None if s.shocks is None else NearLaw(law_of(axle).coefficients[LEFT:]),
             )
         )
     return tuple(out)
@@ -248,7 +247,7 @@ def axle_forces(
     r, rv = roll[:2]
     half, rate, damping, bump, droop = law.numbers
     if law.shocks is not None or law.more:
-        corners = [[q + half * r, 1.0, half], [q - half * r, 1.0, -half]]
+        corners = [(q + half * r, 1.0, half), (q - half * r, 1.0, -half)]
         corners = law.shocks(q, r) if law.shocks is not None else corners
         return _corner_forces(index, law, corners, (qv, r, rv), stops, dt)
     left, right = q + half * r, q - half * r
@@ -267,7 +266,7 @@ def axle_forces(
 def _corner_forces(
     index: int,
     law: CornerSprings,
-    corners: list[list[float]],
+    corners: Sequence[tuple[float, float, float]],
     moves: tuple[float, float, float],
     stops: Stops,
     dt: float,

@@ -3,7 +3,7 @@
 
 import { store } from "./store";
 import type { SuspensionMoves, SuspensionTold } from "./suspensiontypes";
-import type { CourseAsked, CourseStanding, CourseState } from "./coursetypes";
+import type { CourseAsked, CourseStanding, CourseState, KeptCourses } from "./coursetypes";
 import type { Frozen, Agreement, Answers, Before, Begun, Bench, BoardCard, Bought, Candidates, Edit, PartForm, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepState, SweepTable, TrialState, Tried, Weighed, Wizard } from "./types";
 
 export class Refusal extends Error {
@@ -165,6 +165,8 @@ export const api = {
   courseStanding: (course: CourseAsked) => act<CourseStanding>("/api/course-standing", { course }),
   driveCourse: (course: CourseAsked) => act<CourseState>("/api/course", { course }),
   courseState: () => ask<CourseState>("/api/course"),
+  courses: () => ask<KeptCourses>("/api/courses"),
+  keepCourse: (name: string, course: CourseAsked, over: boolean) => tell<KeptCourses>("/api/keep-course", { name, course, over }),
   keepStill: (picture: string, words: string[]) => act<{ bytes: number }>("/api/course-still", { picture, words }),
   stopCourse: () => tell<CourseState>("/api/course-stop", {}),
   coursePoses: async (name: string): Promise<ArrayBuffer> => (await file("/api/course-poses", { file: name })).arrayBuffer(),

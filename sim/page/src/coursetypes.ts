@@ -66,6 +66,12 @@ export interface Driven {
   file: string;
 }
 
+export interface KeptCourses {
+  courses: Record<string, CourseAsked>;
+  /** A sentence for each file of the folder that is no course. */
+  wrong: string[];
+}
+
 export interface CourseState {
   /** Counts the courses driven, so that no tab takes another's. */
   number: number;

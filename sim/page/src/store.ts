@@ -73,6 +73,8 @@ export function afterTheMap(draw: () => void, pause: () => number): () => void {
 }
 
 export function takeBench(bench: Bench): void {
+  // An answer that was overtaken on its way says nothing new.
+  if (store.bench?.document === bench.document && bench.revision < store.bench.revision) return;
   // The picked part stays picked, wherever it stands in the list now; in another truck none is.
   const picked = store.bench?.file === bench.file ? store.bench.rows.find((r) => r.row === store.view.row)?.name : undefined;
   if (picked !== undefined || store.bench?.file !== bench.file) store.view.row = bench.rows.find((r) => r.name === picked)?.row ?? null;
