@@ -137,6 +137,7 @@ class World:
             heightfieldData=heights.T.ravel().tolist(),
             numHeightfieldRows=nx,
             numHeightfieldColumns=ny,
+            flags=self._p.GEOM_CONCAVE_INTERNAL_EDGE,  # or contacts are lost at seams
             physicsClientId=self._client,
         )
         middle = (  # the engine puts the middle of the field's bounding box at the body's origin
