@@ -17,9 +17,9 @@ from crossfall.engines.rig import Rig
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive, Driveline
 from crossfall.trials.grounds.base import Ground
+from crossfall.trials.helm import Helm
 from crossfall.trials.record import Record, contact_slip
 from crossfall.trials.stability_margin import effective_gravity, force_angles
-from crossfall.trials.steering import Helm
 from crossfall.truck.model import GRAVITY, Array, Truck, frozen
 from crossfall.truck.support import PAIRS
 
