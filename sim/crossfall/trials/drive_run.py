@@ -225,8 +225,11 @@ class Going:
         joints[:, straight] /= length
         give = np.zeros((len(seen), 4, 3))
         for w, names in enumerate(self._names):
-            tyres = [world.moving.index(f"{n}_tyre") for n in names if f"{n}_tyre" in world.joints]
-            give[:, w, 2] = joints[:, tyres].mean(axis=1) if tyres else 0.0
+            for way, name in enumerate(("tyre_along", "tyre_aside", "tyre")):
+                tyres = [
+                    world.moving.index(j) for n in names if (j := f"{n}_{name}") in world.joints
+                ]
+                give[:, w, way] = joints[:, tyres].mean(axis=1) if tyres else 0.0
         wheels = np.array([[(*at, *turn) for at, turn in look.inner] for look in seen])
         wheels[:, :, :3] /= length
         radii = np.array([a.tyre.radius for a in self.truck.axles for _ in (0, 1)])
