@@ -44,10 +44,10 @@ def test_a_slope_too_steep_is_a_no() -> None:
 def test_a_low_ramp_tells_which_point_touched(tmp_path: Path) -> None:
     file = tmp_path / "numbers.toml"
     file.write_text(numbered_text("bramble"), encoding="utf-8")
-    result = run(str(file), "--ramp", "65", "--rise", "150", "--speed", "300", "--json")
+    result = run(str(file), "--ramp", "60", "--rise", "150", "--speed", "300", "--json")
     answer = json.loads(result.output)
     assert answer["ground"]["kind"] == "ramp"
-    assert answer["ground"]["angle_deg"] == pytest.approx(65)
+    assert answer["ground"]["angle_deg"] == pytest.approx(60)
     assert answer["ground"]["rise_mm"] == pytest.approx(150)
     assert answer["belly_touched_at_mm"] > 0  # breakover is 55 deg
     assert answer["nose_touched_at_mm"] is None  # approach is 70 deg

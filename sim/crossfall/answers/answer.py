@@ -16,11 +16,11 @@ import numpy as np
 
 from crossfall.answers.conditions import Conditions, case_name
 from crossfall.answers.ranges import Range, ranges
-from crossfall.answers.tips import weakest
+from crossfall.answers.tips import tip_angles, weakest
 from crossfall.statics import rigid, sliding
 from crossfall.statics.budget import budget
 from crossfall.truck.digest import truck_digest
-from crossfall.truck.model import Array, Truck, frozen
+from crossfall.truck.model import Array, Grip, Truck, frozen
 
 if TYPE_CHECKING:
     from crossfall.engines.held import EngineName
@@ -149,7 +149,7 @@ def answer(
     found, how_sure = ranges(truck, asked)
     stages = budget(truck, psi, grip.likely)
     edges, stiff = rigid.tip_edge(truck, psi), rigid.tip_angle(truck, psi)
-    slides = sliding.slide_range(truck, psi, grip)
+    slides = _slides(truck, psi, grip)
     tries = _trials(truck, asked, found.free, engines, care, progress) if trial else [()] * len(psi)
     out = []
     for i, one in enumerate(asked):
@@ -187,6 +187,14 @@ def answer(
     return Answers(truck.name, truck_digest(truck), tuple(map(with_verdict, out)), versions())
 
 
+def _slides(truck: Truck, psi: Array, grip: Grip) -> Array:
+    """(H, 3) rad at low, likely and high grip: where it slides, or open differentials let go."""
+    if not truck.may_roll:
+        return sliding.slide_range(truck, psi, grip)
+    each = [tip_angles(truck, psi, mu).slide for mu in (grip.low, grip.likely, grip.high)]
+    return np.column_stack(each)
+
+
 def weakest_heading(truck: Truck, asked: Conditions) -> Conditions:
     """The same conditions at the truck's weakest heading, searched for all round."""
     from dataclasses import replace
@@ -204,31 +212,31 @@ def _trials(
     progress: _Progress,
 ) -> list[tuple[TiltTrial, ...]]:
     """A trial per heading and engine, after the predictions, which only choose where each one
-    starts."""
+    starts. The truck is loaded once an engine."""
     from crossfall.engines.held import usual_engine
+    from crossfall.engines.settings import TrialSettings
     from crossfall.trials.pace import PACES
-    from crossfall.trials.tilt import tilt_trial
+    from crossfall.trials.table import level_table
+    from crossfall.trials.tilt import tilt_on
 
-    out: list[tuple[TiltTrial, ...]] = []
-    for one, guess in zip(asked, near, strict=True):
-        progress(len(out), len(asked))
-        start = float(guess) if isfinite(guess) else None
-        out.append(
-            tuple(
-                tilt_trial(
-                    truck,
+    chosen = engines or (usual_engine(),)
+    of = len(asked) * len(chosen)
+    out: list[list[TiltTrial]] = [[] for _ in asked]
+    for n, engine in enumerate(chosen):
+        with level_table(truck, TrialSettings(), engine) as table:
+            for i, (one, guess) in enumerate(zip(asked, near, strict=True)):
+                progress(n * len(asked) + i, of)
+                tried = tilt_on(
+                    table,
                     one.heading,
-                    near=start,
+                    near=float(guess) if isfinite(guess) else None,
                     grip=one.grip.likely,
                     rail=one.rail,
                     pace=PACES[care],
-                    engine=engine,
                 )
-                for engine in engines or (usual_engine(),)
-            )
-        )
-    progress(len(out), len(asked))
-    return out
+                out[i].append(tried)
+    progress(of, of)
+    return [tuple(tries) for tries in out]
 
 
 def versions() -> tuple[tuple[str, str], ...]:

@@ -1,10 +1,10 @@
 """The truck as a tree of links and joints, before it is written out as a URDF.
 
 chassis - heave (prismatic) - roll (revolute) - axle - per wheel: tyre (prismatic along the
-axle's z) - spin (revolute about y) - wheel. Held wheels are part of their axle, and whoever runs
-the model lets their tyres give. A wheel that steers has a knuckle between axle and tyre, which
-turns about an upright line through the wheel's middle. Every link frame is parallel to the truck
-axes at ride height.
+axle's z, x and y) - spin (revolute about y) - wheel. Held wheels are part of their axle, and
+whoever runs the model lets their tyres give. A wheel that steers has a knuckle between axle and
+tyre, which turns about an upright line through the wheel's middle. Every link frame is parallel to
+the truck axes at ride height.
 
 No moving link may be without mass, so the heave carriage takes SHARE of the axle body's mass as
 a point on the roll axis, and a knuckle and a tyre's hub SHARE of their wheel's mass as a point on
@@ -179,20 +179,25 @@ def _wheels(truck: Truck, index: int, steering: bool) -> list[tuple[Link, Joint]
 def _disc(link: Link, parent: str, hub: Array, axle: Axle) -> list[tuple[Link, Joint]]:
     name, radius = link.name, axle.tyre.radius
     about = (0.0, 1.0, 0.0)
-    if math.isinf(axle.tyre.stiffness):
-        return [(link, Joint(f"{name}_spin", "continuous", parent, name, hub, about))]
-    share, rest = _share(link.body, hub, radius)
-    middle, up = f"{name}_hub", (0.0, 0.0, 1.0)
-    return [
-        (
-            Link(middle, share),
-            Joint(f"{name}_tyre", "prismatic", parent, middle, hub, up, -radius, radius),
-        ),
-        (
-            replace(link, body=rest),
-            Joint(f"{name}_spin", "continuous", middle, name, hub, about),
-        ),
+    out, rest = [], link.body
+    for carried, joint, axis, _ in tyre_joints(name, axle):
+        share, rest = _share(rest, hub, radius)
+        given = Joint(joint, "prismatic", parent, carried, hub, axis, -radius, radius)
+        out.append((Link(carried, share), given))
+        parent = carried
+    spin = Joint(f"{name}_spin", "continuous", parent, name, hub, about)
+    return [*out, (replace(link, body=rest), spin)]
+
+
+def tyre_joints(name: str, axle: Axle) -> list[tuple[str, str, tuple[float, float, float], float]]:
+    """How one disc gives, from its axle outwards: link, joint, axis, and N/m of the whole tyre."""
+    tyre = axle.tyre
+    ways = [
+        (f"{name}_hub", f"{name}_tyre", (0.0, 0.0, 1.0), tyre.stiffness),
+        (f"{name}_tread", f"{name}_tyre_along", (1.0, 0.0, 0.0), tyre.longitudinal),
+        (f"{name}_rim", f"{name}_tyre_aside", (0.0, 1.0, 0.0), tyre.lateral),
     ]
+    return [way for way in ways if math.isfinite(way[3])]
 
 
 def _share(body: Body, point: Array, radius: float) -> tuple[Body, Body]:

@@ -17,9 +17,9 @@ from crossfall.engines.rig import Rig
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive, Driveline
 from crossfall.trials.grounds.base import Ground
+from crossfall.trials.helm import Helm
 from crossfall.trials.record import Record, contact_slip
 from crossfall.trials.stability_margin import effective_gravity, force_angles
-from crossfall.trials.steering import Helm
 from crossfall.truck.model import GRAVITY, Array, Truck, frozen
 from crossfall.truck.support import PAIRS
 
@@ -225,8 +225,11 @@ class Going:
         joints[:, straight] /= length
         give = np.zeros((len(seen), 4, 3))
         for w, names in enumerate(self._names):
-            tyres = [world.moving.index(f"{n}_tyre") for n in names if f"{n}_tyre" in world.joints]
-            give[:, w, 2] = joints[:, tyres].mean(axis=1) if tyres else 0.0
+            for way, name in enumerate(("tyre_along", "tyre_aside", "tyre")):
+                tyres = [
+                    world.moving.index(j) for n in names if (j := f"{n}_{name}") in world.joints
+                ]
+                give[:, w, way] = joints[:, tyres].mean(axis=1) if tyres else 0.0
         wheels = np.array([[(*at, *turn) for at, turn in look.inner] for look in seen])
         wheels[:, :, :3] /= length
         radii = np.array([a.tyre.radius for a in self.truck.axles for _ in (0, 1)])

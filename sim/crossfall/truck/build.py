@@ -180,7 +180,8 @@ def _axle(end: schema.AxleSpec, x: float, chassis: schema.ChassisSpec) -> Axle:
     turns = sense / (chassis.axle_ratio or schema.TYPICAL_AXLE_RATIO)
     shaft = turns if chassis.held_by == "motor" else 0.0
     bare = _NOTHING, (_NOTHING, _NOTHING)
-    return Axle(x, end.track_mm * MM, tyre, suspension, *bare, shaft, _steered(end, chassis))
+    loose = end.differential == "open"
+    return Axle(x, end.track_mm * MM, tyre, suspension, *bare, shaft, _steered(end, chassis), loose)
 
 
 def _steered(

@@ -184,8 +184,14 @@ def how_it_stands(spec: TruckSpec) -> tuple[str, ...]:
     if chassis.held_by == "motor":
         ratio = chassis.axle_ratio
         assumed = "" if ratio else ", which is assumed: give axle_ratio"
+        kinds = spec.front.differential, spec.rear.differential
+        how = (
+            f"{kinds[0]} differentials"
+            if kinds[0] == kinds[1]
+            else f"a {kinds[0]} front and {kinds[1]} rear differential".replace("a open", "an open")
+        )
         found.append(
-            "held by its motor through locked differentials, the shafts turning "
+            f"held by its motor through {how}, the shafts turning "
             f"{ratio or TYPICAL_AXLE_RATIO:g} times for each turn of a wheel{assumed}"
         )
     if chassis.steer_deg:

@@ -225,9 +225,9 @@ class ChassisSpec(Toleranced):
     """The truck as a whole. raise_mm lifts everything sprung, links' upper ends included.
 
     held_by: on a slope, brakes hold every wheel, or the motor holds the shafts to both axles and
-    these the wheels, through locked differentials: a shaft then takes axle_ratio less torque than
-    its wheels together, and twists the axle against the chassis by it. steer_deg: how far the front
-    wheels are turned to the left as it stands.
+    these the wheels, through each axle's differential: a shaft then takes axle_ratio less torque
+    than its wheels together, and twists the axle against the chassis by it. steer_deg: how far the
+    front wheels are turned to the left as it stands.
     """
 
     wheelbase_mm: Dimension
@@ -444,10 +444,12 @@ class RearSuspensionSpec(SuspensionSpec):
 
 class AxleSpec(Toleranced):
     """track_mm is between the tyres' centre planes. shaft_turns: which way the shaft to the axle
-    turns to drive forwards, seen from behind the truck."""
+    turns to drive forwards, seen from behind the truck. differential: a locked one (or a spool)
+    turns both wheels alike, an open one gives both the same torque."""
 
     track_mm: Dimension
     shaft_turns: Literal["clockwise", "anticlockwise"] = "clockwise"
+    differential: Literal["locked", "open"] = "locked"
     track_tol_mm: NotNegative | None = None
     tyre: TyreSpec
     suspension: SuspensionSpec

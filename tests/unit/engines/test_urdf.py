@@ -84,7 +84,7 @@ def test_wheels_stand_on_the_ground_and_turn_about_their_axes():
     for name, axle, side in (("front_left", truck.front, 1), ("rear_right", truck.rear, -1)):
         at = data.oMf[model.getFrameId(name)].translation
         np.testing.assert_allclose(at, [axle.x, side * axle.track / 2, axle.tyre.radius])
-    assert model.nq == 7 + 2 * 2 + 4 + 4 * 2  # base, heave and roll, tyres, cos and sin of spins
+    assert model.nq == 7 + 2 * 2 + 4 * 3 + 4 * 2  # base, axles, tyres, cos and sin of spins
 
 
 @pytest.mark.parametrize("name", TRUCKS)
