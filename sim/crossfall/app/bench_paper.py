@@ -45,7 +45,7 @@ class Paper:
         currency = catalogue.currency or began.spec.currency
         return pdf(gather(loaded, before, surface, bought=bought, currency=currency), still)
 
-    def keep_still(self, at: At, picture: str, words: list[Any]) -> dict[str, Any]:
+    def keep_still(self, at: At, picture: str, words: list[str]) -> dict[str, Any]:
         """A picture of a course, base64 of a PNG, for the sheet of this very truck."""
         from crossfall.show.sheet.still import Still
 
@@ -54,7 +54,7 @@ class Paper:
             png = base64.b64decode(picture, validate=True)
         except ValueError:
             raise InputError(Problem("picture", "is not base64")) from None
-        still = Still(png, tuple(str(w) for w in words))
+        still = Still(png, tuple(words))
         whose = truck_name(sheet.history.text, sheet.source)
         self._still = {whose: still}
         return {"bytes": len(png)}

@@ -43,11 +43,11 @@ class Tried:
     def trial_state(self) -> dict[str, Any]:
         return {**self.trials.state(), "records": trial_jobs.kept_trials(self._bench.folder)}
 
-    def trial(self, at: At, headings: list[Any], rail: bool) -> dict[str, Any]:
+    def trial(self, at: At, headings: list[float], rail: bool) -> dict[str, Any]:
         """Begin virtual trials at some headings (deg) on the surface shown."""
         loaded, sheet = self._bench.at(at)
         text = sheet.history.text
-        if not all(isinstance(h, int | float) and abs(h) <= 360 for h in headings):
+        if not all(abs(h) <= 360 for h in headings):
             raise InputError(Problem("trial", "a heading is no angle", "degrees"))
         grip = self._bench.grip(loaded.truck)
         known = self._bench.curves.get((text, grip))

@@ -226,13 +226,11 @@ class Bench:
         data = sweep_jobs.sweep_data(asked, self.known_surface(loaded.truck))
         return self.sweep_job.start(loaded, sheet.history.text, data)
 
-    def place(self, at: At, values: dict[str, Any]) -> dict[str, Any]:
+    def place(self, at: At, values: dict[str, float]) -> dict[str, Any]:
         """A point of a sweep as the truck on the table: values by dotted key, as one edit."""
 
         def change(text: str) -> str:
             for key, value in list(values.items())[:20]:
-                if type(value) is not float and type(value) is not int:
-                    raise InputError(Problem("sweep", f"{key[:60]} is no number"))
                 whole = float(value).is_integer()
                 text = document.text_with_value(text, key, int(value) if whole else float(value))
             return text
@@ -286,7 +284,7 @@ class Bench:
 
     # What the page does
 
-    def attempt(self, at: At, edits: list[Any], full: bool = False) -> dict[str, Any]:
+    def attempt(self, at: At, edits: list[dict[str, Any]], full: bool = False) -> dict[str, Any]:
         """What edits would do, without putting them down; full: the springs' answer as well."""
         loaded, sheet = self.at(at)
         folder = sheet.source.resolve().parent
@@ -303,7 +301,7 @@ class Bench:
             "answers": answers.quick(truck, grip, known, full),
         }
 
-    def edit(self, at: At, edits: list[Any], what: str) -> dict[str, Any]:
+    def edit(self, at: At, edits: list[dict[str, Any]], what: str) -> dict[str, Any]:
         """Put edits down and journal them; `what` is what undo will call them."""
 
         source = self.desk.agree(at).source

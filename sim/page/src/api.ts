@@ -2,9 +2,7 @@
 // about the truck names the document and the revision that this page has in view.
 
 import { store } from "./store";
-import type { SuspensionMoves, SuspensionTold } from "./suspensiontypes";
-import type { CourseAsked, CourseStanding, CourseState, KeptCourses } from "./coursetypes";
-import type { Frozen, Agreement, Answers, Before, Begun, Bench, BoardCard, Bought, Candidates, Edit, PartForm, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepState, SweepTable, TrialState, Tried, Weighed, Wizard } from "./types";
+import type { SuspensionMoves, SuspensionTold, CourseAsked, CourseStanding, CourseState, KeptCourses, Frozen, Agreement, Answers, Before, Begun, Bench, BoardCard, Bought, Candidates, Edit, PartForm, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepState, SweepTable, TrialState, Tried, Weighed, Wizard } from "./types";
 
 export class Refusal extends Error {
   constructor(

@@ -2,13 +2,12 @@
 // lane of its own beside it, and what happened where.
 
 import { BufferAttribute, Group, Matrix4, Mesh, OrthographicCamera, Scene as World, Vector3, WebGLRenderer, type LineSegments } from "three";
-import type { CourseAsked, CourseEvent, Way } from "./coursetypes";
-import { wayAt } from "./coursetypes";
+import type { CourseAsked, CourseEvent, Way, Pair, Scene, Triple } from "./types";
+import { wayAt } from "./courses";
 import { drawnInSoftware } from "./dom";
 import { empty, Figure, flat, lines, Paints, shade } from "./figure";
 import { placed, solid } from "./solids";
 import type { Recording } from "./replay";
-import type { Pair, Scene, Triple } from "./types";
 
 const [WIDE, HIGH] = [1350, 650]; // mm, half the hill drawn
 const REACH = 330; // mm that are seen above and below the truck

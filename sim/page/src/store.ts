@@ -1,8 +1,7 @@
 // The one place where the page remembers anything. Parts of the page listen for what they draw.
 
-import type { TipAnswer } from "./answers";
+import type { TipAnswer, Answers, Bench, Measure, Path, Row, Scene, TrialFound, Tried } from "./types";
 import { fixed } from "./dom";
-import type { Answers, Bench, Measure, Path, Row, Scene, TrialFound, Tried } from "./types";
 
 export interface View {
   tilt: number;
