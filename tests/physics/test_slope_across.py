@@ -45,12 +45,14 @@ def test_creeping_across_a_plane_it_rolls_within_half_a_degree_of_the_compliant_
 
 
 @pytest.mark.parametrize("name", ["bramble", "thistle", "burdock"])
-def test_on_links_what_their_curves_leave_out_is_little_more_than_a_degree(name: str) -> None:
-    """Driven axles move on straight lines. The 1.2 deg were set after looking at these three."""
+def test_on_links_too_it_rolls_near_the_compliant_answer(name: str) -> None:
+    """Burdock would go over a degree later were its axles driven on straight lines. The 0.7 deg
+    were set after looking at these three, of which bramble goes over 0.6 early."""
     truck = load_truck(name).truck
     tip = float(tips(truck, np.array([SIDE])).tip[0])
-    assert creep(truck, tip - BAR).outcome == "crossed"
-    assert creep(truck, tip + math.radians(1.2)).outcome == "rolled over"
+    bar = math.radians(0.7)
+    assert creep(truck, tip - bar).outcome == "crossed"
+    assert creep(truck, tip + bar).outcome == "rolled over"
 
 
 def test_it_slides_where_its_grip_ends() -> None:

@@ -93,8 +93,8 @@ TURNS = (
     (OWN, "wide trucks slide first", "all(tips[:, -1] > slides[:, -1])"),
     (OWN, "narrow ones tip", "all(tips[:, 0] < slides[:, 0])"),
     (OWN, "the battery matters least", "found[0].axes[-1].key == HEIGHT"),
-    (OWN, "a narrow one lifts a wheel", "drives['rib'].lightest_percent[0] < 0.5"),
-    (OWN, "and gets across", "set(drives['rib'].outcome) == {'crossed'}"),
+    (OWN, "a narrow one rolls over", "drives['rib'].outcome[0] == 'rolled over'"),
+    (OWN, "and the others get across", "set(drives['rib'].outcome[1:]) == {'crossed'}"),
 )  # fmt: skip
 
 

@@ -16,7 +16,7 @@ Triple = Annotated[tuple[float, float, float], Field(strict=False)]
 _Whole = Annotated[int, Field(ge=-(10**9), le=10**9)]
 
 
-class Body(BaseModel):
+class StrictBody(BaseModel):
     """What a request has in it, and nothing else; no text is taken for a number."""
 
     model_config = ConfigDict(
@@ -24,11 +24,11 @@ class Body(BaseModel):
     )
 
 
-class NothingBody(Body):
+class NothingBody(StrictBody):
     pass
 
 
-class SeenBody(Body):
+class SeenBody(StrictBody):
     """What the asker has in view: a document, by a name never given twice, and its revision."""
 
     document: str
@@ -39,25 +39,25 @@ class SeenBody(Body):
         return At(self.document, self.revision)
 
 
-class SetBody(Body):
+class SetBody(StrictBody):
     do: Literal["set"]
     part: str
     key: str
     value: Any
 
 
-class MeasureEditBody(Body):
+class MeasureEditBody(StrictBody):
     do: Literal["measure"]
     key: str
     value: float
 
 
-class RemoveBody(Body):
+class RemoveBody(StrictBody):
     do: Literal["remove"]
     part: str
 
 
-class AddBody(Body):
+class AddBody(StrictBody):
     do: Literal["add"]
     part: dict[str, Any]
     out_of: str | None = None
@@ -107,7 +107,7 @@ class SaveBody(SeenBody):
     over: bool
 
 
-class OpenBody(Body):
+class OpenBody(StrictBody):
     name: str
 
 
@@ -116,12 +116,12 @@ class TrialBody(SeenBody):
     rail: bool = False
 
 
-class StoneBody(Body):
+class StoneBody(StrictBody):
     at_mm: Pair
     height_mm: float
 
 
-class RampBody(Body):
+class RampBody(StrictBody):
     at_mm: Pair
     turned_deg: float
     """To the left, from straight up the hill, that its way up points."""
@@ -131,7 +131,7 @@ class RampBody(Body):
     width_mm: float
 
 
-class CourseAskedBody(Body):
+class CourseAskedBody(StrictBody):
     slope_deg: float
     speed_mm_per_s: float
     points_mm: list[Pair]
@@ -143,7 +143,7 @@ class CourseBody(SeenBody):
     course: CourseAskedBody
 
 
-class KeepCourseBody(Body):
+class KeepCourseBody(StrictBody):
     name: str
     course: CourseAskedBody
     over: bool
@@ -156,7 +156,7 @@ class StillBody(SeenBody):
     words: list[str]
 
 
-class ListEditBody(Body):
+class ListEditBody(StrictBody):
     """One thing to do to the list of changes."""
 
     do: Literal["field", "new", "remove", "text"]
@@ -172,7 +172,7 @@ class EditListBody(SeenBody):
     asked: ListEditBody
 
 
-class KeptEditsBody(Body):
+class KeptEditsBody(StrictBody):
     """What is to stand beside a new change."""
 
     name: str
@@ -190,7 +190,7 @@ class FitBody(SeenBody):
     chosen: dict[str, int]
 
 
-class PlanAskedBody(Body):
+class PlanAskedBody(StrictBody):
     aim: str
     budget: float | None = None
     added_g: float | None = None
@@ -205,14 +205,14 @@ class PlanBody(SeenBody):
     asked: PlanAskedBody
 
 
-class ScaleReadingBody(Body):
+class ScaleReadingBody(StrictBody):
     at: str
     raised: str
     block_mm: str
     loads: str
 
 
-class ScaleFormBody(Body):
+class ScaleFormBody(StrictBody):
     """Scale readings as they are typed."""
 
     step_g: Annotated[float, Field(gt=0, le=1000)]
@@ -225,7 +225,7 @@ class WeighBody(SeenBody):
     keep: bool
 
 
-class BoardAskedBody(Body):
+class BoardAskedBody(StrictBody):
     """A reading to put down; or the number of one to take out, with what it is, to be sure."""
 
     heading_deg: float | None = None
@@ -239,14 +239,14 @@ class BoardBody(SeenBody):
     asked: BoardAskedBody
 
 
-class TypedBody(Body):
+class TypedBody(StrictBody):
     """A reading of the wizard as it was typed."""
 
     key: str
     typed: str
 
 
-class BeginBody(Body):
+class BeginBody(StrictBody):
     name: str
     typed: dict[str, str]
     again: bool
@@ -256,14 +256,14 @@ class AgreementBody(SeenBody):
     put: bool
 
 
-class SweepAxisBody(Body):
+class SweepAxisBody(StrictBody):
     key: Annotated[str, Field(max_length=200)]
     first: float | None
     last: float | None
     steps: _Whole | None
 
 
-class SweepAskedBody(Body):
+class SweepAskedBody(StrictBody):
     method: str
     axes: list[SweepAxisBody]
     headings: list[float] | None = None

@@ -68,7 +68,7 @@ def _named(annotation: Any) -> Iterator[type[BaseModel]]:
 def _interface(model: type[BaseModel]) -> str:
     """One interface with a line for every field, those of another that it extends left out."""
     base: Any = model.__base__
-    own = base in (replies.Reply, bodies.Body)
+    own = base in (replies.Reply, bodies.StrictBody)
     about = "" if model.__doc__ == base.__doc__ else inspect.cleandoc(model.__doc__ or "")
     lines = [f"/** {' '.join(about.split())} */"] if about else []
     lines += [f"export interface {_name(model)}{'' if own else f' extends {_name(base)}'} {{"]

@@ -5,7 +5,7 @@ Used both when a truck is first built and by sweeps that move or reweigh its par
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 
 import numpy as np
@@ -130,6 +130,11 @@ def with_carriers_moved(truck: Truck, by: Mapping[str, Array]) -> Truck:
         for p in truck.parts
     ]
     return reassemble(truck, parts)
+
+
+def with_parts_moved(truck: Truck, by: Callable[[Part], Array]) -> Truck:
+    """The truck with each of its parts moved by (3,) m."""
+    return reassemble(truck, [_shifted(p, by(p)) for p in truck.parts])
 
 
 def _with_bodies_moved(truck: Truck, by: Mapping[str, Array]) -> Truck:

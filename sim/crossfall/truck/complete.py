@@ -99,11 +99,15 @@ def _toleranced(spec: TruckSpec, row: int) -> bool:
 
 def assumptions(truck: Truck) -> tuple[str, ...]:
     """What was not measured and so is assumed, a sentence each."""
-    return tuple(
-        f"{one.name} was not measured: {one.likely:g} is taken, {one.low:g} to {one.high:g} for ±"
-        for one in truck.uncertain
-        if one.basis == "assumed"
-    )
+    found = []
+    for one in truck.uncertain:
+        if one.basis == "assumed":
+            unit, low, likely, high = shown(one)
+            taken = f"{likely:.3g} {unit}".strip()
+            found.append(
+                f"{one.name} was not measured: {taken} is taken, {low:.3g} to {high:.3g} for ±"
+            )
+    return tuple(found)
 
 
 def _damping(spec: TruckSpec) -> tuple[str, ...]:

@@ -116,7 +116,7 @@ MEANINGS = {
     "tyre_percent": "of the vertical stiffness",
     "tyre_along_percent": "of a measured lateral or longitudinal stiffness",
     "spring_percent": "of the spring rate",
-    "link_end_mm": "of a link's chassis end, up and down",
+    "link_end_mm": "of a link's chassis end, up and down, and a shock's ends, outwards",
     "travel_mm": "of bump and droop",
     "anti_roll_percent": "of the anti-roll bar",
     "lean_percent": "points of anti-dive and anti-squat",

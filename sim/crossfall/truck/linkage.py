@@ -215,7 +215,7 @@ def geometry(links: Links, x: float, radius: float, heave: Array, roll: Array) -
     up = np.array([0.0, 0.0, 1.0])
     spin_q = yaw_q[:, None] * up + pitch_q[:, None] * across
     spin_r = yaw_r[:, None] * up + pitch_r[:, None] * across + turn[..., 0]
-    with np.errstate(divide="ignore"):
+    with np.errstate(divide="ignore", invalid="ignore"):  # level links meet nowhere
         ahead = 1.0 / spin_q[:, 1]
         above = -dx / spin_q[:, 1]
     middle = np.array([x, 0.0, radius]) + at.place

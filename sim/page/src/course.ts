@@ -16,8 +16,7 @@ import { keepFresh } from "./tabs";
 
 const FILM: [number, number] = [640, 400]; // px
 const MADE = `Driven in the engine: the truck goes straight on while the hill turns under it as the way does, with stones and ramps
-  where the way has them. It is steered to stay on its line; the reference has the same way beside it. Left out: that bends turn the front wheels, and what they cost; and that axles
-  on links move on curves, not straight lines, which may be up to a degree too hopeful. The curve above is no drive: it is the one answer for standing there.`;
+  where the way has them. It is steered to stay on its line; the reference has the same way beside it. Left out: that bends turn the front wheels, and what they cost. The curve above is no drive: it is the one answer for standing there.`;
 
 export function coursePage(leaf: HTMLElement): void {
   new CoursePage(leaf);

@@ -112,8 +112,8 @@ def test_no_wheel_is_lost_at_the_seams_of_a_level_field(tmp_path: Path, track: f
         cross_slope(truck, math.radians(25.0), speed=0.25, ground=ground, grip=0.72)
         for ground in (None, level)
     )
-    # In grams of some 170: the two set off a little apart, for the field begins behind the truck.
-    assert laid.least_load == pytest.approx(plain.least_load, rel=0.05)
+    # N, of a truck of 36: the two set off a little apart, for the field begins behind the truck.
+    assert laid.least_load == pytest.approx(plain.least_load, abs=0.1)
 
 
 def png(pixels: Array, mode: str) -> bytes:
