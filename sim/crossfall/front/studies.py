@@ -81,11 +81,12 @@ def sweep(
     what: a scenario (a file, or a shipped one by name), with everything in it. Or a truck, with
     axes: the values of each dotted key, of heading_deg, slope_deg, grip, or of a condition in
     words: surface, hold, engine, trial, as {"hold": ["brakes", "rail"]}. heading: deg, tried at
-    every point; the four cases if not given. method: "closed form", "compliant", "tilt trial", or
-    by driving "slope trial", "critical slope". responses: columns of your own by name, each an
-    expression of the others, as {"in_hand_deg": "goes_at_deg - 25"}. more: any other key of a
-    scenario file, as surface, hold, ranges, repeats, tolerances, seed, fixed, design. folder: for
-    the results; one under crossfall-out if not given. workers: processes; one a core if not given.
+    every point; the four cases if not given. method: "closed form", "compliant", "tilt trial",
+    "convergence", or by driving "slope trial", "critical slope". responses: columns of your own by
+    name, each an expression of the others, as {"in_hand_deg": "goes_at_deg - 25"}. more: any other
+    key of a scenario file, as surface, hold, ranges, repeats, tolerances, seed, fixed, design.
+    folder: for the results; one under crossfall-out if not given. workers: processes; one a core if
+    not given.
 
     >>> import crossfall, tempfile
     >>> rows = crossfall.sweep("bramble", {"both.track_mm": [170, 180]}, heading=90,

@@ -37,6 +37,7 @@ _METHODS = {
     "closed form": "as a rigid block",
     "compliant": "on springs and tyres",
     "tilt trial": "by virtual trials",
+    "convergence": "by virtual trials made finer",
     "slope trial": "driven across",
     "critical slope": "driven across, half of the drives fail",
 }
@@ -57,6 +58,7 @@ def summary_page(morning: Morning) -> str:
 
     environment = Environment(autoescape=select_autoescape(default=True), trim_blocks=True)
     environment.filters["deg"] = lambda v: "–" if v is None or math.isnan(v) else f"{v:.2f}"
+    environment.filters["fine"] = lambda v: "–" if math.isnan(v) else f"{v:.3f}"
     environment.filters["percent"] = lambda v: "–" if math.isnan(v) else f"{100 * v:.0f} %"
     environment.filters["thousands"] = lambda v: f"{v:,}"
     spec = morning.scenario.spec
@@ -320,6 +322,21 @@ against a rail where a build slides first{% endif %}</caption>
 {% for s in m.surprises %}
 <tr><td>{{ s.place }}</td><td>{{ s.trial|deg }}</td><td>{{ s.static|deg }}</td>
 <td>{{ "%+.2f"|format(s.apart) }}</td><td class="text">{{ s.inputs }}</td></tr>
+{% endfor %}</table>
+{% endif %}
+
+{% if m.convergence %}
+<h2>Convergence</h2>
+<table><caption>Largest change from the finest, degrees; of how many builds the 95 % interval holds
+the finest; and what lies between the engines</caption>
+<tr><th class="text">engine</th><th class="text">made finer</th><th>times</th><th>builds</th>
+<th>largest</th><th>order</th><th>held</th></tr>
+{% for c in m.convergence %}
+<tr><td class="text">{{ c.engine }}</td><td class="text">{{ c.varied }}</td>
+<td>{{ "–" if c.varied == "engine" else "%g"|format(c.finer) }}</td><td>{{ c.builds }}</td>
+<td>{{ c.change|fine }}</td>
+<td>{% if c.orders %}{{ "%.1f"|format(c.order) }} ({{ c.orders }}){% else %}–{% endif %}</td>
+<td>{{ c.held }}</td></tr>
 {% endfor %}</table>
 {% endif %}
 

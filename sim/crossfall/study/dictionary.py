@@ -9,6 +9,8 @@ from crossfall.trials.grounds import ground_keys
 
 NONE: Mapping[str, str] = {}
 _UNITS = {
+    "_deg_per_s": "degree/s",
+    "_ms": "ms",
     "_n_per_mm": "N/mm",
     "_mm_per_s": "mm/s",
     "_deg": "degree",
@@ -68,6 +70,13 @@ ABOUT: dict[str, tuple[str, str]] = {
     "trial_deg": ("tips, in the engine", TRIAL),
     "trial_first_lift_deg": ("the first tyre leaves the table, in the engine", TRIAL),
     "trial_slide_deg": ("slides away, in the engine", TRIAL),
+    "varied": ("what was made finer; engine: what lies between two of them", TRIAL),
+    "finer": ("how many times as fine; 1 is as trials are made", TRIAL),
+    "step_ms": ("time step", TRIAL),
+    "rate_deg_per_s": ("tilting rate to the tip", TRIAL),
+    "change_from_finest_deg": ("this trial less the finest of its kind", TRIAL),
+    "observed_order": ("observed order of convergence, where changes are resolved", TRIAL),
+    "engines_apart_deg": ("the second engine's usual trial less the first's", TRIAL),
     "record": ("file of the trial's record, sample by sample, in the folder of results", TRIAL),
     "trial_engine": ("engine and version", TRIAL),
     "trial_less_compliant_deg": ("how far the trial lies above the statics", TRIAL),

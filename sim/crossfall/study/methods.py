@@ -25,7 +25,7 @@ from crossfall.answers.conditions import Conditions, choose_grip, one_grip
 from crossfall.statics import rigid, sliding
 from crossfall.study.draws import drawn_truck
 from crossfall.study.responses import evaluate_expression
-from crossfall.study.scenario_file import WORDS
+from crossfall.study.scenario_file import TILTS, WORDS
 from crossfall.study.task import value_digest
 from crossfall.study.versions import versions_of
 from crossfall.trials.grounds import ground_of
@@ -53,7 +53,7 @@ def warm_up(common: Mapping[str, Any]) -> None:
     """Import what the method needs before the first trial's clock starts."""
     from crossfall.answers import tips  # noqa: F401
 
-    if common.get("method") == "tilt trial":
+    if common.get("method") in TILTS:
         from crossfall.trials import tilt  # noqa: F401
     if common.get("method") in ("slope trial", "critical slope"):
         from crossfall.study import slopes  # noqa: F401
@@ -174,6 +174,32 @@ def _range(truck: Truck, one: Conditions, slides: bool) -> _Row:
         row[f"{name}_range_low_deg"], row[f"{name}_range_high_deg"] = _degrees(low), _degrees(high)
     chance = 1.0 if one.rail else found.tips_first
     return row | {"outcome": sliding.outcome(chance), "tips_first_share": chance}
+
+
+def convergence_rows_of(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
+    """How the trial's angle hangs on step, solver, rate and engine: many lines for one trial, see
+    `convergence`. In every engine that is installed, unless the scenario names or varies it.
+
+    tip_deg is that of the line's own trial.
+    """
+    from crossfall.engines.held import ENGINES, installed
+    from crossfall.study.convergence import convergence_rows, trial_convergence
+
+    truck, asked = truck_of(common, payload), asked_of(common, payload)
+    one = conditions_of(truck, common, payload)
+    engines = [asked["engine"]] if asked["engine"] else [e for e in ENGINES if installed(e)]
+    rows = convergence_rows(trial_convergence(truck, one, engines, asked["trial"]))
+    shared = {**about(truck), "grip": one.grip.likely, "hold": one.hold}
+    return [
+        {
+            **shared,
+            "tip_deg": row["trial_deg"],
+            "trial_engine": row.pop("engine"),
+            "trial_outcome": row.pop("outcome"),
+            **row,
+        }
+        for row in rows
+    ]
 
 
 def slope_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:

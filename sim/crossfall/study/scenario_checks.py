@@ -14,6 +14,7 @@ from crossfall.study.responses import COLUMNS, FUNCTIONS, fault
 from crossfall.study.scenario_file import (
     CONDITIONS,
     DRIVING,
+    TILTS,
     WEIGHTS,
     WORDS,
     ScenarioSpec,
@@ -29,6 +30,7 @@ from crossfall.truck.schema import TruckSpec
 from crossfall.truck.sentences import suggestion
 from crossfall.truck.toml_line_index import KeyPath as Key
 
+_GOES_WITH_TILTS = f"it goes with {' and '.join(TILTS)}"
 MOST_LAID = 50  # grounds that are read before a sweep begins
 
 
@@ -238,7 +240,7 @@ def _driving_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
         if key in DRIVING and not drives:
             what = f"'{key}' is for a truck that drives"
             yield where.problem(place, what, "use it with slope trial or critical slope")
-        if key == "slope_deg" and spec.method in ("tilt trial", "critical slope"):
+        if key == "slope_deg" and spec.method in (*TILTS, "critical slope"):
             what = f"'slope_deg' has no use in a {spec.method}"
             yield where.problem(place, what, "it finds the slope itself")
 
@@ -256,10 +258,13 @@ def _word_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
             continue
         if key == "surface" and _given(spec, "grip"):
             yield where.problem(place, f"{what} and so is grip", "keep one of the two")
-        if key in ("engine", "trial") and spec.method != "tilt trial":
+        if key in ("engine", "trial") and spec.method not in TILTS:
             what = f"'{key}' is varied but has" if axis else "has"
-            yield where.problem(place, f"{what} no use in {spec.method}", "it goes with tilt trial")
-        if key == "hold" and drives and "rail" in (given_values(spec, key) or [spec.hold]):
+            yield where.problem(place, f"{what} no use in {spec.method}", _GOES_WITH_TILTS)
+        tried = given_values(spec, key) or [getattr(spec, key)]
+        if key == "trial" and spec.method == "convergence" and "none" in tried:
+            yield where.problem(place, "is 'none', but convergence tries", "careful or quick")
+        if key == "hold" and drives and "rail" in tried:
             yield where.problem(place, "is 'rail', but the truck drives", "leave it out")
     for engine in given_values(spec, "engine") or [spec.engine]:
         if engine in WORDS["engine"] and not installed(engine):
@@ -311,8 +316,7 @@ def _ground_mistakes(spec: ScenarioSpec, truck: Truck, where: Where) -> Iterator
         except InputError as error:
             (problem,) = error.problems
             yield where.problem(("surface",), problem.what, problem.allowed)
-    drives = spec.method in ("slope trial", "critical slope")
-    if spec.ranges and (drives or spec.method == "closed form"):
+    if spec.ranges and spec.method not in ("compliant", "tilt trial"):
         what = f"has no use in {spec.method}"
         yield where.problem(("ranges",), what, "it goes with compliant and tilt trial")
 

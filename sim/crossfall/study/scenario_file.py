@@ -2,8 +2,10 @@
 
     name = "track against approach angle"
     truck = "bramble"                  # a demo truck, or a file beside this one
-    method = "closed form"             # closed form, compliant, tilt trial; or by driving across:
-                                       # slope trial (at slope_deg), critical slope (finds it)
+    method = "closed form"             # closed form, compliant, tilt trial, convergence (the trial
+                                       # made finer in step, solver and rate, in each engine); or
+                                       # by driving across: slope trial (at slope_deg), critical
+                                       # slope (finds it)
     headings_deg = [0, 90, 180, 270]   # unless heading_deg is an axis
     repeats = 1                        # each point this often, with seeds of its own
     seed = 1
@@ -92,7 +94,10 @@ WEIGHTS = (  # of every build
     *("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm", "front_share"),
     *("front_track_mm", "rear_track_mm"),
 )
-MethodName = Literal["closed form", "compliant", "tilt trial", "slope trial", "critical slope"]
+TILTS = ("tilt trial", "convergence")  # methods that tilt in an engine
+MethodName = Literal[
+    "closed form", "compliant", "tilt trial", "convergence", "slope trial", "critical slope"
+]
 
 
 def _plain(value: object) -> bool | float | str:
@@ -187,7 +192,7 @@ class _FrontSpec(Strict):
 class LimitsSpec(Strict):
     """When a trial is given up."""
 
-    trial_s: Annotated[float, Field(gt=0, le=86_400)] = 120.0
+    trial_s: Annotated[float, Field(gt=0, le=86_400)] | None = None  # 120, of convergence 3600
 
 
 class ScenarioSpec(Strict):
@@ -217,6 +222,11 @@ class ScenarioSpec(Strict):
     map: Annotated[tuple[MapSpec, ...], Field(strict=False)] = ()
     response: Annotated[tuple[ResponseSpec, ...], Field(strict=False)] = ()
     front: Annotated[tuple[_FrontSpec, ...], Field(strict=False)] = ()
+
+    @property
+    def trial_seconds(self) -> float:
+        """When a trial is given up."""
+        return self.limits.trial_s or (3600.0 if self.method == "convergence" else 120.0)
 
     @property
     def responses(self) -> dict[str, str]:

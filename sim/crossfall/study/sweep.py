@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from crossfall.engines.held import usual_engine
+from crossfall.engines.held import ENGINES, installed, usual_engine
 from crossfall.study.blocks import batch_of_blocks, do_blocks, done_blocks
 from crossfall.study.export import export, export_columns
 from crossfall.study.methods import STACK
@@ -27,6 +27,7 @@ from crossfall.truck.digest import truck_digest as truck_digest
 _METHODS = {
     "compliant": "crossfall.study.methods:compliant_rows",
     "tilt trial": "crossfall.study.methods:tilt_rows",
+    "convergence": "crossfall.study.methods:convergence_rows_of",
     "slope trial": "crossfall.study.methods:slope_rows",
     "critical slope": "crossfall.study.methods:critical_rows",
 }
@@ -108,7 +109,9 @@ def batch_of(scenario: Scenario, folder: Path = Path()) -> Batch:
         return batch_of_blocks(scenario)
     spec, common = scenario.spec, common_of(scenario)
     engines = given_values(spec, "engine")
-    if spec.method == "tilt trial" and not engines:
+    if spec.method == "convergence" and not engines:
+        engines = [spec.engine] if spec.engine else [e for e in ENGINES if installed(e)]
+    elif spec.method == "tilt trial" and not engines:
         engines = [spec.engine or usual_engine()]
         common["engine"] = engines[0]
     local = {name: common.pop(name) for name in ("folder", "ground_folder")}
@@ -153,7 +156,7 @@ def run_scenario(
             store,
             workers=workers,
             cluster=cluster,
-            limits=TrialLimits(trial=scenario.spec.limits.trial_s),
+            limits=TrialLimits(trial=scenario.spec.trial_seconds),
             retry_failed=retry_failed,
             watch=watch,
             stop=stop,

@@ -18,6 +18,7 @@ _STATICS = (
 _TRIALS = (
     *_STATICS,
     *("code of engines", "code of trials", "code of slopes", "code of search"),
+    "code of convergence",
 )
 _CLOSED = (*_STATICS, "code of closed form", "code of design")
 _CODE = {
@@ -32,6 +33,7 @@ _CODE = {
     "code of design": "study/design.py",
     "code of slopes": "study/slopes.py",
     "code of search": "study/critical.py",
+    "code of convergence": "study/convergence.py",
 }
 
 

@@ -138,6 +138,7 @@ def test_the_page_says_what_failed_and_escapes_it(tmp_path: Path) -> None:
         failures(columns, good(columns)),
         heading_lines(columns, good(columns)),
         surprises(columns, good(columns)),
+        (),
         "{}",
         "d" * 64,
         4000.0,
