@@ -120,14 +120,6 @@ def how_written(schema: Any) -> dict[str, Any]:
     return {"compression": "zstd", "compression_level": 1, "use_dictionary": words}
 
 
-def table_rows(store: Path) -> list[_Row]:
-    """All lines of the latest batch's table, for pictures and summaries of a modest batch."""
-    with reading(store) as db:
-        db.execute("BEGIN")
-        batch, scenario, _, _ = latest_batch(db, store)
-        return list(_rows(db, store, batch, scenario, NONE))
-
-
 def _rows(
     db: sqlite3.Connection, store: Path, batch: str, scenario: str, responses: Mapping[str, str]
 ) -> Iterator[_Row]:
