@@ -26,7 +26,7 @@ from crossfall.study.scenario import Scenario
 from crossfall.study.scenario_file import CONDITIONS, WORDS
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
-from crossfall.truck.errors import InputError, Problem
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
 
@@ -37,20 +37,20 @@ MOST_NODES = 1000  # builds made to know the rest by
 SIZES = (
     *("mass", "mx", "my", "mz", "half_front", "half_rear", "x_front", "x_rear"),
     *("front_track", "rear_track"),
+    *("turned_back", "turned_in"),
 )
 
 _Table = dict[str, Any]
 
 
 def sizes(truck: Truck) -> Array:
-    """(10,) the numbers of SIZES: kg, kg m and m."""
-    if any(any(map(any, axle.steered)) for axle in truck.axles):
-        what = "has its front wheels turned, which sweeps of the closed form leave out"
-        raise InputError(Problem(truck.name, what, "set steer_deg to 0, or sweep method compliant"))
+    """(12,) the numbers of SIZES: kg, kg m and m."""
+    _, (back, inwards) = truck.front.steered
     body = whole(truck)
     front, rear = (rigid.tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
     axles = (truck.front.x, truck.rear.x, truck.front.track, truck.rear.track)
-    return np.array([body.mass, *(body.mass * body.cg), front, rear, *axles])
+    cg = body.mass * body.cg
+    return np.array([body.mass, *cg, front, rear, *axles, back, inwards])
 
 
 def block_table(
@@ -80,7 +80,7 @@ class KnownSizes:
     terms: Array
 
     def at(self, values: Sequence[Array]) -> Array:
-        """(10, n) sizes at n points, one (n,) array an axis."""
+        """(12, n) sizes at n points, one (n,) array an axis."""
         n = len(values[0]) if values else 1
         found = self.terms.reshape(1, -1)
         for v, low, high, m in zip(values, self.low, self.high, self.terms.shape, strict=False):
@@ -151,11 +151,11 @@ def _alike(known: KnownSizes, scenario: Scenario, at: Array) -> bool:
 
 
 def tip_table(size: Array, headings: Array) -> Array:
-    """(n, H) rad, tip angles of n builds from their (10, n) sizes; headings (H,) rad."""
-    mass, mx, my, mz, front, rear, x_front, x_rear, *_ = size
-    return rigid.rigid_tip_angles(
-        front, rear, x_front, x_rear, mx / mass, my / mass, mz / mass, headings
-    )
+    """(n, H) rad, tip angles of n builds from their (12, n) sizes; headings (H,) rad."""
+    mass, mx, my, mz, front, rear, x_front, x_rear, _, _, *turned = size
+    cg = mx / mass, my / mass, mz / mass
+    back, inwards = turned
+    return rigid.rigid_tip_angles(front, rear, x_front, x_rear, *cg, headings, (back, inwards))
 
 
 def _built(scenario: Scenario, point: Any) -> Truck:

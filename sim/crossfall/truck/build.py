@@ -78,9 +78,17 @@ def build(
     spec always gives the same truck, byte for byte. Raises InputError.
     """
     where = where or in_memory(spec)
-    if any(end.suspension.preload_mm is not None for end in (spec.front, spec.rear)):
-        spec = standing_truck(spec, lambda tried: _built(tried, folder, where)[0], where)
-    return _built(spec, folder, where)
+    return _built(as_it_stands(spec, folder, where), folder, where)
+
+
+def as_it_stands(
+    spec: schema.TruckSpec, folder: Path | None = None, where: Where | None = None
+) -> schema.TruckSpec:
+    """The same spec, or where collars say how high it stands, one lifted to there. See `build`."""
+    where = where or in_memory(spec)
+    if all(end.suspension.preload_mm is None for end in (spec.front, spec.rear)):
+        return spec
+    return standing_truck(spec, lambda tried: _built(tried, folder, where)[0], where)
 
 
 def _built(
@@ -182,10 +190,10 @@ def _axle(end: schema.AxleSpec, x: float, chassis: schema.ChassisSpec) -> Axle:
     shaft = turns if chassis.held_by == "motor" else 0.0
     bare = _NOTHING, (_NOTHING, _NOTHING)
     loose = end.differential == "open"
-    return Axle(x, end.track_mm * MM, tyre, suspension, *bare, shaft, _steered(end, chassis), loose)
+    return Axle(x, end.track_mm * MM, tyre, suspension, *bare, shaft, steered(end, chassis), loose)
 
 
-def _steered(end: schema.AxleSpec, chassis: schema.ChassisSpec) -> Steered:
+def steered(end: schema.AxleSpec, chassis: schema.ChassisSpec) -> Steered:
     """Where left and right tyre go as both wheels swing alike about upright kingpins."""
     if not isinstance(end, schema.FrontSpec) or not chassis.steer_deg:
         return (0.0, 0.0), (0.0, 0.0)

@@ -20,7 +20,7 @@ def steering(axle: Axle) -> tuple[float, float]:
     """Turn (rad) and offset (m) of an axle whose wheels are turned, from where they stand: with
     back = c sin t and in = c (1 - cos t), in / back = tan(t / 2)."""
     _, (back, inwards) = axle.steered
-    if not back:
+    if not inwards:
         return 0.0, 0.0
     turn = 2 * atan2(inwards, abs(back)) * (1 if back > 0 else -1)
     return turn, hypot(back, inwards) ** 2 / (2 * inwards)

@@ -10,6 +10,7 @@ import pytest
 from crossfall.statics import rigid
 from crossfall.truck.massprops import combine, whole
 from crossfall.truck.model import GRAVITY, Truck, frozen
+from crossfall.truck.steering import swung
 from stability_measures import side_loads, static_stability_factor, tilt_table_ratio
 from support import block, make_truck
 
@@ -111,6 +112,23 @@ def test_many_builds_agree_with_one_truck() -> None:
         rows.append((*halves, t.front.x, t.rear.x, *whole(t).cg))
     many = rigid.rigid_tip_angles(*np.array(rows).T, headings=HEADINGS)
     one = np.array([rigid.tip_angle(t, HEADINGS) for t in trucks])
+    np.testing.assert_allclose(many, one, rtol=0, atol=1e-13)
+
+
+def test_many_builds_on_turned_wheels_are_the_trucks_one_by_one() -> None:
+    rng = np.random.default_rng(3)
+    rows, one = [], []
+    for turn in rng.uniform(-0.7, 0.7, 30):
+        plain = make_truck(
+            tracks=tuple(rng.uniform(0.13, 0.2, 2)),
+            chassis_cg=(rng.uniform(-0.05, 0.05), rng.uniform(-0.02, 0.02), 0.1),
+        )
+        t = replace(plain, front=replace(plain.front, steered=swung(turn, 0.024)))
+        halves = [rigid.tip_line(a.track, a.tyre.contact_half_width) for a in t.axles]
+        rows.append((*halves, t.front.x, t.rear.x, *whole(t).cg, *t.front.steered[1]))
+        one.append(rigid.tip_angle(t, HEADINGS))
+    *columns, back, inwards = np.array(rows).T
+    many = rigid.rigid_tip_angles(*columns, headings=HEADINGS, turned=(back, inwards))
     np.testing.assert_allclose(many, one, rtol=0, atol=1e-13)
 
 
