@@ -240,14 +240,21 @@ def _slides(scenario: Scenario, tips: Array, table: _Table) -> _Table:
         names, which = np.unique(surface.astype(object), return_inverse=True)
         grip = np.array([choose_grip(truck, name).likely for name in names])[which]
     grip = np.broadcast_to(np.asarray(grip, np.float64), tips.shape)
-    hold = np.broadcast_to(table.get("hold", np.array(spec.hold)), tips.shape)
-    slide = np.where(hold == "rail", np.nan, np.arctan(grip))
+    railed = np.broadcast_to(table.get("hold", np.array(spec.hold)) == "rail", tips.shape)
+    slide = np.where(railed, np.nan, np.arctan(grip))
     slides = slide < tips
-    out: _Table = {"grip": grip, "hold": hold, "slide_deg": np.degrees(slide)}
-    out |= {"goes_at_deg": np.degrees(np.fmin(tips, slide))}
-    out["first"] = np.where(slides, "slides", "tips")
+    out: _Table = {"grip": grip, "hold": _words(railed, "brakes", "rail")}
+    out |= {"slide_deg": np.degrees(slide), "goes_at_deg": np.degrees(np.fmin(tips, slide))}
+    out["first"] = _words(slides, "tips", "slides")
     slope = table.get("slope_deg", fixed.get("slope_deg"))
     if slope is not None:
         stands = np.radians(slope) < np.fmin(tips, slide)
-        out["on_slope"] = np.where(stands, "stands", out["first"])
+        out["on_slope"] = _words(np.where(stands, 2, slides), "tips", "slides", "stands")
     return out
+
+
+def _words(codes: Any, *words: str) -> Any:
+    """An arrow column of a few words: making each line's own would take longer than the answers."""
+    import pyarrow as pa
+
+    return pa.DictionaryArray.from_arrays(pa.array(np.asarray(codes, np.int8)), list(words))

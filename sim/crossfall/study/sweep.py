@@ -55,8 +55,13 @@ class SweepResult:
 
 
 def default_folder(scenario: Scenario) -> Path:
-    """Where the results of a scenario go if nothing else is said."""
-    return folder_of(str(scenario.path))
+    """Where the results of a scenario go if nothing else is said; of one that is no file, in a
+    folder of its own for every truck and question, whatever they are called."""
+    folder = folder_of(str(scenario.path))
+    if scenario.path.is_file():
+        return folder
+    asked = value_digest([common_of(scenario), json.loads(scenario.spec.model_dump_json())])
+    return folder.with_name(f"{folder.name}-{asked[:6]}")
 
 
 def folder_of(scenario_or_folder: str) -> Path:

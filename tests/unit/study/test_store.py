@@ -10,8 +10,8 @@ from pathlib import Path
 import pyarrow.parquet as pq
 import pytest
 
-from batches import burning, misbehaving
-from crossfall.study.export import export, table_rows
+from batches import burning, misbehaving, table_rows
+from crossfall.study.export import export
 from crossfall.study.runner import RunProgress, run_batch
 from crossfall.study.store import Store, StoreError, is_running, status
 from crossfall.study.task import Batch, Task, TrialOutcome, canonical, make_batch
