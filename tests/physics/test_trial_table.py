@@ -10,6 +10,7 @@ from scipy.spatial.transform import Rotation
 
 from crossfall.engines.rig import HeldRig
 from crossfall.engines.settings import TrialSettings
+from crossfall.engines.springs import axle_forces
 from crossfall.trials.table import Tilting, level_table, set_grip
 from crossfall.trials.tilt import tilt_trial
 from crossfall.truck.model import GRAVITY
@@ -27,13 +28,17 @@ class MovingTable(HeldRig):
         """One step with the table at theta (rad): its tyres feel it in the table's own axes."""
         table = Rotation.from_euler("x", -theta)
         to_table, world = table.inv(), self.world
-        frames = world.frames(self._links)
+        frames, states = world.frames(self._links), world.joint_states(self._joints)
+        forces: list[float] = []
+        for at, law, _ in filter(None, self._own):
+            pair = states[2 * at : 2 * at + 2]
+            forces += axle_forces(at, law, *pair, self._stops, self.dt)
         for axle, link, (cg, origin, turn) in zip(self.axles, self._links, frames, strict=True):
             inside = (to_table * Rotation.from_matrix(np.reshape(turn, (3, 3)))).as_matrix()
             seen = [tuple(to_table.apply(v)) for v in (origin, cg, DOWN)]
             force, moment = axle.press(seen[0], inside.ravel().tolist(), *seen[1:])
             world.press(link, cg, table.apply(force).tolist(), table.apply(moment).tolist())
-        world.advance(tuple(DOWN), self._joints, self._push)
+        world.advance(tuple(DOWN), self._joints, forces)
 
 
 def _rate(way):

@@ -212,31 +212,31 @@ def _trials(
     progress: _Progress,
 ) -> list[tuple[TiltTrial, ...]]:
     """A trial per heading and engine, after the predictions, which only choose where each one
-    starts."""
+    starts. The truck is loaded once an engine."""
     from crossfall.engines.held import usual_engine
+    from crossfall.engines.settings import TrialSettings
     from crossfall.trials.pace import PACES
-    from crossfall.trials.tilt import tilt_trial
+    from crossfall.trials.table import level_table
+    from crossfall.trials.tilt import tilt_on
 
-    out: list[tuple[TiltTrial, ...]] = []
-    for one, guess in zip(asked, near, strict=True):
-        progress(len(out), len(asked))
-        start = float(guess) if isfinite(guess) else None
-        out.append(
-            tuple(
-                tilt_trial(
-                    truck,
+    chosen = engines or (usual_engine(),)
+    of = len(asked) * len(chosen)
+    out: list[list[TiltTrial]] = [[] for _ in asked]
+    for n, engine in enumerate(chosen):
+        with level_table(truck, TrialSettings(), engine) as table:
+            for i, (one, guess) in enumerate(zip(asked, near, strict=True)):
+                progress(n * len(asked) + i, of)
+                tried = tilt_on(
+                    table,
                     one.heading,
-                    near=start,
+                    near=float(guess) if isfinite(guess) else None,
                     grip=one.grip.likely,
                     rail=one.rail,
                     pace=PACES[care],
-                    engine=engine,
                 )
-                for engine in engines or (usual_engine(),)
-            )
-        )
-    progress(len(out), len(asked))
-    return out
+                out[i].append(tried)
+    progress(of, of)
+    return [tuple(tries) for tries in out]
 
 
 def versions() -> tuple[tuple[str, str], ...]:

@@ -7,7 +7,7 @@ truck it is given, so a trial that wants another length scale gives it a similar
 from __future__ import annotations
 
 import tempfile
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from functools import cache
 from pathlib import Path
@@ -55,9 +55,10 @@ class World:
         step: float,
         ground: GroundSettings | None = None,
         turning: bool = True,
+        steering: bool = False,
     ) -> None:
-        tree = multibody(truck, turning=turning)
-        self._p = _engine()
+        tree = multibody(truck, turning=turning, steering=steering)
+        self._p, self._pulled = _engine(), (0.0, 0.0, 0.0)
         self._client: int = self._p.connect(self._p.DIRECT)
         try:
             self._set_up(step, ground or GroundSettings())
@@ -136,6 +137,7 @@ class World:
             heightfieldData=heights.T.ravel().tolist(),
             numHeightfieldRows=nx,
             numHeightfieldColumns=ny,
+            flags=self._p.GEOM_CONCAVE_INTERNAL_EDGE,  # or contacts are lost at seams
             physicsClientId=self._client,
         )
         middle = (  # the engine puts the middle of the field's bounding box at the body's origin
@@ -160,27 +162,25 @@ class World:
 
     def gravity(self, x: float, y: float, z: float) -> None:
         """Set gravity, m/s^2."""
+        self._pulled = x, y, z
         self._p.setGravity(x, y, z, physicsClientId=self._client)
 
     def step(self) -> None:
         self._p.stepSimulation(physicsClientId=self._client)
 
     def advance(
-        self,
-        gravity: tuple[float, float, float],
-        joints: Sequence[int],
-        push: Callable[[Sequence[tuple[float, ...]]], Sequence[float]],
+        self, gravity: tuple[float, float, float], joints: Sequence[int], forces: Sequence[float]
     ) -> None:
-        """One step under gravity (m/s^2), with joint forces that `push` makes of the joint states.
+        """One step under gravity (m/s^2) with these joint forces (N, N m).
 
-        The same as gravity, joint_states, torques and step, which a trial calls thousands of times.
+        The same as gravity, torques and step, which a trial calls thousands of times.
         """
-        p, client, body = self._p, self._client, self._body
-        p.setGravity(*gravity, physicsClientId=client)
+        p, client = self._p, self._client
+        if gravity != self._pulled:
+            self.gravity(*gravity)
         if joints:
-            forces = push(p.getJointStates(body, joints, physicsClientId=client))
             p.setJointMotorControlArray(
-                body, joints, p.TORQUE_CONTROL, forces=forces, physicsClientId=client
+                self._body, joints, p.TORQUE_CONTROL, forces=forces, physicsClientId=client
             )
         p.stepSimulation(physicsClientId=client)
 

@@ -18,12 +18,12 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from crossfall.truck.axle_law import LEFT, law_of, plain_law
+from crossfall.truck.axle_law import LEFT, NearLaw, Z, law_of
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import Truck
 
 _Vector = tuple[float, float, float]
-_Rows = tuple[_Vector, _Vector, _Vector]
+_FREE = [f for f in range(LEFT) if f != Z]  # along z an axle on links goes by its heave, no more
 
 
 class Curve:
@@ -36,104 +36,91 @@ class Curve:
     def __init__(self, truck: Truck, index: int, share: float) -> None:
         axle, body = truck.axles[index], unsprung(truck, index)
         law, s = law_of(axle), axle.suspension
-        self._at = plain_law(law.coefficients[:LEFT])
-        self._point: _Vector = tuple(law.point.tolist())
-        self._centre = (axle.x, 0.0, s.roll_centre_height)
-        self._heave = (math.sin(s.heave_lean), 0.0, math.cos(s.heave_lean))
+        self._at = NearLaw(law.coefficients[_FREE])
+        self._lean = math.sin(s.heave_lean), math.cos(s.heave_lean)
         self._mass, self._share = body.mass, share
-        self._cg: _Vector = tuple(body.cg.tolist())
+        # At ride height: from the centre to the law's point, and from there to centre and CG.
+        point, centre = law.point, (axle.x, 0.0, s.roll_centre_height)
+        self._to_point: list[float] = (point - centre).tolist()
+        self._to_centre: list[float] = (centre - point).tolist()
+        self._to_cg: list[float] = (body.cg - point).tolist()
 
     def follow(
         self, cg: _Vector, origin: _Vector, turn: Sequence[float], heave: float, roll: float
     ) -> None:
         """From where the engine has the axle: its CG and roll centre, m, and axes, (9,)."""
+        self._now = (x, _, _), (y, _, _), (yaw, _, _), (pitch, _, _) = self._at(heave, roll)
         c, s = math.cos(roll), math.sin(roll)
-        straight = ((1.0, 0.0, 0.0), (0.0, c, -s), (0.0, s, c))
-        rows = (tuple(turn[:3]), tuple(turn[3:6]), tuple(turn[6:]))
-        self._chassis = chassis = _product(rows, _transposed(straight))  # type: ignore[arg-type]
-        x, y, z = self._centre
-        a, b, d = self._heave
-        self._joint = joint = (x + heave * a, y + heave * b, z + heave * d)
-        self._base = _minus(origin, _carry(chassis, joint))
-        self._engine = cg, origin
-        self._now = now = self._at(heave, roll)
-        place, yaw, pitch = [row[0] for row in now[:3]], now[3][0], now[4][0]
-        cy, sy, cp, sp = math.cos(yaw), math.sin(yaw), math.cos(pitch), math.sin(pitch)
-        self._across, self._ahead = (-sy, cy, 0.0), (cy * cp, sy * cp, -sp)
-        own = _product(((cy * cp, -sy, cy * sp), (sy * cp, cy, sy * sp), (-sp, 0.0, cp)), straight)
-        px, py, pz = self._point
-        self._place = (px + place[0], py + place[1], pz + place[2])
-        true = _product(chassis, own)
-        self.turn = (*true[0], *true[1], *true[2])
-        self.origin = self._moved(own, self._centre)
-        self._true_cg = self._moved(own, self._cg)
-
-    def _moved(self, own: _Rows, point: _Vector) -> _Vector:
-        """Where a point of the axle at ride height truly is, in table axes."""
-        inside = _plus(self._place, _carry(own, _minus(point, self._point)))
-        return _plus(self._base, _carry(self._chassis, inside))
+        self._turns = cy, sy, cp, sp = (
+            math.cos(yaw),
+            math.sin(yaw),
+            math.cos(pitch),
+            math.sin(pitch),
+        )
+        # Row by row: the chassis is the engine's axle turned back by roll, and the true axle the
+        # chassis turned by yaw, pitch and roll.
+        chassis: list[float] = []
+        true: list[float] = []
+        for i in (0, 3, 6):
+            ahead, left, up = turn[i : i + 3]
+            left, up = c * left - s * up, s * left + c * up
+            chassis += (ahead, left, up)
+            ahead, left = cy * ahead + sy * left, cy * left - sy * ahead
+            ahead, up = cp * ahead - sp * up, sp * ahead + cp * up
+            true += (ahead, c * left + s * up, c * up - s * left)
+        self._chassis, self.turn = chassis, tuple(true)
+        ahead, left, up = self._to_point
+        lean, upright = self._lean
+        # Of the law's point: from the engine's roll centre, in the chassis' axes and the table's.
+        self._off = off = ahead + x - heave * lean, left + y, up + heave - heave * upright
+        self._shift = shift = _carry(chassis, off)
+        self._point = point = origin[0] + shift[0], origin[1] + shift[1], origin[2] + shift[2]
+        x, y, z = _carry(true, self._to_centre)
+        self.origin = point[0] + x, point[1] + y, point[2] + z
+        self._arm = _carry(true, self._to_cg)
+        self._cg = cg
 
     def make_up(
         self, force: _Vector, moment: _Vector, gravity: _Vector
     ) -> tuple[_Vector, tuple[float, float]]:
         """For the tyres' force (N) and its moment (N m) about the engine's CG: the moment that it
         is given instead, and what besides on heave (N) and roll (N m)."""
-        (cg, origin), mass, share = self._engine, self._mass, self._share
-        weight = (mass * gravity[0], mass * gravity[1], mass * gravity[2])
-        shift = tuple(
-            t - share * o - (1.0 - share) * e
-            for t, o, e in zip(self._true_cg, origin, cg, strict=True)
+        mass, share = self._mass, self._share
+        wx, wy, wz = mass * gravity[0], mass * gravity[1], mass * gravity[2]
+        (fx, fy, fz), (mx, my, mz) = force, moment
+        # About the law's point: the true CG, the engine's CG and its roll centre.
+        (ax, ay, az), (px, py, pz), (sx, sy, sz) = self._arm, self._point, self._shift
+        ex, ey, ez = self._cg[0] - px, self._cg[1] - py, self._cg[2] - pz
+        rest = 1.0 - share
+        dx, dy, dz = (
+            ax + share * sx - rest * ex,
+            ay + share * sy - rest * ey,
+            az + share * sz - rest * ez,
         )
-        given = _plus(moment, _cross(shift, weight))  # type: ignore[arg-type]
-        # The whole wrench in the chassis' axes about its origin.
-        back = _transposed(self._chassis)
-        turning = _plus(moment, _cross(_minus(cg, self._base), force))
-        turning = _plus(turning, _cross(_minus(self._true_cg, self._base), weight))
-        w, f = _carry(back, turning), _carry(back, _plus(force, weight))
-        heave, roll = (self._work(k, w, f) for k in (1, 2))
-        straight = w[0] + _dot(_cross(self._joint, (1.0, 0.0, 0.0)), f)
-        return given, (heave - _dot(self._heave, f), roll - straight)
-
-    def _work(self, by: int, moment: _Vector, force: _Vector) -> float:
-        """Of a wrench on the true twist by heave (1) or roll (2)."""
-        x, y, z, yaw, pitch = (row[by] for row in self._now)
-        a, b, c = self._across
-        spin = (pitch * a, pitch * b, pitch * c + yaw)
-        if by == 2:
-            spin = _plus(spin, self._ahead)
-        shift = _plus((x, y, z), _cross(self._place, spin))
-        return _dot(spin, moment) + _dot(shift, force)
+        given = mx + dy * wz - dz * wy, my + dz * wx - dx * wz, mz + dx * wy - dy * wx
+        # The whole wrench there, in the chassis' axes.
+        mx += ey * fz - ez * fy + ay * wz - az * wy
+        my += ez * fx - ex * fz + az * wx - ax * wz
+        mz += ex * fy - ey * fx + ax * wy - ay * wx
+        mx, my, mz = _back(self._chassis, mx, my, mz)
+        fx, fy, fz = _back(self._chassis, fx + wx, fy + wy, fz + wz)
+        (_, xq, xr), (_, yq, yr), (_, yaw_q, yaw_r), (_, pitch_q, pitch_r) = self._now
+        cy, sy, cp, sp = self._turns
+        across = cy * my - sy * mx  # the moment about the axis of pitch
+        heave = pitch_q * across + yaw_q * mz + xq * fx + yq * fy + fz
+        roll = pitch_r * across + yaw_r * mz + xr * fx + yr * fy
+        roll += cp * (cy * mx + sy * my) - sp * mz
+        # Less what the engine's own joints take of it.
+        (_, dy, dz), (lean, upright) = self._off, self._lean
+        return given, (heave - lean * fx - upright * fz, roll - mx - dy * fz + dz * fy)
 
 
-def _plus(a: _Vector, b: _Vector) -> _Vector:
-    return a[0] + b[0], a[1] + b[1], a[2] + b[2]
+def _carry(rows: Sequence[float], v: Sequence[float]) -> _Vector:
+    a, b, c, d, e, f, g, h, i = rows
+    x, y, z = v
+    return a * x + b * y + c * z, d * x + e * y + f * z, g * x + h * y + i * z
 
 
-def _minus(a: _Vector, b: _Vector) -> _Vector:
-    return a[0] - b[0], a[1] - b[1], a[2] - b[2]
-
-
-def _dot(a: _Vector, b: _Vector) -> float:
-    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
-
-
-def _cross(a: _Vector, b: _Vector) -> _Vector:
-    return a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]
-
-
-def _carry(rows: _Rows, v: _Vector) -> _Vector:
-    return _dot(rows[0], v), _dot(rows[1], v), _dot(rows[2], v)
-
-
-def _transposed(rows: _Rows) -> _Rows:
-    (a, b, c), (d, e, f), (g, h, i) = rows
-    return (a, d, g), (b, e, h), (c, f, i)
-
-
-def _product(a: _Rows, b: _Rows) -> _Rows:
-    x, y, z = _transposed(b)
-    return (
-        (_dot(a[0], x), _dot(a[0], y), _dot(a[0], z)),
-        (_dot(a[1], x), _dot(a[1], y), _dot(a[1], z)),
-        (_dot(a[2], x), _dot(a[2], y), _dot(a[2], z)),
-    )
+def _back(rows: Sequence[float], x: float, y: float, z: float) -> _Vector:
+    a, b, c, d, e, f, g, h, i = rows
+    return a * x + d * y + g * z, b * x + e * y + h * z, c * x + f * y + i * z

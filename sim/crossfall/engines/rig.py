@@ -9,10 +9,12 @@ from dataclasses import dataclass
 from crossfall.engines.bullet import World
 from crossfall.engines.curve import Curve
 from crossfall.engines.held import engine_version
-from crossfall.engines.multibody import SHARE, multibody
+from crossfall.engines.multibody import SHARE, disc_names, multibody
+from crossfall.engines.rolling import RollingCurve
 from crossfall.engines.scale import SimilarityScale, similar
-from crossfall.engines.settings import GroundSettings, TrialSettings
+from crossfall.engines.settings import EngineError, GroundSettings, TrialSettings
 from crossfall.engines.springs import (
+    CornerSprings,
     Stops,
     axle_forces,
     corner_springs,
@@ -25,6 +27,7 @@ from crossfall.truck.model import ENDS, Array, Truck
 from crossfall.truck.ride import tyre_loads
 
 _Pose = tuple[tuple[float, ...], tuple[float, ...]]
+_LOST = "the engine lost the truck: its step is too long for this one"
 
 
 class Rig:
@@ -34,12 +37,12 @@ class Rig:
     control") cannot push only, and takes 4 microseconds a joint against 1.4.
     """
 
-    def __init__(self, truck: Truck, settings: GroundSettings) -> None:
+    def __init__(self, truck: Truck, settings: GroundSettings, *, steering: bool = False) -> None:
         self.settings = settings
         self.scale = SimilarityScale(settings.length_scale)
         big = similar(truck, self.scale)
         self.dt = safe_step(big, settings, self.scale.time)  # world seconds
-        self.world = World(big, step=self.dt, ground=settings)
+        self.world = World(big, step=self.dt, ground=settings, steering=steering)
         self._laws = corner_springs(big, settings, self.dt, self.scale.time, settling=False)
         self.tyres = tyre_springs(big, settings, self.dt)
         sprung = [name for law in self._laws for name in (law.heave, law.roll)]
@@ -47,6 +50,22 @@ class Rig:
         self._joints = [self.world.joints[name] for name in names]
         self._tyre_laws = [(tyre.force, tyre.rate, tyre.damping) for tyre in self.tyres]
         self._stops = Stops(len(self._laws))
+        self._rolling = self._curves(big)
+        self._axles = [self.world.link[f"{end}_axle"] for end in ENDS]
+
+    def _curves(self, big: Truck) -> list[tuple[int, int, int, int, RollingCurve]]:
+        """Of each axle on links: its number, where its joints and tyres begin and end among the
+        states, and the curve. Tyres that are rigid some way tell nothing, and it goes without."""
+        found, at, begin = [], 0, 2 * len(self._laws)
+        for i, axle in enumerate(big.axles):
+            names = {name for w in (2 * i, 2 * i + 1) for name in disc_names(w, axle)}
+            own = [t for t in self.tyres if t.joint.partition("_tyre")[0] in names]
+            if axle.suspension.links is not None and len(own) == 3 * len(names):
+                curve = RollingCurve(big, i, own)
+                found.append((i, at, begin, begin + len(own), curve))
+            at += 0 if axle.suspension.locked else 2
+            begin += len(own)
+        return found
 
     def __enter__(self) -> Rig:
         return self
@@ -56,7 +75,18 @@ class Rig:
 
     def step(self, gravity: tuple[float, float, float]) -> None:
         """One step under gravity (3,) m/s^2 in ground axes."""
-        self.world.advance(gravity, self._joints, self._push)
+        states = self.world.joint_states(self._joints)
+        forces = self._push(states)
+        frames = self.world.frames(self._axles) if self._rolling else []
+        for i, at, begin, end, curve in self._rolling:
+            cg, origin, turn = frames[i]
+            moment, more = curve.missing(
+                origin, turn, states[at : at + 2], states[begin:end], gravity
+            )
+            forces[at] += more[0]
+            forces[at + 1] += more[1]
+            self.world.press(self._axles[i], cg, (0.0, 0.0, 0.0), moment)
+        self.world.advance(gravity, self._joints, forces)
 
     def _push(self, states: Sequence[tuple[float, ...]]) -> list[float]:
         forces: list[float] = []
@@ -100,20 +130,20 @@ class HeldRig:
             for i, axle in enumerate(truck.axles)
         ]
         self._links = [self.world.link[f"{end}_axle"] for end in ENDS]
-        self._laws = corner_springs(truck, settings, self.dt, 1.0, settling=True)
-        names = [name for law in self._laws for name in (law.heave, law.roll)]
-        self._joints = [self.world.joints[name] for name in names]
         self.joint_names = tuple(self.world.moving)
         self._moving = [self.world.joints[name] for name in self.joint_names]
-        self._stops = Stops(len(self._laws))
-        # Axles with joints, by their place among those, and what their curve on links adds there.
-        loose = [i for i, axle in enumerate(truck.axles) if not axle.suspension.locked]
-        self._place = {i: at for at, i in enumerate(loose)}
-        self._curves = {
-            i: Curve(truck, i, SHARE) for i in loose if truck.axles[i].suspension.links is not None
-        }
-        self._asks = bool(self._curves) or any(axle.shaft for axle in truck.axles)
-        self._more = [(0.0, 0.0)] * len(loose)
+        # Of each axle with joints: which of those that have some it is, its springs, and what its
+        # curve on links adds.
+        self._own: list[tuple[int, CornerSprings, Curve | None] | None] = []
+        laws = iter(enumerate(corner_springs(truck, settings, self.dt, 1.0, settling=True)))
+        for i, axle in enumerate(truck.axles):
+            s = axle.suspension
+            curve = None if s.locked or s.links is None else Curve(truck, i, SHARE)
+            self._own.append(None if s.locked else (*next(laws), curve))
+        loose = [own[1] for own in self._own if own]
+        names = [name for law in loose for name in (law.heave, law.roll)]
+        self._joints = [self.world.joints[name] for name in names]
+        self._stops = Stops(len(loose))
 
     def __enter__(self) -> HeldRig:
         return self
@@ -134,37 +164,35 @@ class HeldRig:
             axle.refine(step)
 
     def step(self, gravity: Vector, count: int = 1) -> None:
-        for _ in range(count):
-            self._step(gravity)
+        try:
+            for _ in range(count):
+                self._step(gravity)
+        except (ValueError, OverflowError):  # what plain numbers say to nan and infinity
+            raise EngineError(_LOST) from None
 
     def _step(self, gravity: Vector) -> None:
         world = self.world
-        frames = world.frames(self._links)
-        states = world.joint_states(self._joints) if self._asks else []
-        for i, (axle, link, frame) in enumerate(zip(self.axles, self._links, frames, strict=True)):
-            cg, origin, turn = frame
-            at, curve, more = self._place.get(i, -1), self._curves.get(i), (0.0, 0.0)
-            heave, roll = (states[2 * at + n][0] if states and at >= 0 else 0.0 for n in (0, 1))
-            if curve is not None:
-                curve.follow(cg, origin, turn, heave, roll)
-                force, moment = axle.press(curve.origin, curve.turn, cg, gravity, roll)
-                moment, more = curve.make_up(force, moment, gravity)
-            else:
-                force, moment = axle.press(origin, turn, cg, gravity, roll)
-            if at >= 0:
-                self._more[at] = more[0], more[1] + axle.torque
-            world.press(link, cg, force, moment)
-        world.advance(gravity, self._joints, self._push)
-
-    def _push(self, states: Sequence[tuple[float, ...]]) -> list[float]:
+        states = world.joint_states(self._joints)
         forces: list[float] = []
-        for i, law in enumerate(self._laws):
-            heave, roll = axle_forces(
-                i, law, states[2 * i], states[2 * i + 1], self._stops, self.dt
-            )
-            more = self._more[i]
-            forces += (heave + more[0], roll + more[1])
-        return forces
+        frames = world.frames(self._links)
+        for axle, link, frame, own in zip(self.axles, self._links, frames, self._own, strict=True):
+            cg, origin, turn = frame
+            if own is None:
+                world.press(link, cg, *axle.press(origin, turn, cg, gravity))
+                continue
+            at, law, curve = own
+            heave, roll = states[2 * at], states[2 * at + 1]
+            on_heave, on_roll = axle_forces(at, law, heave, roll, self._stops, self.dt)
+            if curve is None:
+                force, moment = axle.press(origin, turn, cg, gravity, roll[0])
+            else:
+                curve.follow(cg, origin, turn, heave[0], roll[0])
+                force, moment = axle.press(curve.origin, curve.turn, cg, gravity, roll[0])
+                moment, more = curve.make_up(force, moment, gravity)
+                on_heave, on_roll = on_heave + more[0], on_roll + more[1]
+            forces += (on_heave, on_roll + axle.torque)
+            world.press(link, cg, force, moment)
+        world.advance(gravity, self._joints, forces)
 
     def loads(self) -> list[float]:
         return [load for axle in self.axles for load in axle.loads]
@@ -186,7 +214,10 @@ class HeldRig:
         return math.acos(max(-1.0, min(1.0, self.world.uprightness())))
 
     def pose(self) -> _Pose:
-        return self.world.chassis()
+        place, turn = self.world.chassis()
+        if not all(map(math.isfinite, place)):
+            raise EngineError(_LOST)
+        return place, turn
 
     def poses(self, raw: Sequence[_Pose]) -> Array:
         return self.world.chassis_poses(raw)

@@ -9,16 +9,16 @@ All values are those of the truck that runs in the world (a similar one, where s
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
 from numpy.typing import ArrayLike
 
-from crossfall.engines.multibody import disc_names
+from crossfall.engines.multibody import disc_names, tyre_joints
 from crossfall.engines.settings import TrialSettings
-from crossfall.truck.axle_law import LEFT, law_of, plain_law
+from crossfall.truck.axle_law import LEFT, NearLaw, law_of
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import ENDS, GRAVITY, Array, Truck
 from crossfall.truck.ride import spring_squeezes, sprung_loads, tyre_loads
@@ -31,8 +31,7 @@ class CornerSprings:
 
     rate, preload: of left and right while all of its springs give; more: N/m that a corner gains
     from the compression on at which its soft spring is bound; see `truck.spring_law`. shocks:
-    compression of left and right shock and its slopes, as of `axle_law.plain`; None for corners
-    that stand upright.
+    compression of left and right shock and its slopes; None for corners that stand upright.
     """
 
     heave: str
@@ -49,7 +48,7 @@ class CornerSprings:
     stop_time: float
     more: float = 0.0
     bound: tuple[float, float] = (math.inf, math.inf)
-    shocks: Callable[[float, float], list[list[float]]] | None = None
+    shocks: NearLaw | None = None
 
     @cached_property
     def numbers(self) -> tuple[float, float, float, float, float]:
@@ -61,8 +60,8 @@ class CornerSprings:
 class TyreSpring:
     """One disc on its tyre joint: pushes with force + rate * compression, damped.
 
-    force: N at ride height, the ground load less the disc's own weight, since the wheel stands on
-    the ground and the tyre gives between wheel and axle.
+    force: N at ride height: upwards the ground load less the disc's own weight, since the wheel
+    stands on the ground and the tyre gives between wheel and axle; along the ground none.
     """
 
     joint: str
@@ -107,45 +106,47 @@ def corner_springs(
                 settings.stop_time * time,
                 springs.more,
                 (springs.bound - left, springs.bound - right),
-                None if s.shocks is None else plain_law(law_of(axle).coefficients[LEFT:]),
+                None if s.shocks is None else NearLaw(law_of(axle).coefficients[LEFT:]),
             )
         )
     return tuple(out)
 
 
 def tyre_springs(truck: Truck, settings: TrialSettings, step: float) -> tuple[TyreSpring, ...]:
-    """A spring for every disc whose tyre is not rigid, wheels in order."""
+    """A spring for every way in which a disc gives, wheels in order."""
     loads = tyre_loads(truck)
     out = []
     for wheel in range(4):
         axle = truck.axles[wheel // 2]
         names = disc_names(wheel, axle)
-        if math.isinf(axle.tyre.stiffness):
-            continue
-        rate = axle.tyre.stiffness / len(names)
         load = float(loads[wheel]) / len(names)
         mass = axle.wheels[wheel % 2].mass / len(names)
-        damping = 2 * settings.tyre_damping * math.sqrt(rate * load / GRAVITY)
-        damping = min(damping, 0.4 * mass / step)
-        force = load - mass * GRAVITY
-        out += [TyreSpring(f"{name}_tyre", force, rate, damping) for name in names]
+        for _, joint, axis, whole in (j for name in names for j in tyre_joints(name, axle)):
+            rate = whole / len(names)
+            damping = 2 * settings.tyre_damping * math.sqrt(rate * load / GRAVITY)
+            force = load - mass * GRAVITY if axis[2] else 0.0
+            out.append(TyreSpring(joint, force, rate, min(damping, 0.4 * mass / step)))
     return tuple(out)
 
 
 def safe_step(truck: Truck, settings: TrialSettings, time: float) -> float:
     """World seconds: the settings' step, or shorter where a tyre or spring is stiff.
 
-    On turning wheels the fastest motion is an axle heaving or rolling against its wheels: with tyre
-    rate k, wheel mass m and axle mass M per tyre its frequency squared is k (1/m + 1/M).
+    On turning wheels the fastest motion is an axle moving against its wheels: with tyre rate k the
+    greatest of three, wheel mass m and axle mass M per tyre its frequency squared is k (1/m + 1/M).
     """
     step = settings.step * time
     for i, axle in enumerate(truck.axles):
         s, tyre = axle.suspension, axle.tyre
         corner = 0.0 if s.locked else _share_of_axle(truck, i, s.spring_spacing)
-        if not math.isinf(tyre.stiffness):
+        stiffest = max(
+            (k for k in (tyre.stiffness, tyre.lateral, tyre.longitudinal) if math.isfinite(k)),
+            default=0.0,
+        )
+        if stiffest:
             wheel = min(w.mass for w in axle.wheels)
             both = 1 / wheel + (0.0 if s.locked else 1 / _share_of_axle(truck, i, axle.track))
-            step = min(step, settings.turn_per_step / math.sqrt(tyre.stiffness * both))
+            step = min(step, settings.turn_per_step / math.sqrt(stiffest * both))
         if not s.locked:
             rate = s.spring_rate + 2 * s.anti_roll / s.spring_spacing**2
             step = min(step, settings.turn_per_step / math.sqrt(rate / corner))
@@ -248,7 +249,7 @@ def axle_forces(
     r, rv = roll[:2]
     half, rate, damping, bump, droop = law.numbers
     if law.shocks is not None or law.more:
-        corners = [[q + half * r, 1.0, half], [q - half * r, 1.0, -half]]
+        corners = [(q + half * r, 1.0, half), (q - half * r, 1.0, -half)]
         corners = law.shocks(q, r) if law.shocks is not None else corners
         return _corner_forces(index, law, corners, (qv, r, rv), stops, dt)
     left, right = q + half * r, q - half * r
@@ -267,7 +268,7 @@ def axle_forces(
 def _corner_forces(
     index: int,
     law: CornerSprings,
-    corners: list[list[float]],
+    corners: Sequence[tuple[float, float, float]],
     moves: tuple[float, float, float],
     stops: Stops,
     dt: float,

@@ -221,22 +221,6 @@ def axle_loads(truck: Truck, heading: float, theta: float) -> Array:
     return np.array([front, normal - front])
 
 
-def side_loads(truck: Truck, heading: float, theta: float) -> Array:
-    """(2,) N normal load on the left and right tyres: N_l = W cos(theta) (1 + p_y / b) / 2.
-
-    b: m, the tip line of both axles, from `tip_line`. ValueError where the axles' tip lines
-    differ: the sides' loads are then statically indeterminate.
-    """
-    front, rear = (tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
-    if not np.isclose(front, rear, rtol=1e-12):
-        raise ValueError("the loads of the sides are indeterminate where the tip lines differ")
-    body = whole(truck)
-    p = pressure_point(body.cg, heading, theta)
-    normal = body.mass * GRAVITY * np.cos(theta)
-    loads: Array = normal / 2 * np.array([1 + p[1] / front, 1 - p[1] / front])
-    return loads
-
-
 # What a change does
 
 
@@ -299,23 +283,6 @@ def cg_height(truck: Truck, heading: float, theta: float) -> float:
     faces = reach > 0
     lever = np.min(edge_distances(truck, whole(truck).cg)[faces] / reach[faces])
     return float(lever / np.tan(theta))
-
-
-def static_stability_factor(track: float, cg_height: float) -> float:
-    """T / 2h: lateral acceleration in g at which a rigid vehicle rolls over on the flat.
-
-    US NHTSA, New Car Assessment Program, rollover resistance (49 CFR 575).
-    """
-    return track / (2 * cg_height)
-
-
-def tilt_table_ratio(theta: ArrayLike) -> Array:
-    """tan(theta): equivalent lateral acceleration in g at the table angle theta (rad).
-
-    The definition of the Australian quad bike safety standard (2019), published guidance. The
-    normal load is scaled by cos(theta) meanwhile.
-    """
-    return np.tan(np.asarray(theta, dtype=np.float64))
 
 
 def _governing(truck: Truck, heading: float) -> tuple[Body, int, float, float]:

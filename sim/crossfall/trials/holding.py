@@ -24,7 +24,8 @@ class _Search:
 
 
 def search(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
-    """From `rest`, first to a little `below` where it goes, if that is known, then in strides.
+    """From `rest`, first to a little `below` where it goes, if that is known, as fast as the table
+    tilted there, then in strides.
 
     Then how much of that hangs on how it was done: the truck's last strides are done again, one
     thing finer at a time. Where it jumped, or slid, the whole search is done again, everything
@@ -33,7 +34,7 @@ def search(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
     that never swings.
     """
     if below > rest.theta:
-        rest = _hold(run, rest, below, pace, 1) or rest
+        rest = _hold(run, rest, below, replace(pace, steady=pace.slow), 1) or rest
     one = _narrowed(run, rest, pace, 1)
     if one.bracket.goes == "rests" or not pace.checks:
         return one.bracket

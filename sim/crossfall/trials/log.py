@@ -67,6 +67,16 @@ class Log:
         return self.samples.only(self.passed)
 
 
+@dataclass(frozen=True)
+class TiltingSamples:
+    """(n,) s, table angle and lean in rad, and m that the loaded wheel has slid that slid least."""
+
+    time: Array
+    theta: Array
+    lean: Array
+    slid: Array
+
+
 class Recorder:
     """Gathers samples while a trial runs; `log` makes sense of them."""
 
@@ -128,11 +138,15 @@ class Recorder:
         """The trial goes on from an earlier moment, to which `way` had led."""
         self._way, self._since = way, len(self._rows)
 
-    def leans(self, first: int) -> tuple[Array, Array, Array]:
-        """(n,) s, table angle and lean in rad of the samples from number `first` on."""
+    def tilting(self, first: int) -> TiltingSamples:
+        """The samples from number `first` on."""
         rows = self._rows[first:]
         time, theta, lean = (frozen([row[i] for row in rows]) for i in range(3))
-        return time, theta, lean
+        slid = [
+            min((way for way, load in zip(ways, row[3], strict=True) if load > 0.0), default=0.0)
+            for row, ways in zip(rows, self._slips[first:], strict=True)
+        ]
+        return TiltingSamples(time, theta, lean, frozen(slid))
 
     def __len__(self) -> int:
         return len(self._rows)

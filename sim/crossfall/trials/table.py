@@ -28,6 +28,8 @@ WATCH = 0.1  # s between looks at whether it rests
 JUMP = 1e-3  # m in WATCH, twice what a truck moves there that swings on soft springs
 CREPT = 0.02  # of a tyre radius: a truck that has crept further at the end of a hold slides
 _AWAY = 4.0  # s of sliding, on every wheel and without a rest, from which none comes back
+_STEADY = 10  # looks of WATCH in a row, after which one slides away that slows down no more
+_EASES = 0.95  # of its way in a look: one that comes to rest again has lost more in so many
 OFF = 0.02  # s a pair must be off the table to count as off: longer than any chatter
 
 
@@ -167,13 +169,15 @@ class Tilting:
     def fate(self, pace: Pace) -> Fate:
         """Hold the table until the truck rests, has tipped over, or slides away.
 
-        It rests once it moves little twice in turn: once may be where a swing turns back. One that
-        goes over on slipping tyres leans on faster than it slides. Ends the stretch, and notes in
-        it where a truck that comes to rest first moved faster and faster.
+        It rests once it moves little twice in turn: once may be where a swing turns back. It slides
+        away once it does so steadily; one that goes over on slipping tyres leans on faster than it
+        slides. Ends the stretch, and notes in it where a truck that comes to rest first moved
+        faster and faster.
         """
         base, radius = self.table.truck.wheelbase, self.table.truck.front.tyre.radius
         began = slid = self.slid
-        calm, sliding, jumps, moved = 0, 0, False, math.inf
+        calm, jumps, moved = 0, False, math.inf
+        ways: list[float] = []  # m it slid in each look, since it last did not
         place, lean = self._rig.place(), self.lean
         for _ in range(round(pace.hold / WATCH)):
             for looked in self.hold(WATCH):
@@ -185,10 +189,10 @@ class Tilting:
             calm = calm + 1 if moved < pace.still else 0
             way, leant = self.slid - slid, abs(self.lean - lean)
             slid, lean = self.slid, self.lean
-            sliding = sliding + 1 if way > max(pace.still, base * leant) else 0
+            ways = [*ways, way] if way > max(pace.still, base * leant) else []
             if calm == 2:
                 break
-            if sliding * WATCH >= _AWAY or slid - began > pace.slid * radius:
+            if slides_on(ways) or slid - began > pace.slid * radius:
                 return self.end("slides")
         else:
             if slid - began > CREPT * radius:
@@ -294,3 +298,12 @@ class Tilting:
         for moment in self.kept:
             self._rig.forget(moment.snapshot)
         self.kept.clear()
+
+
+def slides_on(ways: list[float]) -> bool:
+    """Whether a truck slides away that has slid so far (m) in each of the looks up to now: for so
+    long, or steadily, no slower in the later looks than in those before."""
+    if len(ways) * WATCH >= _AWAY:
+        return True
+    before, after = ways[-_STEADY : -_STEADY // 2], ways[-_STEADY // 2 :]
+    return len(ways) >= _STEADY and min(after) >= _EASES * max(before)

@@ -19,13 +19,15 @@ from scipy.ndimage import uniform_filter1d
 from crossfall.engines.held import EngineName, usual_engine
 from crossfall.engines.settings import TrialSettings
 from crossfall.trials.holding import search
-from crossfall.trials.log import Fate
+from crossfall.trials.log import Fate, TiltingSamples
 from crossfall.trials.outcome import TiltTrial, concluded
 from crossfall.trials.pace import Pace
 from crossfall.trials.table import LevelTable, Tilting, level_table, set_grip
-from crossfall.truck.model import Array, Truck
+from crossfall.truck.model import Truck
 
 RUNS = 1.2  # times as fast as its table a truck leans on that is losing its balance
+SETTLED = 10.0  # times as far as at rest a truck may still move where its tilting starts
+LOOSE = 0.005  # m/s, faster than any truck creeps that is still held
 
 
 def tilt_trial(
@@ -112,7 +114,9 @@ def tilt_on(
         goes = run.end(_tilt(run, pace, near or 0.0))
         way = run.log.way()
         if goes != "rests":
-            search(run, rest, _balanced(run.log.leans(began), pace.slow) - pace.near, pace)
+            way_there = run.log.tilting(began)
+            at = _held(way_there) if goes == "slides" else _balanced(way_there, pace.slow)
+            search(run, rest, at - pace.near, pace)
         trial = TiltTrial(
             heading,
             "stands",
@@ -142,11 +146,12 @@ def _start(run: Tilting, near: float | None, pace: Pace) -> None:
     else:
         near = _hurry(run, pace)
     start = near - pace.below
+    settled = replace(pace, still=SETTLED * pace.still)
     run.end("")
     while True:
         run.back(run.last_kept(start), forget=True)
         run.begin("approach")
-        if run.fate(pace) == "rests" and not run.light(pace.light):
+        if run.fate(settled) == "rests" and not run.light(pace.light):
             return
         if run.theta <= run.kept[0].theta:
             return
@@ -192,11 +197,18 @@ def _tilt(run: Tilting, pace: Pace, near: float) -> Fate:
     return "rests"
 
 
-def _balanced(leans: tuple[Array, Array, Array], rate: float) -> float:
+def _balanced(way: TiltingSamples, rate: float) -> float:
     """About where (rad) a truck on a table tilting at `rate` (rad/s) began to run away."""
-    time, theta, lean = leans
-    if len(time) < 2:  # gone at once
-        return float(theta[-1]) if len(theta) else 0.0
-    speed = np.gradient(uniform_filter1d(lean, 5), time)
+    if len(way.time) < 2:  # gone at once
+        return float(way.theta[-1]) if len(way.theta) else 0.0
+    speed = np.gradient(uniform_filter1d(way.lean, 5), way.time)
     runs = np.flatnonzero(speed > RUNS * rate)
-    return float(theta[runs[0] if len(runs) else -1])
+    return float(way.theta[runs[0] if len(runs) else -1])
+
+
+def _held(way: TiltingSamples) -> float:
+    """About where (rad) a truck that slid away was last held by one of its tyres."""
+    if len(way.time) < 2:
+        return float(way.theta[-1]) if len(way.theta) else 0.0
+    holds = np.flatnonzero(np.gradient(way.slid, way.time) < LOOSE)
+    return float(way.theta[holds[-1] if len(holds) else 0])

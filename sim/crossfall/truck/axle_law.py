@@ -14,7 +14,6 @@ An engine of rigid bodies steps an axle on straight joints, the tangent of its p
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
@@ -30,6 +29,10 @@ LEAST_TRAVEL = 1e-4  # m, about which links are fitted that need not move
 _NODES = 7  # of the corner travel each way, at which links are fitted
 X, Y, Z, YAW, PITCH, LEFT, RIGHT = range(7)
 VALUE, BY_Q, BY_R, BY_QQ, BY_QR, BY_RR = range(6)
+NEAR = (1e-4, 2e-3)  # m of heave and rad of roll, of `NearLaw`
+_CELLS = 10_000  # kept at most: a truck that is flung away crosses no end of them
+_Series = tuple[float, ...]
+_Point = tuple[float, float, float]
 
 
 @cache
@@ -112,29 +115,39 @@ class AxleLaw:
         return np.asarray(self.coefficients * length**i / unit[:, None])
 
 
-def plain_law(coefficients: Array) -> Callable[[float, float], list[list[float]]]:
-    """For who asks at one place after another: (f, terms) coefficients as a function of heave and
-    roll that gives, for each of the f, its value and derivatives by heave and by roll."""
-    degree = degree_of(coefficients.shape[1])
-    exponents = powers(degree)
+class NearLaw:
+    """For who asks at one place after another, step by step: polynomials of heave and roll by
+    their second-degree Taylor series about the middle of a small cell, kept once worked out.
 
-    def at(heave: float, roll: float) -> list[list[float]]:
-        p, s = [1.0], [1.0]
-        for _ in range(degree):
-            p.append(p[-1] * heave)
-            s.append(s[-1] * roll)
-        terms = [
-            (
-                p[i] * s[j],
-                i * p[i - 1] * s[j] if i else 0.0,
-                j * p[i] * s[j - 1] if j else 0.0,
-            )
-            for i, j in exponents
-        ]
-        found: list[list[float]] = (coefficients @ np.array(terms)).tolist()
+    What the cell leaves out is of the third degree: over an axle's travel 1e-9 m and rad, and 3e-5
+    of a slope. Slopes are those of the series, so that no energy is made. What is found hangs on
+    the place alone, not on the way there.
+    """
+
+    def __init__(self, coefficients: Array) -> None:
+        """coefficients: (f, terms)."""
+        self._coefficients = coefficients
+        self._cells: dict[tuple[int, int], list[_Series]] = {}
+
+    def __call__(self, heave: float, roll: float) -> list[_Point]:
+        """For each of the f, its value and its slopes by heave and by roll."""
+        i, j = round(heave / NEAR[0]), round(roll / NEAR[1])
+        cell = self._cells.get((i, j)) or self._cell(i, j)
+        q, r = heave - i * NEAR[0], roll - j * NEAR[1]
+        found = []
+        for value, at_q, at_r, qq, qr, rr in cell:
+            by_q, by_r = at_q + qq * q + qr * r, at_r + qr * q + rr * r
+            found.append((value + 0.5 * ((at_q + by_q) * q + (at_r + by_r) * r), by_q, by_r))
         return found
 
-    return at
+    def _cell(self, i: int, j: int) -> list[_Series]:
+        if len(self._cells) >= _CELLS:
+            self._cells.clear()
+        with np.errstate(all="ignore"):  # of a truck that its engine lost
+            at = basis(np.array(i * NEAR[0]), np.array(j * NEAR[1]), self._coefficients.shape[1])
+            series: list[_Series] = [tuple(row) for row in (self._coefficients @ at.T).tolist()]
+        self._cells[i, j] = series
+        return series
 
 
 def axle_law_values(coefficients: Array, heave: Array, roll: Array) -> Array:

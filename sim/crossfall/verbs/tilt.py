@@ -63,7 +63,7 @@ def headings_option(
 @click.option(
     "--engine",
     type=click.Choice(["bullet", "mujoco", "both"]),
-    help="Which engine tries it out; both shows how far they agree.",
+    help="Which engine tries it out; both shows how far they agree, at the cost of both.",
 )
 @click.option("--plots", type=click.Path(path_type=Path), metavar="DIR", help="Write pictures.")
 @click.option(
@@ -172,23 +172,32 @@ def engines(asked: str | None) -> tuple[EngineName, ...]:
 
 
 class ProgressLine:
-    """One line on a terminal's standard error; nothing anywhere else."""
+    """One line on a terminal's standard error, with what is left where that is long; nothing
+    anywhere else."""
+
+    WIDE = 40
 
     def __init__(self, quiet: bool, what: str = "trial") -> None:
         import sys
+        from time import monotonic
 
         self.on, self.what = not quiet and sys.stderr.isatty(), what
+        self.clock, self.began = monotonic, monotonic()
 
     def __enter__(self) -> ProgressLine:
         return self
 
     def __call__(self, done: int, of: int) -> None:
         if self.on:
-            click.echo(f"\r{self.what} {min(done + 1, of)} of {of} ", nl=False, err=True)
+            line = f"{self.what} {min(done + 1, of)} of {of}"
+            left = (self.clock() - self.began) * (of - done) / done if done else 0.0
+            if left > 2.0:
+                line += f", some {left:.0f} s left"
+            click.echo(f"\r{line:<{self.WIDE}}", nl=False, err=True)
 
     def __exit__(self, *_: object) -> None:
         if self.on:
-            click.echo("\r" + " " * 24 + "\r", nl=False, err=True)
+            click.echo("\r" + " " * self.WIDE + "\r", nl=False, err=True)
 
 
 def draw(found: Answers, truck: Truck, folder: Path) -> list[Path]:

@@ -6,10 +6,9 @@ import { commit } from "./edits";
 import { el, fixed, oneStop, put, signed, svg } from "./dom";
 import { extent, Outlines, PROJECT, type Face } from "./outline";
 import { store } from "./store";
-import type { AxleTold, LinkMove, SuspensionMoves, SuspensionOf, SuspensionTold } from "./suspensiontypes";
+import type { AxleTold, LinkMove, SuspensionMoves, SuspensionOf, SuspensionTold, Pair, Triple } from "./types";
 import { keepFresh } from "./tabs";
 import { measureDials } from "./weights";
-import type { Pair, Triple } from "./types";
 
 const NONE = "No link part of this file says what it is, so roll centre and lean are the file's own numbers: give its links link = \"lower\", \"upper\", \"track bar\" or \"wishbone\", and what they amount to stands here.";
 const FIRST = 12; // moves that are shown at once

@@ -12,11 +12,13 @@ import pybullet as engine
 import pytest
 
 from crossfall.engines.bullet import World
+from crossfall.engines.rig import HeldRig
 from crossfall.engines.scale import SimilarityScale, similar
-from crossfall.engines.settings import EngineError
+from crossfall.engines.settings import EngineError, TrialSettings
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, frozen
 from crossfall.truck.ride import tyre_loads
+from held_cases import LOPSIDED, ON_SHOCKS
 from support import make_truck, with_suspension, with_tyres
 
 BOX = """<robot name="r"><link name="a"><inertial><mass value="{mass}"/>
@@ -227,3 +229,20 @@ def test_trials_can_be_imported_without_the_engine():
     code = "import sys, crossfall.trials.tilt; print('pybullet' in sys.modules)"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout == "False\n"
+
+
+@pytest.mark.filterwarnings("error")
+@pytest.mark.parametrize("truck", [LOPSIDED, ON_SHOCKS], ids=["joints", "links"])
+def test_a_truck_whose_numbers_run_away_is_lost(truck):
+    with HeldRig(truck, TrialSettings()) as rig:
+        rig.grip([1.0] * 4)
+        world = rig.world
+        for joint in world.joints.values():
+            world._p.resetJointState(world._body, joint, 1e200, physicsClientId=world._client)
+
+        def seen():
+            rig.step((0.0, 0.0, -GRAVITY), 20)
+            rig.pose()
+
+        with pytest.raises(EngineError, match="lost"):
+            seen()

@@ -152,9 +152,10 @@ def test_chunks_make_no_difference(tmp_path: Path, monkeypatch: pytest.MonkeyPat
 
 def test_the_sizes_of_a_truck_give_its_tip_angle(tmp_path: Path) -> None:
     truck = scenario(tmp_path, "").loaded.truck
-    mass, mx, my, mz, front, rear, x_front, x_rear, *turned = sizes(truck)
-    assert turned == [0.0, 0.0]
+    mass, mx, my, mz, front, rear, x_front, x_rear, *tracks, back, inwards = sizes(truck)
+    assert (back, inwards) == (0.0, 0.0)
     quarters = rigid.rigid_tip_angles(
         front, rear, x_front, x_rear, mx / mass, my / mass, mz / mass, rigid.QUARTERS
     )
     np.testing.assert_allclose(quarters[0], rigid.tip_angle(truck, rigid.QUARTERS), rtol=1e-12)
+    assert tracks == [axle.track for axle in truck.axles]

@@ -13,11 +13,12 @@ import numpy as np
 import pytest
 
 from crossfall.trials.fits import FittedValue
+from crossfall.trials.log import TiltingSamples
 from crossfall.trials.outcome import Bracket, Terms, TiltTrial, concluded, together, widened
 from crossfall.trials.pace import QUICK, Pace
 from crossfall.trials.record import FIELDS, load_record
 from crossfall.trials.saved import UNITS, load_trial, save_trial
-from crossfall.trials.tilt import _balanced, tilt_trial
+from crossfall.trials.tilt import _balanced, _held, tilt_trial
 from crossfall.truck.build import load_truck
 from crossfall.truck.digest import truck_digest
 from crossfall.truck.errors import InputError
@@ -73,8 +74,8 @@ def test_one_that_rested_nowhere_but_where_it_began_is_concluded_from_there():
 
 
 def test_a_truck_that_is_gone_before_a_sample_balanced_nowhere():
-    nothing = np.array([])
-    assert _balanced((nothing, nothing, nothing), 0.1) == 0.0
+    nothing = TiltingSamples(*[np.array([])] * 4)
+    assert _balanced(nothing, 0.1) == _held(nothing) == 0.0
 
 
 def test_a_kept_trial_names_its_truck_engine_and_units(tmp_path):

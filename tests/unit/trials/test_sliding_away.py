@@ -1,0 +1,57 @@
+"""When a truck that slides on a held table has slid away, and from where it is held after that."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+import pytest
+
+from crossfall.trials.log import TiltingSamples
+from crossfall.trials.table import WATCH, slides_on
+from crossfall.trials.tilt import _held
+from crossfall.truck.model import GRAVITY
+
+DRAG = 5.0  # 1/s
+COS = 0.75
+
+
+def ways(acceleration: float, speed: float, count: int = 60) -> list[float]:
+    """m in each look of a block under this acceleration, m/s^2, and drag, from that speed, m/s; it
+    does not slide back."""
+    end = acceleration / DRAG
+    out, times = [], np.linspace(0.0, WATCH, 50)
+    for look in range(count):
+        now = end + (speed - end) * np.exp(-DRAG * (look * WATCH + times))
+        out.append(float(np.maximum(now, 0.0).mean() * WATCH))
+    return out
+
+
+def told(all_ways: list[float]) -> int | None:
+    return next((n for n in range(1, len(all_ways) + 1) if slides_on(all_ways[:n])), None)
+
+
+@pytest.mark.parametrize("beyond", [0.001, 0.02, 0.3])
+def test_one_beyond_its_grip_slides_away_soon(beyond):
+    assert 10 <= (told(ways(GRAVITY * COS * math.radians(beyond), 0.0)) or 99) <= 20
+
+
+@pytest.mark.parametrize("speed", [0.001, 0.03])
+def test_one_that_comes_to_rest_has_not(speed):
+    still = [way for way in ways(-GRAVITY * COS * math.radians(0.005), speed) if way > 0.0]
+    assert told(still) is None
+
+
+def test_one_that_rocks_on_has_slid_away_in_the_end():
+    assert told([1e-3, 4e-4] * 30) == 40
+
+
+def test_where_it_let_go_is_told_from_the_moving_table():
+    rate, grip = math.radians(2.0), math.atan(0.8)
+    time = np.arange(0.0, 2.0, 1 / 30)
+    theta = grip - math.radians(1.5) + rate * time
+    since = np.maximum(time - math.radians(1.5) / rate, 0.0)
+    slid = GRAVITY * COS * rate / DRAG * since**2 / 2
+    at = _held(TiltingSamples(time, theta, 0.0 * time, slid))
+    assert grip <= at < grip + math.radians(0.5)
+    assert _held(TiltingSamples(time[:1], theta[:1], time[:1], time[:1])) == theta[0]
