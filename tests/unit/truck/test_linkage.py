@@ -10,7 +10,7 @@ import pytest
 from crossfall.truck.axle_law import (
     BY_Q,
     BY_R,
-    CELL,
+    NEAR,
     VALUE,
     YAW,
     NearLaw,
@@ -127,12 +127,12 @@ def test_a_law_read_step_by_step_is_the_law(name: str) -> None:
     coefficients = np.pad(guided(own), ((0, 2), (0, 0)))
     near = NearLaw(coefficients)
     places = np.array(travel(own.bump, own.droop, own.spacing, 9)).T
-    for q, r in places + rng.uniform(-0.5, 0.5, places.shape) * CELL:
+    for q, r in places + rng.uniform(-0.5, 0.5, places.shape) * NEAR:
         exact = axle_law_values(coefficients, np.array(q), np.array(r))[:, : BY_R + 1]
         found = np.array(near(q, r))
         assert np.abs(found[:, VALUE] - exact[:, VALUE]).max() < 1e-9
         assert np.abs(found - exact).max() < 3e-5
-    middle, h = np.round(places[0] / CELL) * CELL, 1e-6
+    middle, h = np.round(places[0] / NEAR) * NEAR, 1e-6
     by_q = np.subtract(near(middle[0] + h, middle[1]), near(middle[0] - h, middle[1]))[:, VALUE]
     by_r = np.subtract(near(middle[0], middle[1] + h), near(middle[0], middle[1] - h))[:, VALUE]
     slopes = np.array(near(*middle))[:, BY_Q:]
