@@ -13,6 +13,9 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
+import pyarrow.parquet
+
+from crossfall.study.export import export
 from crossfall.study.pool import TrialLimits
 from crossfall.study.runner import run_batch
 from crossfall.study.store import StoreError
@@ -85,3 +88,10 @@ def main() -> int:
 
 if __name__ == "__main__":
     sys.exit(main())
+
+
+def table_rows(store: Path) -> list[dict[str, Any]]:
+    """All lines of the latest batch's table."""
+    target = store.with_suffix(".parquet")
+    export(store, target)
+    return pyarrow.parquet.read_table(target).to_pylist()

@@ -9,9 +9,10 @@ from __future__ import annotations
 
 import numpy as np
 
-from crossfall.statics.rigid import side_loads, tip_angle
+from crossfall.statics.rigid import tip_angle
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Array, Truck
+from stability_measures import side_loads
 
 RIGHT_DOWN = 3 * np.pi / 2  # the table heading that pulls to the right
 

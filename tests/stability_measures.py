@@ -14,7 +14,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike
 
-from crossfall.statics.rigid import downhill, edge_distances, normals
+from crossfall.statics.rigid import downhill, edge_distances, normals, pressure_point, tip_line
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Array, Truck
 
@@ -73,3 +73,36 @@ def _in_edge_planes(truck: Truck, pull: Array) -> tuple[Array, Array]:
     """The parts of a pull (3,) outward of each edge (4,) and down; the rest runs along the edge."""
     outward: Array = normals(truck) @ pull[:2]
     return outward, np.full(4, -pull[2])
+
+
+def side_loads(truck: Truck, heading: float, theta: float) -> Array:
+    """(2,) N normal load on the left and right tyres: N_l = W cos(theta) (1 + p_y / b) / 2.
+
+    b: m, the tip line of both axles, from `tip_line`. ValueError where the axles' tip lines
+    differ: the sides' loads are then statically indeterminate.
+    """
+    front, rear = (tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
+    if not np.isclose(front, rear, rtol=1e-12):
+        raise ValueError("the loads of the sides are indeterminate where the tip lines differ")
+    body = whole(truck)
+    p = pressure_point(body.cg, heading, theta)
+    normal = body.mass * GRAVITY * np.cos(theta)
+    loads: Array = normal / 2 * np.array([1 + p[1] / front, 1 - p[1] / front])
+    return loads
+
+
+def static_stability_factor(track: float, cg_height: float) -> float:
+    """T / 2h: lateral acceleration in g at which a rigid vehicle rolls over on the flat.
+
+    US NHTSA, New Car Assessment Program, rollover resistance (49 CFR 575).
+    """
+    return track / (2 * cg_height)
+
+
+def tilt_table_ratio(theta: ArrayLike) -> Array:
+    """tan(theta): equivalent lateral acceleration in g at the table angle theta (rad).
+
+    The definition of the Australian quad bike safety standard (2019), published guidance. The
+    normal load is scaled by cos(theta) meanwhile.
+    """
+    return np.tan(np.asarray(theta, dtype=np.float64))

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
 
 import numpy as np
 
 from crossfall.engines.held import ENGINES, installed
-from crossfall.truck.model import Axle, Body, Grip, Suspension, Truck, Tyre, frozen
+from crossfall.truck.assemble import with_errors
+from crossfall.truck.model import Array, Axle, Body, Grip, Suspension, Truck, Tyre, frozen
 
 INSTALLED = tuple(engine for engine in ENGINES if installed(engine))
 
@@ -88,3 +90,13 @@ def with_tyres(truck: Truck, **changes: float) -> Truck:
     """The same truck with both axles' tyres changed."""
     front, rear = (replace(a, tyre=replace(a.tyre, **changes)) for a in truck.axles)
     return replace(truck, front=front, rear=rear)
+
+
+def with_masses(truck: Truck, masses: Mapping[int, float]) -> Truck:
+    """The truck with every piece of a row weighing something else, kg; inertia goes with it."""
+    return with_errors(truck, masses, {})
+
+
+def with_shifts(truck: Truck, shifts: Mapping[int, Array]) -> Truck:
+    """The truck with rows moved by (3,) m; mirrored pieces move the other way across."""
+    return with_errors(truck, {}, shifts)

@@ -64,7 +64,9 @@ def test_a_course_is_driven_and_kept_as_clip_and_still(page: Page, tmp_path: Pat
     told = page.locator(".course-told")
     expect(told).to_contain_text("The truck comes through")
     expect(told).to_contain_text("The reference (")
-    expect(page.locator("#leaf-course")).to_contain_text("Left out: steering")
+    expect(page.locator("#leaf-course")).to_contain_text(
+        "Left out: that bends turn the front wheels"
+    )
     with page.expect_download(timeout=LONG) as kept:
         page.locator("#course-clip").click()
     kept.value.save_as(tmp_path / "clip.webp")
@@ -148,3 +150,25 @@ def test_without_webgl_it_is_driven_on_the_map_alone(chromium: Browser, bench: B
         expect(page.locator(".course-stage")).to_be_hidden()
         expect(page.locator("#course-clip")).to_have_count(0)
         assert seen.complaints == []
+
+
+def test_a_course_is_kept_and_there_again(page: Page, chromium: Browser, bench: Bench) -> None:
+    count = page.locator(".thing.stones").count()
+    page.locator("#course-stone").click()
+    page.locator("#course-keep").click()
+    page.locator("#course-name").fill("my bank")
+    page.get_by_role("button", name="Keep it").click()
+    expect(page.locator("#say")).to_have_text("Kept as my bank.course.toml.")
+    expect(page.locator("#course-choice")).to_have_value("kmy bank")
+    with looking(chromium, bench) as other:
+        other.page.locator("#tab-course").click()
+        other.page.locator("#course-choice").select_option("my bank")
+        expect(other.page.locator(".thing.stones")).to_have_count(count + 1)
+        other.page.locator("#course-choice").select_option("Up the switchback")
+        other.page.locator("#course-keep").click()
+        other.page.locator("#course-name").fill("my bank")
+        other.page.get_by_role("button", name="Keep it").click()
+        expect(other.page.locator("#notice")).to_contain_text("there is a my bank.course.toml")
+        other.page.get_by_role("button", name="Leave it as it is").click()
+        assert other.complaints == []
+    (bench.folder / "my bank.course.toml").unlink()

@@ -181,6 +181,20 @@ def test_a_narrow_screen_keeps_the_numbers_in_view(chromium: Browser, bench: Ben
         assert seen.complaints == []
 
 
+def test_on_a_phone_every_field_of_a_scale_reading_is_in_view(
+    chromium: Browser, bench: Bench
+) -> None:
+    with looking(chromium, bench, (390, 844)) as seen:
+        seen.page.get_by_role("button", name="Notebook").click()
+        seen.page.locator("#tab-measure").click()
+        seen.page.locator("#tab-scales").click()
+        fields = seen.page.locator("#readings tbody tr").first.locator("select, input, button")
+        assert fields.count() == 5
+        for field in fields.all():
+            expect(field).to_be_in_viewport(ratio=1)
+        assert seen.complaints == []
+
+
 @pytest.mark.parametrize("size", [(1024, 576), (1280, 720)])
 def test_nothing_is_cut_at_the_side(chromium: Browser, bench: Bench, size: tuple[int, int]) -> None:
     afresh(bench, "bramble")

@@ -131,7 +131,7 @@ def test_a_list_of_changes_is_begun_priced_and_taken_back(page: Page, bench: Ben
     }
     price.fill("5.5")
     price.press("Enter")
-    expect(page.locator("#say")).to_contain_text("written to thistle.changes.toml")
+    expect(page.locator("#change-back")).to_contain_text("price of pack low")
     page.get_by_label("Group of pack low").fill("pack")
     page.get_by_label("Group of pack low").press("Enter")
     expect(page.locator("#change-back")).to_contain_text("group of pack low")

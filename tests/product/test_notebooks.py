@@ -61,6 +61,9 @@ CLAIMS = (
     Claim(OWN, r"more track bring \*\*(.+?)\*\*", "wider", 0.006),
     Claim(OWN, r"lower \*\*(.+?)\*\*", "lower", 0.006),
     Claim(OWN, r"first, with \*\*(.+?)\*\* in hand", "in_hand.max()", 0.006),
+    Claim(OWN, r"lightest wheel keeps \*\*(.+?)\*\* %", "drives['flat'].lightest_percent[1]", 1.0),
+    Claim(OWN, r"Over the rib it keeps \*\*(.+?)\*\* %", "drives['rib'].lightest_percent[1]", 1.5),
+    Claim(OWN, r"192 mm it keeps \*\*(.+?)\*\* %", "drives['rib'].lightest_percent[2]", 1.5),
 )  # fmt: skip
 
 TURNS = (
@@ -90,6 +93,8 @@ TURNS = (
     (OWN, "wide trucks slide first", "all(tips[:, -1] > slides[:, -1])"),
     (OWN, "narrow ones tip", "all(tips[:, 0] < slides[:, 0])"),
     (OWN, "the battery matters least", "found[0].axes[-1].key == HEIGHT"),
+    (OWN, "a narrow one rolls over", "drives['rib'].outcome[0] == 'rolled over'"),
+    (OWN, "and the others get across", "set(drives['rib'].outcome[1:]) == {'crossed'}"),
 )  # fmt: skip
 
 

@@ -13,6 +13,7 @@ from scipy.optimize import brentq, fsolve
 
 from crossfall.statics import compliant, rigid
 from crossfall.truck.model import GRAVITY, Truck
+from stability_measures import static_stability_factor
 from support import make_truck, with_suspension
 
 SIDE = np.array([np.pi / 2])
@@ -69,7 +70,7 @@ def test_body_roll_on_the_table() -> None:
     found = np.degrees(side_tip(spring_roll_only(weight, arm, track, height, roll)))
     assert found == pytest.approx(exact, abs=0.002)
     assert found == pytest.approx(44.015, abs=0.04)
-    ratio = np.tan(np.radians(found)) / rigid.static_stability_factor(track, height)
+    ratio = np.tan(np.radians(found)) / static_stability_factor(track, height)
     assert ratio == pytest.approx(0.9662, abs=0.0015)
 
 
@@ -83,7 +84,7 @@ def test_suspended_vehicle_in_a_level_turn() -> None:
     rest of the difference is the CG sinking as the body rolls by 5 deg.
     """
     weight, arm, track, height, gain = 30.0, 0.05, 0.2, 0.1, 0.1
-    factor = rigid.static_stability_factor(track, height)
+    factor = static_stability_factor(track, height)
     threshold = factor / (1 + gain * (1 - (height - arm) / height))
     assert threshold / factor == pytest.approx(0.952, abs=5e-4)
     in_turn = weight * arm * (1 + 1 / gain)  # lean per g: W e / (K - W e) = gain

@@ -12,6 +12,7 @@ from vehicles import INCH, vehicle
 
 import driving_loads
 from crossfall.statics import rigid
+from stability_measures import static_stability_factor, tilt_table_ratio
 
 CLIMB, LEFT_DOWN, DESCENT, RIGHT_DOWN = rigid.QUARTERS
 
@@ -66,7 +67,7 @@ def test_cylinder_topples() -> None:
     A round foot tips over the point of its rim downhill; a square foot of that width square on.
     """
     cylinder = vehicle(height=0.10, wheelbase=0.12, track=0.12)
-    assert rigid.tilt_table_ratio(rigid.tip_angle(cylinder, CLIMB)) == pytest.approx(0.6)
+    assert tilt_table_ratio(rigid.tip_angle(cylinder, CLIMB)) == pytest.approx(0.6)
 
 
 # US NHTSA, New Car Assessment Program 2004, static stability factor data (open data). Data seen,
@@ -88,7 +89,7 @@ def test_measured_vehicles(
         behind_front=aft * INCH,
         track=track * INCH,
     )
-    factor = rigid.static_stability_factor(track * INCH, height * INCH)
+    factor = static_stability_factor(track * INCH, height * INCH)
     assert factor == pytest.approx(listed, abs=0.004)
     assert degrees(car, LEFT_DOWN) == pytest.approx(tip, abs=0.005)
     share = driving_loads.grade_loads(car, 0.0)[0] / driving_loads.grade_loads(car, 0.0).sum()
@@ -101,7 +102,7 @@ def test_measured_vehicles(
 @pytest.mark.parametrize(("ratio", "angle"), [(0.55, 28.81), (0.80, 38.66)])
 def test_tilt_table_ratios_of_quad_bikes(ratio: float, angle: float) -> None:
     """Australian quad bike safety standard 2019, published guidance. Seen."""
-    assert rigid.tilt_table_ratio(np.radians(angle)) == pytest.approx(ratio, abs=2e-4)
+    assert tilt_table_ratio(np.radians(angle)) == pytest.approx(ratio, abs=2e-4)
     bike = vehicle(height=0.5, wheelbase=1.2, track=2 * ratio * 0.5)
     assert degrees(bike, LEFT_DOWN) == pytest.approx(angle, abs=0.005)
 
@@ -110,7 +111,7 @@ def test_half_a_g_on_the_tilt_table() -> None:
     """SAE J2180, abstract: 0.5 g corresponds to a table angle of less than about 27 deg. Seen."""
     wagon = vehicle(height=1.0, wheelbase=6.0, track=1.0)
     angle = degrees(wagon, LEFT_DOWN)
-    assert rigid.tilt_table_ratio(np.radians(angle)) == pytest.approx(0.5)
+    assert tilt_table_ratio(np.radians(angle)) == pytest.approx(0.5)
     assert 26.5 < angle < 27.0
 
 

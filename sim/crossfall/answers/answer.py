@@ -16,11 +16,11 @@ import numpy as np
 
 from crossfall.answers.conditions import Conditions, case_name
 from crossfall.answers.ranges import Range, ranges
-from crossfall.answers.tips import weakest
+from crossfall.answers.tips import tip_angles, weakest
 from crossfall.statics import rigid, sliding
 from crossfall.statics.budget import budget
 from crossfall.truck.digest import truck_digest
-from crossfall.truck.model import Array, Truck, frozen
+from crossfall.truck.model import Array, Grip, Truck, frozen
 
 if TYPE_CHECKING:
     from crossfall.engines.held import EngineName
@@ -149,7 +149,7 @@ def answer(
     found, how_sure = ranges(truck, asked)
     stages = budget(truck, psi, grip.likely)
     edges, stiff = rigid.tip_edge(truck, psi), rigid.tip_angle(truck, psi)
-    slides = sliding.slide_range(truck, psi, grip)
+    slides = _slides(truck, psi, grip)
     tries = _trials(truck, asked, found.free, engines, care, progress) if trial else [()] * len(psi)
     out = []
     for i, one in enumerate(asked):
@@ -185,6 +185,14 @@ def answer(
     from crossfall.answers.verdict import with_verdict
 
     return Answers(truck.name, truck_digest(truck), tuple(map(with_verdict, out)), versions())
+
+
+def _slides(truck: Truck, psi: Array, grip: Grip) -> Array:
+    """(H, 3) rad at low, likely and high grip: where it slides, or open differentials let go."""
+    if not truck.may_roll:
+        return sliding.slide_range(truck, psi, grip)
+    each = [tip_angles(truck, psi, mu).slide for mu in (grip.low, grip.likely, grip.high)]
+    return np.column_stack(each)
 
 
 def weakest_heading(truck: Truck, asked: Conditions) -> Conditions:

@@ -81,6 +81,7 @@ def ranges(truck: Truck, asked: Sequence[Conditions]) -> tuple[TipAngles, tuple[
     likeliest = taken(angles, slice(0, len(psi)))
     found = angles.free.reshape(len(builds), len(psi))
     braked = angles.tip.reshape(len(builds), len(psi))[len(builds) - len(mus) :]
+    slide = angles.slide.reshape(len(builds), len(psi))
     held = likeliest.slides | (hold == "rail")
     known = [
         _Known(truck, grip, found[:, h], braked[:, h], values, axes, covariance, mus)
@@ -92,8 +93,13 @@ def ranges(truck: Truck, asked: Sequence[Conditions]) -> tuple[TipAngles, tuple[
     right = _put_right(truck, [asked[h] for h in bent], [known[h] for h in bent], held[bent])
     fixes = dict(zip(bent, right, strict=True))
     mu = triangular_quantile(unit[-1], grip)
+    goes = [np.arctan(mu)] * len(psi)
+    if truck.may_roll and hold == "brakes":  # sooner, and then that hangs on all inputs, too
+        rolling = [replace(one, found=slide[:, h]) for h, one in enumerate(known)]
+        rolls = [one.centre + np.sum([e for _, e in one.effects(unit)], axis=0) for one in rolling]
+        goes = [np.minimum(a, b) for a, b in zip(goes, rolls, strict=True)]
     return likeliest, tuple(
-        _range(one, bool(held[h]), known[h], effects[h], fixes.get(h), mu)
+        _range(one, bool(held[h]), known[h], effects[h], fixes.get(h), mu, goes[h])
         for h, one in enumerate(asked)
     )
 
@@ -235,6 +241,7 @@ def _range(
     effects: Sequence[tuple[str, Array]],
     fix: _Fix | None,
     mu: Array,
+    slide: Array,
 ) -> Range:
     tip = known.centre + np.sum([e for _, e in effects], axis=0)
     if fix is not None:
@@ -243,7 +250,7 @@ def _range(
     if held and not asked.rail and asked.grip.high > asked.grip.low and len(known.tips_braked):
         # With more grip it tips on its brakes, and then not where it would against a rail.
         free = tip - effects[-1][1] - known.centre + known.on_brakes(mu)
-    slide = np.full(_DRAWS, np.inf) if asked.rail else np.arctan(mu)
+    slide = np.full(_DRAWS, np.inf) if asked.rail else slide
     first = free < slide
     causes = sorted([(n, float(e.std())) for n, e in effects], key=lambda c: -c[1])
     return Range(

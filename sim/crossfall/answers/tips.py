@@ -36,7 +36,8 @@ class TipAngles:
     """B trucks on H headings (or (H,) for one truck; or (B,) pairs); rad.
 
     tip: nan where the truck slides away first. free: the same, but where it slides first, what it
-    does against a rail. slide: where it slides as a whole, nan against a rail. goes: whichever
+    does against a rail. slide: where it slides as a whole, or rolls away on open differentials, nan
+    against a rail. goes: whichever
     comes first. slides: that is a slide. first_lift: the first tyre leaves the table, nan if none
     does before the tip; lift (..., 4), per wheel, front left first. first_snap: the body first
     jumped on its springs but stood again, nan if never. slack, droop_stop, bump_stop: (..., 4) when
@@ -109,7 +110,7 @@ def _asked(
         slides = np.zeros(len(psi), dtype=bool)
         return _together(found, found.tip, np.full(len(psi), np.nan), slides)
     found = compliant.tips_at(trucks, who, psi, mu)
-    slide = np.arctan(mu)
+    slide = np.where(found.away, found.tip, np.arctan(mu))
     slides = found.tip > slide - NEAR_SLIDE
     free, against = found, slides
     if originals is not None:
@@ -210,6 +211,16 @@ def weakest_alike(
         )
     places, angles = _narrowed(trucks, first, places, angles, mu, hold)
     return _deepest(len(trucks), first, places, angles)
+
+
+def slide_there(
+    trucks: Sequence[Truck], headings: Array, free: Array, grip: ArrayLike, hold: Hold = "brakes"
+) -> NDArray[np.bool_]:
+    """(B,) whether truck i, whose `free` angle (rad) on heading i is known, slides first there."""
+    mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), free.shape)
+    if any(truck.may_roll for truck in trucks):
+        return tip_pairs(trucks, headings, mu, hold).slides
+    return np.asarray((hold == "brakes") & (free > np.arctan(mu) - NEAR_SLIDE))
 
 
 def _deepest(count: int, who: Ints, places: Array, angles: Array) -> tuple[Array, Array]:

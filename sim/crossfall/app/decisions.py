@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import tempfile
 from collections.abc import Mapping
-from math import degrees, isfinite, radians
+from math import degrees, radians
 from pathlib import Path
 from typing import Any
 
@@ -40,9 +40,7 @@ def planned(
     """
     if asked.get("aim") not in DIRECTIONS:
         raise InputError(Problem("plan", "has no such aim", ", ".join(DIRECTIONS)))
-    budget, added, minutes, reach = (
-        _number(asked, k) for k in ("budget", "added_g", "run_min", "reach_deg")
-    )
+    budget, added, minutes, reach = map(asked.get, ("budget", "added_g", "run_min", "reach_deg"))
     if minutes is not None and loaded.spec.battery is None:
         raise InputError(Problem("plan", "the truck's file has no [battery]"))
     aim = aim_at(asked["aim"], None if reach is None else radians(reach))
@@ -70,7 +68,7 @@ def limits_files(loaded: Loaded) -> tuple[str, ...]:
 
 
 def _front_share(asked: Mapping[str, Any]) -> tuple[float, float] | None:
-    low, high = (_number(asked, k) for k in ("front_least", "front_most"))
+    low, high = map(asked.get, ("front_least", "front_most"))
     if low is None and high is None:
         return None
     share = (low or 0.0) / 100, (100.0 if high is None else high) / 100
@@ -197,19 +195,10 @@ def note_reading(truck: Truck, path: Path, asked: Mapping[str, Any]) -> None:
     """Put a measured angle into the board file, or with `remove` take that one out. InputError."""
     if asked.get("remove") is not None:
         number, measured = asked["remove"], asked.get("angles_deg")
-        if type(number) is not int or not isinstance(measured, list):
+        if measured is None:
             raise InputError(Problem("board", "which reading to take out is missing"))
         return remove_reading(path, number, measured)
-    heading, angle = _number(asked, "heading_deg"), _number(asked, "angle_deg")
+    heading, angle = asked.get("heading_deg"), asked.get("angle_deg")
     if heading is None or angle is None or not 0 < angle < 90:
         raise InputError(Problem("board", "needs a heading and an angle", "0 to 90 degrees"))
     add_reading(path, truck.name, heading % 360, [angle], slid=asked.get("slid") is True)
-
-
-def _number(asked: Mapping[str, Any], key: str) -> float | None:
-    value = asked.get(key)
-    if value is None or value == "":
-        return None
-    if isinstance(value, bool) or not isinstance(value, int | float) or not isfinite(value):
-        raise InputError(Problem("request", f"{key} is not a number"))
-    return float(value)

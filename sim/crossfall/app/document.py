@@ -14,6 +14,8 @@ from crossfall.app.history import Fitted, History, changed, gone, named_history,
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
 
+MAX_WORDS = 120  # in what an edit is called
+
 
 class Conflict(Exception):
     """Someone else changed the text, or the file, since the asker last looked.
@@ -137,7 +139,8 @@ class Desk:
             sheet = self.agree(at)
             text, fitted = change(sheet.history)
             self._check(text, sheet.source)
-            return self._put(replace(sheet, history=changed(sheet.history, text, what, fitted)))
+            history = changed(sheet.history, text, what[:MAX_WORDS], fitted)
+            return self._put(replace(sheet, history=history))
 
     def undo(self, at: At) -> Sheet:
         with self._mutex:

@@ -17,7 +17,6 @@ from crossfall.truck.take_out import left_over
 # One axis of a place by itself, so that an edit leaves alone what another tab did to the others.
 LINK_ENDS = tuple(f"{end}_end_mm.{axis}" for end in ("chassis", "axle") for axis in "xyz")
 PART_KEYS = (*LINK_ENDS, "name", "mass_g", "at_mm", "at_mm.x", "at_mm.y", "at_mm.z", "on", "price")
-MAX_EDITS = 50
 
 # Numbers of the truck that have a slider: words, unit, and how far and finely it slides.
 MEASURES: dict[str, tuple[str, str, float, float, float]] = {
@@ -31,6 +30,26 @@ MEASURES: dict[str, tuple[str, str, float, float, float]] = {
     "rear.suspension.shock_n_per_mm": ("Rear springs, on the shock", "N/mm", 0.05, 2.0, 0.01),
     "front.suspension.droop_mm": ("Front droop", "mm", 0, 40, 0.5),
     "rear.suspension.droop_mm": ("Rear droop", "mm", 0, 40, 0.5),
+    "chassis.steer_deg": ("Front wheels turned to the left", "°", -40, 40, 1),
+    **{
+        f"{end}.suspension.{key}": (f"{end.capitalize()} {words}", "mm", low, high, 0.5)
+        for end in ("front", "rear")
+        for key, words, low, high in (
+            ("preload_mm", "collars' preload", 0, 20),
+            ("shock_length_mm", "shocks, extended", 60, 140),
+            ("shaft_travel_mm", "shocks' stroke", 10, 60),
+            ("droop_limiter_mm", "droop limiters", 0, 20),
+            ("bump_limiter_mm", "bump limiters", 0, 20),
+        )
+    },
+}
+LIMITERS = ("droop_limiter_mm", "bump_limiter_mm")  # 0 where none stands in the file
+
+# What can be chosen of how the truck stands: words, and the choices.
+CHOICES: dict[str, tuple[str, tuple[str, ...]]] = {
+    "chassis.held_by": ("Held on a slope by", ("brakes", "motor")),
+    "front.differential": ("Front differential", ("locked", "open")),
+    "rear.differential": ("Rear differential", ("locked", "open")),
 }
 
 
@@ -61,20 +80,17 @@ class Add:
 Edit = Set | Rename | Remove | Add
 
 
-def understood(spec: TruckSpec, given: Any, folder: Path) -> tuple[Edit, ...]:
+def understood(spec: TruckSpec, given: Sequence[dict[str, Any]], folder: Path) -> tuple[Edit, ...]:
     """The page's edits, each {"do": "set" | "measure" | "remove" | "add", ...}.
 
     "set" and "remove" name their part, as it is called before any of these edits: a row's number
     would be another part's once a row above it is gone. "add" with "out_of" also takes the part's
     mass out of that lump, so that no sum changes. folder: of the truck's meshes. Raises InputError.
     """
-    if not isinstance(given, list) or not 0 < len(given) <= MAX_EDITS:
-        raise _wrong("there is nothing to do", f"1 to {MAX_EDITS} edits")
     found: list[Edit] = []
-    for edit in given:
-        one = edit if isinstance(edit, dict) else {}
+    for one in given:
         found.append(_understood(spec, one))
-        if one.get("do") == "add" and one.get("out_of"):
+        if one.get("out_of"):
             after = on_spec(spec, found)
             placed = build(after, folder)[0].parts
             name, lump = str(one["part"].get("name")), str(one["out_of"])
@@ -83,19 +99,17 @@ def understood(spec: TruckSpec, given: Any, folder: Path) -> tuple[Edit, ...]:
 
 
 def _understood(spec: TruckSpec, edit: dict[str, Any]) -> Edit:
-    act, key, value = edit.get("do"), edit.get("key"), _plain(edit.get("value"))
+    act, key, value = edit["do"], edit.get("key"), _plain(edit.get("value"))
     if act == "add":
-        part = edit.get("part")
-        if not isinstance(part, dict):
-            raise _wrong("that is not a part", "a name, what it rides on, mass and place")
-        return Add({str(k): _plain(v) for k, v in part.items()})
+        return Add({k: _plain(v) for k, v in edit["part"].items()})
     if act == "measure":
-        if key not in MEASURES:
-            raise _wrong(f"'{key}' is not a measure of the truck", ", ".join(MEASURES))
+        if key not in MEASURES and key not in CHOICES:
+            allowed = ", ".join([*MEASURES, *CHOICES])
+            raise _wrong(f"'{key}' is not a measure of the truck", allowed)
         return Set(str(key), value)
-    name = edit.get("part")
-    if name not in {p.name for p in spec.part} or not isinstance(name, str):
-        named = f"there is no part '{str(name)[:80]}' in this truck"
+    name = edit["part"]
+    if name not in {p.name for p in spec.part}:
+        named = f"there is no part '{name[:80]}' in this truck"
         raise _wrong(named, "another tab may have removed or renamed it")
     if act == "remove":
         if spec.battery is not None and spec.battery.part.casefold() == name.casefold():
@@ -103,7 +117,7 @@ def _understood(spec: TruckSpec, edit: dict[str, Any]) -> Edit:
                 f"'{name}' is the pack that run time is counted from", "lighten or move it"
             )
         return Remove(name)
-    if act != "set" or key not in PART_KEYS:
+    if key not in PART_KEYS:
         raise _wrong("that is not an edit", f"set one of {', '.join(PART_KEYS)}")
     return Rename(name, str(value)) if key == "name" else Set(f"part.{name}.{key}", value)
 

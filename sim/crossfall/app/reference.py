@@ -53,7 +53,7 @@ def listed_references(
 ) -> list[dict[str, str]]:
     """What may be pinned, by key, in words. now: what is; files: truck files by name."""
     found = [
-        {"key": "auto", "words": "before its changes, or as saved"},
+        {"key": "auto", "words": "as it was: saved, or before its changes"},
         {"key": "saved", "words": "as last saved"},
     ]
     if opened.source == sheet.source:

@@ -17,6 +17,7 @@ from typing import Any
 import numpy as np
 from scipy.spatial.transform import Rotation
 
+from crossfall.engines.multibody import steer_joint
 from crossfall.trials.record import Record, load_record
 from crossfall.truck.assemble import BODIES
 from crossfall.truck.axle_law import law_of
@@ -47,8 +48,11 @@ def body_poses(truck: Truck, chassis: Array, joints: dict[str, Array], give: Arr
         poses[:, row] = _after(chassis, np.hstack([shift, quaternions]))
         for side in ("left", "right"):
             wheel = f"{end} {side}"
-            moved = np.zeros((n, 7))
-            moved[:, :3], moved[:, 6] = give[:, WHEELS.index(wheel)], 1.0
+            w = WHEELS.index(wheel)
+            steer = np.outer(joints.get(steer_joint(w), still), (0.0, 0.0, 1.0))
+            turned = Rotation.from_rotvec(steer)
+            hub = np.array([axle.x, (1 - 2 * (w % 2)) * axle.track / 2, axle.tyre.radius])
+            moved = np.hstack([give[:, w] + hub - turned.apply(hub), turned.as_quat()])
             poses[:, BODIES.index(wheel)] = _after(poses[:, row], moved)
     return poses
 

@@ -19,7 +19,6 @@ _PLACES = (
     "front", "rear", "left", "right", "front left", "front right", "rear left", "rear right", "all",
 )  # fmt: skip
 _ENDS = ("", "front", "rear", "left", "right")
-_MOST = 60  # readings
 # What the form has fields for; a file that says more is not the form's to write over.
 _KNOWN = {
     "": {"title", "scale", "suspension", "reading"},
@@ -76,18 +75,14 @@ def as_text(form: Mapping[str, Any], truck: str) -> str:
 
     form: step_g, locked, and readings, each with at, raised, block_mm and loads as typed.
     """
-    step, given = form.get("step_g"), form.get("readings")
-    if isinstance(step, bool) or not isinstance(step, int | float) or not 0 < step <= 1000:
-        raise InputError(Problem("scale", "the scale's step is missing", "0.01 to 1000 g"))
-    if not isinstance(given, list) or len(given) > _MOST:
-        raise InputError(Problem("scale", "there are no readings", f"1 to {_MOST}"))
+    step = form["step_g"]
     title = re.sub(r"[^\w ()+.-]", "", truck)[:60]
     out = [f'title = "weigh-in of {title}"', "", "[scale]", f"resolution_g = {step:g}", ""]
-    out += ["[suspension]", f"locked = {str(form.get('locked') is True).lower()}"]
+    out += ["[suspension]", f"locked = {str(form['locked']).lower()}"]
     wrong: list[Problem] = []
-    for i, line in enumerate(given, start=1):
+    for i, line in enumerate(form["readings"], start=1):
         try:
-            out += _reading(line if isinstance(line, dict) else {})
+            out += _reading(line)
         except InputError as error:
             wrong += [Problem(f"reading {i}", p.what, p.allowed) for p in error.problems]
     if wrong:
@@ -96,15 +91,15 @@ def as_text(form: Mapping[str, Any], truck: str) -> str:
 
 
 def _reading(line: Mapping[str, Any]) -> list[str]:
-    at, raised, typed = (str(line.get(k) or "") for k in ("at", "raised", "loads"))
+    at, raised = line["at"], line["raised"]
     if at not in _PLACES or raised not in _ENDS:
         raise InputError(Problem("scale", "stands in no known way", ", ".join(_PLACES)))
-    found = loads(typed)
+    found = loads(line["loads"])
     if not found:
         return []
     out = ["", "[[reading]]", f'at = "{at}"']
     if raised:
-        block = number(str(line.get("block_mm") or "").strip())
+        block = number(line["block_mm"].strip())
         out += [f'raised = "{raised}"', f"block_mm = {block:g}"]
     return [*out, f"load_g = [{', '.join(f'{v:.10g}' for v in found)}]"]
 

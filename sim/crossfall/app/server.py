@@ -5,19 +5,23 @@ from __future__ import annotations
 import json
 from collections.abc import Callable
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
 
+from pydantic import BaseModel, TypeAdapter, ValidationError
 from starlette.applications import Starlette
 from starlette.concurrency import run_in_threadpool
 from starlette.requests import Request
 from starlette.responses import JSONResponse, Response
 from starlette.routing import Route
 
+from crossfall.app import bodies as q
+from crossfall.app import replies as r
 from crossfall.app import wizard
 from crossfall.app.access import Gate, Guard, TooBig
-from crossfall.app.document import At, Conflict
+from crossfall.app.document import Conflict
 from crossfall.app.session import Bench
 from crossfall.truck.errors import InputError, Problem
+from crossfall.truck.sentences import problems
 
 STATIC = Path(__file__).parent / "static"
 KINDS = {
@@ -26,87 +30,175 @@ KINDS = {
     "bench.css": "text/css",
     "icon.svg": "image/svg+xml",
 }
+_Q = TypeVar("_Q", bound=BaseModel)
+_Bench, _Before = r.BenchReply, r.BeforeReply | None
 
 
 def make_app(bench: Bench, gate: Gate) -> Guard:
     """The whole server as an ASGI application, behind its guard."""
+    tried, tuning, measured, paper = bench.tried, bench.tuning, bench.measured, bench.paper
     routes = [
         Route("/", _page),
         Route("/static/{name}", _static),
-        _get("/api/bench", lambda q: bench.state()),
-        _get("/api/pulse", lambda q: bench.pulse()),
-        _get("/api/exact", lambda q: bench.exact(_asked(q))),
-        _get("/api/ways", lambda q: bench.ways(_asked(q))),
-        _get("/api/gains", lambda q: bench.gains(_asked(q))),
-        _get("/api/reference", lambda q: bench.reference(_asked(q))),
-        _post("/api/pin", lambda b: bench.pin(_at(b), _text(b, "key"))),
-        _get("/api/history", lambda q: bench.history(_asked(q))),
-        _post("/api/go", lambda b: bench.go(_at(b), _whole(b, "to"))),
+        # The truck on the desk
+        _get("/api/bench", q.Query, r.BenchReply, lambda _: bench.state()),
+        _get("/api/pulse", q.Query, r.PulseReply, lambda _: bench.pulse()),
+        _get("/api/exact", q.SeenQuery, r.AnswersReply, lambda s: bench.exact(s.at)),
+        _get("/api/ways", q.SeenQuery, r.AnswersReply, lambda s: bench.ways(s.at)),
+        _get("/api/gains", q.SeenQuery, r.AnswersReply, lambda s: bench.gains(s.at)),
+        _get("/api/reference", q.SeenQuery, _Before, lambda s: bench.reference(s.at)),
+        _get("/api/history", q.SeenQuery, r.StepsReply, lambda s: bench.history(s.at)),
+        _get("/api/part-form", q.SeenQuery, r.PartFormReply, lambda s: bench.part_form(s.at)),
+        _post("/api/pin", q.PinBody, _Bench, lambda b: bench.pin(b.at, b.key)),
+        _post("/api/go", q.GoBody, _Bench, lambda b: bench.go(b.at, b.to)),
         _post(
             "/api/name-step",
-            lambda b: bench.name_step(_at(b), _whole(b, "step"), _text(b, "name")),
+            q.NameStepBody,
+            r.StepsReply,
+            lambda b: bench.name_step(b.at, b.step, b.name),
         ),
-        _post("/api/surface", lambda b: bench.surface(_at(b), _text(b, "surface"))),
-        _get("/api/path", lambda q: bench.path(_asked(q), _number(q, "heading_deg", float))),
-        _get("/api/trial", lambda q: bench.trial_state()),
-        _binary("/api/poses", lambda q: bench.poses(_asked(q), str(q.get("file", "")))),
-        _post("/api/trial", lambda b: bench.trial(_at(b), _list(b, "headings"), _yes(b, "rail"))),
-        _post("/api/trial-stop", lambda b: bench.trials.stop()),
-        _get("/api/suspension", lambda q: bench.suspension(_asked(q))),
-        _get("/api/suspension-moves", lambda q: bench.suspension_moves(_asked(q))),
-        _post("/api/course-standing", lambda b: bench.course_standing(_at(b), _table(b, "course"))),
-        _post("/api/course", lambda b: bench.course(_at(b), _table(b, "course"))),
-        _get("/api/course", lambda q: bench.courses.state()),
+        _post("/api/surface", q.SurfaceBody, _Bench, lambda b: bench.surface(b.at, b.surface)),
+        _post("/api/place", q.PlaceBody, _Bench, lambda b: bench.place(b.at, b.values)),
         _post(
-            "/api/course-still",
-            lambda b: bench.keep_still(_at(b), _text(b, "picture"), _list(b, "words")),
+            "/api/try",
+            q.TryBody,
+            r.TriedReply,
+            lambda b: bench.attempt(b.at, _plain(b.edits), b.full),
         ),
-        _post("/api/course-stop", lambda b: bench.courses.stop()),
-        _binary("/api/course-poses", lambda q: bench.courses.poses(str(q.get("file", "")))),
-        _get("/api/part-form", lambda q: bench.part_form(_asked(q))),
-        _get("/api/changes", lambda q: bench.changes(_asked(q))),
+        _post(
+            "/api/edit", q.EditsBody, _Bench, lambda b: bench.edit(b.at, _plain(b.edits), b.what)
+        ),
+        _post("/api/undo", q.SeenBody, _Bench, lambda b: bench.undo(b.at)),
+        _post("/api/redo", q.SeenBody, _Bench, lambda b: bench.redo(b.at)),
+        _post("/api/save", q.SaveBody, _Bench, lambda b: bench.save(b.at, b.name, b.over)),
+        _post("/api/discard", q.SeenBody, _Bench, lambda b: bench.discard(b.at)),
+        _post("/api/open", q.OpenBody, _Bench, lambda b: bench.open(b.name)),
+        # What it does
+        _get("/api/path", q.HeadingQuery, r.PathReply, lambda s: tried.path(s.at, s.heading_deg)),
+        _get("/api/trial", q.Query, r.TrialStateReply, lambda _: tried.trial_state()),
+        _post(
+            "/api/trial",
+            q.TrialBody,
+            r.TrialStateReply,
+            lambda b: tried.trial(b.at, b.headings, b.rail),
+        ),
+        _post("/api/trial-stop", q.NothingBody, r.TrialStateReply, lambda _: tried.trials.stop()),
+        _binary("/api/poses", q.SeenFileQuery, lambda s: tried.poses(s.at, s.file)),
+        _get(
+            "/api/suspension", q.SeenQuery, r.SuspensionToldReply, lambda s: tried.suspension(s.at)
+        ),
+        _get(
+            "/api/suspension-moves",
+            q.SeenQuery,
+            r.SuspensionMovesReply,
+            lambda s: tried.suspension_moves(s.at),
+        ),
+        # Courses
+        _post(
+            "/api/course-standing",
+            q.CourseBody,
+            r.CourseStandingReply,
+            lambda b: tried.course_standing(b.at, _plain(b.course)),
+        ),
+        _post(
+            "/api/course",
+            q.CourseBody,
+            r.CourseStateReply,
+            lambda b: tried.course(b.at, _plain(b.course)),
+        ),
+        _get("/api/course", q.Query, r.CourseStateReply, lambda _: tried.courses.state()),
+        _post(
+            "/api/course-stop", q.NothingBody, r.CourseStateReply, lambda _: tried.courses.stop()
+        ),
+        _binary("/api/course-poses", q.FileQuery, lambda s: tried.courses.poses(s.file)),
+        _get("/api/courses", q.Query, r.KeptCoursesReply, lambda _: tried.kept_courses()),
+        _post(
+            "/api/keep-course",
+            q.KeepCourseBody,
+            r.KeptCoursesReply,
+            lambda b: tried.keep_course(b.name, _plain(b.course), b.over),
+        ),
+        # Changes
+        _get("/api/changes", q.SeenQuery, r.CandidatesReply, lambda s: tuning.changes(s.at)),
+        _get("/api/bought", q.SeenQuery, r.BoughtReply, lambda s: tuning.bought(s.at)),
         _post(
             "/api/edit-changes",
-            lambda b: bench.edit_changes(_at(b), _text(b, "seen"), _table(b, "asked")),
+            q.EditListBody,
+            r.CandidatesReply,
+            lambda b: tuning.edit_changes(b.at, b.seen, _plain(b.asked)),
         ),
         _post(
             "/api/keep-edits",
-            lambda b: bench.keep_edits(_at(b), _text(b, "seen"), _table(b, "asked")),
+            q.KeepEditsBody,
+            _Bench,
+            lambda b: tuning.keep_edits(b.at, b.seen, _plain(b.asked)),
         ),
-        _get("/api/bought", lambda q: bench.bought(_asked(q))),
-        _post("/api/fit", lambda b: bench.fit(_at(b), _table(b, "chosen"))),
-        _get("/api/readings", lambda q: bench.readings(_asked(q))),
-        _binary(
-            "/api/sheet", lambda q: bench.sheet(_asked(q)), "application/pdf", "set-up-sheet.pdf"
+        _post("/api/fit", q.FitBody, _Bench, lambda b: tuning.fit(b.at, b.chosen)),
+        _post(
+            "/api/plan", q.PlanBody, r.PlannedReply, lambda b: tuning.planned(b.at, _plain(b.asked))
         ),
-        _binary("/api/share", lambda q: bench.share(_asked(q)), "text/html", "bench.html"),
-        _get("/api/board", lambda q: bench.board(_asked(q))),
-        _get("/api/wizard", lambda q: bench.wizard(_asked(q))),
+        # Scale, board and a first file
+        _get("/api/readings", q.SeenQuery, r.ReadingsReply, lambda s: measured.readings(s.at)),
+        _post(
+            "/api/weigh",
+            q.WeighBody,
+            r.WeighedReply,
+            lambda b: measured.weighed(b.at, _plain(b.form), b.keep),
+        ),
+        _get("/api/board", q.SeenQuery, r.BoardCardReply, lambda s: measured.board(s.at)),
+        _post(
+            "/api/board",
+            q.BoardBody,
+            r.BoardCardReply,
+            lambda b: measured.board(b.at, _plain(b.asked)),
+        ),
+        _get("/api/wizard", q.SeenQuery, r.WizardReply, lambda s: measured.wizard(s.at)),
         _post(
             "/api/reading",
-            lambda b: {"value": wizard.checked_typed(_text(b, "key"), _text(b, "typed"))},
+            q.TypedBody,
+            r.ReadingReply,
+            lambda b: {"value": wizard.checked_typed(b.key, b.typed)},
         ),
         _post(
             "/api/begin",
-            lambda b: bench.begin(_text(b, "name"), _table(b, "typed"), _yes(b, "again")),
+            q.BeginBody,
+            r.BeganReply,
+            lambda b: measured.begin(b.name, b.typed, b.again),
         ),
-        _post("/api/agreement", lambda b: bench.agreement(_at(b), _yes(b, "put"))),
-        _get("/api/sweeps", lambda q: bench.sweeps()),
-        _get("/api/sweep-state", lambda q: bench.sweep_job.state()),
-        _post("/api/sweep-run", lambda b: bench.run_sweep(_at(b), _table(b, "asked"))),
-        _post("/api/sweep-stop", lambda b: bench.sweep_job.stop()),
-        _get("/api/sweep", lambda q: bench.sweep(str(q.get("name", "")))),
-        _post("/api/plan", lambda b: bench.planned(_at(b), _table(b, "asked"))),
-        _post("/api/weigh", lambda b: bench.weighed(_at(b), _table(b, "form"), _yes(b, "keep"))),
-        _post("/api/board", lambda b: bench.board(_at(b), _table(b, "asked"))),
-        _post("/api/place", lambda b: bench.place(_at(b), _table(b, "values"))),
-        _post("/api/try", lambda b: bench.attempt(_at(b), _list(b, "edits"), _yes(b, "full"))),
-        _post("/api/edit", lambda b: bench.edit(_at(b), _list(b, "edits"), _text(b, "what"))),
-        _post("/api/undo", lambda b: bench.undo(_at(b))),
-        _post("/api/redo", lambda b: bench.redo(_at(b))),
-        _post("/api/save", lambda b: bench.save(_at(b), _name(b), _yes(b, "over"))),
-        _post("/api/discard", lambda b: bench.discard(_at(b))),
-        _post("/api/open", lambda b: bench.open(_text(b, "name"))),
+        _post(
+            "/api/agreement",
+            q.AgreementBody,
+            r.AgreedReply,
+            lambda b: measured.agreement(b.at, b.put),
+        ),
+        # Sweeps
+        _get("/api/sweeps", q.Query, r.SweepsReply, lambda _: bench.sweeps()),
+        _get("/api/sweep", q.NameQuery, r.SweepTableReply, lambda s: bench.sweep(s.name)),
+        _get("/api/sweep-state", q.Query, r.SweepStateReply, lambda _: bench.sweep_job.state()),
+        _post(
+            "/api/sweep-run",
+            q.SweepBody,
+            r.SweepStateReply,
+            lambda b: bench.run_sweep(b.at, _plain(b.asked)),
+        ),
+        _post(
+            "/api/sweep-stop", q.NothingBody, r.SweepStateReply, lambda _: bench.sweep_job.stop()
+        ),
+        # What is carried away
+        _post(
+            "/api/course-still",
+            q.StillBody,
+            r.StillReply,
+            lambda b: paper.keep_still(b.at, b.picture, b.words),
+        ),
+        _binary(
+            "/api/sheet",
+            q.SeenQuery,
+            lambda s: paper.sheet(s.at),
+            "application/pdf",
+            "set-up-sheet.pdf",
+        ),
+        _binary("/api/share", q.SeenQuery, lambda s: paper.share(s.at), "text/html", "bench.html"),
     ]
     handlers: dict[Any, Any] = {
         InputError: _refuse_input,
@@ -117,28 +209,35 @@ def make_app(bench: Bench, gate: Gate) -> Guard:
     return Guard(Starlette(routes=routes, exception_handlers=handlers), gate)
 
 
-def _get(path: str, answer: Callable[[Any], Any]) -> Route:
+def _get(path: str, asks: type[_Q], reply: Any, answer: Callable[[_Q], Any]) -> Route:
+    adapter = TypeAdapter(reply)
+
     async def endpoint(request: Request) -> Response:
-        return JSONResponse(await run_in_threadpool(answer, request.query_params))
+        asked = _understood(asks, dict(request.query_params))
+        return await run_in_threadpool(_said, adapter, answer, asked)
 
     return Route(path, endpoint, methods=["GET"])
 
 
 def _binary(
     path: str,
-    answer: Callable[[Any], bytes],
+    asks: type[_Q],
+    answer: Callable[[_Q], bytes],
     kind: str = "application/octet-stream",
     name: str = "poses",
 ) -> Route:
     async def endpoint(request: Request) -> Response:
-        content = await run_in_threadpool(answer, request.query_params)
+        asked = _understood(asks, dict(request.query_params))
+        content = await run_in_threadpool(answer, asked)
         attached = {"content-disposition": f'attachment; filename="{name}"'}
         return Response(content, media_type=kind, headers=attached)
 
     return Route(path, endpoint, methods=["GET"])
 
 
-def _post(path: str, answer: Callable[[dict[str, Any]], Any]) -> Route:
+def _post(path: str, asks: type[_Q], reply: Any, answer: Callable[[_Q], Any]) -> Route:
+    adapter = TypeAdapter(reply)
+
     async def endpoint(request: Request) -> Response:
         try:
             body = json.loads(await request.body())
@@ -148,9 +247,30 @@ def _post(path: str, answer: Callable[[dict[str, Any]], Any]) -> Route:
             body = None
         if not isinstance(body, dict):
             raise InputError(Problem("request", "is not a JSON object"))
-        return JSONResponse(await run_in_threadpool(answer, body))
+        return await run_in_threadpool(_said, adapter, answer, _understood(asks, body))
 
     return Route(path, endpoint, methods=["POST"])
+
+
+def _understood(asks: type[_Q], given: dict[str, Any]) -> _Q:
+    """The request as its model; raises InputError with one sentence for what is not."""
+    try:
+        return asks.model_validate(given)
+    except ValidationError as error:
+        raise InputError(problems(error, asks, given, lambda _: ("request", None))[:1]) from None
+
+
+def _said(adapter: TypeAdapter[Any], answer: Callable[[_Q], Any], asked: _Q) -> Response:
+    """The answer, held to its model."""
+    found = adapter.validate_python(answer(asked))
+    return Response(adapter.dump_json(found, exclude_unset=True), media_type="application/json")
+
+
+def _plain(asked: Any) -> Any:
+    """A part of a body as plain lists and tables, without what was not given."""
+    if isinstance(asked, list):
+        return [_plain(one) for one in asked]
+    return asked.model_dump(mode="json", exclude_unset=True)
 
 
 async def _page(request: Request) -> Response:
@@ -185,62 +305,3 @@ async def _refuse_conflict(request: Request, error: Exception) -> Response:
 
 async def _refuse_size(request: Request, error: Exception) -> Response:
     return JSONResponse({"problems": ["that is too much at once"]}, 413)
-
-
-# Values of a request, or a sentence why not
-
-
-def _number(query: Any, key: str, kind: type) -> Any:
-    try:
-        value = kind(query.get(key, ""))
-    except ValueError:
-        raise InputError(Problem("request", f"{key} is not a number")) from None
-    if not abs(value) < 1e9:
-        raise InputError(Problem("request", f"{key} is out of bounds"))
-    return value
-
-
-def _whole(body: dict[str, Any], key: str) -> int:
-    value = body.get(key)
-    if type(value) is not int or abs(value) > 1e9:
-        raise InputError(Problem("request", f"{key} is missing"))
-    return value
-
-
-def _at(body: dict[str, Any]) -> At:
-    """What the asker has in view."""
-    return At(_text(body, "document"), _whole(body, "revision"))
-
-
-def _asked(query: Any) -> At:
-    """What the asker has in view, of a question."""
-    return At(str(query.get("document", "")), _number(query, "revision", int))
-
-
-def _list(body: dict[str, Any], key: str) -> list[Any]:
-    value = body.get(key)
-    if not isinstance(value, list):
-        raise InputError(Problem("request", f"{key} are missing"))
-    return value
-
-
-def _table(body: dict[str, Any], key: str) -> dict[str, Any]:
-    value = body.get(key)
-    if not isinstance(value, dict):
-        raise InputError(Problem("request", f"{key} are missing"))
-    return value
-
-
-def _yes(body: dict[str, Any], key: str) -> bool:
-    return body.get(key) is True
-
-
-def _text(body: dict[str, Any], key: str) -> str:
-    value = body.get(key)
-    if not isinstance(value, str):
-        raise InputError(Problem("request", f"{key} is missing"))
-    return value
-
-
-def _name(body: dict[str, Any]) -> str | None:
-    return None if body.get("name") is None else _text(body, "name")

@@ -23,32 +23,28 @@ HOME = "crossfall-out"  # where the verb keeps its results too
 
 def sweep_data(asked: Mapping[str, Any], surface: str | None) -> dict[str, Any]:
     """A scenario of two axes out of what the page asks. Raises InputError."""
-    method, axes = asked.get("method"), asked.get("axes")
+    method = asked["method"]
     if method not in MOST_TRIALS_ON_PAGE:
         raise InputError(Problem("sweep", "has no such method", ", ".join(MOST_TRIALS_ON_PAGE)))
-    if not isinstance(axes, list) or not 1 <= len(axes) <= 2:
+    if not 1 <= len(asked["axes"]) <= 2:
         raise InputError(Problem("sweep", "needs one or two things to vary"))
-    found = [_axis(one if isinstance(one, dict) else {}) for one in axes]
+    found = [_axis(**axis) for axis in asked["axes"]]
     data = {"name": "sweep from the page", "method": method, "axis": found}
     if surface is not None and not any(a["key"] == "grip" for a in found):
         data["surface"] = surface
     if not any(a["key"] == "heading_deg" for a in found):
-        headings = asked.get("headings")
-        if not isinstance(headings, list) or not 0 < len(headings) <= 72:
+        if not 0 < len(asked.get("headings") or ()) <= 72:
             raise InputError(Problem("sweep", "has no way to stand", "1 to 72 headings"))
-        data["headings_deg"] = [float(h) for h in headings if isinstance(h, int | float)]
+        data["headings_deg"] = asked["headings"]
     return data
 
 
-def _axis(asked: Mapping[str, Any]) -> dict[str, Any]:
-    key, steps = str(asked.get("key", ""))[:200], asked.get("steps")
-    bounds = [asked.get("first"), asked.get("last")]
-    if any(isinstance(v, bool) or not isinstance(v, int | float) for v in bounds):
+def _axis(key: str, first: float | None, last: float | None, steps: int | None) -> dict[str, Any]:
+    if first is None or last is None:
         raise InputError(Problem("sweep", f"{key} has no range", "from one number to another"))
-    if type(steps) is not int or not 2 <= steps <= 500:
+    if steps is None or not 2 <= steps <= 500:
         raise InputError(Problem("sweep", f"{key} has no steps", "2 to 500"))
-    low, high = sorted(float(v) for v in bounds if v is not None)
-    return {"key": key, "first": low, "last": high, "steps": steps}
+    return {"key": key, "first": min(first, last), "last": max(first, last), "steps": steps}
 
 
 class Sweeps(LatestJob):

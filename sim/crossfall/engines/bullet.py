@@ -55,8 +55,9 @@ class World:
         step: float,
         ground: GroundSettings | None = None,
         turning: bool = True,
+        steering: bool = False,
     ) -> None:
-        tree = multibody(truck, turning=turning)
+        tree = multibody(truck, turning=turning, steering=steering)
         self._p, self._pulled = _engine(), (0.0, 0.0, 0.0)
         self._client: int = self._p.connect(self._p.DIRECT)
         try:
@@ -136,6 +137,7 @@ class World:
             heightfieldData=heights.T.ravel().tolist(),
             numHeightfieldRows=nx,
             numHeightfieldColumns=ny,
+            flags=self._p.GEOM_CONCAVE_INTERNAL_EDGE,  # or contacts are lost at seams
             physicsClientId=self._client,
         )
         middle = (  # the engine puts the middle of the field's bounding box at the body's origin

@@ -104,9 +104,6 @@ def held_truck(
                 f"choose {' or '.join(e for e in ENGINES if installed(e)) or 'no trial'}",
             )
         )
-    if engine == "mujoco" and any(axle.shaft for axle in truck.axles):
-        what = "is held by its motor, which this engine cannot do"
-        raise InputError(Problem(truck.name, what, "choose bullet"))
     if engine == "bullet":
         from crossfall.engines.rig import HeldRig
 

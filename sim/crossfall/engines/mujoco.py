@@ -7,8 +7,10 @@ limits are the stops. An axle on links has six joints in a row, heave and roll a
 links are tendons from ball to ball whose length is held: it goes where they let it, whatever
 `truck.axle_law` says. Shocks press on heave and roll by that law, as in the other engine. A wheel
 is one thin disc, or one at either end of its contact width, each with its share of the wheel's
-mass, on slides with springs along its axle's x, y and z: the tyre. It cannot turn: brakes. Contacts
-are elliptic cones with next to no creep.
+mass, on slides with springs along its axle's x, y and z: the tyre. Brakes let it turn by nothing;
+held by the motor's shaft it is on a hinge whose angle is tied to the axle's roll, its own (a locked
+differential) or the mean of both wheels' (an open one). Contacts are elliptic cones with next to no
+creep.
 """
 
 from __future__ import annotations
@@ -27,7 +29,7 @@ from crossfall.engines.settings import EngineError, TrialSettings
 from crossfall.engines.springs import CornerSprings, Stops, axle_forces, corner_springs
 from crossfall.engines.tyre_force import Vector
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import ENDS, GRAVITY, Array, Body, Links, Truck, frozen
+from crossfall.truck.model import ENDS, GRAVITY, Array, Axle, Body, Links, Truck, Tyre, frozen
 from crossfall.truck.ride import tyre_loads
 
 STICKS = 50.0  # friction coefficient of a wheel against a rail: it never slips
@@ -96,6 +98,14 @@ class MujocoTruck:
             [[moving[f"{geoms[g]}_{axis}"] for g in discs] for axis in "xyz"]
             for discs in self._discs
         ]
+        self._ties = [  # between the wheels of an open axle, for where a rail holds one
+            (end, model.equality(f"{name}_tie").id)
+            for end, name in enumerate(ENDS)
+            if truck.axles[end].open and truck.axles[end].shaft
+        ]
+        self._railed = [False, False]
+        self._shafts = [axle.shaft for axle in truck.axles]
+        self._rolls = [moving.get(f"{end}_roll") for end in ENDS]
         self._radii = [truck.axles[w // 2].tyre.radius for w in range(4)]
         self._axles = [model.body(end).id for end in ENDS]
         laws = corner_springs(truck, settings, self.dt, 1.0, settling=True)
@@ -125,6 +135,12 @@ class MujocoTruck:
         for geom, wheel in enumerate(self._wheel_of):
             if wheel >= 0:  # of two friction coefficients the engine takes the larger
                 self._model.geom_friction[geom, 0] = min(friction[wheel], STICKS)
+        self._railed = [math.inf in friction[2 * end : 2 * end + 2] for end in (0, 1)]
+        self._tie()
+
+    def _tie(self) -> None:
+        for end, tie in self._ties:
+            self._data.eq_active[tie] = self._railed[end]
 
     def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1, drag: int = 1) -> None:
         option, method = self._model.opt, self._method
@@ -203,6 +219,7 @@ class MujocoTruck:
     def restore(self, snapshot: _Snapshot) -> None:
         mujoco.mj_setState(self._model, self._data, snapshot.state, STATE)
         self._stops = snapshot.stops.copy()
+        self._tie()
 
     def forget(self, snapshot: _Snapshot) -> None:
         """Nothing is kept outside the snapshot itself."""
@@ -220,6 +237,8 @@ class MujocoTruck:
         for wheel, discs in enumerate(self._discs):
             turn = turns[self._axles[wheel // 2]].tolist()
             pitch, roll = math.atan2(-turn[6], turn[8]), turn[7]
+            if (joint := self._rolls[wheel // 2]) is not None:
+                pitch += self._shafts[wheel // 2] * float(self._data.qpos[joint])
             places = [at[g].tolist() for g in discs]
             x, y = (sum(place[i] for place in places) / len(discs) for i in (0, 1))
             radius = self._radii[wheel]
@@ -233,7 +252,7 @@ def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: floa
     laws = {law.heave: law for law in corner_springs(truck, settings, step, 1.0, settling=True)}
     soft = (step / method.turn_per_step) ** 2  # kg of inertia for each N/m, at least
     firm = method.firm * step
-    bodies, tendons, lengths = [], [], []
+    bodies, tendons, ties = [], [], []
     for i, axle in enumerate(truck.axles):
         s, end = axle.suspension, ENDS[i]
         centre = np.array([axle.x, 0.0, s.roll_centre_height])
@@ -245,12 +264,16 @@ def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: floa
                 heads, feet = _balls(end, s.links, centre)
                 bodies.append(heads)
                 tendons += [_link(end, n) for n in range(len(s.links.names))]
-                lengths += [f'<tendon tendon1="{end}_link{n}"/>' for n in range(len(s.links.names))]
+                ties += [f'<tendon tendon1="{end}_link{n}"/>' for n in range(len(s.links.names))]
             joints = _axle_joints(end, law, None if s.links else s.heave_lean, soft, axle.body)
             tendons += [] if law.shocks is not None else _corners(law, firm)
         wheels = "".join(
             _wheel(truck, w, float(loads[w]), centre, settings, soft) for w in (2 * i, 2 * i + 1)
         )
+        if axle.shaft:
+            means, same = _shaft(end, i, axle)
+            tendons += means
+            ties += same
         bodies.append(
             f'<body name="{end}" pos="{_numbers(centre)}">{joints}'
             f"{_inertial(axle.body, centre)}{wheels}{feet}</body>"
@@ -264,7 +287,7 @@ def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: floa
 <worldbody><geom name="table" type="plane" size="5 5 1"/>
 <body name="chassis"><freejoint/>{_inertial(truck.chassis, np.zeros(3))}{"".join(bodies)}</body>
 </worldbody><tendon>{"".join(tendons)}</tendon>
-<equality>{"".join(lengths)}</equality></mujoco>"""
+<equality>{"".join(ties)}</equality></mujoco>"""
 
 
 def _axle_joints(end: str, law: CornerSprings, lean: float | None, soft: float, body: Body) -> str:
@@ -333,6 +356,29 @@ def _corners(law: CornerSprings, firm: float) -> list[str]:
     return out
 
 
+def _shaft(end: str, i: int, axle: Axle) -> tuple[list[str], list[str]]:
+    """What ties the wheels' turning to the axle's roll, tendons and equalities."""
+    left, right = (_discs(w, axle.tyre) for w in (2 * i, 2 * i + 1))
+    roll = "" if axle.suspension.locked else f"{end}_roll"
+    if not axle.open:
+        other = f'joint2="{roll}" polycoef="0 {axle.shaft!r} 0 0 0"' if roll else ""
+        return [], [f'<joint joint1="{name}_turn" {other}/>' for name in left + right]
+    ways = [(f"{left[0]}_turn", 0.5), (f"{right[0]}_turn", 0.5), (roll, -axle.shaft)]
+    joints = "".join(f'<joint joint="{name}" coef="{c!r}"/>' for name, c in ways if name)
+    same = [(f"{end}_tie", left[0], right[0], "false")]
+    same += [(f"{d}_with", discs[0], d, "true") for discs in (left, right) for d in discs[1:]]
+    ties = [
+        f'<joint name="{name}" joint1="{a}_turn" joint2="{b}_turn" active="{on}"/>'
+        for name, a, b, on in same
+    ]
+    mean = f'<fixed name="{end}_mean">{joints}</fixed>'
+    return [mean], [f'<tendon tendon1="{end}_mean"/>', *ties]
+
+
+def _discs(wheel: int, tyre: Tyre) -> list[str]:
+    return [f"disc{wheel}_{n}" for n in range(1 if tyre.contact_half_width == 0.0 else 2)]
+
+
 def _wheel(
     truck: Truck, wheel: int, load: float, parent: Array, settings: TrialSettings, soft: float
 ) -> str:
@@ -345,7 +391,7 @@ def _wheel(
     own = Body(body.mass * share, body.cg, body.inertia * share)
     out = ""
     for n, offset in enumerate(offsets):
-        name, slides = f"disc{wheel}_{n}", ""
+        name, slides = _discs(wheel, tyre)[n], ""
         for axis, way, whole_rate in (
             ("x", "1 0 0", tyre.longitudinal),
             ("y", "0 1 0", tyre.lateral),
@@ -358,6 +404,14 @@ def _wheel(
                 f'<joint name="{name}_{axis}" type="slide" axis="{way}" stiffness="{rate!r}" '
                 f'springref="{rest!r}" damping="{damping!r}" '
                 f'armature="{max(0.0, rate * soft - own.mass)!r}"/>'
+            )
+        if (
+            axle.shaft
+        ):  # where a tyre along the ground is stiff, as heavy to turn as a step can follow
+            heavy = tyre.longitudinal * share * soft * tyre.radius**2 - float(own.inertia[1, 1])
+            slides += (
+                f'<joint name="{name}_turn" type="hinge" axis="0 1 0" '
+                f'armature="{max(0.0, heavy)!r}"/>'
             )
         out += (
             f'<body pos="{_numbers(hub - parent)}">{slides}{_inertial(own, hub)}'

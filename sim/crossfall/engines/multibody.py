@@ -1,12 +1,15 @@
 """The truck as a tree of links and joints, before it is written out as a URDF.
 
 chassis - heave (prismatic) - roll (revolute) - axle - per wheel: tyre (prismatic along the
-axle's z) - spin (revolute about y) - wheel. Held wheels are part of their axle, and whoever runs
-the model lets their tyres give. Every link frame is parallel to the truck axes at ride height.
+axle's z, x and y) - spin (revolute about y) - wheel. Held wheels are part of their axle, and
+whoever runs the model lets their tyres give. A wheel that steers has a knuckle between axle and
+tyre, which turns about an upright line through the wheel's middle. Every link frame is parallel to
+the truck axes at ride height.
 
 No moving link may be without mass, so the heave carriage takes SHARE of the axle body's mass as
-a point on the roll axis, and a tyre's hub SHARE of its wheel's mass as a point on the spin axis.
-A point on an axis is not moved by turning about it, so the statics is that of the truck exactly.
+a point on the roll axis, and a knuckle and a tyre's hub SHARE of their wheel's mass as a point on
+the spin axis. A point on an axis is not moved by turning about it, so the statics is that of the
+truck exactly.
 """
 
 from __future__ import annotations
@@ -24,6 +27,7 @@ from crossfall.truck.model import ENDS, WHEELS, Array, Axle, Body, Part, Truck, 
 SHARE = 0.01  # of an axle body's or a wheel's mass, see above
 SPREAD = 0.1  # radius of gyration of such a share, as a fraction of the tyre radius
 _MARGIN = 1e-6  # of the greatest principal moment, kept clear of the triangle rule's equality
+STEER = math.radians(60)  # how far a knuckle may turn; whoever steers stops short of it
 DISC = 0.0035  # thickness of a contact disc as a fraction of the tyre radius: 0.2 mm of 57 mm
 
 ALONG_Y = frozen([[1.0, 0.0, 0.0], [0.0, 0.0, 1.0], [0.0, -1.0, 0.0]])  # own z onto truck y
@@ -89,8 +93,15 @@ def disc_names(wheel: int, axle: Axle) -> tuple[str, ...]:
     return f"{name}_outer", f"{name}_inner"
 
 
-def multibody(truck: Truck, *, turning: bool = True) -> Tree:
+def steer_joint(wheel: int) -> str:
+    """Name of the joint that steers a wheel (0 front left to 3 rear right), rad to the left."""
+    return f"{WHEELS[wheel].replace(' ', '_')}_steer"
+
+
+def multibody(truck: Truck, *, turning: bool = True, steering: bool = False) -> Tree:
     """The tree of links; turning=False makes the wheels, held by the brake, part of their axle.
+
+    steering: the front wheels, which must turn, have knuckles.
 
     A wheel with a contact half-width becomes two discs that far to either side of its centre
     plane, each with half the mass at the wheel's own CG, and a tyre joint each. Tyres of infinite
@@ -105,7 +116,7 @@ def multibody(truck: Truck, *, turning: bool = True) -> Tree:
     _refuse(truck.name, bodies)
     pairs = []
     for index in (0, 1):
-        wheels = _wheels(truck, index)
+        wheels = _wheels(truck, index, steering and index == 0)
         held = () if turning else tuple(link for link, _ in wheels if link.collisions)
         pairs += _axle(truck, index, held)
         pairs += wheels if turning else []
@@ -138,14 +149,21 @@ def _axle(truck: Truck, index: int, held: tuple[Link, ...]) -> list[tuple[Link, 
     return [(Link(middle, share), heave_joint), (replace(own, body=rest), roll_joint)]
 
 
-def _wheels(truck: Truck, index: int) -> list[tuple[Link, Joint]]:
+def _wheels(truck: Truck, index: int, steering: bool) -> list[tuple[Link, Joint]]:
     axle, out = truck.axles[index], []
     tyre = axle.tyre
     for side, body in enumerate(axle.wheels):
         wheel = 2 * index + side
         outward = 1.0 - 2.0 * side
         hub = np.array([axle.x, outward * axle.track / 2, tyre.radius])
-        names = disc_names(wheel, axle)
+        names, parent = disc_names(wheel, axle), f"{ENDS[index]}_axle"
+        if steering:
+            share, body = _share(body, hub, tyre.radius)
+            name = WHEELS[wheel].replace(" ", "_")
+            knuckle, joint = f"{name}_knuckle", steer_joint(wheel)
+            turn = Joint(joint, "revolute", parent, knuckle, hub, lower=-STEER, upper=STEER)
+            out.append((Link(knuckle, share), turn))
+            parent = knuckle
         half = Body(body.mass / len(names), body.cg, frozen(body.inertia / len(names)))
         looks = _looks(truck, WHEELS[wheel]) or (_cylinder(tyre.radius, tyre.width, hub),)
         for name, offset in zip(names, (1.0, -1.0), strict=False):
@@ -153,28 +171,33 @@ def _wheels(truck: Truck, index: int) -> list[tuple[Link, Joint]]:
             if len(names) == 2:
                 at[1] += outward * offset * tyre.contact_half_width
             disc = _cylinder(tyre.radius, DISC * tyre.radius, at)
-            out += _disc(Link(name, half, looks, (disc,)), f"{ENDS[index]}_axle", hub, axle)
+            out += _disc(Link(name, half, looks, (disc,)), parent, hub, axle)
             looks = ()
     return out
 
 
-def _disc(link: Link, axle_name: str, hub: Array, axle: Axle) -> list[tuple[Link, Joint]]:
+def _disc(link: Link, parent: str, hub: Array, axle: Axle) -> list[tuple[Link, Joint]]:
     name, radius = link.name, axle.tyre.radius
     about = (0.0, 1.0, 0.0)
-    if math.isinf(axle.tyre.stiffness):
-        return [(link, Joint(f"{name}_spin", "continuous", axle_name, name, hub, about))]
-    share, rest = _share(link.body, hub, radius)
-    middle, up = f"{name}_hub", (0.0, 0.0, 1.0)
-    return [
-        (
-            Link(middle, share),
-            Joint(f"{name}_tyre", "prismatic", axle_name, middle, hub, up, -radius, radius),
-        ),
-        (
-            replace(link, body=rest),
-            Joint(f"{name}_spin", "continuous", middle, name, hub, about),
-        ),
+    out, rest = [], link.body
+    for carried, joint, axis, _ in tyre_joints(name, axle):
+        share, rest = _share(rest, hub, radius)
+        given = Joint(joint, "prismatic", parent, carried, hub, axis, -radius, radius)
+        out.append((Link(carried, share), given))
+        parent = carried
+    spin = Joint(f"{name}_spin", "continuous", parent, name, hub, about)
+    return [*out, (replace(link, body=rest), spin)]
+
+
+def tyre_joints(name: str, axle: Axle) -> list[tuple[str, str, tuple[float, float, float], float]]:
+    """How one disc gives, from its axle outwards: link, joint, axis, and N/m of the whole tyre."""
+    tyre = axle.tyre
+    ways = [
+        (f"{name}_hub", f"{name}_tyre", (0.0, 0.0, 1.0), tyre.stiffness),
+        (f"{name}_tread", f"{name}_tyre_along", (1.0, 0.0, 0.0), tyre.longitudinal),
+        (f"{name}_rim", f"{name}_tyre_aside", (0.0, 1.0, 0.0), tyre.lateral),
     ]
+    return [way for way in ways if math.isfinite(way[3])]
 
 
 def _share(body: Body, point: Array, radius: float) -> tuple[Body, Body]:

@@ -9,7 +9,8 @@ from dataclasses import dataclass
 from crossfall.engines.bullet import World
 from crossfall.engines.curve import Curve
 from crossfall.engines.held import engine_version
-from crossfall.engines.multibody import SHARE, multibody
+from crossfall.engines.multibody import SHARE, disc_names, multibody
+from crossfall.engines.rolling import RollingCurve
 from crossfall.engines.scale import SimilarityScale, similar
 from crossfall.engines.settings import EngineError, GroundSettings, TrialSettings
 from crossfall.engines.springs import (
@@ -37,12 +38,12 @@ class Rig:
     control") cannot push only, and takes 4 microseconds a joint against 1.4.
     """
 
-    def __init__(self, truck: Truck, settings: GroundSettings) -> None:
+    def __init__(self, truck: Truck, settings: GroundSettings, *, steering: bool = False) -> None:
         self.settings, self._name, self._taken = settings, truck.name, 0
         self.scale = SimilarityScale(settings.length_scale)
         big = similar(truck, self.scale)
         self.dt = safe_step(big, settings, self.scale.time)  # world seconds
-        self.world = World(big, step=self.dt, ground=settings)
+        self.world = World(big, step=self.dt, ground=settings, steering=steering)
         self._laws = corner_springs(big, settings, self.dt, self.scale.time, settling=False)
         self.tyres = tyre_springs(big, settings, self.dt)
         sprung = [name for law in self._laws for name in (law.heave, law.roll)]
@@ -50,6 +51,22 @@ class Rig:
         self._joints = [self.world.joints[name] for name in names]
         self._tyre_laws = [(tyre.force, tyre.rate, tyre.damping) for tyre in self.tyres]
         self._stops = Stops(len(self._laws))
+        self._rolling = self._curves(big)
+        self._axles = [self.world.link[f"{end}_axle"] for end in ENDS]
+
+    def _curves(self, big: Truck) -> list[tuple[int, int, int, int, RollingCurve]]:
+        """Of each axle on links: its number, where its joints and tyres begin and end among the
+        states, and the curve. Tyres that are rigid some way tell nothing, and it goes without."""
+        found, at, begin = [], 0, 2 * len(self._laws)
+        for i, axle in enumerate(big.axles):
+            names = {name for w in (2 * i, 2 * i + 1) for name in disc_names(w, axle)}
+            own = [t for t in self.tyres if t.joint.partition("_tyre")[0] in names]
+            if axle.suspension.links is not None and len(own) == 3 * len(names):
+                curve = RollingCurve(big, i, own)
+                found.append((i, at, begin, begin + len(own), curve))
+            at += 0 if axle.suspension.locked else 2
+            begin += len(own)
+        return found
 
     def __enter__(self) -> Rig:
         return self
@@ -69,7 +86,17 @@ class Rig:
                     "heavier wheels and axles, or softer tyres and springs, allow longer steps",
                 )
             )
-        forces = self._push(self.world.joint_states(self._joints))
+        states = self.world.joint_states(self._joints)
+        forces = self._push(states)
+        frames = self.world.frames(self._axles) if self._rolling else []
+        for i, at, begin, end, curve in self._rolling:
+            cg, origin, turn = frames[i]
+            moment, more = curve.missing(
+                origin, turn, states[at : at + 2], states[begin:end], gravity
+            )
+            forces[at] += more[0]
+            forces[at + 1] += more[1]
+            self.world.press(self._axles[i], cg, (0.0, 0.0, 0.0), moment)
         self.world.advance(gravity, self._joints, forces)
 
     def _push(self, states: Sequence[tuple[float, ...]]) -> list[float]:

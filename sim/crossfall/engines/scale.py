@@ -98,6 +98,7 @@ def _axle(axle: Axle, scale: SimilarityScale) -> Axle:
         _body(axle.body, s),
         (_body(left, s), _body(right, s)),
         axle.shaft,
+        open=axle.open,
     )
 
 

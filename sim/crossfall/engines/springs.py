@@ -16,7 +16,7 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import ArrayLike
 
-from crossfall.engines.multibody import disc_names
+from crossfall.engines.multibody import disc_names, tyre_joints
 from crossfall.engines.settings import TrialSettings
 from crossfall.truck.axle_law import LEFT, NearLaw, law_of
 from crossfall.truck.massprops import unsprung
@@ -60,8 +60,8 @@ class CornerSprings:
 class TyreSpring:
     """One disc on its tyre joint: pushes with force + rate * compression, damped.
 
-    force: N at ride height, the ground load less the disc's own weight, since the wheel stands on
-    the ground and the tyre gives between wheel and axle.
+    force: N at ride height: upwards the ground load less the disc's own weight, since the wheel
+    stands on the ground and the tyre gives between wheel and axle; along the ground none.
     """
 
     joint: str
@@ -113,38 +113,40 @@ def corner_springs(
 
 
 def tyre_springs(truck: Truck, settings: TrialSettings, step: float) -> tuple[TyreSpring, ...]:
-    """A spring for every disc whose tyre is not rigid, wheels in order."""
+    """A spring for every way in which a disc gives, wheels in order."""
     loads = tyre_loads(truck)
     out = []
     for wheel in range(4):
         axle = truck.axles[wheel // 2]
         names = disc_names(wheel, axle)
-        if math.isinf(axle.tyre.stiffness):
-            continue
-        rate = axle.tyre.stiffness / len(names)
         load = float(loads[wheel]) / len(names)
         mass = axle.wheels[wheel % 2].mass / len(names)
-        damping = 2 * settings.tyre_damping * math.sqrt(rate * load / GRAVITY)
-        damping = min(damping, 0.4 * mass / step)
-        force = load - mass * GRAVITY
-        out += [TyreSpring(f"{name}_tyre", force, rate, damping) for name in names]
+        for _, joint, axis, whole in (j for name in names for j in tyre_joints(name, axle)):
+            rate = whole / len(names)
+            damping = 2 * settings.tyre_damping * math.sqrt(rate * load / GRAVITY)
+            force = load - mass * GRAVITY if axis[2] else 0.0
+            out.append(TyreSpring(joint, force, rate, min(damping, 0.4 * mass / step)))
     return tuple(out)
 
 
 def safe_step(truck: Truck, settings: TrialSettings, time: float) -> float:
     """World seconds: the settings' step, or shorter where a tyre or spring is stiff.
 
-    On turning wheels the fastest motion is an axle heaving or rolling against its wheels: with tyre
-    rate k, wheel mass m and axle mass M per tyre its frequency squared is k (1/m + 1/M).
+    On turning wheels the fastest motion is an axle moving against its wheels: with tyre rate k the
+    greatest of three, wheel mass m and axle mass M per tyre its frequency squared is k (1/m + 1/M).
     """
     step = settings.step * time
     for i, axle in enumerate(truck.axles):
         s, tyre = axle.suspension, axle.tyre
         corner = 0.0 if s.locked else _share_of_axle(truck, i, s.spring_spacing)
-        if not math.isinf(tyre.stiffness):
+        stiffest = max(
+            (k for k in (tyre.stiffness, tyre.lateral, tyre.longitudinal) if math.isfinite(k)),
+            default=0.0,
+        )
+        if stiffest:
             wheel = min(w.mass for w in axle.wheels)
             both = 1 / wheel + (0.0 if s.locked else 1 / _share_of_axle(truck, i, axle.track))
-            step = min(step, settings.turn_per_step / math.sqrt(tyre.stiffness * both))
+            step = min(step, settings.turn_per_step / math.sqrt(stiffest * both))
         if not s.locked:
             rate = s.spring_rate + 2 * s.anti_roll / s.spring_spacing**2
             step = min(step, settings.turn_per_step / math.sqrt(rate / corner))

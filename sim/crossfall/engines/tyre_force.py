@@ -67,6 +67,7 @@ class KeptPatches:
 
     patches: tuple[_Patch, ...]
     angle: float
+    apart: float
 
 
 class HeldWheels:
@@ -81,10 +82,12 @@ class HeldWheels:
         offsets = (0.0,) if tyre.contact_half_width == 0.0 else (1.0, -1.0)
         self._share = share = 1.0 / len(offsets)
         self.friction = [math.inf, math.inf]
+        self._along = tyre.longitudinal
         self._rates = (tyre.longitudinal * share, tyre.lateral * share, tyre.stiffness * share)
         self._radius, self._rise = tyre.radius, tyre.radius - axle.suspension.roll_centre_height
         self._angle, self._turn = 0.0, _LEVEL
         self._shaft, self.torque = axle.shaft, 0.0
+        self._open, self._apart = axle.open and axle.shaft != 0.0, 0.0
         self.patches = []
         for side in (0, 1):
             for offset in offsets:
@@ -146,10 +149,11 @@ class HeldWheels:
         self._steps = factor
 
     def save(self) -> KeptPatches:
-        return KeptPatches(tuple(copy(p) for p in self.patches), self._angle)
+        return KeptPatches(tuple(copy(p) for p in self.patches), self._angle, self._apart)
 
     def restore(self, hold: KeptPatches) -> None:
         self.patches, self._angle = [copy(p) for p in hold.patches], hold.angle
+        self._apart = hold.apart
 
     def press(
         self,
@@ -166,10 +170,15 @@ class HeldWheels:
         wheels. Moves the patches on by a step: call it once in each.
         """
         stance, roll_x, roll_y = self._stand(origin, turn, self._shaft * roll)
+        ex, ey = stance[6], stance[7]
         cx, cy, cz = about
         gx, gy, gz = gravity
         fx = fy = fz = mx = my = mz = 0.0
+        even = self._apart if self._open else 0.0
+        pulls = [0.0, 0.0]
         for patch in self.patches:
+            if even:
+                self._turn_on(patch, even, stance)
             mass = patch.mass
             weight = mass * gx, mass * gy, mass * gz
             patch.x += roll_x
@@ -178,6 +187,7 @@ class HeldWheels:
             if patch.on:
                 rx, ry = patch.x - cx, patch.y - cy
                 fx, fy, fz = fx + x, fy + y, fz + z
+                pulls[patch.side] += x * ey - y * ex
                 mx += ry * z + cz * y
                 my -= cz * x + rx * z
                 mz += rx * y - ry * x
@@ -186,9 +196,22 @@ class HeldWheels:
             mx += y * wz - z * wy
             my += z * wx - x * wz
             mz += x * wy - y * wx
-        ex, ey = stance[6], stance[7]
-        self.torque = self._shaft * self._radius * (fy * ex - fx * ey) / math.hypot(ex, ey)
+        level = math.hypot(ex, ey)
+        self.torque = -self._shaft * self._radius * (pulls[0] + pulls[1]) / level
+        if self._open and math.inf not in self.friction:
+            # Its speed, m in a step: wheels as heavy as a step can follow on their tyres.
+            firm = self._along + self._damping[0] / self._share
+            self._apart += (pulls[1] - pulls[0]) / level / (4 * firm)
         return (fx, fy, fz), (mx, my, mz)
+
+    def _turn_on(self, patch: _Patch, way: float, stance: Stance) -> None:
+        """An open differential lets the left wheel roll `way` (m) ahead and the right one back,
+        which counts as slipping."""
+        ex, ey = stance[6], stance[7]
+        share = (way if patch.side == 0 else -way) / math.hypot(ex, ey)
+        x, y = share * ey, -share * ex
+        patch.x, patch.y = patch.x + x, patch.y + y
+        patch.slip_x, patch.slip_y = patch.slip_x + x, patch.slip_y + y
 
     def _stand(
         self, origin: Vector, turn: Sequence[float], spin: float

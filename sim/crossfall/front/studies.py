@@ -67,7 +67,7 @@ class Indices(Results):
 
 def sweep(
     what: Vehicle | str | PathLike[str],
-    axes: Mapping[str, Iterable[float]] | None = None,
+    axes: Mapping[str, Iterable[float | str]] | None = None,
     *,
     heading: float | Iterable[float] | None = None,
     method: str = "compliant",
@@ -79,12 +79,14 @@ def sweep(
     """Try many builds, on all cores; what was done before in the same folder is not done again.
 
     what: a scenario (a file, or a shipped one by name), with everything in it. Or a truck, with
-    axes: the values of each dotted key, or of heading_deg, slope_deg, grip. heading: deg, tried at
-    every point; the four cases if not given. method: "closed form", "compliant", "tilt trial", or
-    by driving "slope trial", "critical slope". responses: columns of your own by name, each an
-    expression of the others, as {"in_hand_deg": "goes_at_deg - 25"}. more: any other key of a
-    scenario file, as surface, hold, ranges, repeats, tolerances, seed, fixed, design. folder: for
-    the results; one under crossfall-out if not given. workers: processes; one a core if not given.
+    axes: the values of each dotted key, of heading_deg, slope_deg, grip, or of a condition in
+    words: surface, hold, engine, trial, as {"hold": ["brakes", "rail"]}. heading: deg, tried at
+    every point; the four cases if not given. method: "closed form", "compliant", "tilt trial",
+    "convergence", or by driving "slope trial", "critical slope". responses: columns of your own by
+    name, each an expression of the others, as {"in_hand_deg": "goes_at_deg - 25"}. more: any other
+    key of a scenario file, as surface, hold, ranges, repeats, tolerances, seed, fixed, design.
+    folder: for the results; one under crossfall-out if not given. workers: processes; one a core if
+    not given.
 
     >>> import crossfall, tempfile
     >>> rows = crossfall.sweep("bramble", {"both.track_mm": [170, 180]}, heading=90,
@@ -107,7 +109,7 @@ def sweep(
 
 def sensitivity(
     what: Vehicle | str | PathLike[str],
-    axes: Mapping[str, tuple[float, float]] | None = None,
+    axes: Mapping[str, Iterable[float | str]] | None = None,
     *,
     heading: float | Iterable[float] | None = None,
     method: Literal["closed form", "compliant"] = "compliant",
@@ -120,7 +122,8 @@ def sensitivity(
     """Which axis matters over the whole of its range, a `Result` a heading, under the keys of
     `crossfall sensitivity --json`; `axes` of each has the strongest first.
 
-    what, axes, heading, more: as for `sweep`, an axis by its least and greatest value. how:
+    what, axes, heading, more: as for `sweep`, an axis by its least and greatest value; one of
+    words gives a `Result` for each. how:
     "sobol", shares of the variance (Saltelli et al. 2010), or "morris", mean effects (Morris 1991).
     response: tip_deg, goes_at_deg, rigid_deg, first_lift_deg, or one of your own by its name, with
     its expression among responses: {"in_hand": "goes_at_deg - 25"}. samples: Sobol, a power of two;
@@ -151,7 +154,7 @@ def sensitivity(
 
 def _scenario(
     what: Vehicle | str | PathLike[str],
-    axes: Mapping[str, Iterable[float]] | None,
+    axes: Mapping[str, Iterable[float | str]] | None,
     heading: float | Iterable[float] | None,
     method: str,
     responses: Mapping[str, str] | None,

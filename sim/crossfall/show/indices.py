@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from math import isnan
 from typing import TYPE_CHECKING, Any
 
 import numpy as np
@@ -35,8 +34,8 @@ def draw_sensitivity(name: str, found: Sequence[Sensitivity]) -> Figure:
         axes.set(xlim=(0, high), ylim=(len(one.axes) - 0.5, -0.5))
         axes.set_yticks(range(len(one.axes)), [a.key for a in one.axes], fontsize=SMALL)
         axes.tick_params(left=False, labelbottom=k == len(found) - 1)
-        if not isnan(one.heading):
-            axes.set_title(f"heading {one.heading:g}", loc="left", fontsize=SMALL, pad=2)
+        if one.said:
+            axes.set_title(", ".join(one.said), loc="left", fontsize=SMALL, pad=2)
     axes.set_xlabel(
         "share of the variance" if sobol else "mean size of the effect over the whole range" + unit
     )

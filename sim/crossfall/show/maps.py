@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
 from matplotlib.axes import Axes
-from matplotlib.colors import LinearSegmentedColormap
+from matplotlib.colors import LinearSegmentedColormap, Normalize
 from matplotlib.figure import Figure
 from matplotlib.patches import Rectangle
 
@@ -51,12 +52,17 @@ class MapPanel:
 
 @styled
 def draw_maps(
-    name: str, x_name: str, y_name: str, panels: Sequence[MapPanel], how: str = ""
+    name: str,
+    x_name: str,
+    y_name: str,
+    panels: Sequence[MapPanel],
+    how: str = "",
+    beside: Sequence[MapPanel] = (),
 ) -> Figure:
     """Small multiples on one scale of colour; light is steep, and dots are where it slides first.
 
     The heavy line is the frontier between tipping first and sliding first. how: what was asked and
-    by which method, in words.
+    by which method, in words. beside: panels drawn elsewhere that share the scale of colour.
     """
     columns = min(len(panels), 3 if len(panels) > 4 else 2)
     rows = -(-len(panels) // columns)
@@ -65,17 +71,19 @@ def draw_maps(
     height = 20.0 + rows * (tall + 9.0) + 21.0
     made = figure(WIDTH, height)
     levels = contour_levels(np.concatenate([p.tip.ravel() for p in panels]))
+    scale = contour_levels(np.concatenate([p.tip.ravel() for p in (*panels, *beside)]))
     for i, panel in enumerate(panels):
         row, column = divmod(i, columns)
         left = 18.0 + column * (wide + 8.0)
         axes = axes_at(made, left, height - 20.0 - (row + 1) * (tall + 9.0) + 4.0, wide, tall)
-        _map(axes, panel, levels)
+        _map(axes, panel, levels, Normalize(scale[0], scale[-1]))
         lowest = i + columns >= len(panels)
         axes.tick_params(labelbottom=lowest, labelleft=column == 0)
         axes.set_xlabel(x_name if lowest else "")
         axes.set_ylabel(y_name if column == 0 else "")
     empty = any(np.isnan(p.tip).any() for p in panels)
-    _bar(made, levels, any(p.slide is not None for p in panels), empty)
+    slides = any(p.slide is not None and (p.slide < p.tip).any() for p in panels)
+    _bar(made, scale, slides, empty)
     under = "table angle at which it tips, degrees; light is steep"
     title(made, name, f"{how}: {under}" if how else under)
     return made
@@ -90,11 +98,11 @@ def contour_levels(tip: Array) -> Array:
     return np.arange(first, max(last, first + 1) + 1) * step
 
 
-def _map(axes: Axes, panel: MapPanel, levels: Array) -> None:
+def _map(axes: Axes, panel: MapPanel, levels: Array, scale: Normalize) -> None:
     axes.grid(False)
     tip = np.ma.masked_invalid(np.degrees(panel.tip))
     axes.set_facecolor(LIGHT.grid)
-    axes.contourf(panel.x, panel.y, tip, levels=levels, cmap=ANGLES)
+    axes.contourf(panel.x, panel.y, tip, levels=levels, cmap=ANGLES, norm=scale)
     inner = [v for v in levels if tip.min() < v < tip.max()]
     if inner:
         lines = axes.contour(panel.x, panel.y, tip, levels=inner, colors=LIGHT.ink, linewidths=0.45)
@@ -148,8 +156,8 @@ def _bar(made: Figure, levels: Array, slides: bool, empty: bool) -> None:
 
 def plain_name(column: str) -> str:
     """A column as a reader would say it: both.track_mm is 'both track, mm'."""
-    place = column.replace(".at_mm.", " at ")
-    unit = ", mm" if place != column else ""
+    place, entry = re.subn(r"(at|end)_mm\.(\w)$", r"\1 \2", column)
+    unit = ", mm" if entry else ""
     for end, said in _UNITS.items():
         if not unit and place.endswith(end):
             place, unit = place.removesuffix(end), said

@@ -82,26 +82,6 @@ LIGHT = Theme(
     rear="#c34a06",
 )
 
-DARK = Theme(
-    paper="#12181e",
-    ink="#eef2f5",
-    soft="#b4bec8",
-    faint="#75818c",
-    grid="#2a333c",
-    earth="#2b2924",
-    rigid="#8c98a4",
-    compliant="#5aa9f0",
-    trial="#f5762a",
-    slide="#f6dd85",
-    helps="#5aa9f0",
-    hurts="#f08a35",
-    sprung="#3b6390",
-    unsprung="#d9a441",
-    tyre="#c3ccd4",
-    link="#9a86d6",
-    front="#5aa9f0",
-    rear="#f5762a",
-)
 
 # Front and rear differ in colour, left and right in line and fill of the marker.
 WHEEL_COLOURS = (LIGHT.front, LIGHT.front, LIGHT.rear, LIGHT.rear)

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import json
 import math
+from collections.abc import Sequence
 from functools import partial
 from pathlib import Path
 from typing import Any
@@ -23,8 +24,8 @@ from crossfall.show.style import LIGHT, axes_at, figure, render, styled, title
 from crossfall.show.unbeaten import draw_unbeaten
 from crossfall.study.dictionary import citation, describe_column
 from crossfall.study.scenario import Scenario
-from crossfall.study.scenario_file import MapSpec
-from crossfall.study.summary import Morning, numbers, summarize
+from crossfall.study.scenario_file import MapSpec, given_values
+from crossfall.study.summary import Morning, by_words, numbers, summarize
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Array
 
@@ -36,6 +37,7 @@ _METHODS = {
     "closed form": "as a rigid block",
     "compliant": "on springs and tyres",
     "tilt trial": "by virtual trials",
+    "convergence": "by virtual trials made finer",
     "slope trial": "driven across",
     "critical slope": "driven across, half of the drives fail",
 }
@@ -56,6 +58,7 @@ def summary_page(morning: Morning) -> str:
 
     environment = Environment(autoescape=select_autoescape(default=True), trim_blocks=True)
     environment.filters["deg"] = lambda v: "–" if v is None or math.isnan(v) else f"{v:.2f}"
+    environment.filters["fine"] = lambda v: "–" if math.isnan(v) else f"{v:.3f}"
     environment.filters["percent"] = lambda v: "–" if math.isnan(v) else f"{100 * v:.0f} %"
     environment.filters["thousands"] = lambda v: f"{v:,}"
     spec = morning.scenario.spec
@@ -97,48 +100,65 @@ def how_asked(scenario: Scenario) -> str:
     words = [truck.name]
     if "grip" in spec.fixed:
         words.append(f"grip {spec.fixed['grip']:g}")
-    elif all(a.key != "grip" for a in spec.axis):
+    elif all(a.key not in ("grip", "surface") for a in spec.axis):
         grip = choose_grip(truck, spec.surface)
         words = [f"{truck.name} on {grip.surface}", f"grip {grip.likely:g}"]
-    words.append(_METHODS[spec.method])
+    no_trial = given_values(spec, "trial") == [] and spec.trial == "none"
+    words.append(_METHODS["compliant" if no_trial else spec.method])
     return ", ".join(words) + (" against a rail" if spec.hold == "rail" else "")
 
 
 def draw_map(columns: _Columns, wanted: MapSpec, how: str = "") -> list[Figure]:
-    """One map of the table, a panel a heading; nothing where too few lines have an answer.
+    """One map of the table, a panel a heading and combination of words; nothing where too few lines
+    have an answer.
 
-    Headings whose angles lie far apart are drawn one by one, or one scale would flatten each.
+    Headings whose angles lie far apart have contours of their own, so that each shows its shape,
+    in the colours of one scale.
     """
     if any(name not in columns for name in (wanted.x, wanted.y)):
         return []
     if wanted.shows == "slope":
         return draw_fates(columns, wanted, how) if "on_slope" in columns else []
-    panels = _panels(columns, wanted) if "tip_deg" in columns else []
+    by_heading = _panels(columns, wanted) if "tip_deg" in columns else []
+    panels = [panel for some in by_heading for panel in some]
     if not panels:
         return []
-    name = wanted.title or f"Tip angle over {wanted.x} and {wanted.y}"
-    names = name, plain_name(wanted.x), plain_name(wanted.y)
+    x, y = plain_name(wanted.x), plain_name(wanted.y)
+    names = wanted.title or f"Tip angle over {x.partition(',')[0]} and {y.partition(',')[0]}", x, y
     made = partial(draw_maps, *names, how=how)
-    ranges = [float(np.nanmax(p.tip) - np.nanmin(p.tip)) for p in panels]
-    every = np.concatenate([p.tip.ravel() for p in panels])
-    if len(panels) > 1 and np.nanmax(every) - np.nanmin(every) > 2 * max(ranges):
-        return [made([panel]) for panel in panels]
-    return [made(panels)]
+    apart = len(by_heading) > 1 and _range(panels) > 2 * max(map(_range, by_heading))
+    figures = by_heading if apart else [panels]
+    return [
+        made(some[at : at + _MOST_PANELS], beside=panels)
+        for some in figures
+        for at in range(0, len(some), _MOST_PANELS)
+    ]
 
 
-def _panels(columns: _Columns, wanted: MapSpec) -> list[MapPanel]:
-    panels = []
-    for name, lines in _by_heading(columns, wanted)[:_MOST_PANELS]:
-        x, y, tip = gridded(columns, wanted, "tip_deg", lines)
-        if len(x) < 2 or len(y) < 2 or np.isfinite(tip).sum() < 4:
-            continue
-        if not float(np.nanmax(tip)) > float(np.nanmin(tip)):
-            continue  # nothing to draw a contour of
-        slide = None
-        if "slide_deg" in columns and np.isfinite(numbers(columns, "slide_deg")[lines]).any():
-            slide = np.radians(gridded(columns, wanted, "slide_deg", lines)[2])
-        panels.append(MapPanel(name, x, y, np.radians(tip), slide))
-    return panels
+def _range(panels: Sequence[MapPanel]) -> float:
+    tips = np.concatenate([p.tip.ravel() for p in panels])
+    return float(np.nanmax(tips) - np.nanmin(tips))
+
+
+def _panels(columns: _Columns, wanted: MapSpec) -> list[list[MapPanel]]:
+    """By heading, a panel for every combination of words."""
+    found = []
+    for heading, standing in _by_heading(columns, wanted):
+        panels = []
+        for words, alike in by_words(columns):
+            lines = standing & alike
+            x, y, tip = gridded(columns, wanted, "tip_deg", lines)
+            if len(x) < 2 or len(y) < 2 or np.isfinite(tip).sum() < 4:
+                continue
+            if not float(np.nanmax(tip)) > float(np.nanmin(tip)):
+                continue  # nothing to draw a contour of
+            slide = None
+            if "slide_deg" in columns and np.isfinite(numbers(columns, "slide_deg")[lines]).any():
+                slide = np.radians(gridded(columns, wanted, "slide_deg", lines)[2])
+            name = ", ".join(filter(None, (heading, words)))
+            panels.append(MapPanel(name, x, y, np.radians(tip), slide))
+        found.append(panels)
+    return list(filter(None, found))
 
 
 @styled
@@ -226,7 +246,7 @@ def _steps(values: Array) -> tuple[Array, Any]:
 
 
 def _by_heading(columns: _Columns, wanted: MapSpec) -> list[tuple[str, Any]]:
-    """A panel's name and lines per heading, or one panel where heading is on an axis."""
+    """What each heading is called, and its lines; all lines where heading is on an axis."""
     good = np.array([c is None for c in columns["cause"]], bool)
     if "heading_deg" in (wanted.x, wanted.y) or "heading_deg" not in columns:
         return [("", good)]
@@ -274,10 +294,13 @@ code { font-size: .85em; overflow-wrap: anywhere }
 <table><caption>Table angle at which it tips, degrees, over all builds tried
 {%- if spec.method == "compliant" and spec.hold == "brakes" %};
 against a rail where a build slides first{% endif %}</caption>
-<tr><th>heading</th><th>lines</th><th>least</th><th>median</th><th>greatest</th>
+<tr><th>heading</th>{% if m.headings[0].words %}<th class="text">and</th>{% endif %}
+<th>lines</th><th>least</th><th>median</th><th>greatest</th>
 <th>tips first</th></tr>
 {% for h in m.headings %}
-<tr><td>{{ "%g"|format(h.heading_deg) }}</td><td>{{ h.lines|thousands }}</td>
+<tr><td>{{ "%g"|format(h.heading_deg) }}</td>
+{% if m.headings[0].words %}<td class="text">{{ h.words }}</td>{% endif %}
+<td>{{ h.lines|thousands }}</td>
 <td>{{ h.least|deg }}</td><td>{{ h.median|deg }}</td><td>{{ h.greatest|deg }}</td>
 <td>{{ h.tips_first|percent }}</td></tr>
 {% endfor %}</table>
@@ -299,6 +322,21 @@ against a rail where a build slides first{% endif %}</caption>
 {% for s in m.surprises %}
 <tr><td>{{ s.place }}</td><td>{{ s.trial|deg }}</td><td>{{ s.static|deg }}</td>
 <td>{{ "%+.2f"|format(s.apart) }}</td><td class="text">{{ s.inputs }}</td></tr>
+{% endfor %}</table>
+{% endif %}
+
+{% if m.convergence %}
+<h2>Convergence</h2>
+<table><caption>Largest change from the finest, degrees; of how many builds the 95 % interval holds
+the finest; and what lies between the engines</caption>
+<tr><th class="text">engine</th><th class="text">made finer</th><th>times</th><th>builds</th>
+<th>largest</th><th>order</th><th>held</th></tr>
+{% for c in m.convergence %}
+<tr><td class="text">{{ c.engine }}</td><td class="text">{{ c.varied }}</td>
+<td>{{ "–" if c.varied == "engine" else "%g"|format(c.finer) }}</td><td>{{ c.builds }}</td>
+<td>{{ c.change|fine }}</td>
+<td>{% if c.orders %}{{ "%.1f"|format(c.order) }} ({{ c.orders }}){% else %}–{% endif %}</td>
+<td>{{ c.held }}</td></tr>
 {% endfor %}</table>
 {% endif %}
 

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from crossfall.statics.builds import Builds, Ints
+from crossfall.statics.differentials import shared
 from crossfall.statics.kinematics import Pose, carry, cross, frames_at, gravity_direction, skew
 from crossfall.statics.tyres import Contact, Discs, Patches, contact, discs, history
 from crossfall.truck.axle_law import BY_Q, BY_QQ, BY_QR, BY_R, BY_RR, VALUE
@@ -75,7 +76,8 @@ def balance(
         disc = replace(disc, arc=disc.arc + (builds.shaft * x[7::2])[:, None])
     touch = None if on is None else on[:points].reshape(shape)
     stick = None if on is None or len(on) <= corners.stop else on[corners.stop :].reshape(shape)
-    tyres = contact(builds, pose, disc, patches, gravity, d_gravity, touch, stick)
+    touching = builds, pose, disc, patches, gravity, d_gravity, touch, stick
+    tyres = shared(*touching) if builds.open.any() else contact(*touching)
 
     moment, wrench, slopes = _wrenches(builds, pose, disc, tyres, gravity, d_gravity)
     load, rates = _freedoms(pose, wrench, slopes)

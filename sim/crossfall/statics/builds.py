@@ -58,6 +58,7 @@ class Builds:
     droop: Array  # (2, 1, B)
     anti_roll: Array  # (2, B)
     shaft: Array  # (2, B), see `Axle.shaft`
+    open: Flags  # (2, B), where the motor holds the axle's wheels through an open differential
     stop_rate: Array  # (2, 1, B)
     held: Flags  # (4, B)
     tied: Flags  # (B,)
@@ -146,6 +147,7 @@ def _column(truck: Truck, points: int, stages: int, stop_ratio: float) -> dict[s
         "bump": np.array([[s.bump] for s in springs]) / length,
         "droop": np.array([[s.droop] for s in springs]) / length,
         "shaft": np.array([a.shaft for a in truck.axles]),
+        "open": np.array([a.open and a.shaft != 0.0 for a in truck.axles]),
         "anti_roll": np.array([s.anti_roll for s in springs]) / (weight * length),
         "stop_rate": np.array([[s.spring_rate] for s in springs]) * stop_ratio / rate,
         "held": np.repeat([s.locked for s in springs], 2),

@@ -42,7 +42,8 @@ class CompliantTips:
     first wheel leaves the table, nan if none does before the tip. lift: (..., 4) rad per wheel,
     front left first; nan = not before the tip. reason: code of REASONS: a smooth fold, a corner
     (a wheel lifts, a spring goes slack, a stop engages), or stands. snaps: how often it lost its
-    balance before the tip and stood again. first_snap: rad, nan if never. slack, droop_stop,
+    balance before the tip and stood again. away: the loss is none of balance: open differentials
+    let it roll away there. first_snap: rad, nan if never. slack, droop_stop,
     bump_stop: (..., 4) rad, when each corner's spring first went slack or met its stop.
     """
 
@@ -51,6 +52,7 @@ class CompliantTips:
     lift: Array
     reason: Ints
     snaps: Ints
+    away: Flags
     first_snap: Array
     slack: Array
     droop_stop: Array
@@ -137,7 +139,9 @@ def _midway(one: CompliantTips, other: CompliantTips) -> CompliantTips:
     """Angles in the middle of two that are much alike; nan where either has none."""
     values = {n: getattr(other, n) for n in CompliantTips.__dataclass_fields__}
     middle = {
-        n: (getattr(one, n) + v) / 2 for n, v in values.items() if n not in ("reason", "snaps")
+        n: (getattr(one, n) + v) / 2
+        for n, v in values.items()
+        if n not in ("reason", "snaps", "away")
     }
     reason = np.where(np.isnan(middle["tip"]), UNRESOLVED, other.reason)
     return CompliantTips(**{**values, **middle, "reason": reason})
@@ -186,11 +190,11 @@ def lose(cases: Cases, track: Track) -> tuple[Ints, Array]:
     for _ in range(MOST_LOSSES):
         continuation.follow(cases, track)
         polish_folds(cases, track, fresh)
-        fresh = fresh[np.isin(track.outcome[fresh], (FOLD, CORNER))]
+        fresh = fresh[np.isin(track.outcome[fresh], (FOLD, CORNER)) & ~track.away[fresh]]
         if not len(fresh):
             return snaps, first
         part, state = cases.take(fresh), track.state[:, fresh]
-        new, stands = settle(part, state, track.other[:, fresh], beyond[fresh])
+        new, stands, track.away[fresh] = settle(part, state, track.other[:, fresh], beyond[fresh])
         cases.patches.history[:, fresh] = part.patches.history
         moved = np.abs(new - state).max(axis=0)[stands] > STEP_ASIDE
         fresh, new = fresh[stands], new[:, stands]
@@ -216,7 +220,16 @@ def _result(cases: Cases, track: Track, snaps: Ints, first_snap: Array) -> Compl
     slack, bump, droop = track.opened[2 * points : 2 * points + 12].reshape(3, 4, count)
     first_lift = np.fmin.reduce(lift, axis=0)
     return CompliantTips(
-        tip, first_lift, lift.T, track.outcome, snaps, first_snap, slack.T, droop.T, bump.T
+        tip,
+        first_lift,
+        lift.T,
+        track.outcome,
+        snaps,
+        track.away,
+        first_snap,
+        slack.T,
+        droop.T,
+        bump.T,
     )
 
 

@@ -43,6 +43,8 @@ def start(cases: Cases, trail: bool = False) -> Track:
         normal=np.zeros_like(state),
         level=np.full(count, np.inf),
         past=np.full((PAST, n + 1, count), np.nan),
+        home=cases.patches.anchor.copy(),
+        away=none.copy(),
         trail=[] if trail else None,
     )
     track.mark(np.arange(count), cases)
@@ -52,6 +54,7 @@ def start(cases: Cases, trail: bool = False) -> Track:
 
 def follow(cases: Cases, track: Track) -> None:
     """Advance every case that is still going until it loses stability."""
+    rolls = cases.builds.open.any(axis=0)
     for _ in range(SETTINGS.rounds):
         going = track.outcome == GOING
         if not going.any():
@@ -59,6 +62,8 @@ def follow(cases: Cases, track: Track) -> None:
         fine = track.step < SETTINGS.fine
         _advance(cases, track, np.flatnonzero(going & ~fine))
         _creep(cases, track, np.flatnonzero(going & fine))
+        if rolls.any():
+            track.roll_away(cases, np.flatnonzero((track.outcome == GOING) & rolls))
     track.outcome[track.outcome == GOING] = UNRESOLVED
 
 

@@ -24,15 +24,16 @@ class Settling:
     nudge: first displacement in the direction of the loss. stride: largest movement in one step.
     fallen: how far the weight has passed outside all four wheels when the truck is over; some
     10 deg of body roll, from which none comes back. past: how far a cut step passes a meeting.
-    still: movement left when it has settled. swing: a truck that turns further than this on the
-    way has not stood its ground. stiffest: the drag beyond which nothing moves. steps: a limit
-    never met in practice.
+    away: how far one that rolls has gone. still: movement left when it has settled. swing: a truck
+    that turns further than this on the way has not stood its ground. stiffest: the drag beyond
+    which nothing moves. steps: a limit never met in practice.
     """
 
     nudge: float = 0.005
     stride: float = 0.03
     fallen: float = 0.05
     past: float = 1e-5
+    away: float = 0.6
     still: float = 1e-8
     swing: float = 0.1
     stiffest: float = 1e12
@@ -56,7 +57,9 @@ def outside(cases: Cases, at: Balance, theta: Array) -> Array:
     return np.asarray(np.max(beyond, axis=0))
 
 
-def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple[Array, Flags]:
+def settle(
+    cases: Cases, state: Array, direction: Array, beyond: Array
+) -> tuple[Array, Flags, Flags]:
     """Overdamped motion from state (n + 1, B), nudged along direction, theta (B,) rad beyond.
 
     A little beyond the loss there is nothing to fall back to.
@@ -65,12 +68,15 @@ def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple
     above the growth rate of the motion, -dx.K.dx / dx.dx, where it runs away, and is lowered where
     it comes to rest. A step that the forces have turned against by its end is cut where it first
     meets a stop, a spring's end or a tyre's lift, or else, like one along which they do no work,
-    taken again with more drag. Returns the states and (B,) whether each stands again; the history
-    in `cases` moves on.
+    taken again with more drag. Returns the states, (B,) whether each stands again, and (B,) whether
+    it goes away on its wheels rather than over; the history in `cases` moves on.
     """
     how = SETTLING
     count = len(cases)
-    out, stands = state.copy(), np.zeros(count, dtype=bool)
+    out = state.copy()
+    stands: Flags = np.zeros(count, dtype=bool)
+    ends: Flags = np.zeros(count, dtype=bool)
+    rolls: Flags = np.asarray(cases.builds.open.any(axis=0))
     move = direction[:-1] / np.maximum(np.sqrt((direction[:-1] ** 2).sum(axis=0)), 1e-12)
     out[:-1] += how.nudge * move
     out[-1] += beyond
@@ -88,10 +94,14 @@ def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple
         good = ((work >= 0) & (~against | (reach < 1))) | still
         if still.any():
             sign = np.linalg.slogdet(new_stiffness[:, :, still].transpose(2, 0, 1))[0]
-            stands[live[still]] = (sign > 0) & ~_swung(out, state, live[still])
+            swung = _swung(out, state, live[still])
+            stands[live[still]] = (sign > 0) & ~swung
+            ends[live[still]] = rolls[live[still]] & swung
         keep = ~still & ~(good & (out_by > how.fallen))
         out[:, live[good]] = trial[:, good]
         cases.patches.history[:, live[good]] = seen[:, good]
+        ends[live] |= keep & rolls[live] & (np.hypot(*out[:2, live]) > how.away)
+        keep &= ~ends[live]
         met = _first_meeting(gaps[:laws], new_gaps[:laws])
         cut = ~good & (work >= 0) & (met < 1)
         load, gaps = np.where(good, new_load, load), np.where(good, new_gaps, gaps)
@@ -104,7 +114,7 @@ def settle(cases: Cases, state: Array, direction: Array, beyond: Array) -> tuple
         live, drag, reach = live[keep], drag[keep], reach[keep]
         part = cases.take(live)
         load, gaps, stiffness = load[:, keep], gaps[:, keep], stiffness[:, :, keep]
-    return out, stands
+    return out, stands & ~ends, ends
 
 
 def _look(cases: Cases, state: Array) -> tuple[Array, ...]:

@@ -63,13 +63,18 @@ def edge_normals(half_front: float, half_rear: float, wheelbase: float) -> Array
     return np.array([(-1.0, 0.0), (nx, ny), (1.0, 0.0), (nx, -ny)])
 
 
+def normals_between(points: Array) -> Array:
+    """(4, 2) outward unit normals of the polygon between four points (4, 2), front left first, in
+    the order of `edge_normals`."""
+    along = points[[2, 0, 1, 3]] - points[[3, 2, 0, 1]]  # each edge, the outside on its left
+    along = along / np.linalg.norm(along, axis=1, keepdims=True)
+    return np.column_stack([-along[:, 1], along[:, 0]])
+
+
 def normals(truck: Truck) -> Array:
     """(4, 2) outward unit normals of the truck's support polygon: rear, left, front, right."""
     if any(any(map(any, axle.steered)) for axle in truck.axles):
-        points = tip_points(truck)
-        along = points[[2, 0, 1, 3]] - points[[3, 2, 0, 1]]  # each edge, the outside on its left
-        along /= np.linalg.norm(along, axis=1, keepdims=True)
-        return np.column_stack([-along[:, 1], along[:, 0]])
+        return normals_between(tip_points(truck))
     front, rear = (tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
     return edge_normals(front, rear, truck.wheelbase)
 
@@ -123,21 +128,25 @@ def rigid_tip_angles(
     cg_y: ArrayLike,
     cg_z: ArrayLike,
     headings: ArrayLike = QUARTERS,
+    turned: tuple[ArrayLike, ArrayLike] = (0.0, 0.0),
 ) -> Array:
     """(n, H) rad, the tip angle (1) of n builds at once; zero where a build does not stand.
 
     Each argument is a number or (n,) m: tip lines from the middle (`tip_line`), axle lines, CG.
-    headings: (H,) rad. Works through the builds in chunks, so that a million need little more
-    memory than their answer.
+    headings: (H,) rad. turned: how far the left front tyre stands back, and the right one ahead,
+    and how far inwards both, because they are turned. Works through the builds in chunks, so that a
+    million need little more memory than their answer.
     """
-    numbers = (half_front, half_rear, x_front, x_rear, cg_x, cg_y, cg_z)
+    numbers = (half_front, half_rear, x_front, x_rear, cg_x, cg_y, cg_z, *turned)
     columns = np.broadcast_arrays(*(np.atleast_1d(np.asarray(v, np.float64)) for v in numbers))
     d = downhill(np.atleast_1d(headings))
     answer = np.empty((len(columns[0]), len(d)))
     with np.errstate(divide="ignore", invalid="ignore"):  # a CG on or outside an edge
         for start in range(0, len(answer), CHUNK):
             some = slice(start, start + CHUNK)
-            answer[some] = _tip_angles(d, *(c[some] for c in columns)).T
+            chunk = [c[some] for c in columns]
+            straight = not (chunk[-1].any() or chunk[-2].any())
+            answer[some] = (_tip_angles(d, *chunk[:-2]) if straight else _turned(d, *chunk)).T
     return answer
 
 
@@ -156,6 +165,37 @@ def _tip_angles(
         np.maximum(inverse, abs(dx) / end, out=inverse)
         np.divide(1.0, h * inverse, out=row)
     stands = (left > 0) & (right > 0) & (x > xr) & (x < xf)
+    return np.where(stands, np.arctan(tangents), 0.0)
+
+
+def _turned(
+    d: Array,
+    front: Array,
+    rear: Array,
+    xf: Array,
+    xr: Array,
+    x: Array,
+    y: Array,
+    h: Array,
+    back: Array,
+    inwards: Array,
+) -> Array:
+    """The same between (xf - back, front - inwards), (xf + back, inwards - front) and the rear: as
+    there, normals are left unnormalised."""
+    half, ahead_left, ahead_right = front - inwards, xf - back, xf + back
+    toe, long, short = rear - half, ahead_right - xr, ahead_left - xr
+    levers = (
+        half * (x - xr) + rear * (ahead_left - x) - short * y,
+        half * (x - xr) + rear * (ahead_right - x) + long * y,
+        half * (ahead_left - x) + back * (half - y),
+        x - xr,
+    )
+    tangents = np.empty((len(d), len(x)))
+    for row, (dx, dy) in zip(tangents, d, strict=True):
+        reaches = (toe * dx + short * dy, toe * dx - long * dy, half * dx + back * dy, -dx)
+        inverse = np.max([r / a for r, a in zip(reaches, levers, strict=True)], axis=0)
+        np.divide(1.0, h * inverse, out=row)
+    stands = np.all([a > 0 for a in levers], axis=0)
     return np.where(stands, np.arctan(tangents), 0.0)
 
 
@@ -179,22 +219,6 @@ def axle_loads(truck: Truck, heading: float, theta: float) -> Array:
     normal = body.mass * GRAVITY * np.cos(theta)
     front = normal * (p[0] - truck.rear.x) / truck.wheelbase
     return np.array([front, normal - front])
-
-
-def side_loads(truck: Truck, heading: float, theta: float) -> Array:
-    """(2,) N normal load on the left and right tyres: N_l = W cos(theta) (1 + p_y / b) / 2.
-
-    b: m, the tip line of both axles, from `tip_line`. ValueError where the axles' tip lines
-    differ: the sides' loads are then statically indeterminate.
-    """
-    front, rear = (tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
-    if not np.isclose(front, rear, rtol=1e-12):
-        raise ValueError("the loads of the sides are indeterminate where the tip lines differ")
-    body = whole(truck)
-    p = pressure_point(body.cg, heading, theta)
-    normal = body.mass * GRAVITY * np.cos(theta)
-    loads: Array = normal / 2 * np.array([1 + p[1] / front, 1 - p[1] / front])
-    return loads
 
 
 # What a change does
@@ -259,23 +283,6 @@ def cg_height(truck: Truck, heading: float, theta: float) -> float:
     faces = reach > 0
     lever = np.min(edge_distances(truck, whole(truck).cg)[faces] / reach[faces])
     return float(lever / np.tan(theta))
-
-
-def static_stability_factor(track: float, cg_height: float) -> float:
-    """T / 2h: lateral acceleration in g at which a rigid vehicle rolls over on the flat.
-
-    US NHTSA, New Car Assessment Program, rollover resistance (49 CFR 575).
-    """
-    return track / (2 * cg_height)
-
-
-def tilt_table_ratio(theta: ArrayLike) -> Array:
-    """tan(theta): equivalent lateral acceleration in g at the table angle theta (rad).
-
-    The definition of the Australian quad bike safety standard (2019), published guidance. The
-    normal load is scaled by cos(theta) meanwhile.
-    """
-    return np.tan(np.asarray(theta, dtype=np.float64))
 
 
 def _governing(truck: Truck, heading: float) -> tuple[Body, int, float, float]:

@@ -27,7 +27,8 @@ class _Settings:
     turn back a step may go. bracket: arc length within which a fold is then found. fine: below
     this the branches are free during a step. smallest_step: a case that gets no further than this
     is lost there. together: gaps within this of zero at an event switch together: a symmetric truck
-    lifts two wheels at once. top: how far theta may be below a fold's. rounds: of steps and events.
+    lifts two wheels at once. top: how far theta may be below a fold's. away: how far all tyres have
+    gone over the table when open differentials hold a truck no more. rounds: of steps and events.
     """
 
     step: float = 0.1
@@ -41,6 +42,7 @@ class _Settings:
     smallest_step: float = 1e-8
     together: float = 1e-8
     top: float = 1e-11
+    away: float = 0.06
     rounds: int = 400
 
 
@@ -60,8 +62,10 @@ class Track:
     switched at the last event. gaps: (g, B) at the state. normal:
     (n + 1, B) and level: (B,) of the plane across the path where it is noted next how far tyres
     have slipped, level inf where none does. past: (PAST, n + 1, B) the last points of the smooth
-    path, latest first, nan where there are none. trail: (who, state, on, patches) of every point
-    met, in order, with the branches and patches used after it; None where it is not wanted.
+    path, latest first, nan where there are none. home: (2, 2, p, B) where tyres held the table at
+    first. away: (B,) whether a truck on open differentials went from there. trail: (who, state, on,
+    patches) of every point met, in order, with the branches and patches used after it; None where
+    it is not wanted.
     """
 
     state: Array
@@ -78,6 +82,8 @@ class Track:
     normal: Array
     level: Array
     past: Array
+    home: Array
+    away: Flags
     trail: list[tuple[Ints, Array, Flags, Patches]] | None = None
 
     def mark(self, who: Ints, cases: Cases) -> None:
@@ -127,6 +133,13 @@ class Track:
         self.other[:, fold], self.back[:, fold] = end[:, close], back[:, close]
         rise, fall = self.tangent[-1, more], back[-1, ~close]
         self.step[more] = 0.9 * length[~close] * rise / (rise - fall)
+
+    def roll_away(self, cases: Cases, who: Ints) -> None:
+        """Those of `who` all of whose tyres have gone far over the table have lost their hold."""
+        gone = np.hypot(*(cases.patches.anchor[..., who] - self.home[..., who]))
+        off = ~self.on[: cases.tyres(), who]
+        far = who[np.where(off, np.inf, gone.reshape(off.shape)).min(axis=0) > SETTINGS.away]
+        self.outcome[far], self.away[far] = CORNER, True
 
     def note(self, who: Ints, was: Flags, now: Flags) -> None:
         """Note when gaps first opened or closed, at the present state."""

@@ -165,9 +165,11 @@ def contact(
     d_gravity: Array,
     touch: Flags | None,
     stick: Flags | None,
+    spin: Array | None = None,
 ) -> Contact:
     """Equations (1) and (2); `touch` (2, p, B) freezes which tyres are on the table, `stick` which
-    of them do not slip."""
+    of them do not slip. spin: (2, p, B) rad that wheels have turned ahead besides since `patches`.
+    """
     rate, axes, mass = builds.tyre_rate, disc.axes, builds.disc_mass
     preload = builds.tyre_load - mass
     weight = mass * gravity[:, None, None]
@@ -181,7 +183,8 @@ def contact(
     give = np.negative(disc.point, order="C")  # `_slip` writes into it by flat places
     give[2] -= pose.place[2]
     give[:2] += patches.anchor - pose.place[:2, None, None]
-    give[:2] += builds.radius * (disc.arc - patches.arc) * ahead
+    rolled = disc.arc - patches.arc
+    give[:2] += builds.radius * (rolled if spin is None else rolled + spin) * ahead
     stiff = np.einsum("ik...,jk...->ij...", axes * rate, axes)
     spring = carry(stiff, give)
     spring += preload * axes[:, 2]

@@ -1,6 +1,6 @@
 """Closed-form sweeps in blocks: stopped or killed at any moment, they go on where they were.
 
-A block is a task of the batch: BLOCK points of the design in a row. Its lines lie as Parquet in the
+A block is a task of the batch: BLOCK points of the design in a row. Its lines lie as Arrow in the
 folder `blocks` beside the store, and the store remembers its address, how many lines it has and
 their checksum. A block whose file is gone or changed counts as not done.
 """
@@ -99,13 +99,13 @@ def do_blocks(
 
 def done_blocks(store_path: Path, batch: Batch) -> Iterator[Any]:
     """The tables of the blocks that are done and whole, as arrow tables, in order."""
-    import pyarrow.parquet as pq
+    from pyarrow import feather
 
     for record in records_of(store_path, batch_id(batch)):
         block = block_in(record.rows, store_path.parent / FOLDER)
         if block is not None:
             data = (store_path.parent / FOLDER / block.file).read_bytes()
-            yield pq.read_table(io.BytesIO(data))
+            yield feather.read_table(io.BytesIO(data))
 
 
 def block_in(rows: str, folder: Path) -> Block | None:
@@ -129,7 +129,7 @@ def _do(
 ) -> Block | None:
     """One block made, written and remembered; None where it was stopped on the way."""
     import pyarrow as pa
-    import pyarrow.parquet as pq
+    from pyarrow import feather
 
     began = time.perf_counter()
     some = slice(task.payload["first"], task.payload["last"])
@@ -142,10 +142,10 @@ def _do(
     columns = {"place": np.arange(some.start * each, some.start * each + lines), **made}
     columns["cause"] = pa.array([None] * lines if cause is None else cause, pa.string())
     out = io.BytesIO()
-    pq.write_table(pa.table(columns), out, compression="zstd")
+    feather.write_feather(pa.table(columns), out, compression="lz4")
     data = out.getvalue()
     failed = 0 if cause is None else sum(c is not None for c in cause)
-    block = Block(f"{task.key[:16]}.parquet", lines, failed, hashlib.sha256(data).hexdigest())
+    block = Block(f"{task.key[:16]}.arrow", lines, failed, hashlib.sha256(data).hexdigest())
     write_atomically(store.path.parent / FOLDER / block.file, data)
     outcome = TrialOutcome(
         task.place, encode_rows([block.__dict__]), "", "", time.perf_counter() - began

@@ -1,7 +1,7 @@
 """Closed-form sweeps: a million builds in a second or two.
 
-All that the closed form needs of a build is eight numbers: mass, the moments of mass, tip lines
-and axle lines. In nearly every key of a truck file these are affine, and smooth in the others
+All that is said of a build is ten numbers: mass, the moments of mass, tip lines, axle lines and
+tracks. In nearly every key of a truck file these are affine, and smooth in the others
 (links grow with the wheelbase), so that they are known everywhere as polynomials through a few
 builds. That is checked against real builds in between and, where it does not hold, every build is
 made instead.
@@ -23,10 +23,10 @@ from crossfall.statics import rigid
 from crossfall.study.design import columns, points
 from crossfall.study.draws import drawn_truck
 from crossfall.study.scenario import Scenario
-from crossfall.study.scenario_file import CONDITIONS
+from crossfall.study.scenario_file import CONDITIONS, WORDS
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
-from crossfall.truck.errors import InputError, Problem
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
 
@@ -34,19 +34,23 @@ _ALIKE = 1e-9  # relative agreement with real builds that the corners must give
 CHECKS = 7  # real builds it is checked against
 _NODES = (2, 4, 7, 11)  # builds along an axis tried in turn until they are enough
 MOST_NODES = 1000  # builds made to know the rest by
-SIZES = ("mass", "mx", "my", "mz", "half_front", "half_rear", "x_front", "x_rear")
+SIZES = (
+    *("mass", "mx", "my", "mz", "half_front", "half_rear", "x_front", "x_rear"),
+    *("front_track", "rear_track"),
+    *("turned_back", "turned_in"),
+)
 
 _Table = dict[str, Any]
 
 
 def sizes(truck: Truck) -> Array:
-    """(8,) the numbers of SIZES: kg, kg m and m."""
-    if any(any(map(any, axle.steered)) for axle in truck.axles):
-        what = "has its front wheels turned, which sweeps of the closed form leave out"
-        raise InputError(Problem(truck.name, what, "set steer_deg to 0, or sweep method compliant"))
+    """(12,) the numbers of SIZES: kg, kg m and m."""
+    _, (back, inwards) = truck.front.steered
     body = whole(truck)
     front, rear = (rigid.tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
-    return np.array([body.mass, *(body.mass * body.cg), front, rear, truck.front.x, truck.rear.x])
+    axles = (truck.front.x, truck.rear.x, truck.front.track, truck.rear.track)
+    cg = body.mass * body.cg
+    return np.array([body.mass, *cg, front, rear, *axles, back, inwards])
 
 
 def block_table(
@@ -63,19 +67,20 @@ def block_table(
         return _by_builds(scenario, some, stop)
     values = columns(scenario.axes, scenario.design, scenario.spec.seed, some)
     keys = [a.key for a in scenario.axes]
-    return _table(scenario, some, dict(zip(keys, values, strict=True)), known.at(values))
+    sized = known.at([np.zeros(len(v)) if v.dtype.kind == "U" else v for v in values])
+    return _table(scenario, some, dict(zip(keys, values, strict=True)), sized)
 
 
 @dataclass(frozen=True)
 class KnownSizes:
-    """Sizes over the box low to high (k,) as a tensor (m_1, ..., m_k, 8) of Chebyshev terms."""
+    """Sizes over the box low to high (k,) as a tensor (m_1, ..., m_k, 10) of Chebyshev terms."""
 
     low: Array
     high: Array
     terms: Array
 
     def at(self, values: Sequence[Array]) -> Array:
-        """(8, n) sizes at n points, one (n,) array an axis."""
+        """(12, n) sizes at n points, one (n,) array an axis."""
         n = len(values[0]) if values else 1
         found = self.terms.reshape(1, -1)
         for v, low, high, m in zip(values, self.low, self.high, self.terms.shape, strict=False):
@@ -89,10 +94,12 @@ class KnownSizes:
 
 def known_sizes(scenario: Scenario) -> KnownSizes | None:
     """Sizes over the whole design from a few builds; None where that would not be right."""
-    if scenario.spec.tolerances or any(not _numbers(a.values) for a in scenario.axes):
+    ranged = [a.key in WORDS or _numbers(a.values) for a in scenario.axes]
+    if scenario.spec.tolerances or not all(ranged):
         return None
-    low = np.array([min(a.values) for a in scenario.axes], np.float64)
-    high = np.array([max(a.values) for a in scenario.axes], np.float64)
+    sides = [(0.0,) if a.key in WORDS else a.values for a in scenario.axes]
+    low = np.array([min(s) for s in sides], np.float64)
+    high = np.array([max(s) for s in sides], np.float64)
     high = np.where(high > low, high, low + 1.0)
     try:
         counts = [_nodes_needed(scenario, low, high, i) for i in range(len(low))]
@@ -109,7 +116,7 @@ def known_sizes(scenario: Scenario) -> KnownSizes | None:
 
 def _nodes_needed(scenario: Scenario, low: Array, high: Array, axis: int) -> int | None:
     """How many builds along one axis pin the sizes down, the others in the middle."""
-    if scenario.axes[axis].key in CONDITIONS:
+    if scenario.axes[axis].key in (*CONDITIONS, *WORDS):
         return 1
     middle = (low + high) / 2
     begin, end = (np.where(np.arange(len(low)) == axis, e, middle) for e in (low, high))
@@ -144,11 +151,11 @@ def _alike(known: KnownSizes, scenario: Scenario, at: Array) -> bool:
 
 
 def tip_table(size: Array, headings: Array) -> Array:
-    """(n, H) rad, tip angles of n builds from their (8, n) sizes; headings (H,) rad."""
-    mass, mx, my, mz, front, rear, x_front, x_rear = size
-    return rigid.rigid_tip_angles(
-        front, rear, x_front, x_rear, mx / mass, my / mass, mz / mass, headings
-    )
+    """(n, H) rad, tip angles of n builds from their (12, n) sizes; headings (H,) rad."""
+    mass, mx, my, mz, front, rear, x_front, x_rear, _, _, *turned = size
+    cg = mx / mass, my / mass, mz / mass
+    back, inwards = turned
+    return rigid.rigid_tip_angles(front, rear, x_front, x_rear, *cg, headings, (back, inwards))
 
 
 def _built(scenario: Scenario, point: Any) -> Truck:
@@ -191,7 +198,7 @@ def _table(
     scenario: Scenario, some: slice, values: _Table, size: Array, causes: Any = None
 ) -> _Table:
     """The columns, in the order point, repeat, heading."""
-    spec, n, repeats = scenario.spec, some.stop - some.start, scenario.spec.repeats
+    n, repeats = some.stop - some.start, scenario.spec.repeats
     count = 1 if scenario.heading_varies else len(scenario.headings)
     builds = size if size.shape[1] == n * repeats else np.repeat(size, repeats, axis=1)
     table: _Table = {key: np.repeat(v, repeats * count) for key, v in values.items()}
@@ -207,9 +214,10 @@ def _table(
     about = {"mass_g": 1000 * mass}
     about |= {f"cg_{axis}_mm": 1000 * builds[1 + i] / mass for i, axis in enumerate("xyz")}
     about["front_share"] = (builds[1] / mass - x_rear) / (x_front - x_rear)
+    about |= {"front_track_mm": 1000 * builds[8], "rear_track_mm": 1000 * builds[9]}
     table |= {name: np.repeat(column, count) for name, column in about.items()}
     table["tip_deg"] = np.degrees(tips)
-    table |= _slides(scenario, tips, table, spec.fixed)
+    table |= _slides(scenario, tips, table)
     table["cause"] = None if causes is None else np.repeat(causes, count)
     return table
 
@@ -223,19 +231,30 @@ def _tips_each(builds: Array, headings: Array) -> Array:
     return tips
 
 
-def _slides(scenario: Scenario, tips: Array, table: _Table, fixed: Mapping[str, Any]) -> _Table:
-    """Slide angle, which comes first, and what happens on the slope asked for."""
+def _slides(scenario: Scenario, tips: Array, table: _Table) -> _Table:
+    """Grip, hold, slide angle, which comes first, and what happens on the slope asked for."""
+    spec, truck, fixed = scenario.spec, scenario.loaded.truck, scenario.spec.fixed
     grip = table.get("grip", fixed.get("grip"))
     if grip is None:
-        grip = choose_grip(scenario.loaded.truck, scenario.spec.surface).likely
-    slide = np.broadcast_to(np.arctan(np.asarray(grip, np.float64)), tips.shape)
-    if scenario.spec.hold == "rail":
-        slide = np.full(tips.shape, np.nan)
+        surface = table.get("surface", np.array([spec.surface]))
+        names, which = np.unique(surface.astype(object), return_inverse=True)
+        grip = np.array([choose_grip(truck, name).likely for name in names])[which]
+    grip = np.broadcast_to(np.asarray(grip, np.float64), tips.shape)
+    railed = np.broadcast_to(table.get("hold", np.array(spec.hold)) == "rail", tips.shape)
+    slide = np.where(railed, np.nan, np.arctan(grip))
     slides = slide < tips
-    out: _Table = {"slide_deg": np.degrees(slide), "goes_at_deg": np.degrees(np.fmin(tips, slide))}
-    out["first"] = np.where(slides, "slides", "tips")
+    out: _Table = {"grip": grip, "hold": _words(railed, "brakes", "rail")}
+    out |= {"slide_deg": np.degrees(slide), "goes_at_deg": np.degrees(np.fmin(tips, slide))}
+    out["first"] = _words(slides, "tips", "slides")
     slope = table.get("slope_deg", fixed.get("slope_deg"))
     if slope is not None:
         stands = np.radians(slope) < np.fmin(tips, slide)
-        out["on_slope"] = np.where(stands, "stands", out["first"])
+        out["on_slope"] = _words(np.where(stands, 2, slides), "tips", "slides", "stands")
     return out
+
+
+def _words(codes: Any, *words: str) -> Any:
+    """An arrow column of a few words: making each line's own would take longer than the answers."""
+    import pyarrow as pa
+
+    return pa.DictionaryArray.from_arrays(pa.array(np.asarray(codes, np.int8)), list(words))

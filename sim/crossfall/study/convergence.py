@@ -3,7 +3,8 @@
 Each is made finer by twos, everything else as usual. Where the last two changes go the same way and
 are larger than holding resolves, the observed order is p = log2((f1 - f2) / (f2 - f3)) of three
 levels (P. J. Roache, Verification and Validation in Computational Science and Engineering, 1998,
-chapter 5, from memory); elsewhere there is none to be seen.
+chapter 5, from memory); elsewhere there is none to be seen. Of two engines the usual trials are set
+beside each other, their intervals added as squares, since their errors have no common cause.
 """
 
 from __future__ import annotations
@@ -66,6 +67,29 @@ class LevelSeries:
     def holds(self) -> bool:
         """Whether the usual trial's interval holds the finest's angle."""
         return self.levels[0].low <= self.levels[-1].tip <= self.levels[0].high
+
+
+@dataclass(frozen=True)
+class EnginesApart:
+    """The usual trial of the second engine less that of the first, rad, with its 95 % interval; nan
+    where one of them does not tip."""
+
+    engines: tuple[str, str]
+    apart: float
+    low: float
+    high: float
+
+
+def engines_apart(found: Sequence[LevelSeries]) -> EnginesApart | None:
+    """What lies between two engines' usual trials; None of one engine."""
+    usual = {series.engine: series.levels[0] for series in reversed(found)}
+    if len(usual) != 2:
+        return None
+    (first, a), (second, b) = reversed(usual.items())
+    apart = b.tip - a.tip
+    below = math.hypot(b.tip - b.low, a.high - a.tip)
+    above = math.hypot(b.high - b.tip, a.tip - a.low)
+    return EnginesApart((first, second), apart, apart - below, apart + above)
 
 
 def trial_convergence(
@@ -131,8 +155,12 @@ def _finer(
 
 
 def convergence_rows(found: Sequence[LevelSeries]) -> list[dict[str, Any]]:
-    """The table: a row a trial, angles in deg; None where there is no number."""
-    rows = []
+    """The table: a row a trial, and one for what lies between two engines; angles in deg, None
+    where there is no number."""
+    between = dict.fromkeys(
+        ("engines_apart_deg", "engines_apart_ci_low_deg", "engines_apart_ci_high_deg")
+    )
+    rows: list[dict[str, Any]] = []
     for series in found:
         for level in series.levels:
             unit = {"step": 1000.0, "solver": 1.0, "rate": math.degrees(1.0)}[series.varied]
@@ -148,8 +176,19 @@ def convergence_rows(found: Sequence[LevelSeries]) -> list[dict[str, Any]]:
                 "trial_ci_high_deg": _deg(level.high),
                 "change_from_finest_deg": _deg(series.change(level)),
                 "observed_order": _number(series.order),
+                **between,
             }
             rows.append(row)
+    if (two := engines_apart(found)) is not None:
+        numbers = map(_deg, (two.apart, two.low, two.high))
+        rows.append(
+            {
+                **dict.fromkeys(rows[0]),
+                "engine": f"{two.engines[1]} less {two.engines[0]}",
+                "varied": "engine",
+                **dict(zip(between, numbers, strict=True)),
+            }
+        )
     return rows
 
 

@@ -47,12 +47,12 @@ def points(axes: Sequence[Axis], design: Design, seed: int) -> Iterator[tuple[An
 
 
 def columns(axes: Sequence[Axis], design: Design, seed: int, some: slice) -> list[Array]:
-    """The same points as one (n,) array an axis, for axes that hold numbers; `some` of them."""
+    """The same points as one (n,) array an axis; `some` of them."""
     if design.kind != "grid":
         return list(design_points(axes, design, seed)[some].T)
     total = count(axes, design)
     index = np.unravel_index(np.arange(total)[some], [len(a.values) for a in axes])
-    return [np.asarray(a.values, np.float64)[i] for a, i in zip(axes, index, strict=True)]
+    return [np.asarray(a.values)[i] for a, i in zip(axes, index, strict=True)]
 
 
 def design_points(axes: Sequence[Axis], design: Design, seed: int) -> Array:

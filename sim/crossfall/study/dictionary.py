@@ -9,6 +9,8 @@ from crossfall.trials.grounds import ground_keys
 
 NONE: Mapping[str, str] = {}
 _UNITS = {
+    "_deg_per_s": "degree/s",
+    "_ms": "ms",
     "_n_per_mm": "N/mm",
     "_mm_per_s": "mm/s",
     "_deg": "degree",
@@ -28,13 +30,16 @@ ABOUT: dict[str, tuple[str, str]] = {
     "method": ("what answered", "bookkeeping"),
     "seed": ("seed of the random numbers of this line", "bookkeeping"),
     "versions": ("code and libraries behind this line", "bookkeeping"),
-    "trial": ("digest of all that decides this line", "bookkeeping"),
+    "address": ("digest of all that decides this line", "bookkeeping"),
     "repeat": ("which repeat", "bookkeeping"),
     "cause": ("why there is no answer; empty where there is one", "bookkeeping"),
     "heading_deg": ("0 nose uphill, 90 left side down, 180 nose downhill", INPUT),
     "slope_deg": ("slope that is driven or stood on", INPUT),
     "grip": ("friction coefficient the line is for", INPUT),
     "hold": ("what holds the wheels: brakes, or a rail besides", INPUT),
+    "surface": ("surface of the truck file whose grip counts", INPUT),
+    "engine": ("engine the trial was asked of", INPUT),
+    "trial": ("how the trial was made: careful, quick, or none", INPUT),
     "speed_mm_per_s": ("speed of driving", INPUT),
     **{key: (ground.says, INPUT) for key, ground in ground_keys().items()},
     "ground": ("what it drives over", INPUT),
@@ -44,6 +49,8 @@ ABOUT: dict[str, tuple[str, str]] = {
     "cg_y_mm": ("CG left of the middle (ISO 8855)", STATICS),
     "cg_z_mm": ("CG above the ground (ISO 8855)", STATICS),
     "front_share": ("share of the weight on the front axle, level", STATICS),
+    "front_track_mm": ("between the middles of the front tyres", STATICS),
+    "rear_track_mm": ("between the middles of the rear tyres", STATICS),
     "tip_deg": ("tips, by the method asked; against a rail where it slides first", "the method"),
     "tip_low_deg": ("95 % interval of tip_deg, lower end", DRIVE),
     "tip_high_deg": ("95 % interval of tip_deg, upper end", DRIVE),
@@ -63,6 +70,13 @@ ABOUT: dict[str, tuple[str, str]] = {
     "trial_deg": ("tips, in the engine", TRIAL),
     "trial_first_lift_deg": ("the first tyre leaves the table, in the engine", TRIAL),
     "trial_slide_deg": ("slides away, in the engine", TRIAL),
+    "varied": ("what was made finer; engine: what lies between two of them", TRIAL),
+    "finer": ("how many times as fine; 1 is as trials are made", TRIAL),
+    "step_ms": ("time step", TRIAL),
+    "rate_deg_per_s": ("tilting rate to the tip", TRIAL),
+    "change_from_finest_deg": ("this trial less the finest of its kind", TRIAL),
+    "observed_order": ("observed order of convergence, where changes are resolved", TRIAL),
+    "engines_apart_deg": ("the second engine's usual trial less the first's", TRIAL),
     "record": ("file of the trial's record, sample by sample, in the folder of results", TRIAL),
     "trial_engine": ("engine and version", TRIAL),
     "trial_less_compliant_deg": ("how far the trial lies above the statics", TRIAL),
@@ -105,8 +119,8 @@ def describe_column(column: str, responses: Mapping[str, str] = NONE) -> Descrip
         title, source = ABOUT[column]
         return Description(title, unit, source)
     if "." in column:
-        axis = ".at_mm." in column or column.endswith("_mm")
-        return Description(f"value of the truck file, {column}", "mm" if axis else unit, INPUT)
+        unit = "mm" if "_mm." in column else unit
+        return Description(f"value of the truck file, {column}", unit, INPUT)
     return Description(column.replace("_", " "), unit, "the method")
 
 

@@ -1,8 +1,8 @@
 """The methods a scenario can ask for, as trials of a batch (see `task`).
 
 common: {"method": its name, "spec": JSON text of the truck file's values, "fixed": overrides and
-conditions, "surface": name or None, "hold": what holds the wheels, "engine" and "trial": how a
-tilt trial is made, "ranges": bool, "tolerances": bool, "folder": where its meshes lie,
+conditions, "surface", "hold", "engine" and "trial": as of the scenario, where the payload does not
+say otherwise, "ranges": bool, "tolerances": bool, "folder": where its meshes lie,
 "ground_folder": where the files of grounds lie, "keep": which records are kept, or None, and
 "records": in which folder}; payload: the point of the design, heading_deg, the
 seed, and the digest of a ground's file.
@@ -25,6 +25,7 @@ from crossfall.answers.conditions import Conditions, choose_grip, one_grip
 from crossfall.statics import rigid, sliding
 from crossfall.study.draws import drawn_truck
 from crossfall.study.responses import evaluate_expression
+from crossfall.study.scenario_file import TILTS, WORDS
 from crossfall.study.task import value_digest
 from crossfall.study.versions import versions_of
 from crossfall.trials.grounds import ground_of
@@ -52,7 +53,7 @@ def warm_up(common: Mapping[str, Any]) -> None:
     """Import what the method needs before the first trial's clock starts."""
     from crossfall.answers import tips  # noqa: F401
 
-    if common.get("method") == "tilt trial":
+    if common.get("method") in TILTS:
         from crossfall.trials import tilt  # noqa: F401
     if common.get("method") in ("slope trial", "critical slope"):
         from crossfall.study import slopes  # noqa: F401
@@ -66,14 +67,17 @@ def compliant_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
 def tilt_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     """One virtual trial on the table, and the compliant answer in the same conditions beside it.
 
-    tip_deg is the trial's; trial_less_compliant_deg: how far it lies above the statics' tip.
+    tip_deg is the trial's, or the statics' where none is asked for; trial_less_compliant_deg: how
+    far it lies above the statics' tip.
     """
     from crossfall.trials.pace import PACES
     from crossfall.trials.saved import save_trial
     from crossfall.trials.tilt import tilt_trial as run_trial
 
     truck, static = truck_of(common, payload), _statics(common, payload)
-    one = conditions_of(truck, common, payload)
+    one, asked = conditions_of(truck, common, payload), asked_of(common, payload)
+    if asked["trial"] == "none":
+        return [{**about(truck), **static}]
     near = math.radians(static["tip_deg"])
     trial = run_trial(
         truck,
@@ -81,13 +85,14 @@ def tilt_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
         near=near,
         grip=one.grip.likely,
         rail=one.rail,
-        pace=PACES[common.get("trial", "careful")],
-        engine=common.get("engine"),
+        pace=PACES[asked["trial"]],
+        engine=asked["engine"],
     )
     if trial.outcome == "tips" and not math.isfinite(trial.tip):
         raise NoAnswer("the truck left the table in no orderly way")
     tip, beside = _degrees(trial.tip), static["compliant_deg"]
     apart = None if tip is None or beside is None else tip - beside
+    versions = versions_of("tilt trial", filter(None, [asked["engine"]]))
     row: _Row = {
         **about(truck),
         **static,
@@ -101,7 +106,6 @@ def tilt_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
         "trial_engine": trial.engine,
         "trial_less_compliant_deg": apart,
     }
-    versions = versions_of("tilt trial", common.get("engine"))
     return [row | _kept(common, payload, row, lambda path: save_trial(trial, path, versions))]
 
 
@@ -170,6 +174,32 @@ def _range(truck: Truck, one: Conditions, slides: bool) -> _Row:
         row[f"{name}_range_low_deg"], row[f"{name}_range_high_deg"] = _degrees(low), _degrees(high)
     chance = 1.0 if one.rail else found.tips_first
     return row | {"outcome": sliding.outcome(chance), "tips_first_share": chance}
+
+
+def convergence_rows_of(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
+    """How the trial's angle hangs on step, solver, rate and engine: many lines for one trial, see
+    `convergence`. In every engine that is installed, unless the scenario names or varies it.
+
+    tip_deg is that of the line's own trial.
+    """
+    from crossfall.engines.held import ENGINES, installed
+    from crossfall.study.convergence import convergence_rows, trial_convergence
+
+    truck, asked = truck_of(common, payload), asked_of(common, payload)
+    one = conditions_of(truck, common, payload)
+    engines = [asked["engine"]] if asked["engine"] else [e for e in ENGINES if installed(e)]
+    rows = convergence_rows(trial_convergence(truck, one, engines, asked["trial"]))
+    shared = {**about(truck), "grip": one.grip.likely, "hold": one.hold}
+    return [
+        {
+            **shared,
+            "tip_deg": row["trial_deg"],
+            "trial_engine": row.pop("engine"),
+            "trial_outcome": row.pop("outcome"),
+            **row,
+        }
+        for row in rows
+    ]
 
 
 def slope_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
@@ -256,8 +286,9 @@ def truck_of(common: Mapping[str, Any], payload: _Row) -> Truck:
 
 
 def asked_of(common: Mapping[str, Any], payload: _Row) -> dict[str, Any]:
-    """heading (rad), slope (rad or None), grip (or None), speed (m/s)."""
-    chosen = {**common["fixed"], **payload}
+    """heading (rad), slope (rad or None), grip (or None), speed (m/s), and the words of WORDS."""
+    words = {key: common.get(key) for key in WORDS}
+    chosen = {**words, **common["fixed"], **payload}
     slope = chosen.get("slope_deg")
     grip = chosen.get("grip")
     return {
@@ -265,6 +296,7 @@ def asked_of(common: Mapping[str, Any], payload: _Row) -> dict[str, Any]:
         "slope": None if slope is None else math.radians(slope),
         "grip": None if grip is None else float(grip),
         "speed": chosen.get("speed_mm_per_s", 150.0) / 1000,
+        **{key: chosen[key] for key in WORDS},
     }
 
 
@@ -273,12 +305,12 @@ def conditions_of(truck: Truck, common: Mapping[str, Any], payload: _Row) -> Con
     is given for it."""
     asked = asked_of(common, payload)
     given = asked["grip"]
-    grip = choose_grip(truck, common.get("surface")) if given is None else one_grip(given)
-    return Conditions(asked["heading"], grip, common.get("hold", "brakes"))
+    grip = choose_grip(truck, asked["surface"]) if given is None else one_grip(given)
+    return Conditions(asked["heading"], grip, asked["hold"])
 
 
 def about(truck: Truck) -> _Row:
-    """Columns that say what the build weighs."""
+    """The columns of WEIGHTS."""
     body = whole(truck)
     x, y, z = (1000 * float(v) for v in body.cg)
     return {
@@ -287,6 +319,8 @@ def about(truck: Truck) -> _Row:
         "cg_y_mm": y,
         "cg_z_mm": z,
         "front_share": (body.cg[0] - truck.rear.x) / truck.wheelbase,
+        "front_track_mm": 1000 * truck.front.track,
+        "rear_track_mm": 1000 * truck.rear.track,
     }
 
 
@@ -321,8 +355,8 @@ _solved: dict[Any, tuple[TipAngles, int]] = {}  # of the latest stack, by case
 
 
 def ahead(common: Mapping[str, Any], payloads: Sequence[_Row]) -> None:
-    """Answer by statics, in one stack, what trials will ask for. A build that is no truck is left
-    out here, and says so when its turn comes."""
+    """Answer by statics, in one stack for each way to hold, what trials will ask for. A build that
+    is no truck is left out here, and says so when its turn comes."""
     if common.get("method") not in ("compliant", "tilt trial"):
         return
     from crossfall.answers.tips import tip_pairs
@@ -335,14 +369,15 @@ def ahead(common: Mapping[str, Any], payloads: Sequence[_Row]) -> None:
         except InputError:
             continue
     _solved.clear()
-    if not asked:
-        return
-    trucks, ones = zip(*asked.values(), strict=True)
-    psi, mu = np.array([(c.heading, c.grip.likely) for c in ones]).T
-    found = tip_pairs(trucks, psi, mu, ones[0].hold)
-    _solved.update({case: (found, i) for i, case in enumerate(asked)})
+    for hold in sorted({one.hold for _, one in asked.values()}):
+        alike = {case: (truck, one) for case, (truck, one) in asked.items() if one.hold == hold}
+        trucks, ones = zip(*alike.values(), strict=True)
+        psi, mu = np.array([(c.heading, c.grip.likely) for c in ones]).T
+        found = tip_pairs(trucks, psi, mu, hold)
+        _solved.update({case: (found, i) for i, case in enumerate(alike)})
 
 
 def _case(common: Mapping[str, Any], payload: _Row) -> Any:
     asked = asked_of(common, payload)
-    return _build_key(common, payload), asked["heading"], asked["grip"], common.get("hold")
+    conditions = ("heading", "grip", "surface", "hold")
+    return _build_key(common, payload), *(asked[key] for key in conditions)

@@ -49,7 +49,16 @@ OPERATORS: dict[type, Any] = {
 }
 COLUMNS = (  # of any method; a method that lacks one gives nothing for it
     *("heading_deg", "slope_deg", "grip", "repeat", "mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm"),
-    *("front_share", "tip_deg", "rigid_deg", "compliant_deg", "rail_deg", "slide_deg"),
+    *(
+        "front_share",
+        "front_track_mm",
+        "rear_track_mm",
+        "tip_deg",
+        "rigid_deg",
+        "compliant_deg",
+        "rail_deg",
+        "slide_deg",
+    ),
     *("goes_at_deg", "first_lift_deg", "first_snap_deg", "tips_first_share"),
     *("compliant_range_low_deg", "compliant_range_high_deg"),
     *("rail_range_low_deg", "rail_range_high_deg"),
@@ -62,10 +71,10 @@ COLUMNS = (  # of any method; a method that lacks one gives nothing for it
 )
 
 
-def fault(expression: str, columns: set[str]) -> tuple[str, str] | None:
+def fault(expression: str, columns: Mapping[str, Any]) -> tuple[str, str] | None:
     """What is wrong with an expression, and the word it is about; None if nothing is.
 
-    columns: names it may use, besides COLUMNS.
+    columns: names it may use, besides COLUMNS, each with one value it has.
     """
     if len(expression) > MOST_CHARACTERS:
         return f"is longer than {MOST_CHARACTERS} characters", ""
@@ -73,7 +82,7 @@ def fault(expression: str, columns: set[str]) -> tuple[str, str] | None:
         tree = ast.parse(expression.strip(), mode="eval")
     except (SyntaxError, ValueError, RecursionError, MemoryError):
         return "is no expression", ""
-    known = {*COLUMNS, *columns}
+    known = {**dict.fromkeys(COLUMNS, 1.0), **columns}
     for node in ast.walk(tree):
         if isinstance(node, ast.Call):
             if not isinstance(node.func, ast.Name) or node.func.id not in {*FUNCTIONS, "value"}:
@@ -88,7 +97,7 @@ def fault(expression: str, columns: set[str]) -> tuple[str, str] | None:
         ):
             return f"uses {type(node).__name__.lower()}, which is not known here", ""
     try:
-        evaluate_expression(expression, dict.fromkeys(known, 1.0))
+        evaluate_expression(expression, known)
     except Exception as error:  # whatever simpleeval or numpy find wrong with it
         return f"cannot be worked out: {error}", ""
     return None
@@ -104,7 +113,7 @@ def _word(node: ast.AST) -> str:
     return node.id if isinstance(node, ast.Name) else ""
 
 
-def _names_a_column(node: ast.Call, known: set[str]) -> bool:
+def _names_a_column(node: ast.Call, known: Mapping[str, Any]) -> bool:
     (given, *rest) = (*node.args, None)
     return (
         not node.keywords
@@ -140,8 +149,10 @@ def columns_of(table: Any, responses: Mapping[str, str]) -> dict[str, Any]:
     """Name -> (n,) of each response for an arrow table; nan where one is no finite number."""
     if not responses:
         return {}
-    numbers = [f.name for f in table.schema if str(f.type) in ("double", "int64", "bool")]
-    columns = {name: table[name].to_numpy() for name in numbers}
+    said = " ".join(responses.values())
+    plain = {"double", "int64", "bool"}
+    wanted = [f.name for f in table.schema if str(f.type) in plain or f.name in said]
+    columns = {name: table[name].to_numpy() for name in wanted}
     out: dict[str, Any] = {}
     for name, expression in responses.items():
         value = np.broadcast_to(evaluate_expression(expression, columns | out), (len(table),))

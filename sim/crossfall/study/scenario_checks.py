@@ -14,7 +14,9 @@ from crossfall.study.responses import COLUMNS, FUNCTIONS, fault
 from crossfall.study.scenario_file import (
     CONDITIONS,
     DRIVING,
+    TILTS,
     WEIGHTS,
+    WORDS,
     ScenarioSpec,
     given_values,
 )
@@ -28,6 +30,7 @@ from crossfall.truck.schema import TruckSpec
 from crossfall.truck.sentences import suggestion
 from crossfall.truck.toml_line_index import KeyPath as Key
 
+_GOES_WITH_TILTS = f"it goes with {' and '.join(TILTS)}"
 MOST_LAID = 50  # grounds that are read before a sweep begins
 
 
@@ -37,6 +40,7 @@ def mistakes(spec: ScenarioSpec, loaded: Loaded, where: Where, folder: Path) -> 
         *_key_mistakes(spec, loaded.spec, where),
         *_design_mistakes(spec, where),
         *_driving_mistakes(spec, where),
+        *_word_mistakes(spec, where),
         *_laid_mistakes(spec, where, folder),
         *_ground_mistakes(spec, loaded.truck, where),
         *_map_mistakes(spec, where),
@@ -81,7 +85,11 @@ def _value_mistakes(
 ) -> Iterator[Problem]:
     """At most one problem: the first value that cannot stand at `key`."""
     if "." not in key:
-        yield from _condition_mistakes(where, place, key, values, key_place)
+        if key in WORDS:
+            known = WORDS[key] or tuple(truck.grip)
+            yield from _unknown_words(where, place, key, values, known)
+        else:
+            yield from _condition_mistakes(where, place, key, values, key_place)
         return
     try:
         get_value(truck, key)
@@ -98,6 +106,21 @@ def _value_mistakes(
             return
 
 
+def _unknown_words(
+    where: Where, place: Key, key: str, values: list[Any], known: tuple[str, ...]
+) -> Iterator[Problem]:
+    if place[0] == "fixed":
+        yield where.problem(place, f"'{key}' is no value of the truck", f"write {key} at the top")
+        return
+    for value in values:
+        if not isinstance(value, str):
+            yield where.problem(place, f"'{key}' is given by numbers", "list its values, all words")
+            return
+        if value not in known:
+            yield where.problem(place, f"{key} is '{value}'", suggestion(value, known))
+            return
+
+
 def _condition_mistakes(
     where: Where, place: Key, key: str, values: list[Any], key_place: Key | None
 ) -> Iterator[Problem]:
@@ -109,7 +132,7 @@ def _condition_mistakes(
                 return
         return
     if key not in CONDITIONS:
-        known = [*CONDITIONS, *DRIVING, *TruckSpec.model_fields]
+        known = [*CONDITIONS, *WORDS, *DRIVING, *TruckSpec.model_fields]
         hint = suggestion(key, known)
         what = f"'{key}' is neither a dotted key of the truck nor a condition"
         yield where.problem(key_place or place, what, hint)
@@ -154,7 +177,10 @@ def _map_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
     for i, wanted in enumerate(spec.map):
         for side in ("x", "y"):
             name = getattr(wanted, side)
-            if name not in columns:
+            if name in WORDS and name in columns:
+                what = f"'{name}' is a word, and each of its values has a panel already"
+                yield where.problem(("map", i, side), what, "draw over numbers")
+            elif name not in columns:
                 hint = suggestion(name, columns)
                 yield where.problem(("map", i, side), f"'{name}' is no column to draw over", hint)
         if wanted.shows == "slope" and not _given(spec, "slope_deg"):
@@ -163,7 +189,7 @@ def _map_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
 
 
 def _response_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
-    own = {a.key for a in spec.axis} | set(spec.fixed)
+    own = _known(spec)
     for i, one in enumerate(spec.response):
         if one.name in COLUMNS or one.name in own:
             what = f"'{one.name}' is a column already"
@@ -172,7 +198,12 @@ def _response_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
             what, word = found
             names = [*COLUMNS, *sorted(own), *FUNCTIONS]
             yield where.problem(("response", i, "is"), what, suggestion(word, names))
-        own.add(one.name)
+        own[one.name] = 1.0
+
+
+def _known(spec: ScenarioSpec) -> dict[str, Any]:
+    """Columns of the scenario's own, each with one of its values."""
+    return {**{a.key: a.grid_values()[0] for a in spec.axis}, **spec.fixed}
 
 
 def _keep_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
@@ -182,7 +213,7 @@ def _keep_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
         what = f"has no use in {spec.method}"
         yield where.problem(("keep",), what, "it goes with tilt trial and slope trial")
         return
-    own = {a.key for a in spec.axis} | set(spec.fixed)
+    own = _known(spec)
     if found := fault(spec.keep, own):
         what, word = found
         names = [*COLUMNS, *sorted(own), *FUNCTIONS]
@@ -193,7 +224,10 @@ def _front_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
     columns = [*COLUMNS, *(a.key for a in spec.axis), *spec.responses]
     for i, front in enumerate(spec.front):
         for name in front.aims:
-            if name not in columns:
+            if name in WORDS:
+                what = f"'{name}' is a word, of which none is higher"
+                yield where.problem(("front", i, "aims", name), what, "aim at numbers")
+            elif name not in columns:
                 hint = suggestion(name, columns)
                 yield where.problem(("front", i, "aims", name), f"'{name}' is no column", hint)
 
@@ -206,9 +240,37 @@ def _driving_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
         if key in DRIVING and not drives:
             what = f"'{key}' is for a truck that drives"
             yield where.problem(place, what, "use it with slope trial or critical slope")
-        if key == "slope_deg" and spec.method in ("tilt trial", "critical slope"):
+        if key == "slope_deg" and spec.method in (*TILTS, "critical slope"):
             what = f"'slope_deg' has no use in a {spec.method}"
             yield where.problem(place, what, "it finds the slope itself")
+
+
+def _word_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
+    """Conditions in words: said twice, or of no use to the method."""
+    drives = spec.method in ("slope trial", "critical slope")
+    for key in WORDS:
+        axis = any(a.key == key for a in spec.axis)
+        place: Key = _place_of(spec, key) if axis else (key,)
+        what = f"'{key}' is varied" if axis else "is given"
+        if axis and getattr(spec, key) is not None and key in spec.model_fields_set:
+            yield where.problem((key,), "is given and is varied", "keep one of the two")
+        if not axis and getattr(spec, key) is None:
+            continue
+        if key == "surface" and _given(spec, "grip"):
+            yield where.problem(place, f"{what} and so is grip", "keep one of the two")
+        if key in ("engine", "trial") and spec.method not in TILTS:
+            what = f"'{key}' is varied but has" if axis else "has"
+            yield where.problem(place, f"{what} no use in {spec.method}", _GOES_WITH_TILTS)
+        tried = given_values(spec, key) or [getattr(spec, key)]
+        if key == "trial" and spec.method == "convergence" and "none" in tried:
+            yield where.problem(place, "is 'none', but convergence tries", "careful or quick")
+        if key == "hold" and drives and "rail" in tried:
+            yield where.problem(place, "is 'rail', but the truck drives", "leave it out")
+    for engine in given_values(spec, "engine") or [spec.engine]:
+        if engine in WORDS["engine"] and not installed(engine):
+            place = _place_of(spec, "engine") if spec.engine is None else ("engine",)
+            what = f"is '{engine}', which is not installed here"
+            yield where.problem(place, what, f"choose {usual_engine()}, or leave it out")
 
 
 def _laid_mistakes(spec: ScenarioSpec, where: Where, folder: Path) -> Iterator[Problem]:
@@ -249,24 +311,12 @@ def _place_of(spec: ScenarioSpec, key: str) -> Key:
 
 def _ground_mistakes(spec: ScenarioSpec, truck: Truck, where: Where) -> Iterator[Problem]:
     if spec.surface is not None:
-        if _given(spec, "grip"):
-            what = "is given and so is grip"
-            yield where.problem(("surface",), what, "keep one of the two")
         try:
             choose_grip(truck, spec.surface)
         except InputError as error:
             (problem,) = error.problems
             yield where.problem(("surface",), problem.what, problem.allowed)
-    drives = spec.method in ("slope trial", "critical slope")
-    if spec.hold == "rail" and drives:
-        yield where.problem(("hold",), "is 'rail', but the truck drives", "leave it out")
-    for key in ("engine", "trial"):
-        if getattr(spec, key) is not None and spec.method != "tilt trial":
-            yield where.problem((key,), f"has no use in {spec.method}", "it goes with tilt trial")
-    if spec.engine is not None and not installed(spec.engine):
-        what = f"is '{spec.engine}', which is not installed here"
-        yield where.problem(("engine",), what, f"choose {usual_engine()}, or leave it out")
-    if spec.ranges and (drives or spec.method == "closed form"):
+    if spec.ranges and spec.method not in ("compliant", "tilt trial"):
         what = f"has no use in {spec.method}"
         yield where.problem(("ranges",), what, "it goes with compliant and tilt trial")
 

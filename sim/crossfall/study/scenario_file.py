@@ -2,8 +2,10 @@
 
     name = "track against approach angle"
     truck = "bramble"                  # a demo truck, or a file beside this one
-    method = "closed form"             # closed form, compliant, tilt trial; or by driving across:
-                                       # slope trial (at slope_deg), critical slope (finds it)
+    method = "closed form"             # closed form, compliant, tilt trial, convergence (the trial
+                                       # made finer in step, solver and rate, in each engine); or
+                                       # by driving across: slope trial (at slope_deg), critical
+                                       # slope (finds it)
     headings_deg = [0, 90, 180, 270]   # unless heading_deg is an axis
     repeats = 1                        # each point this often, with seeds of its own
     seed = 1
@@ -16,7 +18,8 @@
                                        # where it is installed
     keep = "trial_deg < 40"            # which trials' records are kept, an expression as of a
                                        # response; 1: all; the table names each one's file
-    trial = "careful"                  # careful, or quick: half the time, intervals twice as wide
+    trial = "careful"                  # careful; quick: half the time, intervals twice as wide; or
+                                       # none: only the statics
     ranges = false                     # true: 95 % ranges too, at sixty times the cost; for
                                        # compliant and tilt trial
 
@@ -24,7 +27,8 @@
     "both.suspension.spring_n_per_mm" = 0.3
 
     [[axis]]
-    key = "both.track_mm"              # a dotted key, or heading_deg, slope_deg, grip, and for
+    key = "both.track_mm"              # a dotted key; surface, hold, engine or trial, with values
+                                       # = ["brakes", "rail"]; heading_deg, slope_deg, grip, and for
                                        # driving speed_mm_per_s and a ground: stone_mm,
                                        # rough_mm, ditch_mm (0: none), field_file (see
                                        # trials/grounds/ for each)
@@ -55,14 +59,14 @@ Every mistake is found before anything runs, each with its file, line and key.
 
 from __future__ import annotations
 
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any, Literal, get_args
 
 import numpy as np
 from pydantic import Field, PlainValidator, model_validator
 from pydantic_core import PydanticKnownError
 
 from crossfall.answers.conditions import Hold
-from crossfall.engines.held import EngineName
+from crossfall.engines.held import ENGINES, EngineName
 from crossfall.study.design import DesignKind
 from crossfall.trials.grounds import ground_keys
 from crossfall.trials.pace import Care
@@ -78,9 +82,22 @@ CONDITIONS: dict[str, tuple[float, float]] = {  # keys that are no value of a tr
     # 0: none, so that an axis may begin with the plane
     **{key: (0.0, ground.high) for key, ground in ground_keys().items() if not ground.file},
 }
+TrialCare = Care | Literal["none"]
+WORDS: dict[str, tuple[str, ...]] = {  # conditions in words; the surfaces are those of the truck
+    "surface": (),
+    "hold": get_args(Hold),
+    "engine": ENGINES,
+    "trial": (*get_args(Care), "none"),
+}
 DRIVING = ("speed_mm_per_s", *ground_keys())  # conditions of trials that drive
-WEIGHTS = ("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm", "front_share")  # of every build
-MethodName = Literal["closed form", "compliant", "tilt trial", "slope trial", "critical slope"]
+WEIGHTS = (  # of every build
+    *("mass_g", "cg_x_mm", "cg_y_mm", "cg_z_mm", "front_share"),
+    *("front_track_mm", "rear_track_mm"),
+)
+TILTS = ("tilt trial", "convergence")  # methods that tilt in an engine
+MethodName = Literal[
+    "closed form", "compliant", "tilt trial", "convergence", "slope trial", "critical slope"
+]
 
 
 def _plain(value: object) -> bool | float | str:
@@ -175,7 +192,7 @@ class _FrontSpec(Strict):
 class LimitsSpec(Strict):
     """When a trial is given up."""
 
-    trial_s: Annotated[float, Field(gt=0, le=86_400)] = 120.0
+    trial_s: Annotated[float, Field(gt=0, le=86_400)] | None = None  # 120, of convergence 3600
 
 
 class ScenarioSpec(Strict):
@@ -192,7 +209,7 @@ class ScenarioSpec(Strict):
     surface: Name | None = None
     hold: Hold = "brakes"
     engine: EngineName | None = None
-    trial: Care | None = None
+    trial: TrialCare | None = None
     ranges: bool = False
     keep: Line | None = None
     repeats: Annotated[int, Field(ge=1, le=1_000_000)] = 1
@@ -205,6 +222,11 @@ class ScenarioSpec(Strict):
     map: Annotated[tuple[MapSpec, ...], Field(strict=False)] = ()
     response: Annotated[tuple[ResponseSpec, ...], Field(strict=False)] = ()
     front: Annotated[tuple[_FrontSpec, ...], Field(strict=False)] = ()
+
+    @property
+    def trial_seconds(self) -> float:
+        """When a trial is given up."""
+        return self.limits.trial_s or (3600.0 if self.method == "convergence" else 120.0)
 
     @property
     def responses(self) -> dict[str, str]:

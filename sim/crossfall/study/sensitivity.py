@@ -11,8 +11,9 @@ Phys. Commun. 181 (2010) 259-270; M. D. Morris, Technometrics 33 (1991) 161-174.
 
 from __future__ import annotations
 
+import itertools
 import math
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
@@ -21,12 +22,14 @@ import numpy as np
 from crossfall.study.methods import NoAnswer, ahead, compliant_rows
 from crossfall.study.responses import with_responses
 from crossfall.study.scenario import Scenario
+from crossfall.study.scenario_file import WORDS
 from crossfall.study.sweep import common_of
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
 
 How = Literal["sobol", "morris"]
 _Progress = Callable[[int, int], None]
+_Case = tuple[float, dict[str, str]]  # heading, deg or nan, and words
 RESPONSES = ("tip_deg", "goes_at_deg", "rigid_deg", "first_lift_deg")
 TRAJECTORIES, LEVELS = 32, 6  # of Morris' design, if nothing else is said
 _SAMPLES = 128
@@ -52,10 +55,12 @@ class AxisIndex:
 
 @dataclass(frozen=True)
 class Sensitivity:
-    """On one heading, deg; nan where heading is an axis. axes: the strongest first. answers: how
-    many it rests on, of which `lost` had none and count as the mean. mean, sd: of the response."""
+    """On one heading, deg; nan where heading is an axis. words: the values of axes that hold words,
+    which have no range but an answer each. axes: the strongest first. answers: how many it rests
+    on, of which `lost` had none and count as the mean. mean, sd: of the response."""
 
     heading: float
+    words: Mapping[str, str]
     response: str
     how: How
     axes: tuple[AxisIndex, ...]
@@ -63,6 +68,12 @@ class Sensitivity:
     sd: float
     answers: int
     lost: int
+
+    @property
+    def said(self) -> tuple[str, ...]:
+        """Heading and words as a title has them."""
+        heading = () if math.isnan(self.heading) else (f"heading {self.heading:g}",)
+        return *heading, *self.words.values()
 
 
 def sobol_sensitivity(
@@ -73,7 +84,8 @@ def sobol_sensitivity(
     samples: int | None = None,
     progress: _Progress = lambda done, of: None,
 ) -> tuple[Sensitivity, ...]:
-    """The indices of every axis on every heading of a scenario, by the compliant answer.
+    """The indices of every axis of numbers, on every heading of a scenario and for every value of
+    its axes of words, by the compliant answer.
 
     response: one of RESPONSES or of the scenario's own; rigid_deg where the scenario's method is
     the closed form, else tip_deg, if not given. Axes count as even between their least and greatest
@@ -97,10 +109,12 @@ def sobol_sensitivity(
     seed = scenario.spec.seed + 1  # the library takes 0 for no seed
     drawn = _drawn(problem, how, count, seed)
     headings = [math.nan] if scenario.heading_varies else list(scenario.headings)
-    values = _answers(scenario, list(bounds), drawn, headings, response, progress)
+    said = [[(a.key, v) for v in a.values] for a in scenario.axes if a.key in WORDS]
+    cases = [(h, dict(words)) for h in headings for words in itertools.product(*said)]
+    values = _answers(scenario, list(bounds), drawn, cases, response, progress)
     return tuple(
-        _indices(problem, how, h, response, drawn, v, seed)
-        for h, v in zip(headings, values, strict=True)
+        _indices(problem, how, case, response, drawn, v, seed)
+        for case, v in zip(cases, values, strict=True)
     )
 
 
@@ -111,6 +125,8 @@ def _bounds(scenario: Scenario) -> dict[str, tuple[float, float]]:
         what = f"its method is '{scenario.spec.method}'"
         raise InputError(Problem(name, what, "sensitivity is asked of closed form or compliant"))
     for axis in scenario.axes:
+        if axis.key in WORDS:
+            continue
         if not all(isinstance(v, float) for v in axis.values) or min(axis.values) == max(
             axis.values
         ):
@@ -118,7 +134,8 @@ def _bounds(scenario: Scenario) -> dict[str, tuple[float, float]]:
             raise InputError(Problem(name, what, "give it a first and a last"))
         found[axis.key] = (float(min(axis.values)), float(max(axis.values)))
     if len(found) < 2:
-        raise InputError(Problem(name, f"has {len(found)} axis", "two or more can be compared"))
+        what = f"has {len(found)} axis of numbers"
+        raise InputError(Problem(name, what, "two or more can be compared"))
     return found
 
 
@@ -136,46 +153,43 @@ def _answers(
     scenario: Scenario,
     keys: Sequence[str],
     drawn: Array,
-    headings: Sequence[float],
+    cases: Sequence[_Case],
     response: str,
     progress: _Progress,
 ) -> Array:
-    """(H, N) in the response's unit, nan where there is no answer."""
+    """(C, N) in the response's unit, nan where there is no answer."""
     own = scenario.spec.responses
     common, seed = common_of(scenario) | {"method": "compliant"}, scenario.seed_of(0)
-    out = np.full((len(headings), len(drawn)), np.nan)
+    out = np.full((len(cases), len(drawn)), np.nan)
     for begin in range(0, len(drawn), _STACK):
-        progress(begin * len(headings), drawn.shape[0] * len(headings))
+        progress(begin * len(cases), out.size)
         some = range(begin, min(begin + _STACK, len(drawn)))
         tasks = [
-            (
-                h,
-                i,
-                dict(zip(keys, map(float, drawn[i]), strict=True)) | _at(heading) | {"seed": seed},
-            )
-            for h, heading in enumerate(headings)
+            (c, i, dict(zip(keys, map(float, drawn[i]), strict=True)) | at | {"seed": seed})
+            for c, at in enumerate(map(_at, cases))
             for i in some
         ]
         ahead(common, [payload for _, _, payload in tasks])
-        for h, i, payload in tasks:
+        for c, i, payload in tasks:
             try:
                 row = {**payload, **compliant_rows(common, payload)[0]}
                 value = with_responses(row, own)[response] if response in own else row[response]
             except (NoAnswer, InputError):
                 continue
-            out[h, i] = np.nan if value is None else value
+            out[c, i] = np.nan if value is None else value
     progress(out.size, out.size)
     return out
 
 
-def _at(heading: float) -> dict[str, float]:
-    return {} if math.isnan(heading) else {"heading_deg": heading}
+def _at(case: _Case) -> dict[str, Any]:
+    heading, words = case
+    return {**words, **({} if math.isnan(heading) else {"heading_deg": heading})}
 
 
 def _indices(
     problem: dict[str, Any],
     how: How,
-    heading: float,
+    case: _Case,
     response: str,
     drawn: Array,
     values: Array,
@@ -186,7 +200,7 @@ def _indices(
         raise InputError(Problem("sensitivity", "no build in the range has an answer", "narrow it"))
     mean, sd = float(values[~lost].mean()), float(values[~lost].std())
     axes = _analysed(problem, how, drawn, np.where(lost, mean, values), seed)
-    return Sensitivity(heading, response, how, axes, mean, sd, len(values), int(lost.sum()))
+    return Sensitivity(*case, response, how, axes, mean, sd, len(values), int(lost.sum()))
 
 
 def _analysed(

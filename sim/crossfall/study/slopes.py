@@ -215,7 +215,11 @@ def static_answer(truck: Truck, crossing: Crossing) -> tuple[float, float]:
     """
     grip = likely(crossing.grip)
     tip = standing_tip(truck, crossing.heading, grip)
-    return tip, math.nan if grip is None else math.atan(grip)
+    if grip is None:
+        return tip, math.nan
+    from crossfall.answers.tips import tip_angles
+
+    return tip, float(tip_angles(truck, [crossing.heading], grip).slide[0])
 
 
 def standing_tip(truck: Truck, heading: float, grip: float | None = None) -> float:

@@ -11,13 +11,14 @@ import numpy as np
 
 from crossfall.study.export import FAILURE, LEADING
 from crossfall.study.scenario import Scenario
-from crossfall.study.scenario_file import WEIGHTS
+from crossfall.study.scenario_file import WEIGHTS, WORDS
 from crossfall.study.sweep import PARQUET, STORE
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
 
 SURPRISES = 8
 MOST_HEADINGS = 16  # lines of the table by heading
+_TRIALS = {"none": "no trial", "quick": "quick trial", "careful": "careful trial"}
 _Columns = dict[str, Any]
 
 
@@ -32,10 +33,11 @@ class Failure:
 
 @dataclass(frozen=True)
 class HeadingLine:
-    """Tip angles found on one heading; all deg, nan where nothing tips. tips_first: share of lines,
-    or nan."""
+    """Tip angles found on one heading; all deg, nan where nothing tips. words: what else tells
+    the lines apart, as "rail". tips_first: share of lines, or nan."""
 
     heading_deg: float
+    words: str
     lines: int
     least: float
     median: float
@@ -58,6 +60,23 @@ class Surprise:
 
 
 @dataclass(frozen=True)
+class ConvergenceLine:
+    """One thing made finer in one engine, over all builds and conditions; deg. change: largest from
+    the finest. order: median of those seen, of which there are `orders`. held: builds whose usual
+    interval holds the finest. varied "engine": change is the largest between two engines, and held
+    where their intervals allow it."""
+
+    engine: str
+    varied: str
+    finer: float
+    builds: int
+    change: float
+    order: float
+    orders: int
+    held: int
+
+
+@dataclass(frozen=True)
 class Morning:
     """The summary of a batch. columns: its table. took: s of worker time, or nan."""
 
@@ -68,6 +87,7 @@ class Morning:
     failures: tuple[Failure, ...]
     headings: tuple[HeadingLine, ...]
     surprises: tuple[Surprise, ...]
+    convergence: tuple[ConvergenceLine, ...]
     versions: str
     digest: str
     took: float
@@ -79,15 +99,16 @@ def summarize(scenario: Scenario, folder: Path) -> Morning:
     columns = read_columns(folder)
     causes = columns[FAILURE]
     good = np.array([c is None for c in causes], bool)
-    lines = len(good)
+    lines, place = len(good), columns["place"]
     return Morning(
         scenario,
-        int(good.sum()),
-        int(lines - good.sum()),
+        len(np.unique(place[good])),
+        len(np.unique(place[~good])),
         scenario.total,
         failures(columns, good),
-        heading_lines(columns, good),
+        heading_lines(columns, _as_usual(columns, good)),
         surprises(columns, good),
+        convergence_lines(columns, good),
         str(columns["versions"][0]) if lines else "",
         str(columns["spec"][0]) if lines else "",
         _took(folder),
@@ -133,29 +154,86 @@ def failures(columns: _Columns, good: Any) -> tuple[Failure, ...]:
 
 
 def heading_lines(columns: _Columns, good: Any) -> tuple[HeadingLine, ...]:
-    """Tip angles by heading; where heading was swept finely, of every few."""
+    """Tip angles by heading and by words; where heading was swept finely, of every few."""
     if "tip_deg" not in columns or "heading_deg" not in columns:
         return ()
     tips, headings = numbers(columns, "tip_deg"), numbers(columns, "heading_deg")
-    first = columns.get("trial_outcome", columns.get("first"))
+    first = columns.get("first")
+    if "trial_outcome" in columns:
+        tried = columns["trial_outcome"]
+        first = np.where([outcome is None for outcome in tried], first, tried)
     found = []
     every = np.unique(headings[good])
     for heading in every[:: -(-len(every) // MOST_HEADINGS) or 1]:
-        here = good & (headings == heading)
-        some = tips[here][np.isfinite(tips[here])]
-        least, median, greatest = np.quantile(some, [0, 0.5, 1]) if len(some) else [np.nan] * 3
-        share = float("nan") if first is None else float(np.mean(first[here] == "tips"))
+        for words, alike in by_words(columns):
+            here = good & alike & (headings == heading)
+            some = tips[here][np.isfinite(tips[here])]
+            a, b, c = map(float, np.quantile(some, [0, 0.5, 1]) if len(some) else [np.nan] * 3)
+            share = float("nan") if first is None else float(np.mean(first[here] == "tips"))
+            found.append(HeadingLine(float(heading), words, int(here.sum()), a, b, c, share))
+    return tuple(found)
+
+
+def convergence_lines(columns: _Columns, good: Any) -> tuple[ConvergenceLine, ...]:
+    """The referee's table over a whole scenario; empty where none was asked for."""
+    if "varied" not in columns:
+        return ()
+    varied, engine, place = (columns[k] for k in ("varied", "trial_engine", "place"))
+    finer, tip, low, high, order = (
+        numbers(columns, k)
+        for k in ("finer", "trial_deg", "trial_ci_low_deg", "trial_ci_high_deg", "observed_order")
+    )
+    change = numbers(columns, "change_from_finest_deg")
+    found = []
+    kinds = dict.fromkeys(zip(engine[good], varied[good], finer[good].astype(str), strict=True))
+    for name, what, times in kinds:
+        here = good & (engine == name) & (varied == what) & (finer.astype(str) == times)
+        if what == "engine":
+            keys = ("engines_apart_deg", "engines_apart_ci_low_deg", "engines_apart_ci_high_deg")
+            apart, below, above = (numbers(columns, k)[here] for k in keys)
+            held, by, orders = (below <= 0) & (above >= 0), apart, np.zeros(0)
+        else:
+            finest = tip - change  # of the same kind, on the same line
+            held, by = ((low <= finest) & (finest <= high))[here], change[here]
+            orders = order[here][np.isfinite(order[here])]
+        tipped = by[np.isfinite(by)]
         found.append(
-            HeadingLine(
-                float(heading),
-                int(here.sum()),
-                float(least),
-                float(median),
-                float(greatest),
-                share,
+            ConvergenceLine(
+                str(name),
+                str(what),
+                float(times),
+                len(np.unique(place[here])),
+                float(np.max(np.abs(tipped))) if len(tipped) else np.nan,
+                float(np.median(orders)) if len(orders) else np.nan,
+                len(orders),
+                int(held.sum()),
             )
         )
     return tuple(found)
+
+
+def _as_usual(columns: _Columns, good: Any) -> Any:
+    """Without the trials that were made finer, which say the same again."""
+    if "varied" not in columns:
+        return good
+    return good & (columns["varied"] == "step") & (numbers(columns, "finer") == 1)
+
+
+def by_words(columns: _Columns) -> list[tuple[str, Any]]:
+    """The lines of each combination of words that were varied, and how it is said; all lines, and
+    "", where none was."""
+    lines = len(columns[FAILURE])
+    found: list[tuple[str, Any]] = [("", np.ones(lines, bool))]
+    for key in WORDS:
+        values = list(dict.fromkeys(columns[key])) if key in input_names(columns) else []
+        if len(values) > 1:
+            said = {v: _TRIALS.get(v, v) for v in values}
+            found = [
+                (f"{before}, {said[v]}".lstrip(", "), some & (columns[key] == v))
+                for before, some in found
+                for v in values
+            ]
+    return [(words, some) for words, some in found if some.any()]
 
 
 def surprises(columns: _Columns, good: Any) -> tuple[Surprise, ...]:

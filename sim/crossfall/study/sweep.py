@@ -11,13 +11,14 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from crossfall.engines.held import usual_engine
+from crossfall.engines.held import ENGINES, installed, usual_engine
 from crossfall.study.blocks import batch_of_blocks, do_blocks, done_blocks
 from crossfall.study.export import export, export_columns
 from crossfall.study.methods import STACK
 from crossfall.study.pool import TrialLimits
 from crossfall.study.runner import RunProgress, run_batch
 from crossfall.study.scenario import Scenario, scenario_folder
+from crossfall.study.scenario_file import given_values
 from crossfall.study.store import full_disk, is_full
 from crossfall.study.task import Batch, canonical, make_batch, value_digest
 from crossfall.study.versions import versions_of
@@ -26,6 +27,7 @@ from crossfall.truck.digest import truck_digest as truck_digest
 _METHODS = {
     "compliant": "crossfall.study.methods:compliant_rows",
     "tilt trial": "crossfall.study.methods:tilt_rows",
+    "convergence": "crossfall.study.methods:convergence_rows_of",
     "slope trial": "crossfall.study.methods:slope_rows",
     "critical slope": "crossfall.study.methods:critical_rows",
 }
@@ -53,8 +55,13 @@ class SweepResult:
 
 
 def default_folder(scenario: Scenario) -> Path:
-    """Where the results of a scenario go if nothing else is said."""
-    return folder_of(str(scenario.path))
+    """Where the results of a scenario go if nothing else is said; of one that is no file, in a
+    folder of its own for every truck and question, whatever they are called."""
+    folder = folder_of(str(scenario.path))
+    if scenario.path.is_file():
+        return folder
+    asked = value_digest([common_of(scenario), json.loads(scenario.spec.model_dump_json())])
+    return folder.with_name(f"{folder.name}-{asked[:6]}")
 
 
 def folder_of(scenario_or_folder: str) -> Path:
@@ -90,7 +97,7 @@ def common_of(scenario: Scenario) -> dict[str, Any]:
         "fixed": dict(spec.fixed),
         "surface": spec.surface,
         "hold": spec.hold,
-        "engine": (spec.engine or usual_engine()) if spec.method == "tilt trial" else None,
+        "engine": spec.engine,
         "trial": spec.trial or "careful",
         "ranges": spec.ranges,
         "keep": spec.keep,
@@ -106,6 +113,12 @@ def batch_of(scenario: Scenario, folder: Path = Path()) -> Batch:
     if scenario.spec.method == "closed form":
         return batch_of_blocks(scenario)
     spec, common = scenario.spec, common_of(scenario)
+    engines = given_values(spec, "engine")
+    if spec.method == "convergence" and not engines:
+        engines = [spec.engine] if spec.engine else [e for e in ENGINES if installed(e)]
+    elif spec.method == "tilt trial" and not engines:
+        engines = [spec.engine or usual_engine()]
+        common["engine"] = engines[0]
     local = {name: common.pop(name) for name in ("folder", "ground_folder")}
     local["records"] = str(folder.resolve() / RECORDS)
     headings = 1 if scenario.heading_varies else len(scenario.headings)
@@ -117,7 +130,7 @@ def batch_of(scenario: Scenario, folder: Path = Path()) -> Batch:
         scenario.payloads,
         scenario.total,
         spec=str(common["truck"]),
-        versions=versions_of(spec.method, common["engine"]),
+        versions=versions_of(spec.method, engines),
         local=local,
         together=headings * max(1, stack // headings),
     )
@@ -148,7 +161,7 @@ def run_scenario(
             store,
             workers=workers,
             cluster=cluster,
-            limits=TrialLimits(trial=scenario.spec.limits.trial_s),
+            limits=TrialLimits(trial=scenario.spec.trial_seconds),
             retry_failed=retry_failed,
             watch=watch,
             stop=stop,

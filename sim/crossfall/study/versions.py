@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import platform
+from collections.abc import Iterable
 from functools import cache
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
@@ -17,6 +18,7 @@ _STATICS = (
 _TRIALS = (
     *_STATICS,
     *("code of engines", "code of trials", "code of slopes", "code of search"),
+    "code of convergence",
 )
 _CLOSED = (*_STATICS, "code of closed form", "code of design")
 _CODE = {
@@ -31,15 +33,16 @@ _CODE = {
     "code of design": "study/design.py",
     "code of slopes": "study/slopes.py",
     "code of search": "study/critical.py",
+    "code of convergence": "study/convergence.py",
 }
 
 
-def versions_of(method: str, engine: EngineName | None = None) -> dict[str, str]:
+def versions_of(method: str, engines: Iterable[EngineName] = ()) -> dict[str, str]:
     """Name -> version of everything that can change a row of a scenario's method.
 
-    engine: of its trials, Bullet if not said.
+    engines: of its trials, Bullet if not said.
     """
-    tried = (*_TRIALS, PACKAGES[engine or "bullet"])
+    tried = (*_TRIALS, *(PACKAGES[engine] for engine in list(engines) or ["bullet"]))
     names = {"closed form": _CLOSED, "compliant": _STATICS}.get(method, tried)
     return {"crossfall": _installed("crossfall"), **{name: _installed(name) for name in names}}
 

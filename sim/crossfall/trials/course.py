@@ -2,8 +2,9 @@
 
 The way is driven straightened out: the truck goes straight on over level ground, while gravity
 turns as the hill does under it, and stones and ramps lie beside its line as they lie beside the
-way. So all that a slope, a stone and a ramp do to springs, tyres and balance is there; what is left
-out is steering, and that wheels on a bend go different ways.
+way. It is steered to stay on that line. So all that a slope, a stone and a ramp do to springs,
+tyres and balance is there; what is left out is what a bend asks of the wheels: that they are turned
+for it, and go different ways.
 """
 
 from __future__ import annotations
@@ -107,6 +108,7 @@ def drive_course(
         drive=drive,
         grip=grip,
         settings=settings,
+        steering=True,
     ) as going:
         going.settle(float(course.heading[0]), course.slope, manner.tilt, manner.settle)
         outcome, when, at = _drive(going, course, manner)
@@ -170,17 +172,18 @@ def _watch(going: Going) -> None:
 
 
 class _Aside:
-    """How far the truck has moved to its side, not where its wheels point, in the last _WINDOW."""
+    """How far the rear axle has moved to its side, not where its wheels point, in the last
+    _WINDOW."""
 
     def __init__(self, going: Going) -> None:
         self._going = going
-        self._was = (going.travelled, going.sideways)
+        self._was = going.rear
         self._seen: list[tuple[float, float]] = []
         self._total = 0.0
 
     def look(self) -> float:
         """m."""
-        now = (self._going.travelled, self._going.sideways)
+        now = self._going.rear
         moved = (now[0] - self._was[0], now[1] - self._was[1], 0.0)
         self._was = now
         self._total += float(self._going.along_truck(moved)[1])

@@ -36,7 +36,8 @@ RECALL = 20  # steps in which it makes good a lasting error; a wheel on the grou
 class Drive:
     """How a truck is driven; forces in weights of the truck, so that they fit any size.
 
-    locked: front and rear, whether an axle turns both its wheels at one speed. thrust: push of all
+    locked: front and rear, whether an axle turns both its wheels at one speed; None for the truck's
+    own differentials. thrust: push of all
     driven wheels together at the torque limit. brake: pull of the same wheels at full brake.
     top_speed: m/s at full throttle. shaft_ratio: shaft turns per wheel turn, None for the truck's
     final drive, which takes all of the reduction to be in the axles; where a gearbox before the
@@ -44,7 +45,7 @@ class Drive:
     where the shafts turn clockwise seen from behind when driving forward, else -1.
     """
 
-    locked: tuple[bool, bool] = (True, True)
+    locked: tuple[bool, bool] | None = None
     thrust: float = 1.2
     brake: float = 1.2
     top_speed: float = 1.5
@@ -72,7 +73,8 @@ class Driveline:
         self._smooth = [0.0, 0.0, 0.0, 0.0]  # N m, real size
         self._speed = 0.0
         self._limit = 0.0
-        self._open = [axle for axle in driven if not drive.locked[axle]]
+        locked = drive.locked or tuple(not axle.open for axle in truck.axles)
+        self._open = [axle for axle in driven if not locked[axle]]
         self._held = True
         for w, spins in enumerate(self._spins):
             if len(spins) == 2 and (w // 2 not in driven or w // 2 in self._open):

@@ -17,6 +17,7 @@ from crossfall.engines.rig import Rig
 from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive, Driveline
 from crossfall.trials.grounds.base import Ground
+from crossfall.trials.helm import Helm
 from crossfall.trials.record import Record, contact_slip
 from crossfall.trials.stability_margin import effective_gravity, force_angles
 from crossfall.truck.model import GRAVITY, Array, Truck, frozen
@@ -66,13 +67,15 @@ class _Look:
 class Going:
     """One drive while it is going on. Real seconds, metres, radians.
 
+    rear: (2,) m of the middle of the rear axle, as travelled and sideways count. pointing: rad by
+    which the truck points to the left of where it started.
     travelled, sideways, rolled, fell_back: m, at the last look; rolled is the turning of the driven
     wheels times their radius, weighted by what they carry, and fastest that of the quickest of
     them; fell_back is how far it has come back from the farthest point. lean: rad, of the chassis
     from the ground's normal. loads: (4,) N. hull: where the chassis itself presses, (3,) m each.
     """
 
-    def __init__(self, rig: Rig, truck: Truck, drive: Drive) -> None:
+    def __init__(self, rig: Rig, truck: Truck, drive: Drive, steering: bool = False) -> None:
         self.rig, self.truck = rig, truck
         self.driveline = Driveline(rig, truck, drive)
         self.gravity = (0.0, 0.0, -GRAVITY)
@@ -88,6 +91,8 @@ class Going:
         self._seen: list[_Look] = []
         self._tick = 0
         self._began: tuple[float, float] | None = None
+        self.rear, self.pointing = (0.0, 0.0), 0.0
+        self.helm = Helm(rig, truck) if steering else None
         self._turned: list[float] = []
         self._per_second = rig.scale.time / rig.dt
 
@@ -134,6 +139,12 @@ class Going:
         if self._began is None:
             self._began = (x, y)
         self.travelled, self.sideways = x - self._began[0], y - self._began[1]
+        back = (sum(at[i] for at, _ in inner[2:]) / 2 / scale.length for i in (0, 1))
+        self.rear = next(back) - self._began[0], next(back) - self._began[1]
+        ahead = self.ahead_of_truck()
+        self.pointing = math.atan2(ahead[1], ahead[0])
+        if self.helm is not None:
+            self.helm.keep(*self.rear, self.pointing)
         self.farthest = max(self.farthest, self.travelled)
         self._roll()
         self.hull = [tuple(v / scale.length for v in at) for at, _ in world.hull_contacts()]
@@ -187,6 +198,10 @@ class Going:
         turned = Rotation.from_quat(self._pose()[3:]).apply(direction, inverse=True)
         return np.asarray(turned)
 
+    def ahead_of_truck(self) -> Array:
+        """(3,) where the truck's nose points, in ground axes."""
+        return np.asarray(Rotation.from_quat(self._pose()[3:]).apply((1.0, 0.0, 0.0)))
+
     def _pose(self) -> Array:
         return np.asarray(self.rig.world.chassis_poses([self.rig.world.chassis()])[0])
 
@@ -210,8 +225,11 @@ class Going:
         joints[:, straight] /= length
         give = np.zeros((len(seen), 4, 3))
         for w, names in enumerate(self._names):
-            tyres = [world.moving.index(f"{n}_tyre") for n in names if f"{n}_tyre" in world.joints]
-            give[:, w, 2] = joints[:, tyres].mean(axis=1) if tyres else 0.0
+            for way, name in enumerate(("tyre_along", "tyre_aside", "tyre")):
+                tyres = [
+                    world.moving.index(j) for n in names if (j := f"{n}_{name}") in world.joints
+                ]
+                give[:, w, way] = joints[:, tyres].mean(axis=1) if tyres else 0.0
         wheels = np.array([[(*at, *turn) for at, turn in look.inner] for look in seen])
         wheels[:, :, :3] /= length
         radii = np.array([a.tyre.radius for a in self.truck.axles for _ in (0, 1)])
@@ -251,14 +269,15 @@ def under_way(
     drive: Drive,
     grip: float | None,
     settings: GroundSettings,
+    steering: bool = False,
 ) -> Iterator[Going]:
     """The truck held on its brakes on level ground; the world closes at the end.
 
     Springs and dampers are the truck's own: here motion matters, so nothing is damped up.
     """
-    with Rig(truck, settings) as rig:
+    with Rig(truck, settings, steering=steering) as rig:
         ground.lay(rig, truck, heading, reach)
         rig.world.hull_grip(SCRAPE)
         for wheel in range(4):
             rig.world.grip(wheel, settings.stick if grip is None else grip)
-        yield Going(rig, truck, drive)
+        yield Going(rig, truck, drive, steering)

@@ -5,7 +5,7 @@ Used both when a truck is first built and by sweeps that move or reweigh its par
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 
 import numpy as np
@@ -59,18 +59,9 @@ def reassemble(truck: Truck, parts: Sequence[Part]) -> Truck:
     )
 
 
-def with_masses(truck: Truck, masses: Mapping[int, float]) -> Truck:
-    """The truck with every piece of a row weighing something else, kg; inertia goes with it."""
-    return with_errors(truck, masses, {})
-
-
-def with_shifts(truck: Truck, shifts: Mapping[int, Array]) -> Truck:
-    """The truck with rows moved by (3,) m; mirrored pieces move the other way across."""
-    return with_errors(truck, {}, shifts)
-
-
 def with_errors(truck: Truck, masses: Mapping[int, float], shifts: Mapping[int, Array]) -> Truck:
-    """Both at once."""
+    """The truck with every piece of a row weighing something else, kg, its inertia with it, and
+    with rows moved by (3,) m; mirrored pieces move the other way across."""
 
     def off(part: Part) -> Part:
         body = part.body
@@ -81,20 +72,6 @@ def with_errors(truck: Truck, masses: Mapping[int, float], shifts: Mapping[int, 
 
     known = masses.keys() | shifts.keys()
     return reassemble(truck, [off(p) if p.row in known else p for p in truck.parts])
-
-
-def with_tracks(truck: Truck, front: float, rear: float) -> Truck:
-    """The truck with other tracks, m; the wheels and all that is on them move along."""
-    out = {}
-    for name, axle, track in (("front", truck.front, front), ("rear", truck.rear, rear)):
-        half = (track - axle.track) / 2
-        out[f"{name} left"], out[f"{name} right"] = np.array([[0, half, 0], [0, -half, 0]])
-    wider = replace(
-        truck,
-        front=replace(truck.front, track=front),
-        rear=replace(truck.rear, track=rear),
-    )
-    return with_carriers_moved(wider, out)
 
 
 def with_weight_shifted(truck: Truck, end: str, row: int, by: float) -> Truck:
@@ -130,6 +107,11 @@ def with_carriers_moved(truck: Truck, by: Mapping[str, Array]) -> Truck:
         for p in truck.parts
     ]
     return reassemble(truck, parts)
+
+
+def with_parts_moved(truck: Truck, by: Callable[[Part], Array]) -> Truck:
+    """The truck with each of its parts moved by (3,) m."""
+    return reassemble(truck, [_shifted(p, by(p)) for p in truck.parts])
 
 
 def _with_bodies_moved(truck: Truck, by: Mapping[str, Array]) -> Truck:

@@ -29,7 +29,7 @@ LEAST_TRAVEL = 1e-4  # m, about which links are fitted that need not move
 _NODES = 7  # of the corner travel each way, at which links are fitted
 X, Y, Z, YAW, PITCH, LEFT, RIGHT = range(7)
 VALUE, BY_Q, BY_R, BY_QQ, BY_QR, BY_RR = range(6)
-CELL = (1e-4, 2e-3)  # m of heave and rad of roll, of `NearLaw`
+NEAR = (1e-4, 2e-3)  # m of heave and rad of roll, of `NearLaw`
 _CELLS = 10_000  # kept at most: a truck that is flung away crosses no end of them
 _Series = tuple[float, ...]
 _Point = tuple[float, float, float]
@@ -131,9 +131,9 @@ class NearLaw:
 
     def __call__(self, heave: float, roll: float) -> list[_Point]:
         """For each of the f, its value and its slopes by heave and by roll."""
-        i, j = round(heave / CELL[0]), round(roll / CELL[1])
+        i, j = round(heave / NEAR[0]), round(roll / NEAR[1])
         cell = self._cells.get((i, j)) or self._cell(i, j)
-        q, r = heave - i * CELL[0], roll - j * CELL[1]
+        q, r = heave - i * NEAR[0], roll - j * NEAR[1]
         found = []
         for value, at_q, at_r, qq, qr, rr in cell:
             by_q, by_r = at_q + qq * q + qr * r, at_r + qr * q + rr * r
@@ -144,7 +144,7 @@ class NearLaw:
         if len(self._cells) >= _CELLS:
             self._cells.clear()
         with np.errstate(all="ignore"):  # of a truck that its engine lost
-            at = basis(np.array(i * CELL[0]), np.array(j * CELL[1]), self._coefficients.shape[1])
+            at = basis(np.array(i * NEAR[0]), np.array(j * NEAR[1]), self._coefficients.shape[1])
             series: list[_Series] = [tuple(row) for row in (self._coefficients @ at.T).tolist()]
         self._cells[i, j] = series
         return series
@@ -223,7 +223,8 @@ def _fitted(values: Array, heave: Array, roll: Array) -> Array:
 def _solver(heave: tuple[float, ...], roll: tuple[float, ...]) -> Array:
     """(terms, K) that makes coefficients of values, by least squares: places recur, scaled to 1."""
     terms = basis(np.array(heave), np.array(roll), len(powers(DEGREE)))[VALUE].T
-    return np.asarray(np.linalg.pinv(terms))
+    q, r = np.linalg.qr(terms)
+    return np.asarray(np.linalg.solve(r, q.T))
 
 
 @lru_cache(maxsize=4096)

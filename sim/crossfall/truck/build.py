@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from math import atan, cos, degrees, radians, sin
+from math import atan, degrees, radians
 from pathlib import Path
 
 import numpy as np
@@ -28,6 +28,7 @@ from crossfall.truck.pieces import pieces, setting
 from crossfall.truck.read import ReadFile, Where, contained, in_memory, read_spec, read_text
 from crossfall.truck.solids import MM, Solid
 from crossfall.truck.stance import standing_truck
+from crossfall.truck.steering import Steered, swung
 from crossfall.truck.tolerances import uncertain_inputs
 
 _NOTHING = Body(0.0, frozen(np.zeros(3)), frozen(np.zeros((3, 3))))
@@ -77,9 +78,17 @@ def build(
     spec always gives the same truck, byte for byte. Raises InputError.
     """
     where = where or in_memory(spec)
-    if any(end.suspension.preload_mm is not None for end in (spec.front, spec.rear)):
-        spec = standing_truck(spec, lambda tried: _built(tried, folder, where)[0], where)
-    return _built(spec, folder, where)
+    return _built(as_it_stands(spec, folder, where), folder, where)
+
+
+def as_it_stands(
+    spec: schema.TruckSpec, folder: Path | None = None, where: Where | None = None
+) -> schema.TruckSpec:
+    """The same spec, or where collars say how high it stands, one lifted to there. See `build`."""
+    where = where or in_memory(spec)
+    if all(end.suspension.preload_mm is None for end in (spec.front, spec.rear)):
+        return spec
+    return standing_truck(spec, lambda tried: _built(tried, folder, where)[0], where)
 
 
 def _built(
@@ -180,19 +189,17 @@ def _axle(end: schema.AxleSpec, x: float, chassis: schema.ChassisSpec) -> Axle:
     turns = sense / (chassis.axle_ratio or schema.TYPICAL_AXLE_RATIO)
     shaft = turns if chassis.held_by == "motor" else 0.0
     bare = _NOTHING, (_NOTHING, _NOTHING)
-    return Axle(x, end.track_mm * MM, tyre, suspension, *bare, shaft, _steered(end, chassis))
+    loose = end.differential == "open"
+    return Axle(x, end.track_mm * MM, tyre, suspension, *bare, shaft, steered(end, chassis), loose)
 
 
-def _steered(
-    end: schema.AxleSpec, chassis: schema.ChassisSpec
-) -> tuple[tuple[float, float], tuple[float, float]]:
+def steered(end: schema.AxleSpec, chassis: schema.ChassisSpec) -> Steered:
     """Where left and right tyre go as both wheels swing alike about upright kingpins."""
     if not isinstance(end, schema.FrontSpec) or not chassis.steer_deg:
         return (0.0, 0.0), (0.0, 0.0)
     given, turn = end.kingpin_offset_mm, radians(chassis.steer_deg)
     out = min(schema.TYPICAL_KINGPIN_OFFSET, end.track_mm / 4) if given is None else given
-    back, inwards = out * MM * sin(turn), out * MM * (1 - cos(turn))
-    return (-back, -inwards), (back, inwards)
+    return swung(turn, out * MM)
 
 
 def _clearance(spec: schema.TruckSpec) -> Clearance | None:

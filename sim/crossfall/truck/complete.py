@@ -99,11 +99,15 @@ def _toleranced(spec: TruckSpec, row: int) -> bool:
 
 def assumptions(truck: Truck) -> tuple[str, ...]:
     """What was not measured and so is assumed, a sentence each."""
-    return tuple(
-        f"{one.name} was not measured: {one.likely:g} is taken, {one.low:g} to {one.high:g} for ±"
-        for one in truck.uncertain
-        if one.basis == "assumed"
-    )
+    found = []
+    for one in truck.uncertain:
+        if one.basis == "assumed":
+            unit, low, likely, high = shown(one)
+            taken = f"{likely:.3g} {unit}".strip()
+            found.append(
+                f"{one.name} was not measured: {taken} is taken, {low:.3g} to {high:.3g} for ±"
+            )
+    return tuple(found)
 
 
 def _damping(spec: TruckSpec) -> tuple[str, ...]:
@@ -184,8 +188,14 @@ def how_it_stands(spec: TruckSpec) -> tuple[str, ...]:
     if chassis.held_by == "motor":
         ratio = chassis.axle_ratio
         assumed = "" if ratio else ", which is assumed: give axle_ratio"
+        kinds = spec.front.differential, spec.rear.differential
+        how = (
+            f"{kinds[0]} differentials"
+            if kinds[0] == kinds[1]
+            else f"a {kinds[0]} front and {kinds[1]} rear differential".replace("a open", "an open")
+        )
         found.append(
-            "held by its motor through locked differentials, the shafts turning "
+            f"held by its motor through {how}, the shafts turning "
             f"{ratio or TYPICAL_AXLE_RATIO:g} times for each turn of a wheel{assumed}"
         )
     if chassis.steer_deg:

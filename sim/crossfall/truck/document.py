@@ -96,11 +96,6 @@ def text_without_entry(text: str, table: str, name: str) -> str:
     return result
 
 
-def text_with_move(text: str, name: str, by_mm: Sequence[float]) -> str:
-    """The text with a part shifted in its carrier's axes; a link moves with both ends."""
-    return text_with_values(text, places_moved(plain_data(text), name, by_mm))
-
-
 def places_moved(data: Mapping[str, Any], name: str, by_mm: Sequence[float]) -> dict[str, Any]:
     """By key, where a part of the file's data then is."""
     part = data["part"][_row(data, name)]

@@ -132,7 +132,7 @@ def _on_its_links(
         if given.roll_centre_mm is None:
             allowed = "give it, or say what the links are: link = 'lower', 'upper', 'track bar'"
             return axle, ("roll_centre_mm", "is missing", allowed)
-        return _with_spacing(replace(axle, suspension=own)), None
+        return with_spacing(replace(axle, suspension=own)), None
     ends = [_ends(part, axle, lift) for _, part in chosen]
     links = Links(
         frozen(np.vstack([e[0] for e in ends])),
@@ -148,7 +148,7 @@ def _on_its_links(
         links = replace(links, bump=_round(own.bump / ratio), droop=_round(own.droop / ratio))
     axle = guided(replace(axle, suspension=own), links)
     law_of(axle)  # refuses links that bind
-    axle = _with_spacing(axle)
+    axle = with_spacing(axle)
     if given.guided_by is None and (contradictions := _contradiction(end, axle, given, truck)):
         key, what = contradictions
         return axle, (key, what, 'say which counts: guided_by = "links" or "numbers"')
@@ -185,7 +185,7 @@ def _apart(shocks: Shocks | None) -> float:
     return float(abs(middle[0, 1] - middle[1, 1]))
 
 
-def _with_spacing(axle: Axle) -> Axle:
+def with_spacing(axle: Axle) -> Axle:
     """The axle with the spacing of two upright springs that would roll it as its shocks do."""
     if axle.suspension.shocks is None:
         return axle

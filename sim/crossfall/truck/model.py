@@ -160,9 +160,11 @@ class Axle:
 
     x: m, axle line. track: m between the tyres' centre planes. body: everything the axle carries
     but its wheels. wheels: left and right, tyre included. shaft: rad that both wheels turn forwards
-    for each that the axle rolls, where a shaft that the motor holds turns them through a locked
-    differential; 0 where brakes hold them. steered: (x, y) m by which left and right tyre stand
-    elsewhere than straight ahead, as the wheels swing about their kingpins.
+    for each that the axle rolls, where a shaft that the motor holds turns them; 0 where brakes hold
+    them. open: between the shaft and the wheels is an open differential, which lets them turn
+    against each other and gives both the same torque; a locked one turns both alike. steered:
+    (x, y) m by which left and right tyre stand elsewhere than straight ahead, as the wheels swing
+    about their kingpins.
     """
 
     x: float
@@ -173,6 +175,7 @@ class Axle:
     wheels: tuple[Body, Body]
     shaft: float = 0.0
     steered: tuple[tuple[float, float], tuple[float, float]] = ((0.0, 0.0), (0.0, 0.0))
+    open: bool = False
 
     @property
     def hubs(self) -> Array:
@@ -291,6 +294,12 @@ class Truck:
     @property
     def axles(self) -> tuple[Axle, Axle]:
         return self.front, self.rear
+
+    @property
+    def may_roll(self) -> bool:
+        """Whether the motor holds an axle through an open differential: then it may roll away on a
+        slope on which it would neither tip nor slide."""
+        return any(axle.open and axle.shaft != 0.0 for axle in self.axles)
 
     @property
     def wheelbase(self) -> float:

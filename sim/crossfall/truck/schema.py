@@ -86,8 +86,10 @@ Inertia = Annotated[float, Field(ge=-1e12, le=1e12)]  # kg mm2: HEAVY at FAR
 Inertias = Annotated[tuple[Inertia, ...], Field(strict=False, min_length=3, max_length=6)]
 
 
-TYPICAL_KINGPIN_OFFSET = 20.0  # mm; an assumption, 10 to 30 are built
-TYPICAL_AXLE_RATIO = 3.0  # shaft turns to one of the wheels; an assumption, 2.6 to 4 are built
+TYPICAL_KINGPIN_OFFSET = 20.0  # mm; an assumption
+KINGPIN_SHARES = (0.5, 1.5)  # of it, that are built; an assumption
+TYPICAL_AXLE_RATIO = 3.0  # shaft turns to one of the wheels; an assumption
+AXLE_RATIOS = (2.6, 4.0)  # that are built; an assumption
 TYPICAL_DAMPING = 9.0  # N s/m at a corner where the file says nothing; at rest it does nothing
 Limits3 = Annotated[tuple[NotNegative, NotNegative, NotNegative], Field(strict=False)]
 
@@ -225,9 +227,9 @@ class ChassisSpec(Toleranced):
     """The truck as a whole. raise_mm lifts everything sprung, links' upper ends included.
 
     held_by: on a slope, brakes hold every wheel, or the motor holds the shafts to both axles and
-    these the wheels, through locked differentials: a shaft then takes axle_ratio less torque than
-    its wheels together, and twists the axle against the chassis by it. steer_deg: how far the front
-    wheels are turned to the left as it stands.
+    these the wheels, through each axle's differential: a shaft then takes axle_ratio less torque
+    than its wheels together, and twists the axle against the chassis by it. steer_deg: how far the
+    front wheels are turned to the left as it stands.
     """
 
     wheelbase_mm: Dimension
@@ -444,10 +446,12 @@ class RearSuspensionSpec(SuspensionSpec):
 
 class AxleSpec(Toleranced):
     """track_mm is between the tyres' centre planes. shaft_turns: which way the shaft to the axle
-    turns to drive forwards, seen from behind the truck."""
+    turns to drive forwards, seen from behind the truck. differential: a locked one (or a spool)
+    turns both wheels alike, an open one gives both the same torque."""
 
     track_mm: Dimension
     shaft_turns: Literal["clockwise", "anticlockwise"] = "clockwise"
+    differential: Literal["locked", "open"] = "locked"
     track_tol_mm: NotNegative | None = None
     tyre: TyreSpec
     suspension: SuspensionSpec

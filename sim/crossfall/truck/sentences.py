@@ -16,6 +16,7 @@ from crossfall.truck.toml_line_index import KeyPath
 
 Locate = Callable[[KeyPath], tuple[str, int | None]]
 
+_TAGS = ("kind", "do")  # fields that say which of several models a table is
 MOST_SENTENCES = 100  # mistakes told at once
 _CLOSE = 0.6  # how alike two words must be to take one for a slip of the other
 _BOUNDS = {
@@ -34,6 +35,8 @@ _WANTED = {
     "dict_type": "a table",
     "model_type": "a table",
     "model_attributes_type": "a table",
+    "float_parsing": "a number",
+    "int_parsing": "a whole number",
 }
 
 
@@ -131,9 +134,12 @@ def _say(detail: ErrorDetails, path: KeyPath, model: type[BaseModel]) -> tuple[s
         return f"is {show(value)}", hint, path
     if kind == "union_tag_invalid":
         tags = [t.strip("' ") for t in str(ctx["expected_tags"]).split(",")]
-        return f"is {show(ctx['tag'])}", suggestion(str(ctx["tag"]), tags), (*path, "kind")
+        key = ctx["discriminator"].strip("'")
+        return f"is {show(ctx['tag'])}", suggestion(str(ctx["tag"]), tags), (*path, key)
     if kind == "union_tag_not_found":
-        return "is missing", "say which shape it is, as in kind = 'box'", (*path, "kind")
+        key = ctx["discriminator"].strip("'")
+        said = "say which shape it is, as in kind = 'box'" if key == "kind" else "say which it is"
+        return "is missing", said, (*path, key)
     if kind in ("string_too_short", "string_too_long", "string_pattern_mismatch"):
         return _say_text(kind, value, ctx, path)
     if kind in _WANTED:
@@ -184,8 +190,9 @@ def _path_in_file(loc: tuple[str | int, ...], data: Mapping[str, Any]) -> KeyPat
     path: KeyPath = ()
     here: Any = data
     for i, step in enumerate(loc):
-        inside = isinstance(here, Mapping) and step not in here and here.get("kind") == step
-        if inside and loc[i - 1] == "shape":
+        tag = next((t for t in _TAGS if isinstance(here, Mapping) and t in here), None)
+        inside = tag is not None and step not in here and here[tag] == step
+        if inside and (loc[i - 1] == "shape" or isinstance(loc[i - 1], int)):
             continue
         path += (step,)
         here = _step(here, step)
@@ -232,9 +239,9 @@ def _descend(here: Any, step: str | int) -> Any:
         if isinstance(member, type) and issubclass(member, BaseModel):
             if step in member.model_fields:
                 return member.model_fields[str(step)].annotation
-            kind = member.model_fields.get("kind")
-            if kind is not None and step in typing.get_args(kind.annotation):
+            tags = [f for t in _TAGS if (f := member.model_fields.get(t)) is not None]
+            if any(step in typing.get_args(tag.annotation) for tag in tags):
                 return member
-        elif typing.get_origin(member) in (tuple, dict):
+        elif typing.get_origin(member) in (tuple, dict, list):
             return typing.get_args(member)[0 if isinstance(step, int) else -1]
     return None

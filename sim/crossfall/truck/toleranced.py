@@ -52,7 +52,9 @@ class ToleranceSpec(Strict):
 
     mass_percent, mass_g (together), place_mm: of every part. tyre_percent: of the vertical
     stiffness; tyre_along_percent: of a measured lateral or longitudinal one. link_end_mm: of a
-    link's chassis end, up and down. travel_mm: of bump and droop. lean_percent: percentage points
+    link's chassis end, up and down, of a shock's ends, outwards, and of its length. preload_mm: of
+    a collar, where a truck stands by it. steer_deg, kingpin_offset_mm: where the front wheels are
+    turned. travel_mm: of bump and droop, limiters included. lean_percent: percentage points
     of anti-dive and anti-squat, and what they make of the lean where the file gives that.
     """
 
@@ -69,6 +71,9 @@ class ToleranceSpec(Strict):
     spring_spacing_mm: NotNegative | None = None
     roll_centre_mm: NotNegative | None = None
     link_end_mm: NotNegative | None = None
+    preload_mm: NotNegative | None = None
+    steer_deg: NotNegative | None = None
+    kingpin_offset_mm: NotNegative | None = None
     travel_mm: NotNegative | None = None
     anti_roll_percent: Share | None = None
     lean_percent: NotNegative | None = None

@@ -7,9 +7,19 @@ from math import cos, degrees, radians, sqrt
 from types import MappingProxyType
 from typing import Literal
 
+from crossfall.truck.axle_law import law_of
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import ENDS, TANGENTIAL_RATIO, Links, Suspension, Truck, UncertainInput
-from crossfall.truck.schema import AxleSpec, SuspensionSpec, TruckSpec
+from crossfall.truck.ride import axle_squeezes
+from crossfall.truck.schema import (
+    AXLE_RATIOS,
+    KINGPIN_SHARES,
+    TYPICAL_AXLE_RATIO,
+    AxleSpec,
+    SuspensionSpec,
+    TruckSpec,
+)
+from crossfall.truck.steering import steering
 from crossfall.truck.toleranced import ToleranceSpec
 
 Unit = Literal["m", "kg", "N/m", "N m/rad", "rad", "1"]
@@ -49,6 +59,11 @@ DEFAULTS: MappingProxyType[str, Default] = MappingProxyType(
         "spring_spacing_mm": Default(2.0, "common practice, no source: a ruler past the axle"),
         "roll_centre_mm": Default(6.0, "an assumption: constructed from links, seldom measured"),
         "link_end_mm": Default(1.0, "common practice, no source: a ruler held to a ball"),
+        "preload_mm": Default(0.5, "common practice, no source: a caliper at a collar"),
+        "steer_deg": Default(2.0, "an assumption: an angle read over a turned wheel"),
+        "kingpin_offset_mm": Default(
+            2.0, "common practice, no source: a ruler from the kingpin's end to the tyre's middle"
+        ),
         "travel_mm": Default(1.5, "common practice, no source: a ruler along a damper's shaft"),
         "anti_roll_percent": Default(20.0, "an assumption: seldom measured"),
         "lean_percent": Default(
@@ -110,16 +125,25 @@ _SI: dict[Unit, float] = {
 _KEYS = {k.field: k.key for k in _KINDS} | {
     "wheelbase": "wheelbase_mm",
     "heave_lean": "lean_percent",
+    "turn": "steer_deg",
+    "offset": "kingpin_offset_mm",
+    "stands": "preload_mm",
+    "chassis": "link_end_mm",
+    "axle": "link_end_mm",
+}
+_ASSUMED = {
+    "shaft": "an assumption: from the ratios that axles of scale trucks are built with",
+    "offset": "an assumption: from the offsets that steering knuckles are built with",
 }
 NOT_MEASURED = "an assumption: no published number was found for small foam-filled tyres"
 
 
 def reason(one: UncertainInput) -> str:
     """Why an input may be out by so much, or nothing where the file itself says so."""
+    table, _, field = one.fields[0].rpartition(".")
     if one.basis == "default":
-        table, _, field = one.fields[0].rpartition(".")
         return DEFAULTS["link_end_mm" if table.endswith("links") else _KEYS[field]].why
-    return NOT_MEASURED if one.basis == "assumed" else ""
+    return _ASSUMED.get(field, NOT_MEASURED) if one.basis == "assumed" else ""
 
 
 def general(tolerance: ToleranceSpec | None, key: str) -> tuple[float, Basis]:
@@ -169,6 +193,9 @@ def uncertain_inputs(truck: Truck, spec: TruckSpec) -> tuple[UncertainInput, ...
         elif not axle.suspension.locked:
             found.append(_lean(name, truck, axle.suspension, end.suspension, spec))
     found += [*_ratio(spec), *_unsprung(truck, spec)]
+    for name, axle in zip(ENDS, truck.axles, strict=True):
+        found += _shock_ends(name, axle.suspension, spec)
+    found += [*_stances(truck, spec), *_shafts(spec), *_steering(truck, spec)]
     return tuple(one for one in found if one.high > one.low)
 
 
@@ -205,6 +232,74 @@ def _link_ends(name: str, links: Links, spec: TruckSpec) -> list[UncertainInput]
             )
         )
     return found
+
+
+def _off(
+    words: str, half: float, basis: Basis, field: str, likely: float = 0.0, unit: Unit = "m"
+) -> UncertainInput:
+    """An input as likely anywhere half about `likely`; a shift where that is 0."""
+    low, high = likely - half, likely + half
+    return UncertainInput(words, unit, low, likely, high, "rectangular", basis, (field,))
+
+
+def _shock_ends(name: str, suspension: Suspension, spec: TruckSpec) -> list[UncertainInput]:
+    """How far out a pair of shocks' ends are, each: what their motion ratio hangs on most."""
+    if suspension.shocks is None or suspension.locked:
+        return []
+    amount, basis = general(spec.tolerance, "link_end_mm")
+    return [
+        _off(f"{name} shocks, how far out their {end} ends are", amount * 1e-3, basis,
+             f"{name}.shocks.{end}")
+        for end in ("chassis", "axle")
+    ]  # fmt: skip
+
+
+def _stances(truck: Truck, spec: TruckSpec) -> list[UncertainInput]:
+    """How high either end stands, where collar, shock and spring say so (root of their squares):
+    the spring's rate is varied besides, at one height."""
+    found = []
+    for i, (name, end) in enumerate(zip(ENDS, (spec.front, spec.rear), strict=True)):
+        axle, given = truck.axles[i], end.suspension
+        if given.preload_mm is None or axle.suspension.locked:
+            continue
+        collar, basis = general(spec.tolerance, "preload_mm")
+        length, _ = general(spec.tolerance, "link_end_mm")
+        share, _ = general(spec.tolerance, "spring_percent")
+        if given.shock_tol_n_per_mm is not None:
+            share = 100 * given.shock_tol_n_per_mm / given.rate
+        squeeze = float(axle_squeezes(truck, i).mean())
+        along = sqrt((collar * 1e-3) ** 2 + (length * 1e-3) ** 2 + (share / 100 * squeeze) ** 2)
+        half = along / float(law_of(axle).ratios()[0, 0])
+        found.append(_off(f"{name}, how high it stands on its springs", half, basis,
+                          f"{name}.stands"))  # fmt: skip
+    return found
+
+
+def _shafts(spec: TruckSpec) -> list[UncertainInput]:
+    """The axles' ratio where it is assumed; teeth that are counted are not out."""
+    if spec.chassis.held_by != "motor" or spec.chassis.axle_ratio is not None:
+        return []
+    low, high = 1 / AXLE_RATIOS[1], 1 / AXLE_RATIOS[0]
+    words, fields = "turns of a wheel to one of its axle's shaft", ("front.shaft", "rear.shaft")
+    likely = 1 / TYPICAL_AXLE_RATIO
+    return [UncertainInput(words, "1", low, likely, high, "triangular", "assumed", fields)]
+
+
+def _steering(truck: Truck, spec: TruckSpec) -> list[UncertainInput]:
+    """How far the front wheels are turned, and about what, where they are."""
+    if not spec.chassis.steer_deg:
+        return []
+    turn, offset = steering(truck.front)
+    amount, basis = general(spec.tolerance, "steer_deg")
+    half = min(radians(amount), abs(turn))
+    found = [_off("angle of the front wheels", half, basis, "front.steered.turn", turn, "rad")]
+    words, field = "kingpins to tyres' middles", "front.steered.offset"
+    if spec.front.kingpin_offset_mm is not None:
+        amount, basis = general(spec.tolerance, "kingpin_offset_mm")
+        return [*found, _off(words, min(amount * 1e-3, offset), basis, field, offset)]
+    low, high = (share * offset for share in KINGPIN_SHARES)
+    one = UncertainInput(words, "m", low, offset, high, "triangular", "assumed", (field,))
+    return [*found, one]
 
 
 def _guessed(end: AxleSpec, field: str) -> bool:

@@ -7,17 +7,19 @@ sides of an axle. No file is read: a varied truck costs a fraction of a millisec
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from math import degrees, radians, sqrt
+from math import degrees, radians, sqrt, tan
 from typing import Any
 
 import numpy as np
 from numpy.typing import ArrayLike
 
-from crossfall.truck.assemble import with_carriers_moved, with_weight_shifted
-from crossfall.truck.guides import guided
-from crossfall.truck.model import Array, Axle, Truck, UncertainInput, frozen
+from crossfall.truck.assemble import with_carriers_moved, with_parts_moved, with_weight_shifted
+from crossfall.truck.axle_law import law_of
+from crossfall.truck.guides import guided, with_spacing
+from crossfall.truck.model import Array, Axle, Part, Truck, UncertainInput, frozen
+from crossfall.truck.steering import steering, swung
 
 _ENDS = ("front", "rear")
 # Stiffnesses and their ratio change by a factor, lengths and angles by a difference.
@@ -89,6 +91,9 @@ def varied(truck: Truck, changes: Mapping[int, float]) -> Truck:
     for name in [n for n in shifts if ".unsprung." in n]:
         end, _, row = name.split(".")
         truck = with_weight_shifted(truck, end, int(row), shifts.pop(name))
+    lifts = [shifts.pop(f"{name}.stands", 0.0) for name in _ENDS]
+    if any(lifts):
+        truck = _lifted(truck, lifts)
     front, rear = (
         _axle(name, axle, factors, shifts) for name, axle in zip(_ENDS, truck.axles, strict=True)
     )
@@ -103,15 +108,15 @@ def varied(truck: Truck, changes: Mapping[int, float]) -> Truck:
 def _axle(name: str, axle: Axle, factors: Mapping[str, float], shifts: Mapping[str, float]) -> Axle:
     """One axle with its numbers changed, its bodies still where they were."""
     values: dict[str, dict[str, Any]] = {}
-    raised: dict[int, float] = {}
+    own: dict[str, dict[str, float]] = {"links": {}, "shocks": {}, "steered": {}}
     for change, among in ((float.__mul__, factors), (float.__add__, shifts)):
         for key, by in among.items():
             end, _, rest = key.partition(".")
             if end != name:
                 continue
             table, _, field = rest.rpartition(".")
-            if table == "links":
-                raised[int(field)] = by
+            if table in own:
+                own[table][field] = by
                 continue
             old = float(getattr(getattr(axle, table) if table else axle, field))
             values.setdefault(table, {})[field] = change(old, by)
@@ -120,14 +125,70 @@ def _axle(name: str, axle: Axle, factors: Mapping[str, float], shifts: Mapping[s
         new = replace(new, tyre=replace(axle.tyre, **values["tyre"]))
     if "suspension" in values:
         new = replace(new, suspension=replace(axle.suspension, **values["suspension"]))
-    new = replace(new, track=values[""]["track"]) if "" in values else new
-    links = new.suspension.links
-    if raised and links is not None:
+    new = replace(new, **values[""]) if "" in values else new
+    if own["steered"]:
+        turn, offset = steering(axle)
+        more = own["steered"]
+        new = replace(
+            new, steered=swung(turn + more.get("turn", 0.0), offset + more.get("offset", 0.0))
+        )
+    links, shocks = new.suspension.links, new.suspension.shocks
+    if own["shocks"] and shocks is not None:
+        ends = {
+            end: frozen(getattr(shocks, end) + np.multiply.outer((1, -1), (0.0, out, 0.0)))
+            for end, out in own["shocks"].items()
+        }
+        suspension = replace(new.suspension, shocks=replace(shocks, **ends))
+        new = with_spacing(replace(new, suspension=suspension))
+    if own["links"] and links is not None:
         chassis = links.chassis.copy()
-        for first, by in raised.items():
-            chassis[[n == links.names[first] for n in links.names], 2] += by
+        for first, by_z in own["links"].items():
+            chassis[[n == links.names[int(first)] for n in links.names], 2] += by_z
         new = guided(new, replace(links, chassis=frozen(chassis)))
     return new
+
+
+def _lifted(truck: Truck, lifts: Sequence[float]) -> Truck:
+    """The truck with all that is on its chassis lifted over the axles, m front and rear, to first
+    order: between and beyond on the line through both. An axle goes ahead as it leans."""
+    turn = (lifts[0] - lifts[1]) / truck.wheelbase  # nose up
+    middle, low = sum(lifts) / 2, sum(a.tyre.radius for a in truck.axles) / 2
+    leans = [tan(a.suspension.heave_lean) for a in truck.axles]
+    ahead = [-up * lean for up, lean in zip(lifts, leans, strict=True)]
+    back = sum(ahead) / 2
+
+    def by(at: Array) -> Array:
+        return np.array([-turn * (at[2] - low) - back, 0.0, middle + turn * at[0]])
+
+    def part_by(part: Part) -> Array:
+        share = _on_axle(part)
+        own = 0.0 if part.carrier == "chassis" else ahead[part.carrier.startswith("rear")] - back
+        return (1.0 - share) * by(part.body.cg) + share * np.array([own, 0.0, 0.0])
+
+    axles = []
+    for axle, up, on in zip(truck.axles, lifts, ahead, strict=True):
+        s, centre = axle.suspension, np.array([axle.x, 0.0, axle.tyre.radius])
+        ratio = float(law_of(axle).ratios()[0, 0])
+        links, shocks = s.links, s.shocks
+        if links is not None:
+            heads = [p + by(p + centre) - [on - back, 0.0, 0.0] for p in links.chassis]
+            links = replace(links, chassis=frozen(heads))
+        if shocks is not None:
+            heads = [p + by(p + centre) - [on - back, 0.0, 0.0] for p in shocks.chassis]
+            shocks = replace(shocks, chassis=frozen(heads))
+        moved = replace(s, shocks=shocks, droop=s.droop - up * ratio, bump=s.bump + up * ratio)
+        axle = replace(axle, x=axle.x + on - back, suspension=moved)
+        axle = axle if links is None else guided(axle, links)
+        axles.append(axle if shocks is None else with_spacing(axle))
+    raised = replace(truck, front=axles[0], rear=axles[1])
+    return with_parts_moved(raised, part_by)
+
+
+def _on_axle(part: Part) -> float:
+    """Which share of it goes with its axle: a link's middle by half."""
+    if part.carrier == "chassis":
+        return 0.0
+    return 0.5 if 0 < part.unsprung < 1 else 1.0
 
 
 def _moved(shifts: Mapping[str, float]) -> dict[str, Array]:

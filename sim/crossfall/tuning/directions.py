@@ -14,7 +14,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from crossfall.answers.conditions import Hold
-from crossfall.answers.tips import NEAR_SLIDE, ROUND, tip_pairs, weakest_alike
+from crossfall.answers.tips import ROUND, slide_there, tip_pairs, weakest_alike
 from crossfall.statics import rigid
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Flags, Truck
@@ -78,7 +78,7 @@ def angles(trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes") -> D
         else:
             heading, least_of_all = weakest_alike(trucks, mu, hold, found.free[ends.stop :])
             made[0][:, d], made[1][:, d] = heading, least_of_all
-            made[2][:, d] = (hold == "brakes") & (least_of_all > np.arctan(mu) - NEAR_SLIDE)
+            made[2][:, d] = slide_there(trucks, heading, least_of_all, mu, hold)
     return DirectionAngles(made[0], made[1], made[2].astype(bool))
 
 

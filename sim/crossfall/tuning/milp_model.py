@@ -24,7 +24,7 @@ from numpy.typing import NDArray
 
 from crossfall.statics import rigid
 from crossfall.truck import meshes, shapes
-from crossfall.truck.build import Loaded
+from crossfall.truck.build import Loaded, as_it_stands, steered
 from crossfall.truck.errors import InputError
 from crossfall.truck.model import Array
 from crossfall.truck.pieces import pieces, setting
@@ -61,7 +61,8 @@ class MilpModel:
 
     sums: (4,) kg and kg m of the set-up alone; columns: (4, n). price, prices: (n,). normals,
     corners: (4, 2) of the polygon's edges. ends: x of the front and rear axle, halves: tip lines,
-    m. rows, least: (r, n) and (r,), with rows @ y + least >= 0 for all that is asked but the angle.
+    turned: how far front tyres stand back or ahead and inwards, m. rows, least: (r, n) and (r,),
+    with rows @ y + least >= 0 for all that is asked but the angle.
     """
 
     setup: Picks
@@ -73,6 +74,7 @@ class MilpModel:
     corners: Array
     ends: tuple[float, float]
     halves: tuple[float, float]
+    turned: tuple[float, float]
     rows: Array
     least: Array
     starts: NDArray[np.intp]
@@ -102,7 +104,8 @@ class MilpModel:
         sums = self.sums + chosen @ self.columns.T
         cg = sums[:, 1:] / sums[:, :1]
         x, y, z = cg.T
-        return rigid.rigid_tip_angles(*self.halves, *self.ends, x, y, z, headings)
+        sides = *self.halves, *self.ends
+        return rigid.rigid_tip_angles(*sides, x, y, z, headings, self.turned)
 
     def money(self, chosen: Array) -> Array:
         """(K,) price of each set."""
@@ -138,11 +141,15 @@ class _Core:
 
 
 class Modeller:
-    """Makes the models of one truck and menu; what many set-ups share is worked out once."""
+    """Makes the models of one truck and menu; what many set-ups share is worked out once.
+
+    Where collars say how high the truck stands, sets are counted at the height it has now; what
+    they lift or let down comes in when they are answered as they stand, as all that gives does.
+    """
 
     def __init__(self, loaded: Loaded, menu: Menu, bounds: Bounds) -> None:
         self.loaded, self.menu, self.bounds = loaded, menu, bounds
-        self.base = loaded.spec
+        self.base = as_it_stands(loaded.spec, loaded.folder)
         self._moments: dict[tuple[object, ...], tuple[PartSpec, Array]] = {}
         self._cores: dict[Picks, _Core | None] = {}
         self._specs = [apply(self.base, menu.catalogue, dict(c)) for c in menu.columns]
@@ -172,6 +179,17 @@ class Modeller:
             for e in (core.spec.front, core.spec.rear)
         )
         half = core.spec.chassis.wheelbase_mm * MM / 2
+        _, turned = steered(core.spec.front, core.spec.chassis)
+        back, inwards = turned
+        points = np.array(
+            [
+                (half - back, front - inwards),
+                (half + back, inwards - front),
+                (-half, rear),
+                (-half, -rear),
+            ]
+        )
+        straight = rigid.edge_normals(front, rear, 2 * half)
         sums = _sums(core.tallies)
         starts = [*self.menu.starts, *(len(core.tallies) + h for h in range(helpers))]
         return MilpModel(
@@ -180,10 +198,11 @@ class Modeller:
             columns=np.hstack([sums, np.zeros((4, helpers))]),
             price=price,
             prices=np.concatenate([self._prices, np.zeros(helpers)]),
-            normals=rigid.edge_normals(front, rear, 2 * half),
-            corners=np.array([(-half, -rear), (half, front), (half, front), (half, -front)]),
+            normals=rigid.normals_between(points) if any(turned) else straight,
+            corners=points[[3, 0, 0, 1]],
             ends=(half, -half),
             halves=(front, rear),
+            turned=turned,
             rows=rows,
             least=least,
             starts=np.array(starts, dtype=np.intp),

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from crossfall.answers.conditions import Hold, choose_grip
-from crossfall.answers.tips import NEAR_SLIDE, tip_angles, tip_pairs, valleys, weakest
+from crossfall.answers.tips import slide_there, tip_angles, tip_pairs, valleys, weakest
 from crossfall.statics import rigid
 from crossfall.truck.build import Loaded
 from crossfall.truck.errors import InputError
@@ -57,8 +57,9 @@ class Scored:
         """Whether it slides first, on `own_headings`."""
         if self.weakest is None:
             return self.slides
-        slide = np.arctan(self.grip.likely) - NEAR_SLIDE
-        return np.asarray(self.slides.any() & (self.weakest[1:] > slide))
+        heading, angle = self.weakest[:1], self.weakest[1:]
+        first = slide_there([self.truck], heading, angle, self.grip.likely)
+        return np.asarray(self.slides.any() & first)
 
 
 class Scores:

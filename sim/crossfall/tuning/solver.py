@@ -25,7 +25,6 @@ from crossfall.truck.model import Array
 from crossfall.truck.quiet import silence
 from crossfall.tuning.milp_model import GRAM, MilpModel
 
-_Flags = NDArray[np.bool_]
 _SLACK = 1e-6  # g m; less than a ten-thousandth of a degree on anything of the class
 CENT = 0.01
 _LEAST_STEP = 1e-10  # rad; a set that is no better than this is no better

@@ -8,7 +8,14 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
+from crossfall.verbs.common import (
+    console,
+    emit,
+    json_option,
+    load_and_warn,
+    signed_figures,
+    truck_argument,
+)
 from crossfall.verbs.whatif import (
     by_direction,
     conditions_record,
@@ -192,5 +199,5 @@ def _legend(rows: tuple[PartGain, ...]) -> str:
 
 
 def _signed(value: float, decimals: int, turns: bool) -> str:
-    text = f"{round(value, decimals) + 0.0:+.{decimals}f}".replace("-", "−")
+    text = signed_figures(value, decimals)
     return f"{text}?" if turns else text

@@ -117,6 +117,7 @@ def sensitivity_record(s: Sensitivity) -> dict[str, Any]:
         ]
     return {
         "heading_deg": None if isnan(s.heading) else s.heading,
+        **s.words,
         f"mean{unit}": s.mean,
         f"sd{unit}": s.sd,
         "answers": s.answers,
@@ -133,10 +134,10 @@ def _show(name: str, s: Sensitivity) -> None:
     from rich.markup import escape
     from rich.table import Table
 
-    where = "" if isnan(s.heading) else f", heading {s.heading:g}"
+    where = ", ".join(["", *s.said])
     out = console()
     out.print()
-    out.print(f"[bold]{escape(name)}[/bold]{where}: {s.response}", soft_wrap=True)
+    out.print(f"[bold]{escape(name)}[/bold]{escape(where)}: {s.response}", soft_wrap=True)
     table = Table(box=None)
     table.add_column("axis")
     heads = ("by itself", "±", "with others", "±")

@@ -71,7 +71,7 @@ def ground_options(function: F) -> F:
     "--open",
     "opened",
     type=click.Choice(["front", "rear", "both"]),
-    help="Axles with an open differential; locked if not given.",
+    help="Axles with an open differential; as the file says if not given.",
 )
 @click.option(
     "--shaft-ratio",
@@ -122,11 +122,6 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
 def left_out(truck: Truck) -> tuple[str, ...]:
     """What of a truck its trials on driven wheels do not have, a sentence each."""
     found = []
-    if any(axle.suspension.links is not None for axle in truck.axles):
-        found.append(
-            "on its links an axle drives along the straight lines that touch its path at ride "
-            "height; what the path curves besides is left out"
-        )
     if any(any(map(any, axle.steered)) for axle in truck.axles):
         found.append("it drives straight ahead, not with its front wheels turned")
     return tuple(found)
@@ -171,7 +166,9 @@ def driveline(asked: dict[str, Any]) -> Drive:
     from crossfall.trials.drive import Drive
 
     opened = asked["opened"]
-    locked = (opened not in ("front", "both"), opened not in ("rear", "both"))
+    locked = None
+    if opened is not None:
+        locked = (opened == "rear", opened == "front")
     return Drive(locked=locked, shaft_ratio=asked["shaft_ratio"])
 
 
@@ -395,11 +392,6 @@ def show_study(truck: Truck, study: SlopeStudy, within: float) -> None:
         f"Keep {hand:.1f}° in hand when driving."
         if hand > 0
         else "Driving like this costs nothing against standing."
-    )
-    out.print(
-        "Driven tyres squash but do not give along the ground here: a drive across may be up to a "
-        "degree too hopeful.",
-        style="dim",
     )
     if closes := what_closes(study.critical, within):
         out.print(closes)

@@ -8,7 +8,15 @@ from typing import TYPE_CHECKING
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
+from crossfall.verbs.common import (
+    as_figures,
+    console,
+    emit,
+    json_option,
+    load_and_warn,
+    signed_figures,
+    truck_argument,
+)
 
 if TYPE_CHECKING:
     from rich.table import Table
@@ -79,25 +87,21 @@ def _plain_table(title: str, names: tuple[str, ...], left: int = 1) -> Table:
     return table
 
 
-def _number(value: float, digits: int = 1, unit: str = "") -> str:
-    return f"{value:.{digits}f}{unit}" if isfinite(value) else "-"
-
-
 def _table(name: str, seen: tuple[AxleLook, AxleLook]) -> Table:
     table = _plain_table(f"{name}, suspension at ride height", ("", "front", "rear"))
     rows = {
         "guided by": [", ".join(a.kinds) or "the file's numbers" for a in seen],
-        "roll centre, mm above ground": [_number(a.roll_centre * _MM) for a in seen],
-        "anti-dive, anti-squat, %": [_number(a.anti, 0) for a in seen],
+        "roll centre, mm above ground": [as_figures(a.roll_centre * _MM, 1) for a in seen],
+        "anti-dive, anti-squat, %": [as_figures(a.anti, 0) for a in seen],
         "instant centre, mm ahead of the middle": [
-            _number(a.instant_centre[0] * _MM, 0) for a in seen
+            as_figures(a.instant_centre[0] * _MM, 0) for a in seen
         ],
-        "instant centre, mm above ground": [_number(a.instant_centre[1] * _MM, 0) for a in seen],
-        "roll steer, deg per deg": [_number(a.roll_axis, 3) for a in seen],
-        "castor gained, deg per mm of bump": [_number(degrees(a.castor) / _MM, 3) for a in seen],
-        "axle forwards, mm per mm of bump": [_number(a.wheelbase, 3) for a in seen],
-        "wheel rate, N/mm": [_number(a.wheel_rate / _MM, 3) for a in seen],
-        "springs apart, as if upright, mm": [_number(a.spacing * _MM) for a in seen],
+        "instant centre, mm above ground": [as_figures(a.instant_centre[1] * _MM, 0) for a in seen],
+        "roll steer, deg per deg": [as_figures(a.roll_axis, 3) for a in seen],
+        "castor gained, deg per mm of bump": [as_figures(degrees(a.castor) / _MM, 3) for a in seen],
+        "axle forwards, mm per mm of bump": [as_figures(a.wheelbase, 3) for a in seen],
+        "wheel rate, N/mm": [as_figures(a.wheel_rate / _MM, 3) for a in seen],
+        "springs apart, as if upright, mm": [as_figures(a.spacing * _MM, 1) for a in seen],
         "bump and droop at the wheel, mm": [
             f"{a.bump * _MM:.1f}, {a.droop * _MM:.1f}" for a in seen
         ],
@@ -110,10 +114,10 @@ def _table(name: str, seen: tuple[AxleLook, AxleLook]) -> Table:
     }
     if any(isfinite(a.bound) for a in seen):
         label = "soft springs bind at a heave of, mm"
-        rows[label] = [_number(a.bound * _MM) for a in seen]
+        rows[label] = [as_figures(a.bound * _MM, 1) for a in seen]
     if any(isfinite(a.shock[0]) for a in seen):
         label = "shock, eye to eye at droop, standing, bump, mm"
-        rows[label] = [", ".join(_number(v * _MM) for v in a.shock) for a in seen]
+        rows[label] = [", ".join(as_figures(v * _MM, 1) for v in a.shock) for a in seen]
     for label, values in rows.items():
         table.add_row(label, *values)
     return table
@@ -129,12 +133,12 @@ def _curves(seen: tuple[AxleLook, AxleLook]) -> Table:
         for place in (0, middle, len(t.heave) - 1):
             table.add_row(
                 one.end if place == 0 else "",
-                _number(t.heave[place] * _MM),
-                _number(t.roll_centre[place] * _MM),
-                _number(t.anti[place], 0),
-                _number(degrees(t.castor[place]), 2),
-                _number(t.wheelbase[place] * _MM, 2),
-                _number(t.wheel_rate[place] / _MM, 3),
+                as_figures(t.heave[place] * _MM, 1),
+                as_figures(t.roll_centre[place] * _MM, 1),
+                as_figures(t.anti[place], 0),
+                as_figures(degrees(t.castor[place]), 2),
+                as_figures(t.wheelbase[place] * _MM, 2),
+                as_figures(t.wheel_rate[place] / _MM, 3),
             )
     return table
 
@@ -147,7 +151,7 @@ def _moves(moves: tuple[Moved, ...], surface: str) -> Table:
     for one in moves:
         label = f"{one.part}, {one.end} end {one.axis}"
         if one.why:
-            table.add_row(f"{label}: {one.why}", "-", "-", "-")
+            table.add_row(f"{label}: {one.why}", "–", "–", "–")
         else:
-            table.add_row(label, *(f"{v:+.2f}" if isfinite(v) else "-" for v in moved_degrees(one)))
+            table.add_row(label, *(signed_figures(v, 2) for v in moved_degrees(one)))
     return table

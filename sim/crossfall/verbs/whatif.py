@@ -15,6 +15,7 @@ from crossfall.verbs.common import (
     json_option,
     load_and_warn,
     say_how_it_stands,
+    signed_figures,
     standing_options,
     stood,
     truck_argument,
@@ -246,9 +247,7 @@ def side_words(side: Effects, most: int = 9) -> str:
 
 
 def _number(value: float, decimals: int = 2) -> str:
-    if not isfinite(value):
-        return ""
-    return f"{round(value, decimals) + 0.0:+.{decimals}f}".replace("-", "−")
+    return signed_figures(value, decimals) if isfinite(value) else ""
 
 
 def sentence_list(names: Sequence[str]) -> str:

@@ -2,9 +2,7 @@
 // about the truck names the document and the revision that this page has in view.
 
 import { store } from "./store";
-import type { SuspensionMoves, SuspensionTold } from "./suspensiontypes";
-import type { CourseAsked, CourseStanding, CourseState } from "./coursetypes";
-import type { Frozen, Agreement, Answers, Before, Begun, Bench, BoardCard, Bought, Candidates, Edit, PartForm, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepState, SweepTable, TrialState, Tried, Weighed, Wizard } from "./types";
+import type { SuspensionMoves, SuspensionTold, CourseAsked, CourseStanding, CourseState, KeptCourses, Frozen, Agreement, Answers, Before, Begun, Bench, BoardCard, Bought, Candidates, Edit, PartForm, Path, Planned, Pulse, Readings, ScaleForm, Steps, SweepState, SweepTable, TrialState, Tried, Weighed, Wizard } from "./types";
 
 export class Refusal extends Error {
   constructor(
@@ -165,6 +163,8 @@ export const api = {
   courseStanding: (course: CourseAsked) => act<CourseStanding>("/api/course-standing", { course }),
   driveCourse: (course: CourseAsked) => act<CourseState>("/api/course", { course }),
   courseState: () => ask<CourseState>("/api/course"),
+  courses: () => ask<KeptCourses>("/api/courses"),
+  keepCourse: (name: string, course: CourseAsked, over: boolean) => tell<KeptCourses>("/api/keep-course", { name, course, over }),
   keepStill: (picture: string, words: string[]) => act<{ bytes: number }>("/api/course-still", { picture, words }),
   stopCourse: () => tell<CourseState>("/api/course-stop", {}),
   coursePoses: async (name: string): Promise<ArrayBuffer> => (await file("/api/course-poses", { file: name })).arrayBuffer(),

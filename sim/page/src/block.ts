@@ -1,9 +1,8 @@
 // The title block under the map: masses, balance, and where the degrees go.
 
 import { byId, el, fixed, put, signed, svg } from "./dom";
-import type { TipAnswer } from "./answers";
+import type { TipAnswer, Answers, Before, Numbers } from "./types";
 import { around, DIRECTIONS, goes, isWide, on, rangeOf, spoken, store, tips } from "./store";
-import type { Answers, Before, Numbers } from "./types";
 
 /** A difference to what it is compared with, or nothing where there is none to see. */
 function change(now: number | null, then: number | null | undefined, digits: number): HTMLElement | null {

@@ -4,9 +4,11 @@ import { api, Gone, Refusal } from "./api";
 import { animated, filmed, filmKind, type Film } from "./clip";
 import { CourseMap } from "./coursemap";
 import { CourseStrip } from "./coursestrip";
-import { GIVEN, type CourseAsked, type CourseEvent, type CourseStanding, type CourseState, type Driven } from "./coursetypes";
+import { GIVEN } from "./courses";
+import type { CourseAsked, CourseEvent, CourseStanding, CourseState, Driven, KeptCourses } from "./types";
 import { CourseView, type Seen } from "./courseview";
-import { calm, drawnFlat, el, fixed, oneStop, put, say } from "./dom";
+import { byId, calm, drawnFlat, el, fixed, oneStop, put, say } from "./dom";
+import { notice } from "./edits";
 import { Recording } from "./replay";
 import { save, stem } from "./share";
 import { packOf, store } from "./store";
@@ -14,8 +16,7 @@ import { keepFresh } from "./tabs";
 
 const FILM: [number, number] = [640, 400]; // px
 const MADE = `Driven in the engine: the truck goes straight on while the hill turns under it as the way does, with stones and ramps
-  where the way has them. Left out: steering, so that it wanders a little off its line, and what bends cost; its tyres squash but do
-  not give along the ground, which is up to a degree too hopeful; and axles on links move on straight lines. The curve above is no drive: it is the one answer for standing there.`;
+  where the way has them. It is steered to stay on its line; the reference has the same way beside it. Left out: that bends turn the front wheels, and what they cost. The curve above is no drive: it is the one answer for standing there.`;
 
 export function coursePage(leaf: HTMLElement): void {
   new CoursePage(leaf);
@@ -31,6 +32,8 @@ class CoursePage {
   private readonly drive = el("button", { type: "button", class: "main", id: "course-drive", onclick: () => void this.run() }, "Drive it");
   private readonly slope = el("input", { type: "number", id: "course-slope", min: 0, max: 60, step: 1, value: 0 });
   private readonly speed = el("input", { type: "number", id: "course-speed", min: 50, max: 1000, step: 10, value: 0 });
+  private readonly choice = el("select", { id: "course-choice", "aria-label": "Course" });
+  private kept: Record<string, CourseAsked> = {};
   private standing: CourseStanding | null = null;
   private state: CourseState | null = null;
   private shown: { course: CourseAsked; seen: (Seen | null)[] } | null = null;
@@ -44,12 +47,19 @@ class CoursePage {
     leaf.classList.add("course");
     const first = Object.keys(GIVEN)[0]!;
     this.map = new CourseMap(structuredClone(GIVEN[first]!), (done) => this.changed(done));
-    const choice = el("select", { id: "course-choice", "aria-label": "Course" }, ...Object.keys(GIVEN).map((name) => el("option", { value: name }, name)));
+    const choice = this.choice;
     choice.addEventListener("change", () => {
-      this.map.take(structuredClone(GIVEN[choice.value]!));
+      const [kind, name] = [choice.value[0], choice.value.slice(1)];
+      const course = kind === "k" ? this.kept[name] : GIVEN[name];
+      if (!course) return;
+      this.map.take(structuredClone(course));
       this.dials();
       this.changed(true);
     });
+    this.offer({ courses: {}, wrong: [] }, `g${first}`);
+    // Courses kept by other tabs and other benches come into view with the place.
+    choice.addEventListener("focus", () => void this.fetchKept());
+    void this.fetchKept();
     for (const [input, key] of [[this.slope, "slope_deg"], [this.speed, "speed_mm_per_s"]] as const) {
       input.addEventListener("change", () => {
         if (!input.checkValidity()) return input.reportValidity();
@@ -61,7 +71,8 @@ class CoursePage {
     const tools = el("div", { class: "hill-tools", role: "toolbar", "aria-label": "What lies on the hill" },
       el("button", { type: "button", id: "course-draw", onclick: () => { this.map.begin(); say("Draw the way on the hill with one stroke."); } }, "Draw a way"),
       el("button", { type: "button", id: "course-stone", onclick: () => this.map.add("stones") }, "Add a stone"),
-      el("button", { type: "button", id: "course-ramp", onclick: () => this.map.add("ramps") }, "Add a ramp"));
+      el("button", { type: "button", id: "course-ramp", onclick: () => this.map.add("ramps") }, "Add a ramp"),
+      el("button", { type: "button", id: "course-keep", title: "As a file in the opened folder", onclick: () => this.askName() }, "Keep course…"));
     oneStop(tools);
     leaf.append(
       el("div", { class: "bar" }, choice, el("label", {}, "hill ", this.slope, " °"), el("label", {}, "at ", this.speed, " mm/s"), this.drive),
@@ -80,6 +91,48 @@ class CoursePage {
     new MutationObserver(() => { this.view?.repaint(); this.view?.again(); }).observe(document.documentElement, { attributes: true, attributeFilter: ["data-light"] });
     new ResizeObserver(() => this.view?.again()).observe(this.canvas);
     this.changed(true);
+  }
+
+  private offer(kept: KeptCourses, chosen: string): void {
+    this.kept = kept.courses;
+    const option = (kind: string, name: string): HTMLElement => el("option", { value: kind + name, selected: kind + name === chosen }, name);
+    const mine = Object.keys(this.kept).map((name) => option("k", name));
+    put(this.choice, el("optgroup", { label: "Given" }, ...Object.keys(GIVEN).map((name) => option("g", name))),
+      mine.length ? el("optgroup", { label: "Kept in this folder" }, ...mine) : null);
+    if (kept.wrong.length) say(kept.wrong.slice(0, 2).join(" "), "wrong");
+  }
+
+  private async fetchKept(): Promise<void> {
+    try {
+      const kept = await api.courses();
+      if (JSON.stringify(kept.courses) !== JSON.stringify(this.kept) || kept.wrong.length) this.offer(kept, this.choice.value);
+    } catch (e) {
+      this.refused(e);
+    }
+  }
+
+  private askName(): void {
+    const dialog = byId<HTMLDialogElement>("ask");
+    const was = this.choice.value.startsWith("k") ? this.choice.value.slice(1) : "";
+    const name = el("input", { id: "course-name", required: true, maxlength: 80, value: was || "my course" });
+    put(dialog, el("form", { method: "dialog" }, el("h2", {}, "Keep this course"),
+      el("label", { for: "course-name" }, "Name, in the opened folder"), name,
+      el("div", { class: "bar" }, el("button", { value: "no", formnovalidate: true }, "Leave it"), el("button", { value: "yes", class: "main" }, "Keep it"))));
+    dialog.onclose = () => { if (dialog.returnValue === "yes") void this.keep(name.value.trim(), name.value.trim() === was); };
+    dialog.returnValue = "no";
+    dialog.showModal();
+    name.select();
+  }
+
+  private async keep(name: string, over: boolean): Promise<void> {
+    try {
+      this.offer(await api.keepCourse(name, this.map.course, over), `k${name}`);
+      say(`Kept as ${name}.course.toml.`);
+    } catch (e) {
+      if (!(e instanceof Refusal)) throw e;
+      if (e.where === "disk") notice(`Not kept: ${e.message}.`, [["Write mine over it", () => void this.keep(name, true)], ["Leave it as it is", () => {}]]);
+      else if (e.status !== 0) say(e.message, "wrong");
+    }
   }
 
   private dials(): void {
@@ -342,7 +395,7 @@ class CoursePage {
     });
     const ground = `A hill of ${fixed(course.slope_deg, 0)}° on ${this.state!.surface}, driven at ${fixed(course.speed_mm_per_s, 0)} mm/s over ${course.stones.length} stones and ${course.ramps.length} ramps; here after ${fixed(this.time)} s.`;
     try {
-      await api.keepStill(picture, [ground, ...told, "Driven in the engine without steering: see the page for what is left out."]);
+      await api.keepStill(picture, [ground, ...told, "Driven in the engine: see the page for what is left out."]);
       say("This moment is the second page of the set-up sheet, as long as the truck stays as it is.");
     } catch (e) {
       if (!(e instanceof Refusal)) throw e;

@@ -1,9 +1,8 @@
 // The hill from above: the way over it, stones and ramps, all to be dragged or moved by keys.
 
 import { el, fixed, put, svg } from "./dom";
-import type { CourseAsked, CourseEvent, Way } from "./coursetypes";
-import { wayAt } from "./coursetypes";
-import type { Pair } from "./types";
+import type { CourseAsked, CourseEvent, Way, Pair } from "./types";
+import { wayAt } from "./courses";
 
 const [WIDE, HIGH] = [1150, 430]; // mm, half the hill shown
 const APART = 110; // mm between points of a way drawn by hand

@@ -1,8 +1,7 @@
 // What truck and reference have in hand standing anywhere on a course, and what the drive did there.
 
 import { el, fixed, svg } from "./dom";
-import type { CourseEvent, CourseStanding, Standing } from "./coursetypes";
-import type { Pair } from "./types";
+import type { CourseEvent, CourseStanding, Standing, Pair } from "./types";
 
 const [W, H, LEFT, BOTTOM, TOP] = [600, 150, 34, 22, 10];
 

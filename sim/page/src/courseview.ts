@@ -1,18 +1,18 @@
-// The drive over the hill in three dimensions: the truck, its reference beside it in edges alone,
-// and what happened where.
+// The drive over the hill in three dimensions: the truck, its reference in edges on bare paper on a
+// lane of its own beside it, and what happened where.
 
 import { BufferAttribute, Group, Matrix4, Mesh, OrthographicCamera, Scene as World, Vector3, WebGLRenderer, type LineSegments } from "three";
-import type { CourseAsked, CourseEvent, Way } from "./coursetypes";
-import { wayAt } from "./coursetypes";
+import type { CourseAsked, CourseEvent, Way, Pair, Scene, Triple } from "./types";
+import { wayAt } from "./courses";
 import { drawnInSoftware } from "./dom";
 import { empty, Figure, flat, lines, Paints, shade } from "./figure";
 import { placed, solid } from "./solids";
 import type { Recording } from "./replay";
-import type { Pair, Scene, Triple } from "./types";
 
 const [WIDE, HIGH] = [1350, 650]; // mm, half the hill drawn
 const REACH = 330; // mm that are seen above and below the truck
 const APART = 1200; // mm between truck and reference that the picture makes room for
+const LANE = 330; // mm from the truck's way to its reference's
 const FLANK = Math.PI / 3; // a stone leaves the ground so steeply: trials/ground.py
 
 export interface Seen {
@@ -36,6 +36,8 @@ export class CourseView {
   private way: Way | null = null;
   private seen: (Seen | null)[] = [null, null];
   private time = 0;
+  /** mm to the left of the way that the reference drives, over the same things. */
+  private lane = 0;
 
   constructor(canvas: HTMLCanvasElement) {
     this.canvas = canvas;
@@ -55,6 +57,9 @@ export class CourseView {
 
   take(course: CourseAsked, way: Way, seen: (Seen | null)[]): void {
     Object.assign(this, { course, way, seen });
+    // Uphill, as far as the way has such a side, where it hides nothing.
+    const uphill = way.heading_deg.reduce((sum, h) => sum - Math.sin((h * Math.PI) / 180), 0);
+    this.lane = seen[1] ? (uphill < 0 ? -LANE : LANE) : 0;
     this.hill.rotation.x = (course.slope_deg * Math.PI) / 180;
     empty(this.furniture);
     this.furnish(course, way);
@@ -72,23 +77,31 @@ export class CourseView {
     const track: number[] = [];
     way.places_mm.forEach((p, i) => { if (i) track.push(...way.places_mm[i - 1]!, 1.5, ...p, 1.5); });
     this.furniture.add(new Mesh(flat(ground), this.paints.fill("board", 2)), lines(grid, this.paints.line("faint")), lines(track, this.paints.line("ink")));
-    for (const stone of course.stones) this.lay(stoneOf(way, stone.at_mm, stone.height_mm));
+    if (this.lane) this.furniture.add(lines(way.places_mm.flatMap((_, i) => (i ? [...this.across(i - 1), 1.5, ...this.across(i), 1.5] : [])), this.paints.line("load")));
+    for (const stone of course.stones) this.lay(stoneOf(way, stone.at_mm, stone.height_mm), stone.at_mm);
     for (const ramp of course.ramps) {
       const [half, top, wide, rise] = [ramp.flank_mm + ramp.top_mm / 2, ramp.top_mm / 2, ramp.width_mm / 2, ramp.flank_mm * Math.tan((ramp.angle_deg * Math.PI) / 180)];
       const profile: Pair[] = [[-half, 0], [-top, rise], [top, rise], [half, 0]];
       const turn = new Matrix4().makeRotationZ((ramp.turned_deg * Math.PI) / 180 + Math.PI / 2).setPosition(...ramp.at_mm, 0);
-      this.lay(extruded(profile, wide), turn);
+      this.lay(extruded(profile, wide), ramp.at_mm, turn);
     }
     this.seen.forEach((one, whose) => one?.events.forEach((event) => {
       const { place: [x, y], heading } = wayAt(way, event.at_mm);
-      const aside = whose ? -26 : 26;
+      const aside = whose ? this.lane : 26;
       const high = event.what === "lifts" ? 40 : 90;
       const post = solid({ kind: "box", size_mm: [5, 5, high] }).triangles.map((v, i) => v + [x - aside * Math.cos(heading), y - aside * Math.sin(heading), high / 2][i % 3]!);
       this.furniture.add(new Mesh(flat(post), this.paints.fill(event.what === "lifts" ? "load" : "over")));
     }));
   }
 
-  private lay(made: { triangles: number[]; lines: number[] }, turn = new Matrix4()): void {
+  /** The reference's way beside the truck's. */
+  private across(i: number, from: Pair = this.way!.places_mm[i]!): Pair {
+    const h = (this.way!.heading_deg[i]! * Math.PI) / 180;
+    return [from[0] - this.lane * Math.cos(h), from[1] - this.lane * Math.sin(h)];
+  }
+
+  /** A thing on the hill, and again in edges where the reference meets it. */
+  private lay(made: { triangles: number[]; lines: number[] }, at: Pair, turn = new Matrix4()): void {
     const body = flat(made.triangles).applyMatrix4(turn);
     const colours: number[] = [];
     shade([...(body.getAttribute("position") as BufferAttribute).array], colours, this.paints.ink.stone);
@@ -96,6 +109,11 @@ export class CourseView {
     const edge = lines(made.lines, this.paints.line("ink"));
     edge.geometry.applyMatrix4(turn);
     this.furniture.add(new Mesh(body, this.paints.face), edge);
+    if (!this.lane) return;
+    const [x, y] = this.across(nearest(this.way!, at), at);
+    const again = lines(made.lines, this.paints.line("load"));
+    again.geometry.applyMatrix4(turn).translate(x - at[0], y - at[1], 0);
+    this.furniture.add(again);
   }
 
   get seconds(): number {
@@ -123,7 +141,7 @@ export class CourseView {
       if (!one) return;
       const now = one.recording.at(one.recording.rowAt(time));
       const place = this.figures[i]!.root;
-      this.set(this.figures[i]!, now.poses);
+      this.set(this.figures[i]!, now.poses, i ? this.lane : 0);
       this.hill.updateMatrixWorld(true);
       places.push(place.localToWorld(new Vector3(now.poses[0]![0]!, now.poses[0]![1]!, 60)));
       if (i > 0) return;
@@ -150,21 +168,26 @@ export class CourseView {
   }
 
   /** Bodies driven straight on, put where the way is after so many millimetres. */
-  private set(figure: Figure, poses: number[][]): void {
+  private set(figure: Figure, poses: number[][], lane: number): void {
     const along = poses[0]![0]!;
     const { place: [x, y], heading } = wayAt(this.way!, along);
     figure.pose(poses);
     // The figure's own axes stay those of the straight drive: the way lies at (along, 0) in them.
     figure.root.matrixAutoUpdate = false;
-    figure.root.matrix.makeRotationZ(heading + Math.PI / 2).setPosition(x, y, 0).multiply(new Matrix4().makeTranslation(-along, 0, 0));
+    figure.root.matrix.makeRotationZ(heading + Math.PI / 2).setPosition(x, y, 0).multiply(new Matrix4().makeTranslation(-along, lane, 0));
     figure.root.matrixWorldNeedsUpdate = true;
   }
 }
 
+/** The place of a way that lies nearest. */
+function nearest(way: Way, at: Pair): number {
+  const off = way.places_mm.map((p) => Math.hypot(p[0] - at[0], p[1] - at[1]));
+  return off.indexOf(Math.min(...off));
+}
+
 /** A stone as it is driven over: a rod across the way, sunk so that its flanks leave at FLANK. */
 function stoneOf(way: Way, at: Pair, height: number): { triangles: number[]; lines: number[] } {
-  const nearest = way.places_mm.reduce((best, p, i) => (Math.hypot(p[0] - at[0], p[1] - at[1]) < Math.hypot(way.places_mm[best]![0] - at[0], way.places_mm[best]![1] - at[1]) ? i : best), 0);
-  const across = (way.heading_deg[nearest]! * Math.PI) / 180 + Math.PI; // to its left
+  const across = (way.heading_deg[nearest(way, at)]! * Math.PI) / 180 + Math.PI; // to its left
   const radius = height / (1 - Math.cos(FLANK));
   const [c, s] = [Math.cos(across), Math.sin(across)];
   const turn = [-s, 0, c, c, 0, s, 0, 1, 0];

@@ -24,6 +24,9 @@ async function nextTry(): Promise<void> {
     const edits = waiting;
     waiting = null;
     const mine = (trying = new AbortController());
+    // A try is asked of the state that a change on its way leads to.
+    if (changing()) await line;
+    if (mine.signal.aborted) return;
     const start = performance.now();
     try {
       const found = await api.attempt(edits);
@@ -86,10 +89,23 @@ export const changing = (): boolean => queued > 0;
  * was meant for a state the page had to give up meanwhile is not asked at all. */
 export function change(question: () => Promise<Bench>, what: string, again?: () => Promise<Bench>): Promise<boolean> {
   const meant = turns;
+  return inTurn(async () => (turns === meant ? changeNow(question, what, again) : false));
+}
+
+/** Work that changes what is on the bench, once all before it is done. */
+export function inTurn<T>(work: () => Promise<T>): Promise<T> {
   queued += 1;
-  const mine = line.then(() => (turns === meant ? changeNow(question, what, again) : false)).finally(() => { queued -= 1; });
-  line = mine;
+  const mine = line.then(work).finally(() => { queued -= 1; });
+  line = mine.catch(() => undefined);
   return mine;
+}
+
+/** What was on its way when the server was found to be gone, in words; "" where nothing was. */
+let unsure = "";
+export function takeUnsure(): string {
+  const words = unsure;
+  unsure = "";
+  return words;
 }
 
 async function changeNow(question: () => Promise<Bench>, what: string, again?: () => Promise<Bench>): Promise<boolean> {
@@ -102,6 +118,7 @@ async function changeNow(question: () => Promise<Bench>, what: string, again?: (
     if (!(e instanceof Refusal)) throw e;
     if (e instanceof Gone) {
       turns += 1;
+      unsure = what;
       revert();
     }
     else if (e.status === 409 && e.where !== "disk") await metAnotherTab(e, what, again ?? null);

@@ -64,7 +64,7 @@ export interface Dress {
   glass: boolean;
   /** The truck compared with: where it has parts otherwise, their edges. */
   before: Scene | null;
-  /** In edges alone, as the ghost beside another truck. */
+  /** In its edges on bare paper, as the ghost beside another truck. */
   ghost?: boolean;
 }
 
@@ -89,8 +89,11 @@ export class Figure {
       const body = this.bodies[i]!;
       empty(body);
       const glass = (p: Part): boolean => dress.glass && carrier === "chassis" && !(p.row >= 0 && (p.row === dress.picked || p.row === dress.pack));
-      if (dress.ghost) this.edges(body, parts, this.paints.line("load"));
-      else {
+      if (dress.ghost) {
+        const faces = parts.flatMap((p) => trianglesOf(p));
+        if (faces.length) body.add(new Mesh(flat(faces), this.paints.fill("paper", 1)));
+        this.edges(body, parts, this.paints.line("load"));
+      } else {
         this.meshes(body, parts.filter((p) => !glass(p)), carrier, dress.picked, this.paints.face, this.paints.line("ink"));
         this.meshes(body, parts.filter(glass), carrier, dress.picked, this.paints.glass, this.paints.line("soft"));
         this.edges(body, parts.filter((p) => p.row >= 0 && p.row === dress.pack), this.paints.pack, 5);
@@ -105,11 +108,9 @@ export class Figure {
     const owner: Part[] = [];
     const tint = this.paints.ink[kindOf(carrier) as Name];
     for (const part of parts) {
-      const made = solid(part.shape!).triangles;
-      for (let i = 0; i < made.length; i += 3) {
-        triangles.push(...placed(made.slice(i, i + 3) as Triple, part.turn, part.centre_mm));
-        if (i % 9 === 0) owner.push(part);
-      }
+      const made = trianglesOf(part);
+      triangles.push(...made);
+      for (let i = 0; i < made.length; i += 9) owner.push(part);
       shade(triangles, colours, part.row >= 0 && part.row === picked ? this.paints.ink.picked : tint);
     }
     if (triangles.length === 0) return;
@@ -156,6 +157,12 @@ export class Figure {
     }
     return found;
   }
+}
+
+/** A part's faces where it sits on its body, three corners each. */
+function trianglesOf(part: Part): number[] {
+  const made = solid(part.shape!).triangles;
+  return Array.from({ length: made.length / 3 }, (_, i) => placed(made.slice(3 * i, 3 * i + 3) as Triple, part.turn, part.centre_mm)).flat();
 }
 
 const SUN = new Vector3(0.25, 0.55, 0.85).normalize();

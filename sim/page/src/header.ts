@@ -1,7 +1,7 @@
 // The head of the sheet: which truck, what state its file is in, and what can be done with it.
 
 import { api, Refusal } from "./api";
-import { change, notice } from "./edits";
+import { change, inTurn, notice } from "./edits";
 import { byId, el, oneStop, put, say } from "./dom";
 import { on, store, takeBench } from "./store";
 
@@ -19,8 +19,12 @@ export function makeHeader(repaint: () => void): void {
   reference.addEventListener("change", () => void change(() => api.pin(reference.value), `compared with: ${reference.selectedOptions[0]?.textContent ?? ""}`));
   lights(repaint);
   addEventListener("keydown", (e) => {
-    if (!(e.ctrlKey || e.metaKey) || (e.target as Element).matches("input[type=text], input[type=number], textarea")) return;
+    if (!(e.ctrlKey || e.metaKey)) return;
     const key = e.key.toLowerCase();
+    const typing = (e.target as Element).matches("input[type=text], input[type=number], textarea");
+    // What is typed but not yet put down goes into the file as well.
+    if (key === "s" && typing) (e.target as HTMLElement).blur();
+    else if (typing) return;
     if (key === "z") { e.preventDefault(); (e.shiftKey ? redo : undo)(); }
     if (key === "y") { e.preventDefault(); redo(); }
     if (key === "s") { e.preventDefault(); void save(); }
@@ -73,7 +77,9 @@ async function save(): Promise<void> {
   await put_(null, false);
 }
 
-async function put_(name: string | null, over: boolean): Promise<void> {
+const put_ = (name: string | null, over: boolean): Promise<void> => inTurn(() => putNow(name, over));
+
+async function putNow(name: string | null, over: boolean): Promise<void> {
   try {
     takeBench(await api.save(name, over));
     say(`Saved as ${store.bench.file}.`);

@@ -2,7 +2,7 @@
 
 import { api, Gone, onGone, Refusal } from "./api";
 import { byId, el, say } from "./dom";
-import { changing, notice, revert } from "./edits";
+import { changing, notice, revert, takeUnsure } from "./edits";
 import { store, takeBench } from "./store";
 import { change } from "./edits";
 
@@ -35,11 +35,11 @@ async function look(): Promise<void> {
 }
 
 async function compare(): Promise<void> {
-  const pulse = await api.pulse();
   const mine = store.bench;
+  const pulse = await api.pulse();
   if (lost) return back();
-  // A hand that drags, or a change on its way, finds out by itself.
-  if (store.trying || changing()) return;
+  // A hand that drags, or a change on its way or just done, finds out by itself.
+  if (store.trying || changing() || store.bench !== mine) return;
   if (pulse.document !== mine.document || pulse.revision !== mine.revision) {
     const bench = await api.bench();
     if (store.trying || changing() || store.bench !== mine) return;
@@ -65,7 +65,8 @@ async function back(): Promise<void> {
   delete document.documentElement.dataset["lost"];
   byId("notice").hidden = true;
   takeBench(bench);
+  const unsure = takeUnsure();
   say(bench.document === mine.document && bench.revision === mine.revision
-    ? "The bench is back, with everything as it was."
+    ? `The bench is back, with everything as it was${unsure ? `; not put down: ${unsure}` : ""}.`
     : `The bench is back, with ${bench.file} as it is there now.`);
 }

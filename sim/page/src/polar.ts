@@ -7,8 +7,7 @@ import { turnStep } from "./api";
 import { byId, fixed, say, svg } from "./dom";
 import { Outlines, pathData } from "./outline";
 import { around, DIRECTIONS, goes, look, on, spoken, store, tips } from "./store";
-import type { TipAnswer } from "./answers";
-import type { Answers, Pair, TrialFound } from "./types";
+import type { TipAnswer, Answers, Pair, TrialFound } from "./types";
 
 const R_IN = 74; // where 15 degrees lie, outside the truck's own drawing
 const R_OUT = 178; // where the scale ends

@@ -122,7 +122,7 @@ export function boardPage(leaf: HTMLElement): void {
       const mine = card.readings.filter((r) => r.heading_deg === c.heading_deg);
       const input = el("input", { type: "number", min: 1, max: 89, step: 0.1, id: `board-${c.heading_deg}`, "aria-label": `Measured angle, ${c.name}` });
       return el("tr", {}, el("th", { scope: "row" }, c.name),
-        el("td", { class: "n" }, c.high_deg - c.low_deg > 0.15 ? `${fixed(c.low_deg)} to ${fixed(c.high_deg)}°` : `${fixed(c.deg)}°`, el("small", { class: "soft" }, ` ± ${fixed(2 * c.u_deg)}`)),
+        el("td", { class: "n" }, c.high_deg - c.low_deg > 0.15 ? `${fixed(c.low_deg)} to ${fixed(c.high_deg)}°` : `${fixed(c.deg)}°`, el("small", { class: "soft" }, `± ${fixed(2 * c.u_deg)}`)),
         el("td", { class: "n" }, ...(mine.length ? mine.map((r) => el("span", { class: r.agrees ? "" : "wrong" }, `${fixed(r.measured_deg)}° ${r.agrees ? "agrees" : "does not"} `,
           el("button", { type: "button", class: "small", title: "Take this reading out", "aria-label": `Take out ${fixed(r.measured_deg)}°, ${c.name}`, onclick: () => fetchCard({ remove: r.number, angles_deg: r.angles_deg }) }, "✕"))) : ["–"])),
         el("td", { class: "n" }, input, " ", el("button", { type: "button", "aria-label": `Note ${c.name}`, onclick: () => { if (input.value !== "" && input.reportValidity()) fetchCard({ heading_deg: c.heading_deg, angle_deg: Number(input.value) }); } }, "Note")));

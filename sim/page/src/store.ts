@@ -1,8 +1,7 @@
 // The one place where the page remembers anything. Parts of the page listen for what they draw.
 
-import type { TipAnswer } from "./answers";
+import type { TipAnswer, Answers, Bench, Measure, Path, Row, Scene, TrialFound, Tried } from "./types";
 import { fixed } from "./dom";
-import type { Answers, Bench, Measure, Path, Row, Scene, TrialFound, Tried } from "./types";
 
 export interface View {
   tilt: number;
@@ -73,6 +72,8 @@ export function afterTheMap(draw: () => void, pause: () => number): () => void {
 }
 
 export function takeBench(bench: Bench): void {
+  // An answer that was overtaken on its way says nothing new.
+  if (store.bench?.document === bench.document && bench.revision < store.bench.revision) return;
   // The picked part stays picked, wherever it stands in the list now; in another truck none is.
   const picked = store.bench?.file === bench.file ? store.bench.rows.find((r) => r.row === store.view.row)?.name : undefined;
   if (picked !== undefined || store.bench?.file !== bench.file) store.view.row = bench.rows.find((r) => r.name === picked)?.row ?? null;

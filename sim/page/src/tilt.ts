@@ -4,8 +4,7 @@ import { api, Refusal } from "./api";
 import { byId, el, fixed, oneStop, say } from "./dom";
 import { between, type Table } from "./stage";
 import { DIRECTIONS, look, on, store } from "./store";
-import type { TipAnswer } from "./answers";
-import type { Path } from "./types";
+import type { TipAnswer, Path } from "./types";
 
 const OVER: Record<string, string> = { rear: "its rear tyres", left: "its left tyres", front: "its front tyres", right: "its right tyres" };
 

@@ -67,7 +67,8 @@ def test_what_is_fitted_may_cost_otherwise_but_not_go(server: Server) -> None:
         ({"do": "new", "change": {"name": "x", "remove": ["no such part"]}}, "no such part"),
         ({"do": "new", "change": {"name": "light body", "remove": ["cab"]}}, "there already"),
         ({"do": "text", "text": "nonsense"}, "not valid TOML"),
-        ({"do": "nothing"}, "nothing that can be done"),
+        ({"do": "nothing"}, "known are field, new, remove, text"),
+        ({"do": "new"}, "nothing that can be done"),
     ],
 )
 def test_what_makes_no_list_is_refused_and_nothing_is_written(

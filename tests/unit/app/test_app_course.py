@@ -124,6 +124,60 @@ def test_truck_and_reference_are_driven_and_told_apart(server: Server) -> None:
     assert [f["whose"] for f in found["found"]] == ["truck", "reference"]
     assert {f["outcome"] for f in found["found"]} == {"comes through"}
     assert found["truck"] == state["truck"]
-    assert server.bench.courses.poses(found["found"][0]["file"])[:4] == MAGIC
+    assert server.bench.tried.courses.poses(found["found"][0]["file"])[:4] == MAGIC
     with pytest.raises(InputError, match="no such drive"):
-        server.bench.courses.poses("../thistle.toml")
+        server.bench.tried.courses.poses("../thistle.toml")
+
+
+def test_a_course_is_kept_in_the_folder_and_read_back(server: Server) -> None:
+    course = {**ACROSS, "stones": [{"at_mm": [10.5, 0], "height_mm": 12}], "ramps": [RAMP]}
+    told = server.tell("/api/keep-course", name="bank two", course=course, over=False)
+    assert list(told["courses"]) == ["bank two"]
+    back, there = understood_course(told["courses"]["bank two"]), understood_course(course)
+    assert back.ramps == there.ramps
+    assert back.course.ground == there.course.ground
+    assert (back.course.slope, back.course.speed) == (there.course.slope, there.course.speed)
+    assert np.array_equal(back.places, there.places)
+    refused = server.tell("/api/keep-course", name="bank two", course=ACROSS, over=False)
+    assert (refused["refused"], refused["where"]) == (409, "disk")
+    told = server.tell("/api/keep-course", name="bank two", course=ACROSS, over=True)
+    assert told["courses"]["bank two"]["ramps"] == []
+    assert not [t for t in server.ask("/api/bench")["trucks"] if "course" in t], "is no truck"
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("slope_deg = 22", "points_mm"),
+        ("slope_deg = [", "is no TOML"),
+        ("slope = 22", "slope: is not known here"),
+        ("slope_deg = 99\nspeed_mm_per_s = 250\npoints_mm = [[0, 0], [300, 0]]", "slope_deg"),
+        (
+            "stone = 3\nslope_deg = 9\nspeed_mm_per_s = 250\npoints_mm = [[0, 0], [300, 0]]",
+            "stones",
+        ),
+        ("#" * 100_001, "too big"),
+    ],
+)
+def test_a_course_file_that_is_none_is_told(server: Server, text: str, words: str) -> None:
+    (server.bench.folder / "odd.course.toml").write_text(text)
+    told = server.ask("/api/courses")
+    assert told["courses"] == {}
+    assert told["wrong"][0].startswith("odd.course.toml: ")
+    assert words in told["wrong"][0]
+
+
+@pytest.mark.parametrize(
+    ("name", "course", "words"),
+    [
+        ("../out", {}, "is not a usable file name"),
+        ("steep", {"slope_deg": 99}, "slope_deg"),
+    ],
+)
+def test_what_cannot_be_kept_is_not_written(
+    server: Server, name: str, course: dict[str, Any], words: str
+) -> None:
+    before = sorted(server.bench.folder.iterdir())
+    told = server.tell("/api/keep-course", name=name, course={**ACROSS, **course}, over=True)
+    assert words in told["problems"][0]
+    assert sorted(server.bench.folder.iterdir()) == before

@@ -7,7 +7,7 @@ import pytest
 from scipy.spatial.transform import Rotation
 
 from crossfall.engines.curve import Curve
-from crossfall.truck.axle_law import CELL, law_of
+from crossfall.truck.axle_law import NEAR, law_of
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import Array
 from linkages import linked
@@ -17,7 +17,7 @@ SHARE = 0.01
 TRUCK = linked(make_truck(), "three links and a track bar", "wishbone")
 TURN = Rotation.from_rotvec([0.1, -0.3, 0.7]).as_matrix()
 BASE, GRAVITY = np.array([0.02, -0.05, 0.01]), np.array([3.0, 1.0, -9.0])
-HEAVE, ROLL = 110 * CELL[0], -60 * CELL[1]  # in the middle of a cell, where the series is exact
+HEAVE, ROLL = 110 * NEAR[0], -60 * NEAR[1]  # in the middle of a cell, where the series is exact
 
 
 def straight(index: int, heave: float, roll: float) -> tuple[Array, Array, Array]:

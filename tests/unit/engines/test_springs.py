@@ -117,11 +117,19 @@ def test_tyres_carry_all_but_the_wheels():
         wheels = sum(w.mass for a in truck.axles for w in a.wheels) * GRAVITY
         carried = sum(t.force for t in springs)
         assert carried + wheels == pytest.approx(whole(truck).mass * GRAVITY)
-        assert sum(t.rate for t in springs) == pytest.approx(4 * truck.front.tyre.stiffness)
+        tyre = truck.front.tyre
+        for end, rate in (
+            ("tyre", tyre.stiffness),
+            ("tyre_along", tyre.longitudinal),
+            ("tyre_aside", tyre.lateral),
+        ):
+            given = [t.rate for t in springs if t.joint.endswith(f"_{end}")]
+            assert sum(given) == pytest.approx(4 * rate)
 
 
 def test_rigid_tyres_and_locked_axles_have_no_springs():
-    truck = with_suspension(with_tyres(make_truck(), stiffness=math.inf), locked=True)
+    rigid = dict.fromkeys(("stiffness", "lateral", "longitudinal"), math.inf)
+    truck = with_suspension(with_tyres(make_truck(), **rigid), locked=True)
     assert tyre_springs(truck, TrialSettings(), STEP) == ()
     assert laws(truck) == ()
     assert safe_step(truck, TrialSettings(), 1.0) == TrialSettings().step

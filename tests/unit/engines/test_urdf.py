@@ -11,8 +11,8 @@ import numpy as np
 import pinocchio
 import pytest
 
-from crossfall.engines.multibody import multibody
-from crossfall.engines.urdf import check_urdf, read_back, roll_pitch_yaw, urdf
+from crossfall.engines.multibody import disc_names, multibody
+from crossfall.engines.urdf import check_urdf, read_back, roll_pitch_yaw, urdf, urdf_text
 from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Body, Clearance, Part, Shape, Truck, frozen
@@ -84,7 +84,23 @@ def test_wheels_stand_on_the_ground_and_turn_about_their_axes():
     for name, axle, side in (("front_left", truck.front, 1), ("rear_right", truck.rear, -1)):
         at = data.oMf[model.getFrameId(name)].translation
         np.testing.assert_allclose(at, [axle.x, side * axle.track / 2, axle.tyre.radius])
-    assert model.nq == 7 + 2 * 2 + 4 + 4 * 2  # base, heave and roll, tyres, cos and sin of spins
+    assert model.nq == 7 + 2 * 2 + 4 * 3 + 4 * 2  # base, axles, tyres, cos and sin of spins
+
+
+@pytest.mark.parametrize("name", TRUCKS)
+def test_knuckles_change_no_mass_and_steer_about_the_wheels_middle(name):
+    truck = with_skew_inertia(TRUCKS[name])
+    text = urdf_text(multibody(truck, steering=True), truck.name)
+    check_urdf(text, truck)
+    model = pinocchio.buildModelFromXML(text, pinocchio.JointModelFreeFlyer())
+    data, q, angle = model.createData(), pinocchio.neutral(model), 0.3
+    q[model.joints[model.getJointId("front_left_steer")].idx_q] = angle
+    pinocchio.framesForwardKinematics(model, data, q)
+    wheel = data.oMf[model.getFrameId(disc_names(0, truck.front)[0])]
+    hub = np.array([truck.front.x, truck.front.track / 2, truck.front.tyre.radius])
+    axis = np.array([-math.sin(angle), math.cos(angle), 0.0])
+    np.testing.assert_allclose(wheel.rotation[:, 1], axis, atol=1e-12)
+    np.testing.assert_allclose(wheel.translation - hub, 0.0, atol=1e-12)
 
 
 def test_heave_moves_the_axle_along_the_leaning_axis():

@@ -205,6 +205,25 @@ def test_results_turn_into_data_frames_with_and_without_pandas(bramble, monkeypa
     assert table["rigid_deg"].to_pylist() == list(rows.rigid_deg)
 
 
+def test_sweeps_of_trucks_of_one_name_have_folders_of_their_own(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    truck = crossfall.load("bramble")
+    wide = truck.edit({"both.track_mm": 190})
+    asked = [(truck, [60, 90]), (wide, [60, 90]), (truck, [60, 100]), (truck, [60, 90])]
+    folders = [
+        crossfall.sweep(
+            one, {"part.battery pack.at_mm.z": heights}, heading=90, method="closed form"
+        )
+        .files[0]
+        .parent.resolve()
+        for one, heights in asked
+    ]
+    assert len(set(folders)) == 3
+    assert folders[0] == folders[3], "the same question finds what was done"
+
+
 def test_a_sweep_of_an_edited_truck_and_its_map(bramble, tmp_path):
     lower = bramble.edit({"part.battery pack.at_mm.z": 90})
     axes = {"both.track_mm": np.array([170.0, 180.0]), "heading_deg": [80, 90]}

@@ -17,11 +17,11 @@ from crossfall.measurement.reconcile_write import new_path, new_text, write_reco
 from crossfall.measurement.scatter import Scatter
 from crossfall.measurement.weigh_in_session import Measured, Ruler, Session
 from crossfall.measurement.weighted_fit import Datum, Prior
-from crossfall.truck.assemble import with_masses, with_shifts
 from crossfall.truck.build import Loaded, load_text, load_truck
 from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Truck
+from support import with_masses, with_shifts
 
 EXACT = 0.0002  # m, for rulers: so that the readings decide
 

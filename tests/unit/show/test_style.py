@@ -37,7 +37,7 @@ SETS = {
     "parts": ("sprung", "unsprung", "tyre", "link"),
     "wheels": ("front", "rear"),
 }
-THEMES = {"light": style.LIGHT, "dark": style.DARK}
+THEMES = {"light": style.LIGHT}
 
 
 def linear(colour):

@@ -10,6 +10,8 @@ import pytest
 from crossfall.statics import rigid
 from crossfall.truck.massprops import combine, whole
 from crossfall.truck.model import GRAVITY, Truck, frozen
+from crossfall.truck.steering import swung
+from stability_measures import side_loads, static_stability_factor, tilt_table_ratio
 from support import block, make_truck
 
 HEADINGS = np.radians(np.arange(0.0, 360.0, 7.5))
@@ -113,6 +115,23 @@ def test_many_builds_agree_with_one_truck() -> None:
     np.testing.assert_allclose(many, one, rtol=0, atol=1e-13)
 
 
+def test_many_builds_on_turned_wheels_are_the_trucks_one_by_one() -> None:
+    rng = np.random.default_rng(3)
+    rows, one = [], []
+    for turn in rng.uniform(-0.7, 0.7, 30):
+        plain = make_truck(
+            tracks=tuple(rng.uniform(0.13, 0.2, 2)),
+            chassis_cg=(rng.uniform(-0.05, 0.05), rng.uniform(-0.02, 0.02), 0.1),
+        )
+        t = replace(plain, front=replace(plain.front, steered=swung(turn, 0.024)))
+        halves = [rigid.tip_line(a.track, a.tyre.contact_half_width) for a in t.axles]
+        rows.append((*halves, t.front.x, t.rear.x, *whole(t).cg, *t.front.steered[1]))
+        one.append(rigid.tip_angle(t, HEADINGS))
+    *columns, back, inwards = np.array(rows).T
+    many = rigid.rigid_tip_angles(*columns, headings=HEADINGS, turned=(back, inwards))
+    np.testing.assert_allclose(many, one, rtol=0, atol=1e-13)
+
+
 def test_builds_broadcast_and_chunks_join() -> None:
     n = rigid.CHUNK + 3
     heights = np.linspace(0.08, 0.12, n)
@@ -143,7 +162,7 @@ def test_loads_balance_force_and_moment(degrees: float) -> None:
     for heading in HEADINGS[::5]:
         d = rigid.downhill(heading)
         ends = rigid.axle_loads(truck, heading, theta)
-        sides = rigid.side_loads(truck, heading, theta)
+        sides = side_loads(truck, heading, theta)
         weight = body.mass * GRAVITY
         assert ends.sum() == pytest.approx(weight * np.cos(theta))
         assert sides.sum() == pytest.approx(weight * np.cos(theta))
@@ -159,13 +178,13 @@ def test_uphill_load_is_gone_at_the_tip() -> None:
     climb, side, descent, other = rigid.tip_angle(truck, rigid.QUARTERS)
     assert rigid.axle_loads(truck, 0.0, climb)[0] == pytest.approx(0.0, abs=1e-12)
     assert rigid.axle_loads(truck, np.pi, descent)[1] == pytest.approx(0.0, abs=1e-12)
-    assert rigid.side_loads(truck, np.pi / 2, side)[1] == pytest.approx(0.0, abs=1e-12)
-    assert rigid.side_loads(truck, 3 * np.pi / 2, other)[0] == pytest.approx(0.0, abs=1e-12)
+    assert side_loads(truck, np.pi / 2, side)[1] == pytest.approx(0.0, abs=1e-12)
+    assert side_loads(truck, 3 * np.pi / 2, other)[0] == pytest.approx(0.0, abs=1e-12)
 
 
 def test_side_loads_need_like_axles() -> None:
     with pytest.raises(ValueError, match="indeterminate"):
-        rigid.side_loads(odd_truck(), 0.0, 0.1)
+        side_loads(odd_truck(), 0.0, 0.1)
 
 
 # What a change does
@@ -245,5 +264,5 @@ def test_cg_height_from_a_tip_angle(heading: float) -> None:
 def test_stability_factor_is_the_tilt_table_ratio_of_a_rigid_truck() -> None:
     truck = make_truck()
     side = rigid.tip_angle(truck, np.pi / 2)
-    factor = rigid.static_stability_factor(truck.front.track, float(whole(truck).cg[2]))
-    assert rigid.tilt_table_ratio(side) == pytest.approx(factor, rel=1e-12)
+    factor = static_stability_factor(truck.front.track, float(whole(truck).cg[2]))
+    assert tilt_table_ratio(side) == pytest.approx(factor, rel=1e-12)

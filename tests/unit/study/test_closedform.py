@@ -46,6 +46,8 @@ SMOOTH = {
     + axis("part.battery pack.at_mm.z", 40, 90, 3),
     "wheelbase and a mass": axis("chassis.wheelbase_mm", 280, 330, 5)
     + axis("part.battery pack.mass_g", 100, 300, 4),
+    "turned wheels and a track": axis("chassis.steer_deg", -30, 30, 7)
+    + axis("front.track_mm", 150, 200, 4),
     "raise and contact": axis("chassis.raise_mm", -5, 20, 4)
     + axis("both.tyre.contact_half_width_mm", 0, 8, 3),
 }
@@ -150,8 +152,10 @@ def test_chunks_make_no_difference(tmp_path: Path, monkeypatch: pytest.MonkeyPat
 
 def test_the_sizes_of_a_truck_give_its_tip_angle(tmp_path: Path) -> None:
     truck = scenario(tmp_path, "").loaded.truck
-    mass, mx, my, mz, front, rear, x_front, x_rear = sizes(truck)
+    mass, mx, my, mz, front, rear, x_front, x_rear, *tracks, back, inwards = sizes(truck)
+    assert (back, inwards) == (0.0, 0.0)
     quarters = rigid.rigid_tip_angles(
         front, rear, x_front, x_rear, mx / mass, my / mass, mz / mass, rigid.QUARTERS
     )
     np.testing.assert_allclose(quarters[0], rigid.tip_angle(truck, rigid.QUARTERS), rtol=1e-12)
+    assert tracks == [axle.track for axle in truck.axles]

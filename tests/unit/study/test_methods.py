@@ -149,8 +149,8 @@ def test_a_row_says_which_engine_tried_it(tmp_path: Path) -> None:
         assert row["trial_engine"] == engine_version(engine)
         (quick,) = tilt_rows({**common, "engine": engine, "trial": "quick"}, payloads[1])
         assert quick["trial_ci_low_deg"] < row["trial_deg"] < quick["trial_ci_high_deg"]
-    assert versions_of("tilt trial", "mujoco")["mujoco"] != "absent"
-    assert "pybullet" not in versions_of("tilt trial", "mujoco")
+    assert versions_of("tilt trial", ["mujoco"])["mujoco"] != "absent"
+    assert "pybullet" not in versions_of("tilt trial", ["mujoco"])
 
 
 def test_where_no_surface_is_named_it_is_the_first_of_the_file(tmp_path: Path) -> None:

@@ -36,7 +36,7 @@ ROW = {"goes_at_deg": 32.0, "slide_deg": 42.0, "rail_deg": None, "both.track_mm"
     ],
 )
 def test_expressions_of_columns(expression, value):
-    assert fault(expression, set(ROW)) is None
+    assert fault(expression, ROW) is None
     assert float(evaluate_expression(expression, ROW)) == pytest.approx(value)
     columns = {k: np.array([v, v], np.float64) for k, v in ROW.items() if v is not None}
     found = evaluate_expression(expression, columns) * np.ones(2)
@@ -60,7 +60,7 @@ def test_expressions_of_columns(expression, value):
     ],
 )
 def test_what_is_no_such_expression_is_refused(expression, words):
-    found = fault(expression, set(ROW))
+    found = fault(expression, ROW)
     assert found is not None
     assert words in found[0]
 

@@ -10,8 +10,8 @@ from pathlib import Path
 import pyarrow.parquet as pq
 import pytest
 
-from batches import burning, misbehaving
-from crossfall.study.export import export, table_rows
+from batches import burning, misbehaving, table_rows
+from crossfall.study.export import export
 from crossfall.study.runner import RunProgress, run_batch
 from crossfall.study.store import Store, StoreError, is_running, status
 from crossfall.study.task import Batch, Task, TrialOutcome, canonical, make_batch
@@ -88,7 +88,7 @@ def test_every_line_says_what_it_came_from(tmp_path: Path) -> None:
         assert line["spec"] == "s" * 64
         assert line["seed"] == task.payload["seed"]
         assert json.loads(line["versions"]) == {"python": platform.python_version()}
-        assert line["trial"] == task.key
+        assert line["address"] == task.key
         assert line["x"] == line["whole"] == task.place
         assert line["answer"] == task.place / 3
         assert line["cause"] is None

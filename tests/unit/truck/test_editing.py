@@ -175,7 +175,8 @@ def test_an_inline_list_of_parts_is_left_alone():
 def test_moving_and_renaming(spec):
     for name, by in (("pack", (1, -2, 3.5)), ("link", (0.1, 0.2, 0.3))):
         moved = edits.move_part(spec, name, by)
-        text = document.text_with_move(SAMPLE, name, by)
+        there = document.places_moved(document.plain_data(SAMPLE), name, by)
+        text = document.text_with_values(SAMPLE, there)
         places = [
             (p.at_mm or p.chassis_end_mm + p.axle_end_mm)
             for p in (moved.part[edits.part_row(moved, name)], *_named(text, name))

@@ -39,6 +39,18 @@ def test_a_shaft_held_still_turns_the_wheels_as_the_axle_rolls():
     assert truck.rear.shaft == pytest.approx(1 / 3)
     (said,) = how_it_stands(spec)
     assert "assumed" not in said
+    assert "through locked differentials" in said
+    assert not truck.may_roll
+
+
+def test_an_open_differential_counts_where_the_motor_holds():
+    truck, spec = stood(**{"rear.differential": "open"})
+    assert how_it_stands(spec) == ()
+    assert truck.rear.open
+    assert not truck.may_roll
+    truck, spec = stood(**{"rear.differential": "open", "chassis.held_by": "motor"})
+    assert truck.may_roll
+    assert "a locked front and open rear differential" in how_it_stands(spec)[0]
 
 
 def test_turned_wheels_stand_on_circles_about_their_kingpins():

@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from spec_text import SAMPLE, changed, load
 
-from crossfall.truck.assemble import reassemble, with_masses
+from crossfall.truck.assemble import reassemble
 from crossfall.truck.build import build, load_truck
 from crossfall.truck.demos import demo_names
 from crossfall.truck.digest import truck_digest
@@ -21,7 +21,7 @@ from crossfall.truck.model import TANGENTIAL_RATIO, Truck, UncertainInput
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.tolerances import DEFAULTS, reason
 from crossfall.truck.uncertain import mean, quantile, sd, shown, varied
-from support import make_truck
+from support import make_truck, with_masses
 
 # A link's mass given: by material it would follow its length, which varying leaves as it is.
 WEIGHED = changed(('material = "steel"\n', "mass_g = 9\n"))

@@ -8,7 +8,6 @@ import numpy as np
 import pytest
 from spec_text import SAMPLE, changed, load
 
-from crossfall.truck.assemble import with_masses, with_shifts
 from crossfall.truck.build import load_truck
 from crossfall.truck.clearance import clearance_angles, touching_slope
 from crossfall.truck.complete import completeness
@@ -17,6 +16,7 @@ from crossfall.truck.model import GRAVITY
 from crossfall.truck.ride import level_axle_loads, tyre_loads
 from crossfall.truck.uncertain import quantile, varied
 from crossfall.truck.weight import influences, sensitivities, weigh_truck
+from support import with_masses, with_shifts
 
 
 @pytest.fixture(scope="module")

@@ -12,7 +12,6 @@ from crossfall.answers.tips import tip_angles
 from crossfall.statics import rigid
 from crossfall.statics.compliant_gradient import added
 from crossfall.truck import edits
-from crossfall.truck.assemble import with_masses, with_shifts
 from crossfall.truck.build import Loaded, build, load_truck
 from crossfall.truck.model import Array, Carrier, Truck
 from crossfall.truck.schema import PartSpec, TruckSpec
@@ -20,6 +19,7 @@ from crossfall.tuning import gains
 from crossfall.tuning.directions import DIRECTIONS
 from crossfall.tuning.gains import Gradients, PartGain, field, gradients, part_gains
 from numbered_files import numbered
+from support import with_masses, with_shifts
 
 Answer = Callable[[Truck], Array]
 PLACES: tuple[tuple[Carrier, tuple[float, float, float]], ...] = (

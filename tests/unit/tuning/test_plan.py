@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from pathlib import Path
 
 import numpy as np
@@ -19,8 +20,9 @@ from crossfall.tuning.corners import WORTH_SAYING, truck_at
 from crossfall.tuning.directions import NUMERICAL
 from crossfall.tuning.limits import ClassLimits, breaches
 from crossfall.tuning.menu import is_setup, menu, only_softens
-from crossfall.tuning.milp_model import Bounds
+from crossfall.tuning.milp_model import Bounds, Modeller
 from crossfall.tuning.plan import Aim, BuildPlan, Choice, SolverSettings, aim_at, plan
+from linked_files import on_whole_shocks
 from random_catalogues import random_catalogue
 
 SIDES = aim_at("side")
@@ -281,3 +283,26 @@ def test_too_many_set_ups_are_refused_in_words(tmp_path: Path) -> None:
     path.write_text(text, encoding="utf-8")
     with pytest.raises(InputError, match="combinations of set-up changes; put track"):
         menu(read_changes(path))
+
+
+def test_a_truck_on_collars_is_planned_at_the_height_at_which_it_stands(
+    catalogue: Catalogue,
+) -> None:
+    """The best of all sixteen sets, and what is said of it is what its own build says: heavier or
+    lighter it stands lower or higher."""
+    loaded = on_whole_shocks(preload_mm=2.0)
+    names = ("light body", "clear roof", "brass lock-outs", "tray lower")
+    four = Catalogue(tuple(catalogue[n] for n in names), catalogue.currency, catalogue.source)
+    modeller = Modeller(loaded, menu(four), Bounds())
+    model = modeller.model(())
+    assert model is not None
+    bare = model.sums[1:] / model.sums[0]
+    np.testing.assert_allclose(bare, whole(loaded.truck).cg, atol=1e-9)
+    found = plan(loaded, four, SIDES, Bounds())
+    tips = {}
+    for on in itertools.product((0, 1), repeat=4):
+        picks = {i: n for i, n in enumerate(on) if n}
+        truck = build(apply(loaded.spec, four, picks), loaded.folder)[0]
+        tips[on] = float(tip_angles(truck, [np.pi / 2, 3 * np.pi / 2], ROCK).free.min())
+    assert found.best is not None
+    assert found.best.value == pytest.approx(max(tips.values()), abs=NUMERICAL)

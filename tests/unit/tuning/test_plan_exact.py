@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
 from crossfall.statics import rigid
 from crossfall.truck.build import Loaded, build, load_truck
+from crossfall.truck.edits import set_values
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array
 from crossfall.tuning.apply import apply
@@ -44,9 +47,12 @@ def sets(models: list[MilpModel], made: Menu, rng: np.random.Generator, count: i
     return found
 
 
-def test_sums_are_those_of_the_built_truck(bramble: Loaded) -> None:
+@pytest.mark.parametrize("steer", [0.0, -28.0])
+def test_sums_are_those_of_the_built_truck(bramble: Loaded, steer: float) -> None:
     """Mass, CG and all four tip angles of random sets, by columns and by building the truck."""
     catalogue = read_changes(change_file_of(bramble.path))
+    spec = set_values(bramble.spec, {"chassis.steer_deg": steer})
+    bramble = replace(bramble, spec=spec, truck=build(spec, bramble.folder)[0])
     made = menu(catalogue)
     modeller = Modeller(bramble, made, Bounds())
     models = [m for m in (modeller.model(s) for s in made.setups[::7]) if m is not None]

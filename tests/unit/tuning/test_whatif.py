@@ -284,7 +284,7 @@ def test_shared_errors_cancel_in_a_difference(bramble: Loaded) -> None:
 
 def test_doubt_is_that_of_drawn_trucks(bramble: Loaded) -> None:
     """Standard deviation of the rigid angle over trucks drawn within their tolerances."""
-    from crossfall.truck.assemble import with_masses, with_shifts
+    from support import with_masses, with_shifts
 
     truck = bramble.truck
     rng = np.random.default_rng(11)

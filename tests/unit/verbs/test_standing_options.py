@@ -11,7 +11,6 @@ from crossfall.answers.tips import tip_angles
 from crossfall.cli import crossfall
 from crossfall.truck.build import build, load_truck
 from crossfall.truck.edits import set_values
-from crossfall.truck.errors import InputError
 
 
 def ask(*args: str) -> dict:
@@ -39,10 +38,3 @@ def test_tilt_asks_the_truck_as_it_stands() -> None:
 def test_a_rail_is_a_hold_too() -> None:
     how = ("tilt", "bramble", "--heading", "0", "--no-trial")
     assert ask(*how, "--hold", "rail")["headings"] == ask(*how, "--rail")["headings"]
-
-
-def test_what_the_engine_cannot_do_is_said() -> None:
-    how = ["tilt", "bramble", "--heading", "0", "--hold", "motor", "--engine", "mujoco"]
-    run = CliRunner().invoke(crossfall, how, standalone_mode=False)
-    assert isinstance(run.exception, InputError)
-    assert "held by its motor" in str(run.exception)

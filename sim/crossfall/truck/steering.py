@@ -1,0 +1,26 @@
+"""Where turned wheels stand: both swing alike about upright kingpins."""
+
+from __future__ import annotations
+
+from math import atan2, cos, hypot, sin
+
+from crossfall.truck.model import Axle
+
+Steered = tuple[tuple[float, float], tuple[float, float]]
+
+
+def swung(turn: float, offset: float) -> Steered:
+    """`Axle.steered` with the wheels turned to the left by `turn` (rad), their tyres' middles
+    `offset` (m) out from the kingpins."""
+    back, inwards = offset * sin(turn), offset * (1 - cos(turn))
+    return (-back, -inwards), (back, inwards)
+
+
+def steering(axle: Axle) -> tuple[float, float]:
+    """Turn (rad) and offset (m) of an axle whose wheels are turned, from where they stand: with
+    back = c sin t and in = c (1 - cos t), in / back = tan(t / 2)."""
+    _, (back, inwards) = axle.steered
+    if not inwards:
+        return 0.0, 0.0
+    turn = 2 * atan2(inwards, abs(back)) * (1 if back > 0 else -1)
+    return turn, hypot(back, inwards) ** 2 / (2 * inwards)
