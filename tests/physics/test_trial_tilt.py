@@ -70,13 +70,14 @@ def test_the_interval_holds_what_finer_settings_say(name, heading, grip):
 
 def test_where_the_way_it_came_decides_the_interval_says_so():
     """A light tyre that slips lets this one jump by half a degree; whether it stands again hangs on
-    the way it came, and the trial sees that when it comes in one go."""
+    the way it came, and the trial sees that when it comes again, in one go or in other strides."""
     trial = tilt_trial(of_hard(0.5, VARIED["soft tyres"]), math.radians(120.0), grip=5.0)
     pace, settings = FINER
     truck = of_hard(0.5, VARIED["soft tyres"])
     finer = tilt_trial(truck, math.radians(120.0), grip=5.0, pace=pace, settings=settings)
-    assert trial.terms.rate > 3 * trial.terms.rest
-    assert trial.tip_ci[0] < finer.tip < trial.tip_ci[1]
+    low, high = trial.tip_ci
+    assert high - low > 6 * trial.terms.rest
+    assert low < finer.tip < high
 
 
 @pytest.mark.parametrize("name", ["bramble", "thistle"])
@@ -87,7 +88,8 @@ def test_softer_tyres_along_the_ground_tip_earlier(name, heading):
     for soft, hard in pairwise(trials):
         assert soft.tip_ci[1] < hard.tip
     # Not only the downhill pair's give: on a diagonal it lets tyres leave the table early.
-    assert trials[-1].tip - trials[0].tip > math.radians(3.0 if heading == 45.0 else 0.5)
+    gained = trials[-1].tip_ci[1] - trials[0].tip_ci[0]
+    assert gained > math.radians(3.0 if heading == 45.0 else 0.5)
 
 
 def test_wheels_give_against_the_slope_and_rims_hang_over_their_patches():

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 import json
 import os
 import resource
@@ -13,7 +14,7 @@ import pytest
 
 from crossfall.truck.demos import demo_folder
 from crossfall.truck.errors import Problem, StoppedError
-from crossfall.verbs.ending import BAD_INPUT, FAULT, STOPPED, end
+from crossfall.verbs.ending import BAD_INPUT, FAULT, STOPPED, end, no_reader
 from shooting import ROOT
 
 
@@ -45,6 +46,23 @@ def test_a_reader_that_goes_away_is_no_answer_of_no(tmp_path: Path) -> None:
     assert piped("check bramble", tmp_path)[0] == 0
     assert piped("weigh bramble --parts 100 --json", tmp_path) == (0, "{\n")
     assert piped("--help", tmp_path)[0] == 0
+
+
+@pytest.mark.parametrize("system", ["linux", "win32"])
+def test_a_pipe_that_nobody_reads_is_told_from_a_bad_name(
+    system: str, monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setattr("crossfall.verbs.ending.sys.platform", system)
+    assert no_reader(BrokenPipeError(errno.EPIPE, "Broken pipe"))
+    assert no_reader(OSError(errno.EINVAL, "Invalid argument")) == (system == "win32")
+    named = OSError(errno.EINVAL, "Invalid argument", "a:b")
+    assert not no_reader(named)
+
+    def ask() -> None:
+        raise named
+
+    assert end(ask, ["tilt"]) == BAD_INPUT
+    assert "a:b: Invalid argument" in capfd.readouterr().err
 
 
 def test_a_fault_of_our_own_is_one_sentence_with_a_status_of_its_own(

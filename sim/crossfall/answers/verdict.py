@@ -12,6 +12,10 @@ if TYPE_CHECKING:
     from crossfall.trials.outcome import TiltTrial
 
 AGREED = radians(0.3)  # a trial this near the statics agrees with it
+UNRESOLVED = (
+    "the statics could not follow it to its tip, nor a little aside of this heading (tyres that"
+    " stick and slip without end, or springs that let go one after the other)"
+)
 SNAPPED = radians(1.0)  # a trial this near a snap fell there
 
 
@@ -23,7 +27,7 @@ def verdict(answer: TipAnswer) -> str:
     """What happens, where, how sure that is, and why the methods differ where they do."""
     grip = answer.conditions.grip
     low, high = (degrees(v) for v in answer.range.tip)
-    tip = "the statics found no tip"
+    tip = UNRESOLVED
     if isfinite(answer.tip):
         against = "against a rail " if isfinite(answer.rail) else ""
         tip = (
@@ -43,9 +47,19 @@ def verdict(answer: TipAnswer) -> str:
             f"which comes first is too close to call ({100 * answer.range.tips_first:.0f} % tips)"
         ),
     }[answer.outcome]
+    if not isfinite(answer.tip):  # nor is it known, then, what comes first
+        return _joined(f"{answer.case}: {slide}; {tip}", _tried(answer), _engines(answer))
     parts = (slide, tip) if answer.slides_first else (tip, slide)
     sentence = f"{answer.case}: {parts[0]}; {parts[1]}; {first}"
     return _joined(sentence, disagreement(answer), _engines(answer))
+
+
+def _tried(answer: TipAnswer) -> str:
+    """Where a trial went, for want of anything to hold it against."""
+    trial = answer.trial
+    if trial is None or not isfinite(_goes(trial)):
+        return ""
+    return f"the trial {trial.outcome} at {degrees(_goes(trial)):.1f}°"
 
 
 def _joined(*said: str) -> str:

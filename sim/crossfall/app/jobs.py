@@ -30,11 +30,12 @@ class Job:
         self._state, self._words = "running", ""
         self._mutex = threading.Lock()
         self._process = subprocess.Popen(
-            [sys.executable, "-m", module],
+            [sys.executable, "-X", "utf8", "-m", module],  # whatever the system's own letters are
             stdin=subprocess.PIPE,
             stdout=subprocess.PIPE,
             stderr=subprocess.PIPE,
-            text=True,
+            encoding="utf-8",
+            errors="replace",
         )
         text = json.dumps({**task, "folder": str(self.folder)})
         threading.Thread(target=self._watch, args=(text,), daemon=True).start()
@@ -47,7 +48,7 @@ class Job:
         try:
             process.stdin.write(text)
             process.stdin.close()
-        except BrokenPipeError:
+        except OSError:
             pass  # it stopped before it read its task: the exit status says so
         for line in process.stdout:
             if line.startswith("{"):

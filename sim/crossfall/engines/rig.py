@@ -23,6 +23,7 @@ from crossfall.engines.springs import (
     tyre_springs,
 )
 from crossfall.engines.tyre_force import HeldWheels, KeptPatches, Vector
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import ENDS, Array, Truck
 from crossfall.truck.ride import tyre_loads
 
@@ -38,7 +39,7 @@ class Rig:
     """
 
     def __init__(self, truck: Truck, settings: GroundSettings, *, steering: bool = False) -> None:
-        self.settings = settings
+        self.settings, self._name, self._taken = settings, truck.name, 0
         self.scale = SimilarityScale(settings.length_scale)
         big = similar(truck, self.scale)
         self.dt = safe_step(big, settings, self.scale.time)  # world seconds
@@ -74,7 +75,17 @@ class Rig:
         self.world.close()
 
     def step(self, gravity: tuple[float, float, float]) -> None:
-        """One step under gravity (3,) m/s^2 in ground axes."""
+        """One step under gravity (3,) m/s^2 in ground axes; InputError past the budget."""
+        self._taken += 1
+        if self._taken > self.settings.budget:
+            raise InputError(
+                Problem(
+                    self._name,
+                    f"its drive came to no end in {self._taken - 1} steps of"
+                    f" {1e3 * self.dt / self.scale.time:.2g} ms",
+                    "heavier wheels and axles, or softer tyres and springs, allow longer steps",
+                )
+            )
         states = self.world.joint_states(self._joints)
         forces = self._push(states)
         frames = self.world.frames(self._axles) if self._rolling else []

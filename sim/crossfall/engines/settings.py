@@ -21,19 +21,20 @@ class TrialSettings:
     least_damping: ratio to critical below which a quasi-static trial raises a corner's damping,
     so that it settles between two angles; at rest damping does nothing.
     drag: 1/s, speed a truck on the table loses besides: it swings on its last wheels at 1 Hz, which
-    no spring damps, and swinging tyres slip that would have held.
+    no spring damps, and swinging tyres slip that would have held; near to critical, so that it
+    neither swings past where it will rest nor creeps there.
     stop_time: s, in which a bump or droop stop takes up what its stiffness leaves; a stop as
     stiff as metal would need a step fifty times shorter.
     budget: steps a trial may take; the usual one takes some ten thousand.
     solver: times the usual rounds of a contact solver, in an engine that has one on the table.
     """
 
-    step: float = 1 / 240
-    turn_per_step: float = 0.9
+    step: float = 1 / 180
+    turn_per_step: float = 1.05
     stop_turn: float = 0.5
     tyre_damping: float = 0.15
     least_damping: float = 0.3
-    drag: float = 5.0
+    drag: float = 10.0
     stop_time: float = 0.3
     solver: int = 1
     budget: int = 1_000_000
@@ -52,6 +53,7 @@ class GroundSettings(TrialSettings):
     """
 
     step: float = 1 / 480
+    turn_per_step: float = 0.9
     length_scale: float = 10.0
     iterations: int = 50
     residual: float = 1e-12

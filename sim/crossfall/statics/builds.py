@@ -14,6 +14,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from crossfall.truck.axle_law import law_of
+from crossfall.truck.errors import InputError, Problem
+from crossfall.truck.linkage import LinkageError
 from crossfall.truck.massprops import unsprung, whole
 from crossfall.truck.model import GRAVITY, Array, Flags, Truck, Tyre
 from crossfall.truck.ride import spring_squeezes, tyre_loads
@@ -106,7 +108,11 @@ def _column(truck: Truck, points: int, stages: int, stop_ratio: float) -> dict[s
     mass, length, weight = body.mass, truck.wheelbase, body.mass * GRAVITY
     rate = weight / length
     springs, tyres = [a.suspension for a in truck.axles], [a.tyre for a in truck.axles]
-    laws = [law_of(axle) for axle in truck.axles]
+    try:
+        laws = [law_of(axle) for axle in truck.axles]
+    except LinkageError as error:  # as the file has it they did not, or it would not be here
+        way = "give them less travel, or ends that are surer"
+        raise InputError(Problem(truck.name, f"within its tolerances {error}", way)) from None
     ways = [law.in_units(length) for law in laws]
     most = max(way.shape[1] for way in ways)
     point = np.array([law.point for law in laws]).T

@@ -21,7 +21,7 @@ class Pace:
     steady: rad/s between angles that are held.
     stride: rad, furthest from one held angle to the next.
     gently: s, shortest way from one held angle to the next, so that the truck is not jerked over.
-    still: m a truck at rest moves in WATCH at most; 0.02 deg past its tip it moves twice as far.
+    still: m a truck at rest moves in WATCH at most; past its tip, by 0.02 deg, farther.
     hold: s, longest a held angle is watched; one that moves for longer only shakes.
     bracket: rad, width to which holding narrows the tip.
     floor: rad, about 95 %, uncertainty that is always there: step, rates, and when it is at rest;
@@ -32,7 +32,7 @@ class Pace:
     slid: of a tyre radius, sliding that ends a tilting.
     """
 
-    approach: float = math.radians(20.0)
+    approach: float = math.radians(30.0)
     brisk: float = math.radians(5.0)
     last: float = math.radians(1.5)
     slow: float = math.radians(2.0)
@@ -43,7 +43,7 @@ class Pace:
     steady: float = math.radians(1.0)
     stride: float = math.radians(0.3)
     gently: float = 0.1
-    still: float = 1e-5
+    still: float = 7e-6
     hold: float = 20.0
     bracket: float = math.radians(0.04)
     floor: float = math.radians(0.04)
@@ -56,7 +56,7 @@ class Pace:
 QUICK = Pace(
     slow=math.radians(4.0),
     steady=math.radians(2.0),
-    still=2e-5,
+    still=1.4e-5,
     bracket=math.radians(0.12),
     floor=math.radians(0.06),
     checks=False,

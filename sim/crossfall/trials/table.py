@@ -27,9 +27,9 @@ HOVER = math.radians(0.2)  # rad a truck on two wheels leans on before it is wat
 WATCH = 0.1  # s between looks at whether it rests
 JUMP = 1e-3  # m in WATCH, twice what a truck moves there that swings on soft springs
 CREPT = 0.02  # of a tyre radius: a truck that has crept further at the end of a hold slides
-_AWAY = 4.0  # s of sliding, on every wheel and without a rest, from which none comes back
-_STEADY = 10  # looks of WATCH in a row, after which one slides away that slows down no more
-_EASES = 0.95  # of its way in a look: one that comes to rest again has lost more in so many
+_AWAY = 8.0  # s of sliding, on every wheel and without a rest, from which none comes back
+_STEADY = 16  # looks of WATCH in a row, after which one slides away that slows down no more
+_EASES = 0.99  # of its way in a look: one that comes to rest again has lost more in so many
 OFF = 0.02  # s a pair must be off the table to count as off: longer than any chatter
 
 

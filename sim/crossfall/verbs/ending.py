@@ -54,9 +54,16 @@ def reader_may_leave() -> Iterator[None]:
     try:
         yield
     except OSError as error:
-        if error.errno == errno.EPIPE:
+        if no_reader(error):
             raise ReaderGone from None
         raise
+
+
+def no_reader(error: OSError) -> bool:
+    """Whether it says that nobody reads a pipe any more; Windows calls that an invalid argument,
+    as it may call a file's name, which is then in the error."""
+    windows = sys.platform == "win32" and error.errno == errno.EINVAL and error.filename is None
+    return error.errno == errno.EPIPE or windows
 
 
 def end(command: Callable[[], object], words: list[str]) -> int:
@@ -70,10 +77,9 @@ def end(command: Callable[[], object], words: list[str]) -> int:
         status = _status(command, words)
         try:
             sys.stdout.flush()
-        except BrokenPipeError:
-            _let_go()
         except OSError as error:
-            status = _fail(words, BAD_INPUT, [_of_system(error)])
+            if not no_reader(error):
+                status = _fail(words, BAD_INPUT, [_of_system(error)])
             _let_go()
     return status
 
@@ -82,7 +88,7 @@ def _status(command: Callable[[], object], words: list[str]) -> int:
     try:
         status = command()
         return status if isinstance(status, int) else 0
-    except (ReaderGone, BrokenPipeError):
+    except ReaderGone:
         _let_go()
         return 0
     except InputError as error:
@@ -94,6 +100,9 @@ def _status(command: Callable[[], object], words: list[str]) -> int:
     except (KeyboardInterrupt, click.Abort):
         return _fail(words, STOPPED, ["stopped; what was finished is kept"])
     except OSError as error:
+        if no_reader(error):
+            _let_go()
+            return 0
         return _fail(words, BAD_INPUT, [_of_system(error)])
     except MemoryError:
         return _fail(words, FAULT, ["there is not enough memory for this"])

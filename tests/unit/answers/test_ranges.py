@@ -11,7 +11,9 @@ from crossfall.answers.conditions import Conditions, conditions
 from crossfall.answers.ranges import moved_truck, parabola, ranges
 from crossfall.answers.tips import tip_pairs
 from crossfall.statics.sliding import triangular_quantile
-from crossfall.truck.build import load_truck
+from crossfall.truck.build import load_text, load_truck
+from crossfall.truck.demos import demo_folder
+from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Grip
 from support import make_truck
@@ -93,3 +95,12 @@ def test_with_more_grip_it_tips_on_its_brakes_and_not_where_a_rail_would_let_it(
     tips = tip_pairs([known] * 100, np.full(100, ask.heading), grips)
     # Two of the grips looked at let it tip, and the way it goes with grip is a little bent.
     assert side.tips_first == pytest.approx(float((~tips.slides).mean()), abs=0.1)
+
+
+def test_links_that_bind_within_their_tolerances_are_told() -> None:
+    """They just close as the file has them; a millimetre aside they do not."""
+    text = (demo_folder() / "thistle.toml").read_text("utf-8")
+    raised = text.replace("axle_end_mm = [-4, 14, 24]", "axle_end_mm = [-4, 14, 0]")
+    truck = load_text(raised, demo_folder() / "thistle.toml").truck
+    with pytest.raises(InputError, match="within its tolerances the links bind"):
+        ranges(truck, conditions(truck, [0.0], None))

@@ -51,6 +51,17 @@ def test_a_slide_is_told_first_and_the_rail_after(sliding: TipAnswer) -> None:
     assert "slides first" in said
 
 
+def test_one_that_could_not_be_followed_is_told_with_what_its_trial_did(tipping: TipAnswer) -> None:
+    lost = replace(tipping, compliant=nan, rail=nan)
+    said = verdict(lost)
+    assert "could not follow it to its tip" in said
+    assert "let go at" in said
+    assert "first" not in said
+    assert "nan" not in verdict(tried(lost, 0.7))
+    assert verdict(tried(lost, 0.7)).endswith("the trial tips at 40.1°")
+    assert verdict(tried(lost, nan, outcome="stands")) == said
+
+
 def test_where_they_agree_nothing_is_said(tipping: TipAnswer) -> None:
     assert disagreement(tipping) == ""
     assert disagreement(tried(tipping, tipping.compliant + radians(0.2))) == ""

@@ -201,7 +201,7 @@ def test_a_held_truck_that_rests_is_balanced():
     gravity = gravity_on_table(math.radians(60.0), math.radians(20.0))
     with HeldRig(LOPSIDED, TrialSettings()) as rig:
         rig.grip([5.0] * 4)
-        for i in range(4000):
+        for i in range(6000):
             rig.step(gravity_on_table(math.radians(60.0), math.radians(20.0) * min(1.0, i / 500)))
         world, mass = rig.world, whole(LOPSIDED).mass
         frames = world.frames([world.link["front_axle"], world.link["rear_axle"]])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 
 import numpy as np
@@ -11,7 +12,9 @@ from crossfall.engines.settings import GroundSettings
 from crossfall.trials.drive import Drive
 from crossfall.trials.drive_run import Going, Journey, under_way
 from crossfall.trials.grounds.plane import Plane
-from crossfall.trials.slope import Command, running
+from crossfall.trials.ramp import ramp_entry
+from crossfall.trials.slope import Command, cross_slope, running
+from crossfall.truck.errors import InputError
 from crossfall.truck.model import Truck
 from support import make_truck
 
@@ -125,3 +128,18 @@ def test_a_truck_without_driven_wheels_can_be_held() -> None:
     truck = replace(make_truck(), driven=(False, False))
     going, _ = driven(truck, Drive(), Command(0.0, 0.3), 0.2)
     assert abs(going.travelled) < 1e-3
+
+
+@pytest.mark.parametrize(
+    "drive",
+    [
+        lambda truck, settings: cross_slope(truck, 0.1, settings=settings),
+        lambda truck, settings: ramp_entry(truck, 0.2, settings=settings),
+    ],
+    ids=["slope", "ramp"],
+)
+def test_a_drive_has_a_budget_of_steps(
+    drive: Callable[[Truck, GroundSettings], object],
+) -> None:
+    with pytest.raises(InputError, match=r"no end in 100 steps of 2\.1 ms; heavier wheels"):
+        drive(make_truck(), GroundSettings(budget=100))
