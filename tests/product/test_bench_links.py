@@ -69,3 +69,23 @@ def test_a_truck_without_links_is_told_in_one_sentence(page: Page) -> None:
     expect(page.locator(".link-numbers")).to_be_hidden()
     page.locator("#truck").select_option("linked.toml")
     expect(page.locator(".link-numbers")).to_be_visible(timeout=LONG)
+
+
+def test_what_holds_the_wheels_is_chosen_and_shocks_are_set(page: Page) -> None:
+    """An open differential lets the truck roll away on a diagonal, which its map shows."""
+    dial = page.locator('[id="dial-links-rear.suspension.droop_limiter_mm"]')
+    expect(dial).to_be_visible(timeout=LONG)
+    before = number(page, "droop at the wheel", 1)
+    dial.press("PageUp")
+    page.keyboard.up("PageUp")
+    expect(page.locator(".link-numbers .diff").first).to_be_visible(timeout=LONG)
+    assert number(page, "droop at the wheel", 1) < before
+    page.locator("#undo").click()
+    page.locator("#tab-weights").click()
+    page.locator("#measures-fold").click()
+    page.locator('[id="choice-chassis.held_by"]').select_option("motor")
+    expect(page.locator("#undo")).to_be_enabled(timeout=LONG)
+    for end in ("front", "rear"):
+        page.locator(f'[id="choice-{end}.differential"]').select_option("open")
+        expect(page.locator(f'[id="choice-{end}.differential"]')).to_have_value("open")
+    expect(page.locator("#undo")).to_have_attribute("title", re.compile("rear differential open"))

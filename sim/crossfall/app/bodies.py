@@ -49,7 +49,7 @@ class SetBody(StrictBody):
 class MeasureEditBody(StrictBody):
     do: Literal["measure"]
     key: str
-    value: float
+    value: float | str
 
 
 class RemoveBody(StrictBody):

@@ -30,6 +30,26 @@ MEASURES: dict[str, tuple[str, str, float, float, float]] = {
     "rear.suspension.shock_n_per_mm": ("Rear springs, on the shock", "N/mm", 0.05, 2.0, 0.01),
     "front.suspension.droop_mm": ("Front droop", "mm", 0, 40, 0.5),
     "rear.suspension.droop_mm": ("Rear droop", "mm", 0, 40, 0.5),
+    "chassis.steer_deg": ("Front wheels turned to the left", "°", -40, 40, 1),
+    **{
+        f"{end}.suspension.{key}": (f"{end.capitalize()} {words}", "mm", low, high, 0.5)
+        for end in ("front", "rear")
+        for key, words, low, high in (
+            ("preload_mm", "collars' preload", 0, 20),
+            ("shock_length_mm", "shocks, extended", 60, 140),
+            ("shaft_travel_mm", "shocks' stroke", 10, 60),
+            ("droop_limiter_mm", "droop limiters", 0, 20),
+            ("bump_limiter_mm", "bump limiters", 0, 20),
+        )
+    },
+}
+LIMITERS = ("droop_limiter_mm", "bump_limiter_mm")  # 0 where none stands in the file
+
+# What can be chosen of how the truck stands: words, and the choices.
+CHOICES: dict[str, tuple[str, tuple[str, ...]]] = {
+    "chassis.held_by": ("Held on a slope by", ("brakes", "motor")),
+    "front.differential": ("Front differential", ("locked", "open")),
+    "rear.differential": ("Rear differential", ("locked", "open")),
 }
 
 
@@ -83,8 +103,9 @@ def _understood(spec: TruckSpec, edit: dict[str, Any]) -> Edit:
     if act == "add":
         return Add({k: _plain(v) for k, v in edit["part"].items()})
     if act == "measure":
-        if key not in MEASURES:
-            raise _wrong(f"'{key}' is not a measure of the truck", ", ".join(MEASURES))
+        if key not in MEASURES and key not in CHOICES:
+            allowed = ", ".join([*MEASURES, *CHOICES])
+            raise _wrong(f"'{key}' is not a measure of the truck", allowed)
         return Set(str(key), value)
     name = edit["part"]
     if name not in {p.name for p in spec.part}:

@@ -178,6 +178,15 @@ class MeasureReply(Reply):
     step: float
 
 
+class ChoiceReply(Reply):
+    """Something of the truck that is one of a few words."""
+
+    key: str
+    name: str
+    choices: list[str]
+    value: str
+
+
 class ReferenceReply(Reply):
     key: str
     words: str
@@ -207,6 +216,7 @@ class BenchReply(Reply):
     scene: SceneReply
     rows: list[RowReply]
     measures: list[MeasureReply]
+    choices: list[ChoiceReply]
     carriers: list[str]
     fitted: dict[str, int]
     """Changes fitted, by name, with how many of each."""

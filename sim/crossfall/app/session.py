@@ -29,7 +29,15 @@ from crossfall.app.folder import inside, listing
 from crossfall.app.journal import text_digest
 from crossfall.app.reference import Reference
 from crossfall.app.scene import scene
-from crossfall.app.truck_cache import CARRIER_NAMES, Memory, Reader, measures, part_rows, truck_name
+from crossfall.app.truck_cache import (
+    CARRIER_NAMES,
+    Memory,
+    Reader,
+    choices,
+    measures,
+    part_rows,
+    truck_name,
+)
 from crossfall.truck import document
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.demos import demo_folder, demo_names
@@ -134,6 +142,7 @@ class Bench:
         return {
             "rows": part_rows(loaded.truck, loaded.spec, own),
             "measures": measures(loaded.spec),
+            "choices": choices(loaded.spec),
         }
 
     def grip(self, truck: Truck) -> Grip:

@@ -8,7 +8,7 @@ from pathlib import Path
 from threading import Lock
 from typing import Any, Generic, TypeVar
 
-from crossfall.app.edits import MEASURES
+from crossfall.app.edits import CHOICES, LIMITERS, MEASURES
 from crossfall.app.journal import text_digest
 from crossfall.truck.build import Loaded, load_text
 from crossfall.truck.model import WHEELS, Truck
@@ -100,10 +100,27 @@ def part_rows(truck: Truck, spec: TruckSpec, own: int | None) -> list[dict[str, 
 
 def measure(spec: TruckSpec, key: str) -> float | None:
     """The value of one of `edits.MEASURES`; None where the file gives another in its place."""
+    end, _, name = key.rpartition(".")
+    table = _at(spec, end)
+    if name in LIMITERS and table.shock_n_per_mm is None:
+        return None
+    value = getattr(table, name)
+    return None if value is None else float(value)
+
+
+def _at(spec: TruckSpec, key: str) -> Any:
     value: Any = spec
     for name in key.split("."):
         value = getattr(value, name)
-    return None if value is None else float(value)
+    return value
+
+
+def choices(spec: TruckSpec) -> list[dict[str, Any]]:
+    """What can be chosen of how the truck stands, and what is."""
+    return [
+        {"key": key, "name": name, "choices": list(some), "value": _at(spec, key)}
+        for key, (name, some) in CHOICES.items()
+    ]
 
 
 def measures(spec: TruckSpec) -> list[dict[str, Any]]:

@@ -223,7 +223,8 @@ def _fitted(values: Array, heave: Array, roll: Array) -> Array:
 def _solver(heave: tuple[float, ...], roll: tuple[float, ...]) -> Array:
     """(terms, K) that makes coefficients of values, by least squares: places recur, scaled to 1."""
     terms = basis(np.array(heave), np.array(roll), len(powers(DEGREE)))[VALUE].T
-    return np.asarray(np.linalg.pinv(terms))
+    q, r = np.linalg.qr(terms)
+    return np.asarray(np.linalg.solve(r, q.T))
 
 
 @lru_cache(maxsize=4096)

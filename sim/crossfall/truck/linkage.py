@@ -22,6 +22,7 @@ from crossfall.truck.model import Array, Links, Shocks, frozen
 
 FREE = 4  # x, y, yaw, pitch: what the links decide
 CLOSED = 1e-12  # of a link's length, to which they close
+_LAST = 2e-6, 0.01  # of it, and rad: what Newton's method squares by its last correction
 _ROUNDS = 14  # Newton corrections before it is said that they do not
 _FAR = 0.6  # rad of yaw or pitch, beyond which it is another way of putting the links together
 LEAST_HOLD = 0.02  # of the strongest: links that hold a freedom less do not hold it
@@ -80,7 +81,8 @@ def _rates(chassis: Array, axle: Array) -> Array:
         chassis, axle = chassis[:1], axle[:1]
     still = np.zeros(len(chassis))
     rod, slopes = _slopes(chassis, axle, still, still, np.zeros((len(chassis), FREE)))
-    own = np.stack([rod[..., 2], np.cross(axle, rod)[..., 0]], axis=-1)
+    about_x = axle[..., 1] * rod[..., 2] - axle[..., 2] * rod[..., 1]
+    own = np.stack([rod[..., 2], about_x], axis=-1)
     return np.asarray(-np.linalg.solve(slopes + _hair(slopes), own))
 
 
@@ -90,7 +92,8 @@ def shock_ratio(links: Links, shocks: Shocks) -> float:
     (x, y, yaw, pitch), _ = np.moveaxis(_rates(links.chassis[None], links.axle[None])[0], -1, 0)
     foot = shocks.axle[0]
     along = (foot - shocks.chassis[0]) / shocks.lengths[0]
-    moved = np.array([x, y, 1.0]) + np.cross([0.0, pitch, yaw], foot)
+    fx, fy, fz = foot.tolist()
+    moved = x + pitch * fz - yaw * fy, y + yaw * fx, 1.0 - pitch * fx
     return -float(along @ moved)
 
 
@@ -108,6 +111,9 @@ def _close(
         most = np.abs(change[:, 2:]).max(axis=1, keepdims=True)
         free = free - change * np.minimum(1.0, 0.3 / np.maximum(most, 1e-300))
         free[:, 2:] = np.clip(free[:, 2:], -1.5, 1.5)
+        small = (np.abs(miss).max(axis=1) < _LAST[0] * length.max(axis=1)) & (most[:, 0] < _LAST[1])
+        if small.all():
+            break
     return free, small & (np.abs(free[:, 2:]).max(axis=1) < _FAR)
 
 
@@ -123,7 +129,7 @@ def _slopes(
     """Rods (K, 4, 3) from chassis to axle end, and the derivatives (K, 4, 4) of half their squares
     by x, y, yaw, pitch."""
     yaw, pitch = free[:, 2], free[:, 3]
-    arm = np.einsum("kij,knj->kni", rotations(yaw, pitch, roll), axle)
+    arm = axle @ rotations(yaw, pitch, roll).swapaxes(1, 2)
     rod = arm - chassis
     rod[:, :, :2] += free[:, None, :2]
     rod[:, :, 2] += heave[:, None]
@@ -198,7 +204,11 @@ def geometry(links: Links, x: float, radius: float, heave: Array, roll: Array) -
     count = heave.shape[0]
     ends = (np.broadcast_to(e, (count, *e.shape)) for e in (links.chassis, links.axle))
     chassis, axle = ends
-    at = linkage_poses(chassis, axle, heave, roll)
+    if heave.any() or roll.any():
+        at = linkage_poses(chassis, axle, heave, roll)
+    else:  # at ride height
+        still = np.zeros(count)
+        at = Placed(np.zeros((count, 3)), still, still, np.ones(count, dtype=bool))
     if not at.closed.all():
         raise LinkageError(f"the links bind at {_where(heave, roll, at.closed)}")
     free = np.column_stack([at.place[:, :2], at.yaw, at.pitch])

@@ -8,6 +8,7 @@ import { extent, Outlines, PROJECT, type Face } from "./outline";
 import { store } from "./store";
 import type { AxleTold, LinkMove, SuspensionMoves, SuspensionOf, SuspensionTold, Pair, Triple } from "./types";
 import { keepFresh } from "./tabs";
+import { measureDials } from "./weights";
 
 const NONE = "No link part of this file says what it is, so roll centre and lean are the file's own numbers: give its links link = \"lower\", \"upper\", \"track bar\" or \"wishbone\", and what they amount to stands here.";
 const FIRST = 12; // moves that are shown at once
@@ -50,8 +51,9 @@ export function suspensionPage(leaf: HTMLElement): void {
   const curves = el("div", { class: "small-curves" });
   const moves = el("div");
   const words = el("p", { class: "text" });
+  const dials = el("div", { class: "one", id: "suspension-dials" });
   const outlines = { side: new Outlines("side"), rear: new Outlines("rear") };
-  leaf.append(words, views, numbers, curves, moves);
+  leaf.append(words, views, numbers, dials, curves, moves);
 
   const ask = async (): Promise<void> => {
     const bench = store.bench;
@@ -73,6 +75,7 @@ export function suspensionPage(leaf: HTMLElement): void {
   };
   const draw = (told: SuspensionTold): void => {
     const { linked } = told.truck;
+    put(dials, el("h3", {}, "Springs and shocks"), ...measureDials(store.bench.measures.filter((m) => m.key.includes(".suspension.")), "links-"));
     words.classList.toggle("soft", linked);
     words.textContent = linked ? "At ride height, wheels held. Violet is the front axle, rose the rear; thick lines are links, dashed ones shocks." : NONE;
     for (const node of [views, numbers, curves, moves]) node.hidden = !linked;

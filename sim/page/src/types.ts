@@ -282,6 +282,14 @@ export interface Measure {
   step: number;
 }
 
+/** Something of the truck that is one of a few words. */
+export interface Choice {
+  key: string;
+  name: string;
+  choices: string[];
+  value: string;
+}
+
 export interface Reference {
   key: string;
   words: string;
@@ -311,6 +319,7 @@ export interface Bench {
   scene: Scene;
   rows: Row[];
   measures: Measure[];
+  choices: Choice[];
   carriers: string[];
   /** Changes fitted, by name, with how many of each. */
   fitted: Record<string, number>;
@@ -856,7 +865,7 @@ export interface Still {
 export interface MeasureEdit {
   do: "measure";
   key: string;
-  value: number;
+  value: number | string;
 }
 
 export interface Remove {

@@ -227,8 +227,28 @@ function line(row: Row): HTMLElement {
     el("td", {}, carrier), el("td", { class: "times" }, row.pieces > 1 ? `× ${row.pieces}` : ""), el("td", {}, remove));
 }
 
+/** Dials of measures; `place` tells apart those of one measure in two places. */
+export function measureDials(measures: Measure[], place = ""): HTMLElement[] {
+  return measures.flatMap((m) => dial(`${place}${m.key}`, m.name, m.unit, m.value, [m.low, m.high, m.step], (v) => ({
+    edit: [{ do: "measure", key: m.key, value: v }], what: `${m.name.toLowerCase()} ${fixed(v, 2)} ${m.unit}` })));
+}
+
+/** Of shocks by their ends: they stand with the links. */
+const ON_SHOCKS = /(preload|shock_length|shaft_travel|limiter)_mm$/;
+
+/** What holds the wheels, and through what. */
+function stanceChoices(): HTMLElement[] {
+  return store.bench.choices.flatMap((c) => {
+    const id = `choice-${c.key}`;
+    const select = el("select", { id, "data-key": id }, ...c.choices.map((value) => el("option", { value, selected: value === c.value }, value)));
+    select.addEventListener("change", () => void commit([{ do: "measure", key: c.key, value: select.value }], `${c.name.toLowerCase()} ${select.value}`));
+    return [el("label", { for: id }, c.name), select, el("span", {})];
+  });
+}
+
 function truckMeasures(): HTMLElement {
-  const one = (m: Measure): HTMLElement[] => dial(m.key, m.name, m.unit, m.value, [m.low, m.high, m.step], (v) => ({
-    edit: [{ do: "measure", key: m.key, value: v }], what: `${m.name.toLowerCase()} ${fixed(v, 2)} ${m.unit}` }));
-  return el("div", { class: "one" }, el("h3", {}, "Measures of the truck"), ...store.bench.measures.flatMap(one));
+  const [stands, sizes] = [store.bench.measures.filter((m) => m.key === "chassis.steer_deg"), store.bench.measures.filter((m) => m.key !== "chassis.steer_deg" && !ON_SHOCKS.test(m.key))];
+  return el("div", {},
+    el("div", { class: "one" }, el("h3", {}, "Measures of the truck"), ...measureDials(sizes)),
+    el("div", { class: "one" }, el("h3", {}, "How it stands on a slope"), ...measureDials(stands), ...stanceChoices()));
 }
