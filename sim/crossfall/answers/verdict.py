@@ -20,6 +20,7 @@ SNAPPED = radians(1.0)  # a trial this near a snap fell there
 
 
 def with_verdict(answer: TipAnswer) -> TipAnswer:
+    """The same with its verdict in words."""
     return replace(answer, verdict=verdict(answer))
 
 

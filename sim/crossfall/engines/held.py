@@ -114,6 +114,7 @@ def held_truck(
 
 
 def installed(engine: EngineName) -> bool:
+    """Whether its package is there; it is not imported."""
     return find_spec(PACKAGES[engine]) is not None
 
 

@@ -135,6 +135,7 @@ def _number(text: str) -> float:
 
 
 def wanted(question: Question) -> str:
+    """What a reading looks like as it is typed."""
     words = {"place": "three numbers in mm, as 20,0,95", "yes or no": "y or n", "word": "a word"}
     return words.get(question.kind, f"a number of {question.kind}")
 

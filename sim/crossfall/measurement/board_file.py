@@ -73,6 +73,8 @@ class BoardReadings:
 
 
 class InclinometerSpec(Strict):
+    """What measures the board's angle; how far it may be out, either way."""
+
     resolution_deg: Annotated[float, Field(ge=1e-4, le=5)] = 0.1
     accuracy_deg: Annotated[float, Field(ge=0, le=5)] = 0.2
 
@@ -95,6 +97,8 @@ class TipSpec(Strict):
 
 
 class BoardSpec(Strict):
+    """A whole board file; see the module."""
+
     title: Line = "board"
     note: Text = ""
     inclinometer: InclinometerSpec = Field(default_factory=InclinometerSpec)

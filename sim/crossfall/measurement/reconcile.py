@@ -118,6 +118,7 @@ class _Rows:
 
 
 def rows_of(truck: Truck) -> _Rows:
+    """Row (n,), mass (n,) kg, CG (n, 3) m and side (n,), -1 where mirrored, of every piece."""
     return _Rows(
         np.array([p.row for p in truck.parts]),
         np.array([p.body.mass for p in truck.parts]),

@@ -49,6 +49,9 @@ def fit_within(
 ) -> Bounded:
     """Gauss-Newton, each step a bounded linear least squares, halved until it leads downhill.
 
+    Minimises sum ((y - f(p)) / s)^2 + sum ((p - p0) / s0)^2 within p's limits (J. Nocedal and S. J.
+    Wright, Numerical Optimization, 2006, chapter 10, from memory).
+
     Every parameter with an sd counts as observed at its known value, and stays within its limits:
     a ruler or an inclinometer is no further off than it says, whatever the readings would like.
     InputError where the readings fit no truck.

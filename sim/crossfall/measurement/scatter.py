@@ -73,7 +73,9 @@ def scatter_sd(variance: float, step: float) -> float:
 
 
 def pooled(groups: Sequence[Sequence[float]]) -> tuple[float, float]:
-    """(variance, degrees of freedom) of repeats about their own group's mean, pooled."""
+    """(variance, degrees of freedom) of repeats about their own group's mean, pooled:
+    s^2 = sum over groups of sum (x - mean)^2, over nu = sum (n - 1) (JCGM 100, H.3.6 in substance,
+    from memory)."""
     squares = sum(float(np.sum((np.asarray(g) - np.mean(g)) ** 2)) for g in groups)
     dof = float(sum(len(g) - 1 for g in groups))
     return (squares / dof if dof else 0.0), dof
@@ -82,7 +84,11 @@ def pooled(groups: Sequence[Sequence[float]]) -> tuple[float, float]:
 def scatter(
     groups: Sequence[Sequence[float]], step: float, stated: tuple[float, float] | None
 ) -> Scatter:
-    """Scatter from repeats, together with a stated sd and the degrees of freedom it is worth."""
+    """Scatter from repeats, together with a stated sd and the degrees of freedom it is worth.
+
+    groups: repeats of each reading; step, of the instrument, and stated sd in the readings' unit.
+    Variances are averaged by their degrees of freedom, s^2 = (nu s^2 + nu' V(s')) / (nu + nu').
+    """
     variance, dof = pooled(groups)
     if stated is not None:
         sd, worth = stated

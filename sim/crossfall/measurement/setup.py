@@ -48,6 +48,8 @@ class End:
 
 @dataclass(frozen=True)
 class Setup:
+    """A truck but for where its weight is. wheel_g: of one wheel. ends: front, rear."""
+
     wheelbase: Filled
     wheel_g: Filled
     ends: tuple[End, End]

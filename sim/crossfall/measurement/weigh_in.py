@@ -120,7 +120,8 @@ def weigh_in(session: Session) -> Weighing:
 
 
 def estimate(found: WeightedFit, index: int) -> Estimate:
-    """One parameter of a fit with its interval."""
+    """One parameter of a fit, SI, with its standard uncertainty and its 95 % interval, which
+    `scatter.interval` propagates (JCGM 101)."""
     gradient = np.zeros(len(found.values))
     gradient[index] = 1.0
     u, half, dof = found.combine(gradient)

@@ -46,7 +46,11 @@ class ReadingPlan:
 
 
 def next_readings(session: Session) -> ReadingPlan:
-    """Every candidate reading ranked by how far it would shrink the worst quantity."""
+    """Every candidate reading ranked by how far it would shrink the worst quantity.
+
+    The covariance after a reading is that of the same least squares with one observation more, as
+    linear theory has it; worst is what moves the tip angles most, `tip_effect` times its sd.
+    """
     posed = pose(session)
     found = fit(posed.model, posed.data, posed.kinds, posed.known)
     before = np.sqrt(np.diag(found.covariance))[:4]

@@ -210,7 +210,8 @@ def foreseen(
 def weights_of(
     data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Prior]
 ) -> tuple[NDArray[np.bool_], Array, Array, Array]:
-    """Which parameters move, their sizes, and 1/sd of the readings and of what was known."""
+    """Which parameters move (P,), their sizes (P,), and 1/sd of the readings (D,) and of what was
+    known (P,): the weights of weighted least squares."""
     moving = np.array([k.uncertain for k in known])
     sizes = np.array([k.size if k.uncertain else 1.0 for k in known])
     weights = 1.0 / np.sqrt([max(kinds[d.kind].variance(d.repeats), 1e-24) for d in data])
@@ -221,7 +222,8 @@ def weights_of(
 def design(
     model: ReadingModel, at: Array, sizes: Array, weights: Array, prior_weights: Array
 ) -> Array:
-    """(D + P, P) derivatives of the normalised readings and of what was known beforehand."""
+    """(D + P, P) derivatives of the normalised readings and of what was known beforehand: the rows
+    of W^(1/2) J over those of the prior, so that least squares on them weigh both."""
     return np.vstack([jacobian(model, at, sizes) * weights[:, None], np.diag(prior_weights)])
 
 

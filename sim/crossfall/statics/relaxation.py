@@ -44,7 +44,12 @@ SETTLING = Settling()
 
 
 def outside(cases: Cases, at: Balance, theta: Array) -> Array:
-    """(B,) how far the line of the weight passes outside the four wheels on the table."""
+    """(B,) how far the line of the weight passes outside the four wheels on the table, over the
+    wheelbase; negative inside.
+
+    The line meets the table at r - g (r_z / g_z), r the CG and g gravity; what counts is its
+    greatest distance outside an edge between neighbouring patches (plane geometry).
+    """
     gravity = at.gravity
     foot = at.moment - gravity * ((at.moment[2] + at.pose.place[2]) / gravity[2])
     p = at.discs.point

@@ -72,7 +72,11 @@ def normals_between(points: Array) -> Array:
 
 
 def normals(truck: Truck) -> Array:
-    """(4, 2) outward unit normals of the truck's support polygon: rear, left, front, right."""
+    """(4, 2) outward unit normals of the truck's support polygon: rear, left, front, right.
+
+    The polygon has the four places of `tip_points` for corners; n = (-t_y, t_x) of each unit
+    tangent t.
+    """
     if any(any(map(any, axle.steered)) for axle in truck.axles):
         return normals_between(tip_points(truck))
     front, rear = (tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
@@ -82,7 +86,8 @@ def normals(truck: Truck) -> Array:
 def edge_distances(truck: Truck, places: ArrayLike) -> Array:
     """(..., 4) m, distance in plan from each place inward to each edge; negative outside.
 
-    places: (..., 2) or (..., 3) m, truck axes.
+    a = n . (q - c), with n the edge's outward normal, q a corner on it and c the place (plane
+    geometry). places: (..., 2) or (..., 3) m, truck axes.
     """
     on_edge = tip_points(truck)[[2, 0, 0, 1]]  # a corner on the rear, left, front, right edge
     offset = on_edge - np.asarray(places, dtype=np.float64)[..., None, :2]

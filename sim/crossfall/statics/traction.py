@@ -36,7 +36,11 @@ class Traction:
 
 
 def traction(truck: Truck, grip: Grip) -> Traction:
-    """Grades at which the grip of one surface gives out, by the wheels that drive or brake."""
+    """Grades at which the grip of one surface gives out, by the wheels that drive or brake.
+
+    Each is `greatest_grade` at low, likely and high grip; beside them the grades at which the rigid
+    truck goes over backwards and forwards, `rigid.tip_angle` at headings 0 and 180.
+    """
     up, down = (
         np.array(
             [

@@ -144,6 +144,8 @@ class AxisSpec(Strict):
 
 
 class DesignSpec(Strict):
+    """[design]; see the module."""
+
     kind: DesignKind = "grid"
     points: Annotated[int, Field(ge=1, le=MOST_TRIALS)] | None = None
 
@@ -196,6 +198,8 @@ class LimitsSpec(Strict):
 
 
 class ScenarioSpec(Strict):
+    """A whole scenario file; see the module."""
+
     name: Name
     note: Text = ""
     truck: Line

@@ -130,6 +130,7 @@ def given_source(given: str | PathLike[str] | Mapping[str, Any], label: str) -> 
 
 
 def as_toml(value: Any) -> Any:
+    """Plain tables, lists and values, as a TOML file would give them."""
     if isinstance(value, Mapping):
         return {str(k): as_toml(v) for k, v in value.items()}
     if hasattr(value, "tolist"):

@@ -431,6 +431,8 @@ class SuspensionSpec(Toleranced):
 
 
 class FrontSuspensionSpec(SuspensionSpec):
+    """[front.suspension]: with how far it lifts the nose against braking."""
+
     PERCENT: ClassVar = "anti_dive_percent"
 
     anti_dive_percent: Annotated[float, Field(ge=-200, le=200)] | None = None
@@ -438,6 +440,8 @@ class FrontSuspensionSpec(SuspensionSpec):
 
 
 class RearSuspensionSpec(SuspensionSpec):
+    """[rear.suspension]: with how far it holds the tail against driving."""
+
     PERCENT: ClassVar = "anti_squat_percent"
 
     anti_squat_percent: Annotated[float, Field(ge=-200, le=200)] | None = None
@@ -472,6 +476,8 @@ class FrontSpec(AxleSpec):
 
 
 class RearSpec(AxleSpec):
+    """[rear]."""
+
     suspension: RearSuspensionSpec
 
 
@@ -534,6 +540,8 @@ class BatterySpec(Strict):
 
 
 class MaterialSpec(Strict):
+    """[materials.NAME]: a material of the file's own, and where its density is from."""
+
     density_g_cm3: Annotated[float, Field(ge=0.001, le=30)]
     source: Line
 

@@ -47,10 +47,12 @@ def _followed(text: str, old: str, new: str) -> str:
 
 
 def remove_change(text: str, name: str) -> str:
+    """The change file's text without a change. Raises InputError where it cannot be done."""
     return document.text_without_entry(text, "change", name)
 
 
 def add_change(text: str, entry: Mapping[str, Any]) -> str:
+    """The change file's text with one more change at its end."""
     return document.text_with_entry(text, "change", entry)
 
 
