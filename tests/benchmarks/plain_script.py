@@ -20,9 +20,7 @@ from support import with_tyres
 
 def plain_trial(p: Any, truck: Truck, heading: float, steps_per_second: int = 240) -> float:
     """Table angle (rad) when the truck has fallen. p: the engine's module."""
-    truck = with_tyres(
-        truck, lateral=math.inf, longitudinal=math.inf
-    )  # springs upwards only
+    truck = with_tyres(truck, lateral=math.inf, longitudinal=math.inf)  # springs upwards only
     client = p.connect(p.DIRECT)
     p.setTimeStep(1 / steps_per_second, physicsClientId=client)
     floor = p.createCollisionShape(p.GEOM_PLANE, physicsClientId=client)
