@@ -21,25 +21,25 @@ if TYPE_CHECKING:
     from crossfall.front.measured import expected as expected
     from crossfall.front.measured import reconcile as reconcile
     from crossfall.front.measured import weigh_in as weigh_in
+    from crossfall.front.questions import tip as tip
+    from crossfall.front.questions import trial as trial
+    from crossfall.front.questions import weigh as weigh
+    from crossfall.front.questions import what_if as what_if
     from crossfall.front.results import Result as Result
     from crossfall.front.results import Results as Results
     from crossfall.front.studies import sensitivity as sensitivity
     from crossfall.front.studies import sweep as sweep
     from crossfall.front.vehicle import Vehicle as Vehicle
     from crossfall.front.vehicle import load as load
-    from crossfall.front.vehicle import tip as tip
-    from crossfall.front.vehicle import trial as trial
-    from crossfall.front.vehicle import weigh as weigh
-    from crossfall.front.vehicle import what_if as what_if
     from crossfall.truck.errors import InputError as InputError
 
 _HOMES = {
     "load": "crossfall.front.vehicle",
     "Vehicle": "crossfall.front.vehicle",
-    "tip": "crossfall.front.vehicle",
-    "trial": "crossfall.front.vehicle",
-    "weigh": "crossfall.front.vehicle",
-    "what_if": "crossfall.front.vehicle",
+    "tip": "crossfall.front.questions",
+    "trial": "crossfall.front.questions",
+    "weigh": "crossfall.front.questions",
+    "what_if": "crossfall.front.questions",
     "weigh_in": "crossfall.front.measured",
     "board": "crossfall.front.measured",
     "expected": "crossfall.front.measured",

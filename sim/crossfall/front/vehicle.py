@@ -388,26 +388,6 @@ def load(name_or_path: str | PathLike[str]) -> Vehicle:
     )
 
 
-def tip(truck: Vehicle | str | PathLike[str], heading: Any = None, **how: Any) -> Any:
-    """`Vehicle.tip` of a truck, a file or a demo truck's name."""
-    return vehicle_of(truck).tip(heading, **how)
-
-
-def trial(truck: Vehicle | str | PathLike[str], heading: Any, **how: Any) -> Result:
-    """`Vehicle.trial` of a truck, a file or a demo truck's name."""
-    return vehicle_of(truck).trial(heading, **how)
-
-
-def weigh(truck: Vehicle | str | PathLike[str], parts: int = 10) -> Result:
-    """`Vehicle.weigh` of a truck, a file or a demo truck's name."""
-    return vehicle_of(truck).weigh(parts)
-
-
-def what_if(truck: Vehicle | str | PathLike[str], changes: Any = None, **how: Any) -> Results:
-    """`Vehicle.what_if` of a truck, a file or a demo truck's name."""
-    return vehicle_of(truck).what_if(changes, **how)
-
-
 def vehicle_of(truck: Vehicle | str | PathLike[str]) -> Vehicle:
     """A truck as it is, or loaded from a file or by a demo truck's name."""
     return truck if isinstance(truck, Vehicle) else load(truck)
