@@ -54,6 +54,7 @@ def test_a_pipe_that_nobody_reads_is_told_from_a_bad_name(
 ) -> None:
     monkeypatch.setattr("crossfall.verbs.ending.sys.platform", system)
     assert no_reader(BrokenPipeError(errno.EPIPE, "Broken pipe"))
+    assert no_reader(BrokenPipeError()), "as a library raises it again"
     assert no_reader(OSError(errno.EINVAL, "Invalid argument")) == (system == "win32")
     named = OSError(errno.EINVAL, "Invalid argument", "a:b")
     assert not no_reader(named)

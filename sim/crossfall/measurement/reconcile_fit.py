@@ -76,7 +76,9 @@ def fit_within(
         if not (np.isfinite(rows).all() and np.isfinite(left).all()):
             raise no_truck()
         bounds = (limits - values[moving]) / scale
-        step = lsq_linear(rows, left, (bounds[0] - 1e-12, bounds[1] + 1e-12), tol=1e-14, method="bvls").x
+        step = lsq_linear(
+            rows, left, (bounds[0] - 1e-12, bounds[1] + 1e-12), tol=1e-14, method="bvls"
+        ).x
         if np.all(np.abs(step) <= _SETTLED):
             break
         whole = np.zeros(len(known))

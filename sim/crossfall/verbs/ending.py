@@ -63,7 +63,7 @@ def no_reader(error: OSError) -> bool:
     """Whether it says that nobody reads a pipe any more; Windows calls that an invalid argument,
     as it may call a file's name, which is then in the error."""
     windows = sys.platform == "win32" and error.errno == errno.EINVAL and error.filename is None
-    return error.errno == errno.EPIPE or windows
+    return isinstance(error, BrokenPipeError) or error.errno == errno.EPIPE or windows
 
 
 def end(command: Callable[[], object], words: list[str]) -> int:
