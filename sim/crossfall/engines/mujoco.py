@@ -35,6 +35,7 @@ from crossfall.truck.ride import tyre_loads
 STICKS = 50.0  # friction coefficient of a wheel against a rail: it never slips
 SOFT = (0.99, 0.999, 1e-4)  # a contact's impedance, see the engine's manual, "solimp"
 STIFF = (0.9999, 0.9999, 1e-4)  # the same of a link, which has no length to give
+DRAG = 0.5  # of the usual drag: at all of it slides were seen to be found degrees late
 THIN = 5e-6  # m, half of a disc's thickness
 BAD = tuple(getattr(mujoco.mjtWarning, f"mjWARN_BADQ{what}") for what in ("POS", "VEL", "ACC"))
 STATE = mujoco.mjtState.mjSTATE_INTEGRATION
@@ -144,7 +145,7 @@ class MujocoTruck:
 
     def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1, drag: int = 1) -> None:
         option, method = self._model.opt, self._method
-        self._model.dof_damping[:6] = self.settings.drag * drag * self._inert
+        self._model.dof_damping[:6] = DRAG * self.settings.drag * drag * self._inert
         self.dt = option.timestep = self._whole_step / step
         rounds = solver * self.settings.solver
         option.iterations, option.noslip_iterations = method.rounds * rounds, method.unslip * rounds

@@ -21,7 +21,7 @@ from crossfall.engines.settings import TrialSettings
 from crossfall.trials.holding import search
 from crossfall.trials.log import Fate, TiltingSamples
 from crossfall.trials.outcome import TiltTrial, concluded
-from crossfall.trials.pace import Pace
+from crossfall.trials.pace import APPROACH, Pace
 from crossfall.trials.table import LevelTable, Tilting, level_table, set_grip
 from crossfall.truck.model import Truck
 
@@ -140,6 +140,8 @@ def _start(run: Tilting, near: float | None, pace: Pace) -> None:
     From an expected tip, or from one found by a hurried tilting until it falls.
     """
     run.keep()
+    most = APPROACH.get(run.table.rig.engine.split()[0], pace.approach)
+    pace = replace(pace, approach=min(pace.approach, most))
     if near is not None:
         run.move(max(near - pace.below, 0.0), pace.approach, keep=pace.below)
         run.keep()
