@@ -15,6 +15,7 @@ import tomllib
 from pathlib import Path
 from typing import Any
 
+from crossfall.app.bodies import CourseAskedBody, RampBody, StoneBody
 from crossfall.app.course import understood_course
 from crossfall.app.document import Conflict
 from crossfall.app.folder import inside, listing
@@ -23,11 +24,11 @@ from crossfall.truck.files import write_atomically
 
 COURSE = ".course.toml"
 _MOST = 100  # files, and kB of each
-_THINGS = {
-    "stones": ("stone", ("at_mm", "height_mm")),
-    "ramps": ("ramp", ("at_mm", "turned_deg", "angle_deg", "flank_mm", "top_mm", "width_mm")),
+_THINGS = {  # by what the page calls them: what the file does, and the keys of one
+    "stones": ("stone", tuple(StoneBody.model_fields)),
+    "ramps": ("ramp", tuple(RampBody.model_fields)),
 }
-_PLAIN = ("slope_deg", "speed_mm_per_s", "points_mm")
+_PLAIN = tuple(key for key in CourseAskedBody.model_fields if key not in _THINGS)
 
 
 def kept_courses(folder: Path) -> dict[str, Any]:

@@ -6,7 +6,7 @@ import tomllib
 from dataclasses import replace
 from pathlib import Path
 from threading import Lock
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from crossfall.answers.answer import Answers
 from crossfall.answers.conditions import choose_grip
@@ -45,9 +45,6 @@ from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Grip, Truck
 from crossfall.tuning.changes import change_file_of
-
-if TYPE_CHECKING:
-    pass
 
 # Files beside a truck's own that are no trucks.
 OTHERS = (

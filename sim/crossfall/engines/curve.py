@@ -73,11 +73,11 @@ class Curve:
         lean, upright = self._lean
         # Of the law's point: from the engine's roll centre, in the chassis' axes and the table's.
         self._off = off = ahead + x - heave * lean, left + y, up + heave - heave * upright
-        self._shift = shift = _carry(chassis, off)
+        self._shift = shift = rotated(chassis, off)
         self._point = point = origin[0] + shift[0], origin[1] + shift[1], origin[2] + shift[2]
-        x, y, z = _carry(true, self._to_centre)
+        x, y, z = rotated(true, self._to_centre)
         self.origin = point[0] + x, point[1] + y, point[2] + z
-        self._arm = _carry(true, self._to_cg)
+        self._arm = rotated(true, self._to_cg)
         self._cg = cg
 
     def make_up(
@@ -115,7 +115,8 @@ class Curve:
         return given, (heave - lean * fx - upright * fz, roll - mx - dy * fz + dz * fy)
 
 
-def _carry(rows: Sequence[float], v: Sequence[float]) -> _Vector:
+def rotated(rows: Sequence[float], v: Sequence[float]) -> _Vector:
+    """A vector (3,) under a rotation (9,), rows first."""
     a, b, c, d, e, f, g, h, i = rows
     x, y, z = v
     return a * x + b * y + c * z, d * x + e * y + f * z, g * x + h * y + i * z

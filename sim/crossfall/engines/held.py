@@ -39,6 +39,10 @@ class HeldTruck(Protocol):
     @property
     def joint_names(self) -> tuple[str, ...]: ...
 
+    @property
+    def approach(self) -> float:
+        """rad/s, fastest that its table may be brought up to where a trial starts."""
+
     def grip(self, friction: Sequence[float]) -> None:
         """Friction coefficient of each wheel; infinite against a rail."""
 
@@ -101,7 +105,7 @@ def held_truck(
             Problem(
                 f"engine {engine}",
                 f"{PACKAGES[engine]} is not installed here",
-                f"choose {' or '.join(e for e in ENGINES if installed(e)) or 'no trial'}",
+                f"choose {' or '.join(installed_engines()) or 'no trial'}",
             )
         )
     if engine == "bullet":
@@ -111,6 +115,11 @@ def held_truck(
     from crossfall.engines.mujoco import MujocoTruck
 
     return MujocoTruck(truck, settings)
+
+
+def installed_engines() -> tuple[EngineName, ...]:
+    """Those that are there, the usual one first."""
+    return tuple(engine for engine in ENGINES if installed(engine))
 
 
 def installed(engine: EngineName) -> bool:

@@ -87,15 +87,27 @@ def disc_names(wheel: int, axle: Axle) -> tuple[str, ...]:
     Outer first: of two rigid contacts that share a load the engine loads the first, and the outer
     is the one a truck tips over.
     """
-    name = WHEELS[wheel].replace(" ", "_")
+    name = _wheel_name(wheel)
     if axle.tyre.contact_half_width == 0.0:
         return (name,)
     return f"{name}_outer", f"{name}_inner"
 
 
+def disc_places(wheel: int, axle: Axle) -> list[Array]:
+    """(3,) m, middles of one wheel's discs at ride height, as `disc_names` has them."""
+    outward = 1.0 - 2.0 * (wheel % 2)
+    hub = np.array([axle.x, outward * axle.track / 2, axle.tyre.radius])
+    out = np.array([0.0, outward * axle.tyre.contact_half_width, 0.0])
+    return [hub + out, hub - out][: len(disc_names(wheel, axle))]
+
+
+def _wheel_name(wheel: int) -> str:
+    return WHEELS[wheel].replace(" ", "_")
+
+
 def steer_joint(wheel: int) -> str:
     """Name of the joint that steers a wheel (0 front left to 3 rear right), rad to the left."""
-    return f"{WHEELS[wheel].replace(' ', '_')}_steer"
+    return f"{_wheel_name(wheel)}_steer"
 
 
 def multibody(truck: Truck, *, turning: bool = True, steering: bool = False) -> Tree:
@@ -159,17 +171,14 @@ def _wheels(truck: Truck, index: int, steering: bool) -> list[tuple[Link, Joint]
         names, parent = disc_names(wheel, axle), f"{ENDS[index]}_axle"
         if steering:
             share, body = _share(body, hub, tyre.radius)
-            name = WHEELS[wheel].replace(" ", "_")
-            knuckle, joint = f"{name}_knuckle", steer_joint(wheel)
+            knuckle = f"{_wheel_name(wheel)}_knuckle"
+            joint = steer_joint(wheel)
             turn = Joint(joint, "revolute", parent, knuckle, hub, lower=-STEER, upper=STEER)
             out.append((Link(knuckle, share), turn))
             parent = knuckle
         half = Body(body.mass / len(names), body.cg, frozen(body.inertia / len(names)))
         looks = _looks(truck, WHEELS[wheel]) or (_cylinder(tyre.radius, tyre.width, hub),)
-        for name, offset in zip(names, (1.0, -1.0), strict=False):
-            at = hub.copy()
-            if len(names) == 2:
-                at[1] += outward * offset * tyre.contact_half_width
+        for name, at in zip(names, disc_places(wheel, axle), strict=True):
             disc = _cylinder(tyre.radius, DISC * tyre.radius, at)
             out += _disc(Link(name, half, looks, (disc,)), parent, hub, axle)
             looks = ()

@@ -12,7 +12,7 @@ from crossfall.engines.held import engine_version
 from crossfall.engines.multibody import SHARE, disc_names, multibody
 from crossfall.engines.rolling import RollingCurve
 from crossfall.engines.scale import SimilarityScale, similar
-from crossfall.engines.settings import EngineError, GroundSettings, TrialSettings
+from crossfall.engines.settings import EngineError, GroundSettings, TrialSettings, endless
 from crossfall.engines.springs import (
     CornerSprings,
     Stops,
@@ -23,7 +23,6 @@ from crossfall.engines.springs import (
     tyre_springs,
 )
 from crossfall.engines.tyre_force import HeldWheels, KeptPatches, Vector
-from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import ENDS, Array, Truck
 from crossfall.truck.ride import tyre_loads
 
@@ -78,14 +77,8 @@ class Rig:
         """One step under gravity (3,) m/s^2 in ground axes; InputError past the budget."""
         self._taken += 1
         if self._taken > self.settings.budget:
-            raise InputError(
-                Problem(
-                    self._name,
-                    f"its drive came to no end in {self._taken - 1} steps of"
-                    f" {1e3 * self.dt / self.scale.time:.2g} ms",
-                    "heavier wheels and axles, or softer tyres and springs, allow longer steps",
-                )
-            )
+            dt = self.dt / self.scale.time
+            raise endless(self._name, "its drive", self._taken - 1, dt)
         states = self.world.joint_states(self._joints)
         forces = self._push(states)
         frames = self.world.frames(self._axles) if self._rolling else []
@@ -132,6 +125,7 @@ class HeldRig:
         multibody(truck, turning=False)  # refuses what makes none, before its step is sought
         self.settings, self._wheelbase = settings, truck.wheelbase
         self.engine, self.varies = engine_version("bullet"), ("step",)
+        self.approach = math.inf
         self.dt = self._whole_step = held_step(truck, settings)
         self.world = World(truck, step=self.dt, turning=False)
         self.world.drag(settings.drag)

@@ -12,8 +12,8 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from crossfall.engines.curve import Curve
-from crossfall.engines.multibody import SHARE, disc_names
+from crossfall.engines.curve import Curve, rotated
+from crossfall.engines.multibody import SHARE, disc_places
 from crossfall.engines.springs import TyreSpring
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import Truck
@@ -33,17 +33,13 @@ class RollingCurve:
         self._to_cg: list[float] = (body.cg - centre).tolist()
         self._radius = axle.tyre.radius
         self._discs: list[tuple[_Vector, float, list[TyreSpring]]] = []
-        for side in (0, 1):
-            outward = 1.0 - 2.0 * side
-            count = len(disc_names(2 * index + side, axle))
-            for offset in (1.0, -1.0)[:count]:
-                across = axle.track / 2 + (
-                    offset * axle.tyre.contact_half_width if count > 1 else 0
-                )
-                place = 0.0, outward * across, axle.tyre.radius - centre[2]
-                at = 3 * len(self._discs)
-                mass = axle.wheels[side].mass / count
-                self._discs.append((place, mass, list(tyres[at : at + 3])))
+        for wheel in (2 * index, 2 * index + 1):
+            places = disc_places(wheel, axle)
+            mass = axle.wheels[wheel % 2].mass / len(places)
+            for at in places:
+                x, y, z = (at - centre).tolist()
+                first = 3 * len(self._discs)
+                self._discs.append(((x, y, z), mass, list(tyres[first : first + 3])))
 
     def missing(
         self,
@@ -72,7 +68,7 @@ class RollingCurve:
                 springs[2].rate * dy,
                 springs[0].rate * dz + springs[0].force,
             )
-            f = [v - mass * g for v, g in zip(_carried(turn, pushed), gravity, strict=True)]
+            f = [v - mass * g for v, g in zip(rotated(turn, pushed), gravity, strict=True)]
             touch = place[0] + dx + patch[0], place[1] + dy, place[2] + dz + patch[1]
             _add(force, f)
             _add(straight, _cross(_less(_from(origin, turn, touch), cg), f))
@@ -83,14 +79,8 @@ class RollingCurve:
         return _less(given, straight), more
 
 
-def _carried(rows: Sequence[float], v: Sequence[float]) -> _Vector:
-    a, b, c, d, e, f, g, h, i = rows
-    x, y, z = v
-    return a * x + b * y + c * z, d * x + e * y + f * z, g * x + h * y + i * z
-
-
 def _from(origin: Sequence[float], rows: Sequence[float], v: Sequence[float]) -> _Vector:
-    x, y, z = _carried(rows, v)
+    x, y, z = rotated(rows, v)
     return origin[0] + x, origin[1] + y, origin[2] + z
 
 

@@ -4,9 +4,18 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from crossfall.truck.errors import InputError, Problem
+
 
 class EngineError(RuntimeError):
     """The engine did not take the model as it was written."""
+
+
+def endless(truck: str, what: str, steps: int, dt: float) -> InputError:
+    """For whoever has taken all the steps (of dt, s) that its budget allows."""
+    said = f"{what} came to no end in {steps} steps of {1e3 * dt:.2g} ms"
+    way = "heavier wheels and axles, or softer tyres and springs, allow longer steps"
+    return InputError(Problem(truck, said, way))
 
 
 @dataclass(frozen=True)

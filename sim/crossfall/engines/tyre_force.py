@@ -87,7 +87,7 @@ class HeldWheels:
         self._radius, self._rise = tyre.radius, tyre.radius - axle.suspension.roll_centre_height
         self._angle, self._turn = 0.0, _LEVEL
         self._shaft, self.torque = axle.shaft, 0.0
-        self._open, self._apart = axle.open and axle.shaft != 0.0, 0.0
+        self._open, self._apart = axle.loose, 0.0
         self.patches = []
         for side in (0, 1):
             for offset in offsets:

@@ -147,7 +147,7 @@ def _column(truck: Truck, points: int, stages: int, stop_ratio: float) -> dict[s
         "bump": np.array([[s.bump] for s in springs]) / length,
         "droop": np.array([[s.droop] for s in springs]) / length,
         "shaft": np.array([a.shaft for a in truck.axles]),
-        "open": np.array([a.open and a.shaft != 0.0 for a in truck.axles]),
+        "open": np.array([a.loose for a in truck.axles]),
         "anti_roll": np.array([s.anti_roll for s in springs]) / (weight * length),
         "stop_rate": np.array([[s.spring_rate] for s in springs]) * stop_ratio / rate,
         "held": np.repeat([s.locked for s in springs], 2),

@@ -77,7 +77,7 @@ def normals(truck: Truck) -> Array:
     The polygon has the four places of `tip_points` for corners; n = (-t_y, t_x) of each unit
     tangent t.
     """
-    if any(any(map(any, axle.steered)) for axle in truck.axles):
+    if truck.turned:
         return normals_between(tip_points(truck))
     front, rear = (tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
     return edge_normals(front, rear, truck.wheelbase)

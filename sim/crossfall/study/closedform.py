@@ -1,10 +1,10 @@
 """Closed-form sweeps: a million builds in a second or two.
 
-All that is said of a build is ten numbers: mass, the moments of mass, tip lines, axle lines and
-tracks. In nearly every key of a truck file these are affine, and smooth in the others
-(links grow with the wheelbase), so that they are known everywhere as polynomials through a few
-builds. That is checked against real builds in between and, where it does not hold, every build is
-made instead.
+All that is said of a build is twelve numbers: mass, the moments of mass, tip lines, axle lines,
+tracks, and how turned wheels stand. In nearly every key of a truck file these are affine, and
+smooth in the others (links grow with the wheelbase), so that they are known everywhere as
+polynomials through a few builds. That is checked against real builds in between and, where it does
+not hold, every build is made instead.
 """
 
 from __future__ import annotations
@@ -73,7 +73,7 @@ def block_table(
 
 @dataclass(frozen=True)
 class KnownSizes:
-    """Sizes over the box low to high (k,) as a tensor (m_1, ..., m_k, 10) of Chebyshev terms."""
+    """Sizes over the box low to high (k,) as a tensor (m_1, ..., m_k, 12) of Chebyshev terms."""
 
     low: Array
     high: Array

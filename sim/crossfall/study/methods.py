@@ -182,12 +182,12 @@ def convergence_rows_of(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
 
     tip_deg is that of the line's own trial.
     """
-    from crossfall.engines.held import ENGINES, installed
+    from crossfall.engines.held import installed_engines
     from crossfall.study.convergence import convergence_rows, trial_convergence
 
     truck, asked = truck_of(common, payload), asked_of(common, payload)
     one = conditions_of(truck, common, payload)
-    engines = [asked["engine"]] if asked["engine"] else [e for e in ENGINES if installed(e)]
+    engines = [asked["engine"]] if asked["engine"] else installed_engines()
     rows = convergence_rows(trial_convergence(truck, one, engines, asked["trial"]))
     shared = {**about(truck), "grip": one.grip.likely, "hold": one.hold}
     return [

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from crossfall.engines.held import ENGINES, installed, usual_engine
+from crossfall.engines.held import installed_engines, usual_engine
 from crossfall.study.blocks import batch_of_blocks, do_blocks, done_blocks
 from crossfall.study.export import export, export_columns
 from crossfall.study.methods import STACK
@@ -115,7 +115,7 @@ def batch_of(scenario: Scenario, folder: Path = Path()) -> Batch:
     spec, common = scenario.spec, common_of(scenario)
     engines = given_values(spec, "engine")
     if spec.method == "convergence" and not engines:
-        engines = [spec.engine] if spec.engine else [e for e in ENGINES if installed(e)]
+        engines = [spec.engine] if spec.engine else list(installed_engines())
     elif spec.method == "tilt trial" and not engines:
         engines = [spec.engine or usual_engine()]
         common["engine"] = engines[0]

@@ -67,8 +67,7 @@ class _Look:
 class Going:
     """One drive while it is going on. Real seconds, metres, radians.
 
-    rear: (2,) m of the middle of the rear axle, as travelled and sideways count. pointing: rad by
-    which the truck points to the left of where it started.
+    rear: (2,) m of the middle of the rear axle, as travelled and sideways count.
     travelled, sideways, rolled, fell_back: m, at the last look; rolled is the turning of the driven
     wheels times their radius, weighted by what they carry, and fastest that of the quickest of
     them; fell_back is how far it has come back from the farthest point. lean: rad, of the chassis
@@ -91,7 +90,7 @@ class Going:
         self._seen: list[_Look] = []
         self._tick = 0
         self._began: tuple[float, float] | None = None
-        self.rear, self.pointing = (0.0, 0.0), 0.0
+        self.rear = (0.0, 0.0)
         self.helm = Helm(rig, truck) if steering else None
         self._turned: list[float] = []
         self._per_second = rig.scale.time / rig.dt
@@ -141,10 +140,8 @@ class Going:
         self.travelled, self.sideways = x - self._began[0], y - self._began[1]
         back = (sum(at[i] for at, _ in inner[2:]) / 2 / scale.length for i in (0, 1))
         self.rear = next(back) - self._began[0], next(back) - self._began[1]
-        ahead = self.ahead_of_truck()
-        self.pointing = math.atan2(ahead[1], ahead[0])
         if self.helm is not None:
-            self.helm.keep(*self.rear, self.pointing)
+            self.helm.keep(*self.rear, self._pointing())
         self.farthest = max(self.farthest, self.travelled)
         self._roll()
         self.hull = [tuple(v / scale.length for v in at) for at, _ in world.hull_contacts()]
@@ -198,9 +195,10 @@ class Going:
         turned = Rotation.from_quat(self._pose()[3:]).apply(direction, inverse=True)
         return np.asarray(turned)
 
-    def ahead_of_truck(self) -> Array:
-        """(3,) where the truck's nose points, in ground axes."""
-        return np.asarray(Rotation.from_quat(self._pose()[3:]).apply((1.0, 0.0, 0.0)))
+    def _pointing(self) -> float:
+        """rad by which the truck points to the left of where it started."""
+        ahead = Rotation.from_quat(self._pose()[3:]).apply((1.0, 0.0, 0.0))
+        return math.atan2(ahead[1], ahead[0])
 
     def _pose(self) -> Array:
         return np.asarray(self.rig.world.chassis_poses([self.rig.world.chassis()])[0])

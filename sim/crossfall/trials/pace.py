@@ -6,8 +6,6 @@ import math
 from dataclasses import dataclass
 from typing import Literal
 
-APPROACH = {"mujoco": math.radians(20.0)}  # rad/s at most: faster, slides were found late there
-
 
 @dataclass(frozen=True)
 class Pace:

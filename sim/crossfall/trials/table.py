@@ -13,11 +13,10 @@ from dataclasses import dataclass
 from typing import Any
 
 from crossfall.engines.held import EngineName, HeldTruck, gravity_on_table, held_truck
-from crossfall.engines.settings import TrialSettings
+from crossfall.engines.settings import TrialSettings, endless
 from crossfall.trials.log import Fate, Recorder, StretchKind
 from crossfall.trials.pace import Pace
 from crossfall.truck.digest import truck_digest
-from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
 from crossfall.truck.support import PAIRS, downhill_pair
@@ -129,14 +128,7 @@ class Tilting:
         self._tick += count
         self.steps += count
         if self.steps > self._rig.settings.budget:
-            raise InputError(
-                Problem(
-                    self.table.truck.name,
-                    f"its trial came to no end in {self.steps - 1} steps of"
-                    f" {1e3 * self._rig.dt:.2g} ms",
-                    "heavier wheels and axles, or softer tyres and springs, allow longer steps",
-                )
-            )
+            raise endless(self.table.truck.name, "its trial", self.steps - 1, self._rig.dt)
         if self._tick % _LOOK:
             return False
         self._look()

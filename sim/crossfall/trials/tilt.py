@@ -21,7 +21,7 @@ from crossfall.engines.settings import TrialSettings
 from crossfall.trials.holding import search
 from crossfall.trials.log import Fate, TiltingSamples
 from crossfall.trials.outcome import TiltTrial, concluded
-from crossfall.trials.pace import APPROACH, Pace
+from crossfall.trials.pace import Pace
 from crossfall.trials.table import LevelTable, Tilting, level_table, set_grip
 from crossfall.truck.model import Truck
 
@@ -115,7 +115,7 @@ def tilt_on(
         way = run.log.way()
         if goes != "rests":
             way_there = run.log.tilting(began)
-            at = _held(way_there) if goes == "slides" else _balanced(way_there, pace.slow)
+            at = _last_held(way_there, goes, pace.slow)
             search(run, rest, at - pace.near, pace)
         trial = TiltTrial(
             heading,
@@ -140,8 +140,7 @@ def _start(run: Tilting, near: float | None, pace: Pace) -> None:
     From an expected tip, or from one found by a hurried tilting until it falls.
     """
     run.keep()
-    most = APPROACH.get(run.table.rig.engine.split()[0], pace.approach)
-    pace = replace(pace, approach=min(pace.approach, most))
+    pace = replace(pace, approach=min(pace.approach, run.table.rig.approach))
     if near is not None:
         run.move(max(near - pace.below, 0.0), pace.approach, keep=pace.below)
         run.keep()
@@ -199,18 +198,14 @@ def _tilt(run: Tilting, pace: Pace, near: float) -> Fate:
     return "rests"
 
 
-def _balanced(way: TiltingSamples, rate: float) -> float:
-    """About where (rad) a truck on a table tilting at `rate` (rad/s) began to run away."""
+def _last_held(way: TiltingSamples, goes: Fate, rate: float) -> float:
+    """About where (rad) a truck on a table tilting at `rate` (rad/s) was last held by one of its
+    tyres, if it slid away; else where it began to run away."""
     if len(way.time) < 2:  # gone at once
         return float(way.theta[-1]) if len(way.theta) else 0.0
+    if goes == "slides":
+        holds = np.flatnonzero(np.gradient(way.slid, way.time) < LOOSE)
+        return float(way.theta[holds[-1] if len(holds) else 0])
     speed = np.gradient(uniform_filter1d(way.lean, 5), way.time)
     runs = np.flatnonzero(speed > RUNS * rate)
     return float(way.theta[runs[0] if len(runs) else -1])
-
-
-def _held(way: TiltingSamples) -> float:
-    """About where (rad) a truck that slid away was last held by one of its tyres."""
-    if len(way.time) < 2:
-        return float(way.theta[-1]) if len(way.theta) else 0.0
-    holds = np.flatnonzero(np.gradient(way.slid, way.time) < LOOSE)
-    return float(way.theta[holds[-1] if len(holds) else 0])

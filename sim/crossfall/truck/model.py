@@ -178,6 +178,11 @@ class Axle:
     open: bool = False
 
     @property
+    def loose(self) -> bool:
+        """Whether the motor holds its wheels through an open differential."""
+        return self.open and self.shaft != 0.0
+
+    @property
     def hubs(self) -> Array:
         """(2, 3) m, where left and right wheel stand, truck axes."""
         return np.array(
@@ -296,10 +301,15 @@ class Truck:
         return self.front, self.rear
 
     @property
+    def turned(self) -> bool:
+        """Whether wheels stand elsewhere than straight ahead."""
+        return any(any(map(any, axle.steered)) for axle in self.axles)
+
+    @property
     def may_roll(self) -> bool:
         """Whether the motor holds an axle through an open differential: then it may roll away on a
         slope on which it would neither tip nor slide."""
-        return any(axle.open and axle.shaft != 0.0 for axle in self.axles)
+        return any(axle.loose for axle in self.axles)
 
     @property
     def wheelbase(self) -> float:

@@ -122,7 +122,7 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
 def left_out(truck: Truck) -> tuple[str, ...]:
     """What of a truck its trials on driven wheels do not have, a sentence each."""
     found = []
-    if any(any(map(any, axle.steered)) for axle in truck.axles):
+    if truck.turned:
         found.append("it drives straight ahead, not with its front wheels turned")
     return tuple(found)
 

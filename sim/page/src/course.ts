@@ -7,7 +7,7 @@ import { CourseStrip } from "./coursestrip";
 import { GIVEN } from "./courses";
 import type { CourseAsked, CourseEvent, CourseStanding, CourseState, Driven, KeptCourses } from "./types";
 import { CourseView, type Seen } from "./courseview";
-import { byId, calm, drawnFlat, el, fixed, oneStop, put, say } from "./dom";
+import { askFor, calm, drawnFlat, el, fixed, oneStop, put, say } from "./dom";
 import { notice } from "./edits";
 import { Recording } from "./replay";
 import { save, stem } from "./share";
@@ -112,16 +112,8 @@ class CoursePage {
   }
 
   private askName(): void {
-    const dialog = byId<HTMLDialogElement>("ask");
     const was = this.choice.value.startsWith("k") ? this.choice.value.slice(1) : "";
-    const name = el("input", { id: "course-name", required: true, maxlength: 80, value: was || "my course" });
-    put(dialog, el("form", { method: "dialog" }, el("h2", {}, "Keep this course"),
-      el("label", { for: "course-name" }, "Name, in the opened folder"), name,
-      el("div", { class: "bar" }, el("button", { value: "no", formnovalidate: true }, "Leave it"), el("button", { value: "yes", class: "main" }, "Keep it"))));
-    dialog.onclose = () => { if (dialog.returnValue === "yes") void this.keep(name.value.trim(), name.value.trim() === was); };
-    dialog.returnValue = "no";
-    dialog.showModal();
-    name.select();
+    askFor("course-name", "Keep this course", "Name, in the opened folder", was || "my course", "Keep it", (name) => void this.keep(name.trim(), name.trim() === was));
   }
 
   private async keep(name: string, over: boolean): Promise<void> {

@@ -59,6 +59,18 @@ export function say(sentence: string, kind: "note" | "wrong" = "note"): void {
   speaker.dataset["kind"] = kind;
 }
 
+/** Asks for a name in the page's dialog: `done` gets what was typed where it is said yes to. */
+export function askFor(id: string, title: string, label: string, value: string, yes: string, done: (name: string) => void, limits: Record<string, unknown> = { required: true, maxlength: 80 }): void {
+  const dialog = byId<HTMLDialogElement>("ask");
+  const field = el("input", { id, ...limits, value });
+  put(dialog, el("form", { method: "dialog" }, el("h2", {}, title), el("label", { for: id }, label), field,
+    el("div", { class: "bar" }, el("button", { value: "no", formnovalidate: true }, "Leave it"), el("button", { value: "yes", class: "main" }, yes))));
+  dialog.onclose = () => { if (dialog.returnValue === "yes") done(field.value); };
+  dialog.returnValue = "no";
+  dialog.showModal();
+  field.select();
+}
+
 /** Makes one tab stop of what belongs together: arrow keys, Home and End go about in it. */
 export function oneStop(holder: Element, which = "button"): void {
   const all = (): HTMLElement[] => [...holder.querySelectorAll<HTMLElement>(which)].filter((e) => !(e as HTMLButtonElement).disabled && !e.hidden);

@@ -2,7 +2,7 @@
 
 import { api, Refusal } from "./api";
 import { change, inTurn, notice } from "./edits";
-import { byId, el, oneStop, put, say } from "./dom";
+import { askFor, byId, el, oneStop, put, say } from "./dom";
 import { on, store, takeBench } from "./store";
 
 export function makeHeader(repaint: () => void): void {
@@ -101,15 +101,7 @@ async function putNow(name: string | null, over: boolean): Promise<void> {
 }
 
 function saveAs(): void {
-  const dialog = byId<HTMLDialogElement>("ask");
-  const name = el("input", { id: "new-file", required: true, maxlength: 80, value: store.bench.file.replace(/\.toml$/, "") + "-2" });
-  put(dialog, el("form", { method: "dialog" }, el("h2", {}, "Save as a new file"),
-    el("label", { for: "new-file" }, "Name, in the opened folder"), name,
-    el("div", { class: "bar" }, el("button", { value: "no", formnovalidate: true }, "Leave it"), el("button", { value: "yes", class: "main" }, "Save"))));
-  dialog.onclose = () => { if (dialog.returnValue === "yes") void put_(name.value.trim(), false); };
-  dialog.returnValue = "no";
-  dialog.showModal();
-  name.select();
+  askFor("new-file", "Save as a new file", "Name, in the opened folder", store.bench.file.replace(/\.toml$/, "") + "-2", "Save", (name) => void put_(name.trim(), false));
 }
 
 async function open(name: string): Promise<void> {

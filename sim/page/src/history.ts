@@ -1,7 +1,7 @@
 // The history as a strip: every step with its weakest angle; a click goes there.
 
 import { api, Refusal } from "./api";
-import { byId, el, fixed, oneStop, put, say, signed } from "./dom";
+import { askFor, byId, el, fixed, oneStop, put, say, signed } from "./dom";
 import { change } from "./edits";
 import { on, store } from "./store";
 import type { Steps } from "./types";
@@ -60,20 +60,11 @@ export function makeHistory(): void {
   const ask = (): void => {
     if (!told || told.now === 0) return;
     const step = told.now;
-    const dialog = byId<HTMLDialogElement>("ask");
-    const field = el("input", { id: "new-step", maxlength: 60, value: told.steps[step]!.name });
-    put(dialog, el("form", { method: "dialog" }, el("h2", {}, "Name this step"),
-      el("label", { for: "new-step" }, `What to call the truck after “${told.steps[step]!.what}”`), field,
-      el("div", { class: "bar" }, el("button", { value: "no", formnovalidate: true }, "Leave it"), el("button", { value: "yes", class: "main" }, "Name it"))));
-    dialog.onclose = () => {
-      if (dialog.returnValue !== "yes") return;
-      api.nameStep(step, field.value).then((found) => { told = found; draw(); }, (e: unknown) => {
+    askFor("new-step", "Name this step", `What to call the truck after “${told.steps[step]!.what}”`, told.steps[step]!.name, "Name it", (name) => {
+      api.nameStep(step, name).then((found) => { told = found; draw(); }, (e: unknown) => {
         if (!(e instanceof Refusal)) throw e;
         say(e.message, "wrong");
       });
-    };
-    dialog.returnValue = "no";
-    dialog.showModal();
-    field.select();
+    }, { maxlength: 60 });
   };
 }

@@ -2,9 +2,8 @@
 
 import { api, Gone, onGone, Refusal } from "./api";
 import { byId, el, say } from "./dom";
-import { changing, notice, revert, takeUnsure } from "./edits";
+import { change, changing, notice, revert, takeUnsure } from "./edits";
 import { store, takeBench } from "./store";
-import { change } from "./edits";
 
 const EVERY = 1500; // ms between two looks
 let lost = false;
