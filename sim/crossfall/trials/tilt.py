@@ -115,7 +115,7 @@ def tilt_on(
         way = run.log.way()
         if goes != "rests":
             way_there = run.log.tilting(began)
-            at = _last_held(way_there, goes, pace.slow)
+            at = _held(way_there) if goes == "slides" else _balanced(way_there, pace.slow)
             search(run, rest, at - pace.near, pace)
         trial = TiltTrial(
             heading,
@@ -198,14 +198,18 @@ def _tilt(run: Tilting, pace: Pace, near: float) -> Fate:
     return "rests"
 
 
-def _last_held(way: TiltingSamples, goes: Fate, rate: float) -> float:
-    """About where (rad) a truck on a table tilting at `rate` (rad/s) was last held by one of its
-    tyres, if it slid away; else where it began to run away."""
+def _balanced(way: TiltingSamples, rate: float) -> float:
+    """About where (rad) a truck on a table tilting at `rate` (rad/s) began to run away."""
     if len(way.time) < 2:  # gone at once
         return float(way.theta[-1]) if len(way.theta) else 0.0
-    if goes == "slides":
-        holds = np.flatnonzero(np.gradient(way.slid, way.time) < LOOSE)
-        return float(way.theta[holds[-1] if len(holds) else 0])
     speed = np.gradient(uniform_filter1d(way.lean, 5), way.time)
     runs = np.flatnonzero(speed > RUNS * rate)
     return float(way.theta[runs[0] if len(runs) else -1])
+
+
+def _held(way: TiltingSamples) -> float:
+    """About where (rad) a truck that slid away was last held by one of its tyres."""
+    if len(way.time) < 2:
+        return float(way.theta[-1]) if len(way.theta) else 0.0
+    holds = np.flatnonzero(np.gradient(way.slid, way.time) < LOOSE)
+    return float(way.theta[holds[-1] if len(holds) else 0])
