@@ -33,7 +33,7 @@ def test_slides_at_the_friction_angle(mu, heading):
 
 @pytest.mark.parametrize(("mu", "heading"), [(0.5, 90.0), (0.75, 90.0), (1.0, 0.0), (1.0, 90.0)])
 def test_the_other_engine_slides_there_too(mu, heading):
-    """Brought up fast and heavily damped it was once found to slide three degrees late."""
+    """A hop at the end of a hold, with no wheel loaded, once passed for rest: degrees late."""
     trial = tilt_trial(LOW, math.radians(heading), grip=mu, engine="mujoco")
     assert trial.outcome == "slides"
     assert trial.slide_ci[0] < math.atan(mu) < trial.slide_ci[1]

@@ -39,10 +39,6 @@ class HeldTruck(Protocol):
     @property
     def joint_names(self) -> tuple[str, ...]: ...
 
-    @property
-    def approach(self) -> float:
-        """rad/s, fastest that its table may be brought up to where a trial starts."""
-
     def grip(self, friction: Sequence[float]) -> None:
         """Friction coefficient of each wheel; infinite against a rail."""
 

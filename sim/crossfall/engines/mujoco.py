@@ -33,10 +33,9 @@ from crossfall.truck.model import ENDS, GRAVITY, Array, Axle, Body, Links, Truck
 from crossfall.truck.ride import tyre_loads
 
 STICKS = 50.0  # friction coefficient of a wheel against a rail: it never slips
-SOFT = (0.99, 0.999, 1e-4)  # a contact's impedance, see the engine's manual, "solimp"
+SOFT = (0.99, 0.999, 1e-4)  # a stop's impedance, see the engine's manual, "solimp"
+GROUND = (0.9, 0.999, 1e-4)  # the ground's: it has to give a little, XX
 STIFF = (0.9999, 0.9999, 1e-4)  # the same of a link, which has no length to give
-APPROACH = math.radians(20.0)  # rad/s; brought up faster, slides were found late
-DRAG = 0.5  # of the usual drag: at all of it slides were seen to be found degrees late
 THIN = 5e-6  # m, half of a disc's thickness
 BAD = tuple(getattr(mujoco.mjtWarning, f"mjWARN_BADQ{what}") for what in ("POS", "VEL", "ACC"))
 STATE = mujoco.mjtState.mjSTATE_INTEGRATION
@@ -46,8 +45,7 @@ STATE = mujoco.mjtState.mjSTATE_INTEGRATION
 class SolverMethod:
     """How the engine is run; none of it belongs to the truck.
 
-    step: s; at twice that a truck that slides on stiff tyres chatters, and slides on up to a degree
-    below its angle of friction.
+    step: s.
     turn_per_step: rad of its fastest oscillation a joint may go through in a step; where a spring
     is stiffer, its joint is given inertia, which at rest does nothing.
     impratio: friction's stiffness over that of the contact; the more, the less creep. unslip:
@@ -56,7 +54,7 @@ class SolverMethod:
     which a contact, a stop or a link takes up an overlap, two at least.
     """
 
-    step: float = 0.001
+    step: float = 0.002
     turn_per_step: float = 0.9
     impratio: float = 2000.0
     unslip: int = 10
@@ -82,7 +80,6 @@ class MujocoTruck:
         multibody(truck, turning=False)  # refuses what makes none
         self.settings, self._method = settings, method
         self.engine, self.varies = engine_version("mujoco"), ("step", "solver", "contact")
-        self.approach = APPROACH
         self.dt = self._whole_step = method.step * settings.step / TrialSettings.step
         try:
             self._model = mujoco.MjModel.from_xml_string(mjcf(truck, settings, method, self.dt))
@@ -135,9 +132,8 @@ class MujocoTruck:
         del self._data, self._model
 
     def grip(self, friction: Sequence[float]) -> None:
-        for geom, wheel in enumerate(self._wheel_of):
-            if wheel >= 0:  # of two friction coefficients the engine takes the larger
-                self._model.geom_friction[geom, 0] = min(friction[wheel], STICKS)
+        for pair, geom in enumerate(self._model.pair_geom2.tolist()):
+            self._model.pair_friction[pair, :2] = min(friction[self._wheel_of[geom]], STICKS)
         self._railed = [math.inf in friction[2 * end : 2 * end + 2] for end in (0, 1)]
         self._tie()
 
@@ -147,13 +143,13 @@ class MujocoTruck:
 
     def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1, drag: int = 1) -> None:
         option, method = self._model.opt, self._method
-        self._model.dof_damping[:6] = DRAG * self.settings.drag * drag * self._inert
+        self._model.dof_damping[:6] = self.settings.drag * drag * self._inert
         self.dt = option.timestep = self._whole_step / step
         rounds = solver * self.settings.solver
         option.iterations, option.noslip_iterations = method.rounds * rounds, method.unslip * rounds
         option.impratio = method.impratio * contact
-        self._model.geom_solimp[:, 0] = 1.0 - (1.0 - SOFT[0]) / contact
-        self._model.geom_solimp[:, 1] = 1.0 - (1.0 - SOFT[1]) / contact
+        self._model.pair_solimp[:, 0] = 1.0 - (1.0 - GROUND[0]) / contact
+        self._model.pair_solimp[:, 1] = 1.0 - (1.0 - GROUND[1]) / contact
 
     def step(self, gravity: Vector, count: int = 1) -> None:
         self._model.opt.gravity[:] = gravity
@@ -255,7 +251,7 @@ def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: floa
     laws = {law.heave: law for law in corner_springs(truck, settings, step, 1.0, settling=True)}
     soft = (step / method.turn_per_step) ** 2  # kg of inertia for each N/m, at least
     firm = method.firm * step
-    bodies, tendons, ties = [], [], []
+    bodies, tendons, ties, meets = [], [], [], []
     for i, axle in enumerate(truck.axles):
         s, end = axle.suspension, ENDS[i]
         centre = np.array([axle.x, 0.0, s.roll_centre_height])
@@ -273,6 +269,11 @@ def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: floa
         wheels = "".join(
             _wheel(truck, w, float(loads[w]), centre, settings, soft) for w in (2 * i, 2 * i + 1)
         )
+        meets += [
+            f'<pair geom1="table" geom2="{name}"/>'
+            for w in (2 * i, 2 * i + 1)
+            for name in _discs(w, axle.tyre)
+        ]
         if axle.shaft:
             means, same = _shaft(end, i, axle)
             tendons += means
@@ -285,11 +286,12 @@ def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: floa
 <option timestep="{step!r}" cone="elliptic" impratio="{method.impratio!r}"
  integrator="implicitfast" iterations="{method.rounds}" tolerance="{method.tolerance!r}"
  noslip_iterations="{method.unslip}" noslip_tolerance="{method.tolerance!r}"/>
-<default><geom friction="0 0 0" condim="3" solref="{firm!r} 1" solimp="{_numbers(SOFT)}"/>
+<default><geom contype="0" conaffinity="0"/>
+<pair condim="3" solref="{firm!r} 1" solimp="{_numbers(GROUND)}" friction="0 0 0 0 0"/>
 <equality solref="{firm!r} 1" solimp="{_numbers(STIFF)}"/></default>
 <worldbody><geom name="table" type="plane" size="5 5 1"/>
 <body name="chassis"><freejoint/>{_inertial(truck.chassis, np.zeros(3))}{"".join(bodies)}</body>
-</worldbody><tendon>{"".join(tendons)}</tendon>
+</worldbody><contact>{"".join(meets)}</contact><tendon>{"".join(tendons)}</tendon>
 <equality>{"".join(ties)}</equality></mujoco>"""
 
 

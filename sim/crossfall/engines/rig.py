@@ -125,7 +125,6 @@ class HeldRig:
         multibody(truck, turning=False)  # refuses what makes none, before its step is sought
         self.settings, self._wheelbase = settings, truck.wheelbase
         self.engine, self.varies = engine_version("bullet"), ("step",)
-        self.approach = math.inf
         self.dt = self._whole_step = held_step(truck, settings)
         self.world = World(truck, step=self.dt, turning=False)
         self.world.drag(settings.drag)

@@ -239,9 +239,11 @@ class Tilting:
 
     @property
     def slid(self) -> float:
-        """m, least way any loaded wheel has slipped."""
-        ways = zip(self._rig.slips(), self.loads, strict=True)
-        return min((way for way, load in ways if load > 0.0), default=0.0)
+        """m, least way any loaded wheel has slipped; of all wheels while a hop loads none."""
+        ways = self._rig.slips()
+        return min(
+            (w for w, load in zip(ways, self.loads, strict=True) if load > 0.0), default=min(ways)
+        )
 
     def light(self, fraction: float) -> bool:
         """Whether a wheel bears less than this fraction of its level load."""

@@ -140,7 +140,6 @@ def _start(run: Tilting, near: float | None, pace: Pace) -> None:
     From an expected tip, or from one found by a hurried tilting until it falls.
     """
     run.keep()
-    pace = replace(pace, approach=min(pace.approach, run.table.rig.approach))
     if near is not None:
         run.move(max(near - pace.below, 0.0), pace.approach, keep=pace.below)
         run.keep()

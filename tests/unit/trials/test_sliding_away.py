@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 import math
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
 
+from crossfall.engines.held import usual_engine
+from crossfall.engines.settings import TrialSettings
 from crossfall.trials.log import TiltingSamples
 from crossfall.trials.pace import Pace
-from crossfall.trials.table import WATCH, slides_on
+from crossfall.trials.table import WATCH, Tilting, level_table, slides_on
 from crossfall.trials.tilt import _held
 from crossfall.truck.model import GRAVITY
+from support import make_truck
 
 DRAG = 5.0  # 1/s
 COS = 0.75
@@ -63,3 +67,14 @@ def test_where_it_let_go_is_told_from_the_moving_table():
     at = _held(TiltingSamples(time, theta, 0.0 * time, slid))
     assert grip <= at < grip + math.radians(0.5)
     assert _held(TiltingSamples(time[:1], theta[:1], time[:1], time[:1])) == theta[0]
+
+
+def test_a_truck_that_hops_as_it_slides_has_not_slid_back(monkeypatch):
+    """Seen with no wheel on the table it once counted as not slid at all, and then as at rest."""
+    with level_table(make_truck(), TrialSettings(), usual_engine()) as table:
+        run = Tilting(table, 0.0)
+        monkeypatch.setattr(run, "_rig", SimpleNamespace(slips=lambda: [0.3, 0.4, 0.31, 0.32]))
+        monkeypatch.setattr(run, "loads", [0.0, 5.0, 5.0, 0.0])
+        assert run.slid == 0.31
+        monkeypatch.setattr(run, "loads", [0.0] * 4)
+        assert run.slid == 0.3
