@@ -204,6 +204,14 @@ def render(made: Figure, kind: str) -> bytes:
     return buffer.getvalue()
 
 
+def svg_element(made: Figure, name: str) -> str:
+    """The picture as in a file, as an element of a page; its ids begin with a name of its own."""
+    text = render(made, "svg").decode()
+    text = re.sub(r"<metadata>.*?</metadata>", "", text[text.index("<svg") :], flags=re.DOTALL)
+    text = re.sub(r'\bid="', f'id="{name}-', text)
+    return re.sub(r'(xlink:href="|url\()#', rf"\1#{name}-", text).strip()
+
+
 _LOOKS = ["fill", "opacity", "stroke", "stroke-width", "stroke-linecap", "stroke-dasharray"]
 _LOOKS += ["font-size", "font-weight", "text-anchor"]
 
