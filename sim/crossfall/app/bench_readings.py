@@ -10,7 +10,6 @@ from crossfall.app.document import At, Sheet
 from crossfall.app.folder import inside
 from crossfall.measurement.begin_files import is_sealed, readings_of
 from crossfall.measurement.board_predict import board_grip
-from crossfall.show.guide import figure_of
 from crossfall.truck.errors import InputError, Problem
 
 if TYPE_CHECKING:
@@ -60,7 +59,7 @@ class Measurements:
         kept = readings_of(self._bench.folder / sheet.source.name)
         return {
             "questions": wizard.wizard_questions(),
-            "pictures": wizard.wizard_pictures(figure_of(loaded.truck)),
+            "pictures": wizard.wizard_pictures(loaded.truck),
             "cautions": wizard.CAUTIONS,
             "begun": kept.is_file(),
             "as_begun": kept.is_file() and not sheet.unsaved and is_sealed(sheet.source),

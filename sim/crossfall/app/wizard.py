@@ -8,9 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from math import degrees
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from crossfall.app.journal import text_digest
 from crossfall.measurement import begin_files as files
@@ -19,10 +20,12 @@ from crossfall.measurement.readings import FURTHER, QUESTIONS, Question
 from crossfall.measurement.reconcile import Reconciled, reconcile
 from crossfall.measurement.reconcile_write import included_rows, new_text
 from crossfall.measurement.weigh_in_file import read_session
-from crossfall.show import guide_drawings as draw
-from crossfall.show import guide_tyres as tyres
 from crossfall.truck.build import Loaded
 from crossfall.truck.errors import InputError, Problem
+from crossfall.truck.model import Truck
+
+if TYPE_CHECKING:
+    from crossfall.show.guide_drawings import Measures
 
 CAUTIONS = {
     "pack": "Lithium pack: unplug it and tape over its leads before you lift or turn the truck, or "
@@ -127,26 +130,38 @@ def _told(q: Question, first: bool) -> dict[str, Any]:
     }
 
 
-def wizard_pictures(f: draw.Figure) -> dict[str, str]:
+def wizard_pictures(truck: Truck) -> dict[str, str]:
+    """The drawings of a truck like this one."""
+    from crossfall.show.guide_drawings import measures_of  # matplotlib, once it is asked for
+
+    return drawings(measures_of(truck))
+
+
+@lru_cache(maxsize=4)
+def drawings(f: Measures) -> dict[str, str]:
     """The drawings by name, as SVG that the page's style sheet colours."""
-    corners = ("front left", "front right", "rear left", "rear right")
-    return {
-        "lengths": draw.lengths(f),
-        "track": draw.track(f),
-        "tyre": draw.tyre_size(f),
-        "damper": draw.damper(),
-        "raised": draw.raised_weighing(f, _BLOCK),
-        "level front": draw.level_weighing(f, "front"),
-        "level rear": draw.level_weighing(f, "rear"),
-        "side left": draw.side_weighing(f, "left"),
-        "side right": draw.side_weighing(f, "right"),
-        "board": draw.tilt_board(f, _ANGLE),
-        "headings": draw.headings(),
-        "pressed": tyres.pressed(f, "1000 g"),
-        "sideways": tyres.sideways(f, "1.0 kg"),
-        "along": tyres.along(f, "1.0 kg"),
-        **{f"corner {c}": draw.corner_weighing(c) for c in corners},
+    from crossfall.show import guide_drawings as draw
+    from crossfall.show import guide_tyres as tyres
+
+    corners = [f"{end} {side}" for end in ("front", "rear") for side in ("left", "right")]
+    drawn: dict[str, tuple[Any, ...]] = {
+        "lengths": (draw.lengths, f),
+        "track": (draw.track, f),
+        "tyre": (draw.tyre_size, f),
+        "damper": (draw.damper,),
+        "raised": (draw.raised_weighing, f, _BLOCK),
+        "board": (draw.tilt_board, f, _ANGLE),
+        "headings": (draw.headings,),
+        "pressed": (tyres.pressed, f, "1000 g"),
+        "sideways": (tyres.sideways, f, "1.0 kg"),
+        "along": (tyres.along, f, "1.0 kg"),
+        "level front": (draw.weighing, f, "front"),
+        "level rear": (draw.weighing, f, "rear"),
+        "side left": (draw.weighing, f, "left"),
+        "side right": (draw.weighing, f, "right"),
+        **{f"corner {c}": (draw.corner_weighing, c) for c in corners},
     }
+    return {name: draw.page_svg(*given) for name, given in drawn.items()}
 
 
 def checked_typed(key: str, typed: str) -> Any:

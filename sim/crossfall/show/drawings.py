@@ -144,20 +144,13 @@ def _side(axes: Axes, place: Placement, truck: Truck, box: Extent) -> None:
     axes.plot(x, y, color=LIGHT.ink, lw=0.7, ls=(0, (6, 2, 1, 2)), zorder=Z_LINE)
     axes.plot(x, y, "P", ms=4, color=LIGHT.paper, mec=LIGHT.ink, mew=0.7, zorder=Z_MARK)
     marks(axes, place, truck)
-    level = place.origin[1]
-    feet = [place.at(a.x, 0) for a in (truck.rear, truck.front)]
-    under = place.at(cg[0], 0)
-    behind, ahead = 1000 * (cg[0] - truck.rear.x), 1000 * (truck.front.x - cg[0])
-    dimension(axes, feet[0], under, level - 6.5, f"{behind:.1f}")
-    dimension(axes, under, feet[1], level - 6.5, f"{ahead:.1f}")
-    dimension(axes, feet[0], feet[1], level - 11.5, f"wheelbase {1000 * truck.wheelbase:.1f}")
+    side_sizes(axes, place, truck)
     at_left = place.at(box.left, 0)[0] - 10
-    low = (place.at(box.left, 0)[0] - 7, level)
+    low = (at_left + 3, place.origin[1])
     dimension(axes, low, place.at(cg[0], cg[2]), at_left, f"CG {1000 * cg[2]:.1f}", upright=True)
 
 
 def _rear(axes: Axes, place: Placement, truck: Truck, box: Extent) -> None:
-    cg = whole(truck).cg
     angles = tip_angle(truck, QUARTERS)
     lines = wedge_lines(truck).copy()
     lines[..., 0] *= -1  # the page's right is the truck's right
@@ -167,21 +160,9 @@ def _rear(axes: Axes, place: Placement, truck: Truck, box: Extent) -> None:
         x, y = place.at(0, axle.suspension.roll_centre_height)
         axes.plot(x, y, "P", ms=4, color=LIGHT.paper, mec=LIGHT.ink, mew=0.7, zorder=Z_MARK)
     marks(axes, place, truck)
-    level = place.origin[1]
-    under = place.at(-cg[1], 0)
-    feet = [place.at(lines[i, 0, 0], 0) for i in (1, 3)]
-    for foot in feet:
-        arm = 1000 * abs(foot[0] - under[0]) * place.scale / 1000
-        dimension(axes, foot, under, level - 6.5, f"{arm:.1f}")
-    tracks = [1000 * a.track for a in (truck.front, truck.rear)]
-    alike = abs(tracks[0] - tracks[1]) < 0.05
-    text = (
-        f"track {tracks[0]:.1f}" if alike else f"track {tracks[0]:.1f} front, {tracks[1]:.1f} rear"
-    )
-    half = max(a.track for a in truck.axles) / 2
-    dimension(axes, place.at(-half, 0), place.at(half, 0), level - 11.5, text)
+    rear_sizes(axes, place, truck)
     top = place.at(box.right, box.high)
-    foot_right = (place.at(box.right, 0)[0] + 7, level)
+    foot_right = (top[0] + 7, place.origin[1])
     dimension(axes, foot_right, top, foot_right[0] + 3, f"{1000 * box.high:.0f}", upright=True)
 
 
@@ -191,14 +172,50 @@ def _plan(axes: Axes, place: Placement, truck: Truck, box: Extent) -> None:
         Polygon(corners, fill=False, ec=LIGHT.rigid, lw=1.0, ls=(0, (5, 2)), zorder=Z_LINE)
     )
     marks(axes, place, truck)
-    wide = max(a.track + a.tyre.width for a in truck.axles) / 2
-    at = place.at(box.left, 0)[0] - 10
-    near = place.at(truck.rear.x, 0)[0]
-    text = f"tyres {2000 * wide:.0f}"
-    dimension(axes, (near, place.at(0, -wide)[1]), (near, place.at(0, wide)[1]), at, text, True)
+    tyres_across(axes, place, truck, place.at(box.left, 0)[0] - 10)
     line = place.at(0, box.low)[1] - 6
     ends = [place.at(u, box.low) for u in (box.left, box.right)]
     dimension(axes, ends[0], ends[1], line, f"overall {1000 * (box.right - box.left):.0f}")
+
+
+def side_sizes(axes: Axes, place: Placement, truck: Truck, old: Truck | None = None) -> None:
+    """Wheelbase, with what it was in the truck before, and the CG between its ends."""
+    cg, level = whole(truck).cg, place.origin[1]
+    rear, under, front = (place.at(x, 0) for x in (truck.rear.x, cg[0], truck.front.x))
+    dimension(axes, rear, under, level - 6.0, f"{1000 * (cg[0] - truck.rear.x):.1f}")
+    dimension(axes, under, front, level - 6.0, f"{1000 * (truck.front.x - cg[0]):.1f}")
+    text = f"wheelbase {1000 * truck.wheelbase:.1f}"
+    if old is not None and f"{1000 * old.wheelbase:.1f}" != text.split()[1]:
+        text += f" (was {1000 * old.wheelbase:.1f})"
+    dimension(axes, rear, front, level - 11.0, text)
+
+
+def rear_sizes(axes: Axes, place: Placement, truck: Truck, old: Truck | None = None) -> None:
+    """Track, with what it was in the truck before, and the CG between the tip lines."""
+    level, under = place.origin[1], place.at(-float(whole(truck).cg[1]), 0)
+    for y in wedge_lines(truck)[[1, 3], 0, 0]:
+        foot = place.at(-float(y), 0)
+        arm = abs(foot[0] - under[0]) * place.scale
+        dimension(axes, foot, under, level - 6.0, f"{arm:.1f}")
+    half = max(a.track for a in truck.axles) / 2
+    text = f"track {_tracks(truck)}"
+    if old is not None and _tracks(old) != _tracks(truck) and "/" not in _tracks(old) + text:
+        text += f" (was {_tracks(old)})"
+    dimension(axes, place.at(-half, 0), place.at(half, 0), level - 11.0, text)
+
+
+def _tracks(truck: Truck) -> str:
+    """One number, or front / rear where they differ."""
+    front, rear = 1000 * truck.front.track, 1000 * truck.rear.track
+    return f"{front:.1f}" if abs(front - rear) < 0.05 else f"{front:.1f} / {rear:.1f}"
+
+
+def tyres_across(axes: Axes, place: Placement, truck: Truck, line: float) -> None:
+    """In plan, over the tyres' outsides, at x = line (mm of paper)."""
+    wide = max(a.track + a.tyre.width for a in truck.axles) / 2
+    near = place.at(truck.rear.x, 0)[0]
+    low, high = ((near, place.at(0, v)[1]) for v in (-wide, wide))
+    dimension(axes, low, high, line, f"tyres {2000 * wide:.0f}", upright=True)
 
 
 def _tip_line(axes: Axes, place: Placement, line: Array, angle: float, text: str) -> None:

@@ -92,7 +92,7 @@ def write_guide(path: Path, truck: Truck | None = None, stem: str = "") -> None:
 
 
 def _context(truck: Truck | None, stem: str) -> dict[str, Any]:
-    figure = draw.Figure() if truck is None else figure_of(truck)
+    figure = draw.Measures() if truck is None else draw.measures_of(truck)
     mass = USUAL_MASS if truck is None else whole(truck).mass
     base = figure.wheelbase / 1e3
     block = 5 * round(RAISE * figure.wheelbase / 5)
@@ -105,13 +105,13 @@ def _context(truck: Truck | None, stem: str) -> dict[str, Any]:
         "board": 50 * int(np.ceil(1.35 * figure.wheelbase / 50)),
         "per_mm": f"{1e-3 / height_per_load(mass, base, block / 1e3) * 1e3:.0f}",
         "shim": f"{round(warp_stiffness(figure.track / 1e3, tyre.stiffness), -1):.0f}",
-        "lengths": draw.lengths(figure),
-        "track": draw.track(figure),
-        "damper": draw.damper(),
-        "level": draw.level_weighing(figure),
-        "raised": draw.raised_weighing(figure, block),
-        "board_picture": draw.tilt_board(figure, ANGLE),
-        "headings": draw.headings(),
+        "lengths": draw.page_svg(draw.lengths, figure),
+        "track": draw.page_svg(draw.track, figure),
+        "damper": draw.page_svg(draw.damper),
+        "level": draw.page_svg(draw.weighing, figure),
+        "raised": draw.page_svg(draw.raised_weighing, figure, block),
+        "board_picture": draw.page_svg(draw.tilt_board, figure, ANGLE),
+        "headings": draw.page_svg(draw.headings),
         **_tyres(tyre, figure, mass),
         "predicted": [] if truck is None else _predicted(truck),
         "scales": _scales(truck, figure, block),
@@ -119,7 +119,7 @@ def _context(truck: Truck | None, stem: str) -> dict[str, Any]:
     }
 
 
-def _tyres(tyre: Tyre, figure: draw.Figure, mass: float) -> dict[str, Any]:
+def _tyres(tyre: Tyre, figure: draw.Measures, mass: float) -> dict[str, Any]:
     """How to measure what a tyre gives, in numbers that suit a truck of this mass, kg."""
     press = 100 * int(np.ceil(3.5 * mass))  # g, some more than a wheel carries
     pull = 50 * max(1, round(mass * 1e3 / 6 / 50))  # g, a third of what an axle carries
@@ -136,9 +136,9 @@ def _tyres(tyre: Tyre, figure: draw.Figure, mass: float) -> dict[str, Any]:
     on_scale = f"{round(250 * mass + press, -1):.0f} g"
     low, likely, high = TANGENTIAL_RATIO
     return {
-        "pressed": tyres.pressed(figure, on_scale),
-        "sideways": tyres.sideways(figure, f"{pull / 1e3:.2f} kg"),
-        "along": tyres.along(figure, f"{pull / 1e3:.2f} kg"),
+        "pressed": draw.page_svg(tyres.pressed, figure, on_scale),
+        "sideways": draw.page_svg(tyres.sideways, figure, f"{pull / 1e3:.2f} kg"),
+        "along": draw.page_svg(tyres.along, figure, f"{pull / 1e3:.2f} kg"),
         "press": press,
         "pull": pull,
         "per_gram": f"{PER_GRAM:.5f}",
@@ -165,18 +165,7 @@ def _example(name: str, grams: int, stiffness: float, method: float) -> dict[str
     }
 
 
-def figure_of(truck: Truck) -> draw.Figure:
-    """A truck's measures for the drawings."""
-    tracks, radii, widths = (
-        [getattr(a, "track", 0.0) for a in truck.axles],
-        [a.tyre.radius for a in truck.axles],
-        [a.tyre.width for a in truck.axles],
-    )
-    mean = [float(np.mean(v)) * 1e3 for v in (tracks, radii, widths)]
-    return draw.Figure(truck.wheelbase * 1e3, *mean)
-
-
-def _scales(truck: Truck | None, figure: draw.Figure, block: int) -> str:
+def _scales(truck: Truck | None, figure: draw.Measures, block: int) -> str:
     """A readings file to fill in, with the truck's lengths and invented loads."""
     if truck is None:
         ends = [(figure.track, figure.radius)] * 2

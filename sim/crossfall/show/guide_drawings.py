@@ -1,17 +1,64 @@
-"""Pictures of the measuring guide: inline SVG, drawn in mm with y down, coloured by the page.
-
-Shapes carry classes, the page's style sheet gives them colours, so that they follow it into print
-and dark rooms. Every picture has a viewBox and no ids, and may stand any number of times.
-"""
+"""Pictures of the measuring guide: full size, mm, y up from the ground; the page colours them."""
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
-from math import asin, cos, degrees, hypot, radians, sin, sqrt
+from functools import partial
+from typing import Any, NamedTuple
+
+import numpy as np
+from matplotlib.axes import Axes
+from matplotlib.figure import Figure
+from matplotlib.transforms import Affine2D
+
+from crossfall.show.paper import (
+    Z_TEXT,
+    Point,
+    arrow,
+    dimension,
+    disc,
+    draw_ground,
+    rectangle,
+    solid,
+    stroke,
+)
+from crossfall.show.style import LIGHT, MM_PER_POINT, inline_svg, paper_page, styled
+from crossfall.truck.model import Array, Truck
+
+K = 6.0  # how much larger a dimension is drawn than on a sheet
+
+
+class Inks(NamedTuple):
+    """Colours as on a white page; a page has a variable of each name."""
+
+    panel: str = LIGHT.paper
+    ink: str = LIGHT.ink
+    soft: str = LIGHT.soft
+    faint: str = LIGHT.faint
+    earth: str = LIGHT.earth
+    body: str = LIGHT.sprung
+    tyre: str = LIGHT.tyre
+    frame: str = LIGHT.rigid
+    red: str = "#b3400a"
+    glass: str = "#f1f6fb"
+    lug: str = "#3d4750"
+    rim: str = "#cfd6db"
+    wood: str = "#e7d2ad"
+    grain: str = "#c3a878"
+    scale: str = "#c9d0d6"
+    plate: str = "#eef1f3"
+    display: str = "#dbe8d3"
+
+
+INK = Inks()
+DASH = (0, (4, 3))
+measure = partial(dimension, k=K, color=INK.red, weight="bold")
 
 
 @dataclass(frozen=True)
-class Figure:
+class Measures:
     """A truck's measures for drawing, mm."""
 
     wheelbase: float = 313.0
@@ -20,411 +67,296 @@ class Figure:
     tread: float = 42.0
 
 
-def svg(label: str, box: tuple[float, float, float, float], *parts: str, text: float = 14.0) -> str:
-    """A picture with its words for those who do not see it.
-
-    box: x, y, width, height, mm. text: mm, the size of its letters.
-    """
-    view = " ".join(f"{v:.0f}" for v in box)
-    return (
-        f'<svg viewBox="{view}" role="img" aria-label="{label}" font-size="{text:g}">'
-        f"{''.join(parts)}</svg>"
-    )
+def measures_of(truck: Truck) -> Measures:
+    """A truck's, its two axles' in the mean."""
+    sizes = [(a.track, a.tyre.radius, a.tyre.width) for a in truck.axles]
+    return Measures(truck.wheelbase * 1e3, *(float(v) for v in np.mean(sizes, axis=0) * 1e3))
 
 
-def line(x1: float, y1: float, x2: float, y2: float, kind: str = "thin") -> str:
-    return f'<line class="{kind}" x1="{x1:.1f}" y1="{y1:.1f}" x2="{x2:.1f}" y2="{y2:.1f}"/>'
+@styled
+def page_svg(draw: Callable[..., Figure], *given: Any) -> str:
+    """What one of these draws, as SVG that the page it stands on colours."""
+    return inline_svg(draw(*given), {v: f"var(--{k})" for k, v in INK._asdict().items()})
 
 
-def rect(x: float, y: float, w: float, h: float, kind: str, round_: float = 0.0) -> str:
-    return (
-        f'<rect class="{kind}" x="{x:.1f}" y="{y:.1f}" width="{w:.1f}" height="{h:.1f}" '
-        f'rx="{round_:.1f}"/>'
-    )
+def blank(label: str, left: float, low: float, width: float, height: float) -> tuple[Figure, Axes]:
+    """An empty picture, with its words for those who do not see it; mm."""
+    made, axes = paper_page(width, height)
+    axes.set(xlim=(left, left + width), ylim=(low, low + height))
+    made.patch.set_visible(False)
+    made.set_label(label)
+    return made, axes
 
 
-def _circle(x: float, y: float, r: float, kind: str) -> str:
-    return f'<circle class="{kind}" cx="{x:.1f}" cy="{y:.1f}" r="{r:.1f}"/>'
+@contextmanager
+def moved(axes: Axes, to: Affine2D) -> Iterator[None]:
+    """Whatever solids and strokes are drawn inside are moved."""
+    before = len(axes.patches)
+    yield
+    for patch in list(axes.patches)[before:]:
+        patch.set_path(to.transform_path(patch.get_path()))  # type: ignore[attr-defined]
 
 
-def svg_path(d: str, kind: str) -> str:
-    return f'<path class="{kind}" d="{d}"/>'
+def words(
+    axes: Axes, at: Point, text: str, size: float = 14.0, colour: str = INK.ink, ha: str = "center"
+) -> None:
+    """Words whose feet stand at a point. size: mm of a letter."""
+    look = {"size": size / MM_PER_POINT, "weight": "bold" if colour == INK.red else "normal"}
+    axes.text(at[0], at[1], text, color=colour, ha=ha, zorder=Z_TEXT, **look)  # type: ignore[arg-type]
 
 
-def svg_text(x: float, y: float, text: str, kind: str = "", anchor: str = "middle") -> str:
-    return f'<text class="{kind}" x="{x:.1f}" y="{y:.1f}" text-anchor="{anchor}">{text}</text>'
-
-
-def _turned(angle: float, x: float, y: float, *parts: str) -> str:
-    """Parts turned by an angle (deg, counter-clockwise) about a point."""
-    return f'<g transform="rotate({-angle:.2f} {x:.1f} {y:.1f})">{"".join(parts)}</g>'
-
-
-def arrow(x1: float, y1: float, x2: float, y2: float) -> str:
-    """An arrow with its head at the second point."""
-    far = hypot(x2 - x1, y2 - y1)
-    ux, uy = (x2 - x1) / far, (y2 - y1) / far
-    left = (x2 - 9 * ux + 4 * uy, y2 - 9 * uy - 4 * ux)
-    right = (x2 - 9 * ux - 4 * uy, y2 - 9 * uy + 4 * ux)
-    head = f"M{x2:.1f} {y2:.1f}L{left[0]:.1f} {left[1]:.1f}L{right[0]:.1f} {right[1]:.1f}Z"
-    return line(x1, y1, x2 - 6 * ux, y2 - 6 * uy, "mark") + svg_path(head, "head")
-
-
-def _dimension(x1: float, y1: float, x2: float, y2: float, text: str, away: float = 0.0) -> str:
-    """A level or upright measure with ticks and its words in the middle, `away` from the line."""
-    upright = abs(x2 - x1) < abs(y2 - y1)
-    tick = (4.0, 0.0) if upright else (0.0, 4.0)
-    ends = "".join(
-        line(x - tick[0], y - tick[1], x + tick[0], y + tick[1], "mark")
-        for x, y in ((x1, y1), (x2, y2))
-    )
-    mx, my = (x1 + x2) / 2, (y1 + y2) / 2
-    if upright:
-        anchor = "start" if away > 0 else "end"
-        return (
-            ends + line(x1, y1, x2, y2, "mark") + svg_text(mx + away, my + 5, text, "red", anchor)
-        )
-    return ends + line(x1, y1, x2, y2, "mark") + svg_text(mx, my + away, text, "red")
+def around(x: float, y: float, r: float, angles: Array) -> Array:
+    """(n, 2) mm, points on a circle at angles (rad)."""
+    return np.column_stack([x + r * np.cos(angles), y + r * np.sin(angles)])
 
 
 # The truck
 
 
-def wheel_side(x: float, y: float, r: float) -> str:
-    lugs = "".join(
-        line(
-            x + (r - 5) * cos(a),
-            y + (r - 5) * sin(a),
-            x + (r + 0.5) * cos(a + 0.06),
-            y + (r + 0.5) * sin(a + 0.06),
-            "lug",
-        )
-        for a in (radians(20 * i) for i in range(18))
-    )
-    rim = _circle(x, y, 0.52 * r, "rim") + _circle(x, y, 5, "hub")
-    return _circle(x, y, r, "tyre") + lugs + rim
+def wheel_side(axes: Axes, x: float, y: float, r: float) -> None:
+    disc(axes, (x, y), r, INK.tyre)
+    a = np.radians(np.arange(0, 360, 20))
+    lugs = np.stack([around(x, y, r - 5, a), around(x, y, r + 0.5, a + 0.06)], axis=1)
+    stroke(axes, INK.lug, 6, *lugs)
+    disc(axes, (x, y), 0.52 * r, INK.rim)
+    disc(axes, (x, y), 5, INK.frame)
 
 
-def truck_side(f: Figure) -> str:
-    """Side view, nose to the right, ground at y = 0, the middle of the wheelbase at x = 0."""
-    half, r = f.wheelbase / 2, f.radius
-    s = f.wheelbase / 313
-    body = (
-        f"M{-222 * s:.0f} -112 L{-218 * s:.0f} -150 L{-70 * s:.0f} -152 L{-52 * s:.0f} -206 "
-        f"Q{-48 * s:.0f} -212 {-40 * s:.0f} -212 L{52 * s:.0f} -210 Q{60 * s:.0f} -209 "
-        f"{66 * s:.0f} -202 L{92 * s:.0f} -160 L{196 * s:.0f} -150 Q{210 * s:.0f} -148 "
-        f"{210 * s:.0f} -136 L{212 * s:.0f} -112 Z"
-    )
-    glass = (
-        f"M{-40 * s:.0f} -160 L{-34 * s:.0f} -200 L{8 * s:.0f} -200 L{8 * s:.0f} -160 Z "
-        f"M{16 * s:.0f} -160 L{16 * s:.0f} -200 L{50 * s:.0f} -199 L{74 * s:.0f} -160 Z"
-    )
-    shocks = "".join(
-        line(x, -r - 4, x - 14 * k, -128, "shock") for x, k in ((half, 1.0), (-half, -1.0))
-    )
-    frame = rect(-205 * s, -116, 404 * s, 10, "frame", 3)
-    links = line(half, -r, 20 * s, -104, "link") + line(-half, -r, -20 * s, -104, "link")
-    wheels = wheel_side(half, -r, r) + wheel_side(-half, -r, r)
-    return links + svg_path(body, "body") + svg_path(glass, "glass") + frame + shocks + wheels
+def truck_side(axes: Axes, f: Measures) -> None:
+    """Side view, nose to the right, the middle of the wheelbase at x = 0."""
+    half, r, s = f.wheelbase / 2, f.radius, np.array([f.wheelbase / 313, 1.0])
+    x, z = [-222, -218, -70, -50, 60, 92, 210, 212], [112, 150, 152, 212, 210, 160, 149, 112]
+    stroke(axes, INK.frame, 14, [(half, r), (20, 104)], [(-half, r), (-20, 104)])
+    solid(axes, s * np.column_stack([x, z]), INK.body, r=8, edge=4.5)
+    solid(axes, s * [[-40, 160], [-34, 200], [8, 200], [8, 160]], INK.glass, edge=2.8)
+    solid(axes, s * [[16, 160], [16, 200], [50, 199], [74, 160]], INK.glass, edge=2.8)
+    rectangle(axes, -205 * s[0], 106, 404 * s[0], 10, INK.frame, r=3)
+    for side in (half, -half):
+        stroke(axes, INK.frame, 17, [(side, r + 4), (side - np.copysign(14, side), 128)])
+        wheel_side(axes, side, r, r)
 
 
-def truck_rear(f: Figure, gives: float = 0.0) -> str:
-    """Rear view, ground at y = 0, the middle at x = 0.
+def truck_rear(axes: Axes, f: Measures, gives: float = 0.0) -> None:
+    """Rear view, the middle at x = 0.
 
     gives: mm by which everything but the tyres' treads has moved to the right.
     """
     half, r = f.track / 2, f.radius
-    axle = rect(-half, -r - 6, f.track, 12, "frame", 5) + _circle(0, -r, 15, "frame")
-    body = (
-        "M-76 -112 L-78 -152 L-66 -158 L-58 -204 Q-56 -212 -48 -212 "
-        "L48 -212 Q56 -212 58 -204 L66 -158 L78 -152 L76 -112 Z"
-    )
-    glass = "M-52 -164 L-46 -200 L46 -200 L52 -164 Z"
-    shocks = line(-54, -r, -44, -122, "shock") + line(54, -r, 44, -122, "shock")
-    sprung = shocks + svg_path(body, "body") + svg_path(glass, "glass") + axle
-    moved = f'<g transform="translate({gives:g} 0)">{sprung}</g>' if gives else sprung
-    return moved + "".join(_tyre_rear(x, f, gives) for x in (-half, half))
+    body = np.array([[76, 112], [78, 152], [66, 158], [56, 212]])
+    with moved(axes, Affine2D().translate(gives, 0)):
+        stroke(axes, INK.frame, 17, [(-54, r), (-44, 122)], [(54, r), (44, 122)])
+        solid(axes, [*body, *body[::-1] * [-1, 1]], INK.body, r=8, edge=4.5)
+        solid(axes, [(-52, 164), (-46, 200), (46, 200), (52, 164)], INK.glass, edge=2.8)
+        rectangle(axes, -half, r - 6, f.track, 12, INK.frame, r=5)
+        disc(axes, (0, r), 15, INK.frame)
+    for x in (-half, half):
+        _tyre_rear(axes, x, f, gives)
 
 
-def _tyre_rear(x: float, f: Figure, gives: float) -> str:
+def _tyre_rear(axes: Axes, x: float, f: Measures, gives: float) -> None:
     """A tyre seen from behind, its tread where it was and its rim moved."""
-    r, w = f.radius, f.tread
 
-    def at(side: float, up: float) -> str:
-        bent = gives * min(1.0, up / (0.6 * r))
-        return f"{x + side * w / 2 + bent:.1f} {-up:.1f}"
+    def across(up: float) -> list[tuple[float, float]]:
+        bend = gives * min(1.0, up / (0.6 * f.radius))
+        return [(x + side * f.tread / 2 + bend, up) for side in (-1, 1)]
 
-    left, right = ([at(s, u) for u in (9, 0.6 * r, 2 * r - 9)] for s in (-1.0, 1.0))
-    inner = [at(s * (1 - 18 / w), u) for s, u in ((-1, 0), (1, 0), (1, 2 * r), (-1, 2 * r))]
-    outline = (
-        f"M{inner[0]} L{inner[1]} Q{at(1, 0)} {right[0]} L{right[1]} L{right[2]} "
-        f"Q{at(1, 2 * r)} {inner[2]} L{inner[3]} Q{at(-1, 2 * r)} {left[2]} L{left[1]} "
-        f"L{left[0]} Q{at(-1, 0)} {inner[0]} Z"
-    )
-    lugs = "".join(
-        f'<path class="lug" d="M{at(-1, up)} L{at(1, up)}"/>'
-        for up in (2 * r - 14 * i for i in range(1, 8))
-        if up > 0
-    )
-    return svg_path(outline, "tyre") + lugs
+    (a, b), (c, d), (e, g) = (across(up * f.radius) for up in (0, 0.6, 2))
+    solid(axes, [a, c, e, g, d, b], INK.tyre, r=9)
+    stroke(axes, INK.lug, 6, *(across(up) for up in np.arange(2 * f.radius - 14, 0, -14)))
+
+
+def plan(axes: Axes, x: float, y: float, to: Affine2D) -> None:
+    """A small truck from above, its middle at (x, y), nose up until it is turned or enlarged."""
+    with moved(axes, to.translate(x, y)):
+        for left, low in ((-27, -40), (18, -40), (-27, 18), (18, 18)):
+            rectangle(axes, left, low, 9, 22, INK.tyre, r=3)
+        rectangle(axes, -17, -42, 34, 84, INK.body, r=6, edge=3.5)
+        rectangle(axes, -13, -8, 26, 24, INK.glass, r=3, edge=2.2)
+        solid(axes, [(-9, 46), (0, 58), (9, 46)], INK.red)
 
 
 # Things around it
 
 
-def scale(x: float, top: float, width: float = 120.0, shown: str = "1342 g") -> str:
-    """A kitchen scale with its plate at `top`, 24 mm tall."""
-    return (
-        rect(x - width / 2, top, width, 6, "plate", 3)
-        + rect(x - width / 2 + 8, top + 6, width - 16, 18, "scale", 4)
-        + rect(x - 27, top + 8, 54, 14, "display", 2)
-        + svg_text(x, top + 19.5, shown, "digits")
-    )
+def scale(axes: Axes, x: float, width: float = 120.0, shown: str = "1342 g") -> None:
+    """A kitchen scale whose plate the wheels stand on, at y = 0; 24 mm tall."""
+    rectangle(axes, x - width / 2 + 8, -24, width - 16, 18, INK.scale, r=4)
+    rectangle(axes, x - width / 2, -6, width, 6, INK.plate, r=3, edge=2)
+    display(axes, x, -15, 54, 14, shown)
 
 
-def _block(x: float, top: float, ground: float, width: float = 84.0) -> str:
-    grain = "".join(
-        line(x - width / 2 + 6, top + d, x + width / 2 - 6, top + d, "grain")
-        for d in range(10, int(ground - top) - 2, 10)
-    )
-    return rect(x - width / 2, top, width, ground - top, "wood", 1.5) + grain
+def display(axes: Axes, x: float, y: float, width: float, height: float, shown: str) -> None:
+    """What a scale shows, its middle at (x, y)."""
+    rectangle(axes, x - width / 2, y - height / 2, width, height, INK.display, r=2)
+    words(axes, (x, y - 4.5), shown, 12, "black")
 
 
-def floor(left: float, right: float, y: float) -> str:
-    hatch = "".join(line(x, y + 9, x + 9, y, "grain") for x in range(int(left), int(right) - 8, 14))
-    return line(left, y, right, y, "ground") + hatch
+def _block(axes: Axes, x: float, top: float, low: float, width: float = 84.0) -> None:
+    rectangle(axes, x - width / 2, low, width, top - low, INK.wood)
+    half, grain = width / 2 - 6, np.arange(top - 10, low + 2, -10)
+    stroke(axes, INK.grain, 2.8, *([(x - half, y), (x + half, y)] for y in grain))
 
 
-def level_weighing(f: Figure, end: str = "front") -> str:
-    """One axle on the scale, the other on blocks of the scale's height."""
-    half = f.wheelbase / 2
-    other = {"front": "rear", "rear": "front"}[end]
-    at = half if end == "front" else -half
-    tick = -at + (62 if at < 0 else -62)
-    return svg(
-        f"Side view: {end} wheels on a kitchen scale, {other} wheels on a block of the same height",
-        (-250, -230, 500, 282),
-        truck_side(f),
-        scale(at, 0),
-        _block(-at, 0, 24),
-        floor(-245, 245, 24),
-        _dimension(tick, 0, tick, 24, ""),
-        svg_text(-at, 46, "same height", "red"),
-        svg_text(at, 46, "scale"),
-    )
+def weighing(f: Measures, on: str = "front") -> Figure:
+    """An axle or a side on the scale, the others on blocks of its height; from where both show."""
+    axle = on in ("front", "rear")
+    view, half = ("Side", f.wheelbase / 2) if axle else ("Rear", f.track / 2)
+    what = f"{on} wheels on a kitchen scale, the others on a block of the same height"
+    wide = 250 if axle else 190
+    made, axes = blank(f"{view} view: {what}", -wide, -54, 2 * wide, 284)
+    (truck_side if axle else truck_rear)(axes, f)
+    at = half if on in ("front", "right") else -half
+    scale(axes, at, 120 if axle else 104)
+    _block(axes, -at, 0, -24, 84 if axle else 74)
+    draw_ground(axes, 6 - wide, wide - 6, -24, K)
+    if axle:
+        edge = -at + np.copysign(42, at)
+        measure(axes, (edge, 0), (edge, -24), edge + np.copysign(16, at), "", True)
+    words(axes, (-at, -48), "same height", colour=INK.red)
+    words(axes, (at, -48), "scale")
+    return made
 
 
-def side_weighing(f: Figure, side: str = "left") -> str:
-    """Both wheels of one side on the scale, the others on blocks of its height; from behind."""
-    at = f.track / 2 * (-1 if side == "left" else 1)
-    return svg(
-        f"Rear view: {side} wheels on a kitchen scale, the other two on blocks of the same height",
-        (-190, -230, 380, 282),
-        truck_rear(f),
-        scale(at, 0, 104),
-        _block(-at, 0, 24, 74),
-        floor(-184, 184, 24),
-        svg_text(at, 46, "scale"),
-        svg_text(-at, 46, "same height", "red"),
-    )
-
-
-def corner_weighing(corner: str) -> str:
+def corner_weighing(corner: str) -> Figure:
     """One wheel on the scale, the others on blocks of its height; from above, nose up.
 
     corner: as "front left".
     """
-    pads = []
+    what = f"the {corner} wheel on the scale, the others on blocks as high"
+    made, axes = blank(f"From above, nose up: {what}", -150, -112, 300, 224)
     for name in ("front left", "front right", "rear left", "rear right"):
-        x = -22.5 if name.endswith("left") else 22.5
-        y = -29.0 if name.startswith("front") else 29.0
-        x *= 1.7
-        y *= 1.7
-        pads.append(rect(x - 24, y - 26, 48, 52, "plate" if name == corner else "wood", 4))
+        x, y = 38 * (-1 if "left" in name else 1), 49 * (1 if "front" in name else -1)
+        rectangle(axes, x - 24, y - 26, 48, 52, INK.plate if name == corner else INK.wood, r=4)
         if name == corner:
-            out = x - 30 if x < 0 else x + 30
-            pads.append(svg_text(out, y + 4, "scale", "red", "end" if x < 0 else "start"))
-    return svg(
-        f"From above, nose up: the {corner} wheel on the scale, the others on blocks as high",
-        (-150, -112, 300, 224),
-        *pads,
-        f'<g transform="scale(1.7)">{_plan()}</g>',
-        text=13,
-    )
+            ha = "right" if x < 0 else "left"
+            words(axes, (x + np.copysign(30, x), y - 4), "scale", 13, INK.red, ha)
+    plan(axes, 0, 0, Affine2D().scale(1.7))
+    return made
 
 
-def tyre_size(f: Figure) -> str:
+def tyre_size(f: Measures) -> Figure:
     """A bare wheel: across, and the width of its tread."""
+    what = "A wheel off the truck: diameter across the tyre, and width of its tread"
+    made, axes = blank(what, -130, -36, 290, 186)
     r, w = f.radius, f.tread
-    return svg(
-        "A wheel off the truck: diameter across the tyre, and width of its tread",
-        (-140, -150, 280, 182),
-        wheel_side(-50, -r - 4, r),
-        _dimension(-50 - r, 8, -50 + r, 8, "diameter", 17),
-        rect(70 - w / 2, -2 * r - 4, w, 2 * r, "tyre", 9),
-        rect(70 - w / 4, -r - 4 - 0.45 * r, w / 2, 0.9 * r, "rim", 2),
-        _dimension(70 - w / 2, 8, 70 + w / 2, 8, "width", 17),
-    )
+    wheel_side(axes, -50, r + 4, r)
+    measure(axes, (-50 - r, r), (-50 + r, r), -16, "diameter")
+    rectangle(axes, 70 - w / 2, 4, w, 2 * r, INK.tyre, r=9)
+    rectangle(axes, 70 - w / 4, 4 + 0.55 * r, w / 2, 0.9 * r, INK.rim, r=2)
+    measure(axes, (70 - w / 2, r), (70 + w / 2, r), -16, "width")
+    return made
 
 
-def raised_weighing(f: Figure, block_height: float) -> str:
+def raised_weighing(f: Measures, block_height: float) -> Figure:
     """The front on a block, the scale under the rear axle; turns about the rear wheel centres."""
     half, r = f.wheelbase / 2, f.radius
-    alpha = degrees(asin(block_height / f.wheelbase))
-    run = sqrt(f.wheelbase**2 - block_height**2)
-    front = -half + run
-    return svg(
-        "Side view: front wheels on a tall block, rear wheels on the scale",
-        (-262, -312, 540, 364),
-        _turned(alpha, -half, -r, truck_side(f)),
-        scale(-half, 0, shown="1613 g"),
-        _block(front, -block_height, 24),
-        floor(-255, 268, 24),
-        line(-half + 66, 0, front + 96, 0, "help"),
-        _dimension(front + 78, -block_height, front + 78, 0, "H", 8),
-        line(-half, -r, front, -r - block_height, "help"),
-        _circle(-half, -r, 3.5, "dot"),
-        _circle(front, -r - block_height, 3.5, "dot"),
-        svg_text(-half + 4, 46, "scale"),
-        svg_text(front, 46, "block"),
-    )
+    what = "front wheels on a tall block, rear wheels on the scale"
+    made, axes = blank(f"Side view: {what}", -262, -54, 540, 366)
+    alpha = np.arcsin(block_height / f.wheelbase)
+    front = -half + f.wheelbase * np.cos(alpha)
+    with moved(axes, Affine2D().rotate_around(-half, r, alpha)):
+        truck_side(axes, f)
+    scale(axes, -half, shown="1613 g")
+    _block(axes, front, block_height, -24)
+    draw_ground(axes, -255, 268, -24, K)
+    measure(axes, (front + 46, block_height), (-half + 66, 0), front + 78, "H", True)
+    stroke(axes, INK.faint, 3.4, [(-half, r), (front, r + block_height)], ls=DASH)
+    disc(axes, (-half, r), 3.5, INK.red)
+    disc(axes, (front, r + block_height), 3.5, INK.red)
+    words(axes, (-half + 4, -48), "scale")
+    words(axes, (front, -48), "block")
+    return made
 
 
-def lengths(f: Figure) -> str:
+def lengths(f: Measures) -> Figure:
     """Wheelbase and wheel-centre height, side view."""
     half, r = f.wheelbase / 2, f.radius
-    return svg(
-        "Side view: wheelbase between wheel centres, and height of a wheel centre above the ground",
-        (-250, -230, 500, 282),
-        truck_side(f),
-        floor(-245, 245, 0),
-        line(-half, -r, -half, 32, "help"),
-        line(half, -r, half, 32, "help"),
-        _dimension(-half, 26, half, 26, "wheelbase", 17),
-        line(half, -r, half + 84, -r, "help"),
-        _dimension(half + 74, -r, half + 74, 0, "r", -7),
-    )
+    what = "wheelbase between wheel centres, and height of a wheel centre above the ground"
+    made, axes = blank(f"Side view: {what}", -250, -52, 500, 282)
+    truck_side(axes, f)
+    draw_ground(axes, -245, 245, 0, K)
+    measure(axes, (-half, r), (half, r), -32, "wheelbase")
+    measure(axes, (half, r), (half, 0), half + 74, "r", True)
+    return made
 
 
-def track(f: Figure) -> str:
+def track(f: Measures) -> Figure:
     """Track between tyre middles, rear view."""
     half = f.track / 2
-    return svg(
-        "Rear view: track from the middle of one tyre to the middle of the other",
-        (-140, -230, 280, 282),
-        truck_rear(f),
-        floor(-132, 132, 0),
-        line(-half, -2 * f.radius, -half, 32, "help"),
-        line(half, -2 * f.radius, half, 32, "help"),
-        _dimension(-half, 26, half, 26, "track", 17),
-    )
+    what = "Rear view: track from the middle of one tyre to the middle of the other"
+    made, axes = blank(what, -140, -52, 280, 282)
+    truck_rear(axes, f)
+    draw_ground(axes, -132, 132, 0, K)
+    measure(axes, (-half, 2 * f.radius), (half, 2 * f.radius), -32, "track")
+    return made
 
 
-def damper() -> str:
+def damper() -> Figure:
     """A damper with its spring and a cable tie from eye to eye."""
-    coils = "".join(line(-17, -150 + 17 * i, 17, -142 + 17 * i, "coil") for i in range(7))
-    tie = "M-25 -196 Q-33 -110 -25 -14 Q0 6 25 -14 Q33 -110 25 -196 Q0 -214 -25 -196 Z"
-    return svg(
-        "A damper with a cable tie looped from its upper to its lower eye",
-        (-70, -232, 140, 284),
-        line(0, -60, 0, -6, "link"),
-        rect(-11, -178, 22, 96, "frame", 4),
-        _circle(0, -190, 12, "frame"),
-        _circle(0, -190, 4.5, "glass"),
-        _circle(0, -8, 12, "frame"),
-        _circle(0, -8, 4.5, "glass"),
-        rect(-20, -30, 40, 6, "frame", 2),
-        coils,
-        svg_path(tie, "tie"),
-        rect(18, -122, 14, 18, "rail", 2),
-        svg_text(0, 34, "cable tie", "red"),
-        text=17,
-    )
+    what = "A damper with a cable tie looped from its upper to its lower eye"
+    made, axes = blank(what, -70, -52, 140, 284)
+    stroke(axes, INK.frame, 14, [(0, 60), (0, 6)])
+    rectangle(axes, -11, 82, 22, 96, INK.frame, r=4)
+    for eye in (190, 8):
+        disc(axes, (0, eye), 12, INK.frame)
+        disc(axes, (0, eye), 4.5, INK.glass)
+    rectangle(axes, -20, 24, 40, 6, INK.frame, r=2)
+    stroke(axes, INK.soft, 14, *([(-17, y), (17, y - 8)] for y in range(48, 151, 17)))
+    tie = np.array([[-27, 203], [27, 203], [30, 100], [27, -4], [-27, -4], [-30, 100]])
+    stroke(axes, INK.red, 11, tie, r=22, closed=True)
+    rectangle(axes, 20, 104, 14, 18, INK.red, r=2)
+    words(axes, (0, -34), "cable tie", 17, INK.red)
+    return made
 
 
-def tilt_board(f: Figure, angle: float) -> str:
-    """The board raised at its right edge, the truck across it, left side down, and a phone."""
-    length = 420.0
-    half, w = f.track / 2, f.tread
-    foot = half + w / 2 + 26
-    pivot = (0.0, 0.0)
-    phone = rect(foot + half + w / 2 + 34, -9, 82, 9, "phone", 3)
-    board = (
-        rect(0, 0, length, 13, "wood", 2)
-        + rect(foot - half - w / 2 - 7, -5, 7, 5, "rail")
-        + f'<g transform="translate({foot:.1f} 0)">{truck_rear(f)}</g>'
-        + phone
-    )
-    a = radians(angle)
-    tip = (length * cos(a), -length * sin(a))
-    cab = _place(foot + 48, -212, a)
-    hook = _place(length - 16, 0, a)
-    arc = 150.0
-    end = (arc * cos(a), -arc * sin(a))
-    hand = svg_path(
-        f"M{cab[0]:.0f} {cab[1]:.0f} Q{(cab[0] + hook[0]) / 2 + 46:.0f} "
-        f"{(cab[1] + hook[1]) / 2 - 12:.0f} {hook[0]:.0f} {hook[1]:.0f}",
-        "tether",
-    )
-    return svg(
+def tilt_board(f: Measures, angle: float) -> Figure:
+    """The board raised at its right edge by an angle (deg), the truck across it, left side down."""
+    what = (
         "A board raised at one edge with the truck across it, downhill tyres against a thin strip, "
-        "a phone on the board, a slack tether and a soft mat",
-        (-150, -340, 560, 410),
-        floor(-145, 405, 40),
-        rect(-142, 26, 134, 14, "mat", 6),
-        _block(6, 11, 40, 26),
-        line(0, 0, 300, 0, "help"),
-        svg_path(f"M{arc:.0f} 0 A{arc:.0f} {arc:.0f} 0 0 0 {end[0]:.1f} {end[1]:.1f}", "arc"),
-        svg_text(arc + 12, -30, "angle", "red", "start"),
-        _turned(angle, *pivot, board),
-        hand,
-        arrow(tip[0] + 16, tip[1] + 66, tip[0] + 16, tip[1] + 2),
-        svg_text(tip[0] + 12, tip[1] + 86, "lift slowly"),
-        svg_text(-76, 63, "soft mat"),
-        _called(_place(foot - half - w / 2 - 4, -4, a), (-78, -52), "strip"),
-        _called(_place(foot + half + w / 2 + 62, 2, a), (300, -82), "phone"),
-        svg_text((cab[0] + hook[0]) / 2 + 40, (cab[1] + hook[1]) / 2 - 30, "slack tether"),
-        text=18,
+        "a phone on the board, a slack tether and a soft mat"
     )
+    made, axes = blank(what, -150, -70, 560, 410)
+    a, length, out = np.radians(angle), 420.0, f.track / 2 + f.tread / 2
+    foot = out + 26  # of the truck's middle, along the board
+    raised = Affine2D().rotate(a)
+    draw_ground(axes, -145, 405, -40, K)
+    rectangle(axes, -142, -40, 134, 14, INK.faint, r=6)
+    _block(axes, 6, -11, -40, 26)
+    stroke(axes, INK.faint, 3.4, [(0, 0), (300, 0)], ls=DASH)
+    stroke(axes, INK.red, 5.7, around(0, 0, 150, np.linspace(0, a, 16)))
+    words(axes, (162, 30), "angle", 18, INK.red, "left")
+    with moved(axes, raised):
+        rectangle(axes, 0, -13, length, 13, INK.wood, r=2)
+        rectangle(axes, foot - out - 7, 0, 7, 5, INK.red)
+        rectangle(axes, foot + out + 34, 0, 82, 9, INK.ink, r=3)
+        with moved(axes, Affine2D().translate(foot, 0)):
+            truck_rear(axes, f)
+    cab, hook, tip = raised.transform([(foot + 48, 212), (length - 16, 0), (length, 0)])
+    strip, phone = raised.transform([(foot - out - 4, 4), (foot + out + 62, -2)])
+    middle = (cab + hook) / 2
+    stroke(axes, INK.soft, 7, [cab, np.add(middle, (46, 12)), hook], r=200, ls=(0, (3, 2)))
+    words(axes, (middle[0] + 40, middle[1] + 30), "slack tether", 18)
+    arrow(axes, np.add(tip, (16, -66)), np.add(tip, (16, -2)), INK.red, 1, K)
+    words(axes, (tip[0] + 12, tip[1] - 86), "lift slowly", 18)
+    words(axes, (-76, -63), "soft mat", 18)
+    for thing, name, x, y, near in ((strip, "strip", -78, 52, -5), (phone, "phone", 300, 82, 16)):
+        stroke(axes, INK.soft, 3, [thing, (x, y + near)])
+        words(axes, (x, y), name, 18)
+    return made
 
 
-def _place(along: float, up: float, a: float) -> tuple[float, float]:
-    """Where a point of the board (up negative, as drawn) is once it is raised by a (rad)."""
-    return along * cos(a) + up * sin(a), -along * sin(a) + up * cos(a)
-
-
-def _called(at: tuple[float, float], label: tuple[float, float], text: str) -> str:
-    """A name with a thin line to the thing."""
-    end = label[1] + 5 if at[1] > label[1] else label[1] - 16
-    return line(*at, label[0], end, "lead") + svg_text(label[0], label[1], text)
-
-
-def headings() -> str:
+def headings() -> Figure:
     """The four ways round on a board that rises away from the reader, in plan.
 
     Drawn nose up, which is uphill; the heading counts to the left.
     """
-    parts = []
+    what = "Four plans of the truck on the board; the arrow points downhill"
+    made, axes = blank(what, 0, -166, 600, 172)
     names = (("left side down", 90), ("right side down", 270), ("climb", 0), ("descent", 180))
-    for i, (name, heading) in enumerate(names):
-        x = 75 + 150 * i
-        parts += [
-            rect(x - 69, 0, 138, 120, "wood", 3),
-            arrow(x + 55, 16, x + 55, 106),
-            f'<g transform="translate({x - 12} 60) rotate({-heading}) scale(0.86)">{_plan()}</g>',
-            svg_text(x, 140, name),
-            svg_text(x, 158, f"heading {heading}", "soft"),
-        ]
-    return svg(
-        "Four plans of the truck on the board; the arrow points downhill",
-        (0, -6, 600, 172),
-        *parts,
-        text=12,
-    )
-
-
-def _plan() -> str:
-    """A small truck from above, nose up."""
-    tyres = "".join(rect(x, y, 9, 22, "tyre", 3) for x in (-27, 18) for y in (-40, 18))
-    nose = svg_path("M-9 -46 L0 -58 L9 -46 Z", "head")
-    return tyres + rect(-17, -42, 34, 84, "body", 6) + rect(-13, -16, 26, 24, "glass", 3) + nose
+    for x, (name, heading) in zip(range(75, 600, 150), names, strict=True):
+        rectangle(axes, x - 69, -120, 138, 120, INK.wood, r=3)
+        arrow(axes, (x + 55, -16), (x + 55, -106), INK.red, 1, K)
+        plan(axes, x - 12, -60, Affine2D().scale(0.86).rotate_deg(heading))
+        words(axes, (x, -140), name, 12)
+        words(axes, (x, -158), f"heading {heading}", 12, INK.soft)
+    return made

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from matplotlib.axes import Axes
@@ -17,6 +18,9 @@ from crossfall.truck.model import Array
 
 # Painting order on a page.
 Z_SOLID, Z_GROUND, Z_LINE, Z_MARK, Z_TEXT = 2.0, 5.0, 6.0, 7.0, 8.0
+
+Point = Array | Sequence[float]
+Points = Array | Sequence[Point]
 
 WHEEL = 0.55
 ROLE_COLOURS = {
@@ -96,13 +100,71 @@ def _filled(patch: Patch, place: Placement, colour: str, alpha: float) -> PathPa
     )
 
 
-def draw_ground(axes: Axes, left: float, right: float, level: float, depth: float = 1.6) -> None:
-    """The ground: a firm line with a strip of earth under it (mm of paper)."""
-    strip = Rectangle(
-        (left, level - depth), right - left, depth, fc=LIGHT.earth, ec="none", zorder=Z_GROUND
-    )
+def draw_ground(axes: Axes, left: float, right: float, level: float, k: float = 1.0) -> None:
+    """The ground: a firm line with a strip of earth under it (mm of paper), k times as large."""
+    strip = Rectangle((left, level), right - left, -1.6 * k, fc=LIGHT.earth, zorder=Z_GROUND)
     axes.add_artist(strip)
-    axes.plot([left, right], [level, level], color=LIGHT.ink, lw=0.9, zorder=Z_GROUND + 0.1)
+    axes.plot([left, right], [level, level], color=LIGHT.ink, lw=0.9 * k, zorder=Z_GROUND + 0.1)
+
+
+def bent(points: Points, r: float, closed: bool) -> Curve:
+    """A line through points (n, 2), or round them, its corners cut r before they come and bent."""
+    p = np.asarray(points, dtype=float)
+    if not r:
+        return Curve(np.vstack([p, p[:1]]) if closed else p, closed=closed)
+    corners = range(len(p)) if closed else range(1, len(p) - 1)
+    rows = [] if closed else [p[0]]
+    for i in corners:
+        ways = [p[j] - p[i] for j in (i - 1, (i + 1) % len(p))]
+        start, end = (p[i] + min(r / np.hypot(*way), 0.5) * way for way in ways)
+        rows += [start, p[i], end]
+    bends = [Curve.LINETO, Curve.CURVE3, Curve.CURVE3] * len(corners)
+    codes = [*bends, Curve.CLOSEPOLY] if closed else [Curve.LINETO, *bends, Curve.LINETO]
+    return Curve([*rows, rows[0] if closed else p[-1]], [Curve.MOVETO, *codes[1:]])
+
+
+def solid(axes: Axes, points: Points, colour: str, r: float = 0.0, edge: float = 0.0) -> None:
+    """What fills an outline (mm), its corners bent by r; edge: pt, of the ink round it."""
+    _shape(axes, bent(points, r, True), fc=colour, ec=LIGHT.ink if edge else "none", lw=edge)
+
+
+def rectangle(
+    axes: Axes, x: float, y: float, wide: float, high: float, colour: str, **look: float
+) -> None:
+    """A full rectangle from its lower left corner, mm; r and edge as of `solid`."""
+    right, top = x + wide, y + high
+    solid(axes, [(x, y), (right, y), (right, top), (x, top)], colour, **look)
+
+
+def disc(axes: Axes, at: tuple[float, float], r: float, colour: str) -> None:
+    """A full circle, mm."""
+    _shape(axes, Curve.circle(at, r), fc=colour, ec="none")
+
+
+def stroke(
+    axes: Axes,
+    colour: str,
+    lw: float,
+    *lines: Points,
+    r: float = 0.0,
+    closed: bool = False,
+    **look: Any,
+) -> None:
+    """Lines (mm) of one pen, pt wide, their corners bent by r; closed: back to where they began."""
+    curve = Curve.make_compound_path(*(bent(one, r, closed) for one in lines))
+    _shape(axes, curve, fill=False, ec=colour, lw=lw, capstyle="round", **look)
+
+
+def _shape(axes: Axes, curve: Curve, **look: Any) -> None:
+    axes.add_artist(PathPatch(curve, joinstyle="round", zorder=Z_SOLID, **look))
+
+
+def arrow(axes: Axes, tail: Point, head: Point, colour: str, lw: float, k: float = 1.0) -> None:
+    """An arrow from one point to another (mm), k times as large."""
+    style = {"arrowstyle": "-|>", "color": colour, "lw": lw * k, "shrinkA": 0, "shrinkB": 0}
+    axes.annotate(
+        "", (head[0], head[1]), (tail[0], tail[1]), size=k * BODY, arrowprops=style, zorder=Z_LINE
+    )
 
 
 def centre_mark(axes: Axes, at: Array, radius: float = 2.3, whole: bool = True) -> None:
@@ -129,50 +191,42 @@ def haloed(axes: Axes, x: float, y: float, text: str, **kwargs: object) -> None:
 
 def dimension(
     axes: Axes,
-    start: tuple[float, float],
-    end: tuple[float, float],
+    start: Point,
+    end: Point,
     line: float,
     text: str,
     upright: bool = False,
+    k: float = 1.0,
+    **words: Any,
 ) -> None:
     """A dimension line between two points (mm of paper), at y = `line`, or x where upright.
 
-    Thin lines lead from the points to it; a text too long for the span stands beyond its end.
+    Thin lines lead from the points to it; a text too long for the span stands beyond its end, and
+    a letter by itself is never turned. k: times as large. words: how its text looks; a colour of
+    its own is that of the line as well, which is firmer then.
     """
+
+    def pen(along: Point, across: Point, colour: str, width: float) -> None:
+        x, y = (across, along) if upright else (along, across)
+        axes.plot(x, y, color=colour, lw=k * width, zorder=Z_LINE)
+
     axis = 1 if upright else 0
     low, high = sorted((start, end), key=lambda p: p[axis])
-    along = (low[axis], high[axis])
+    along, tick = (low[axis], high[axis]), 0.7 * k * np.array([-1.0, 1.0])
     for p in (low, high):
-        reach = line + np.sign(line - p[1 - axis]) * 1.0
-        _segment(axes, upright, (p[axis], p[axis]), (p[1 - axis], reach), LIGHT.faint, 0.35)
-        _tick(axes, upright, p[axis], line)
-    _segment(axes, upright, along, (line, line), LIGHT.soft, 0.5)
-    width, _ = text_size(text, SMALL)
-    fits = along[1] - along[0] > width + 2
-    middle = sum(along) / 2 if fits else along[1] + 1.5
+        reach = line + np.sign(line - p[1 - axis]) * k
+        pen((p[axis], p[axis]), (p[1 - axis], reach), LIGHT.faint, 0.35)
+        pen(p[axis] + tick, line + tick, words.get("color", LIGHT.ink), 0.7)
+    pen(along, (line, line), words.get("color", LIGHT.soft), 0.8 if "color" in words else 0.5)
+    fits = along[1] - along[0] > text_size(text, k * SMALL)[0] + 2 * k
+    middle = sum(along) / 2 if fits else along[1] + 1.5 * k
     x, y = (line, middle) if upright else (middle, line)
-    align = (
-        {"va": "center"} if fits else {("va" if upright else "ha"): "bottom" if upright else "left"}
-    )
-    turn = {"rotation": 90, "rotation_mode": "anchor"} if upright and fits else {}
-    haloed(axes, x, y, text, size=SMALL, color=LIGHT.ink, **(align | turn))
-
-
-def _segment(
-    axes: Axes,
-    upright: bool,
-    along: tuple[float, float],
-    across: tuple[float, float],
-    colour: str,
-    width: float,
-) -> None:
-    x, y = (across, along) if upright else (along, across)
-    axes.plot(x, y, color=colour, lw=width, zorder=Z_LINE)
-
-
-def _tick(axes: Axes, upright: bool, along: float, line: float) -> None:
-    x, y = (line, along) if upright else (along, line)
-    axes.plot([x - 0.7, x + 0.7], [y - 0.7, y + 0.7], color=LIGHT.ink, lw=0.7, zorder=Z_LINE)
+    look: dict[str, Any] = {"size": k * SMALL, "color": LIGHT.ink}
+    if not fits:
+        look |= {"va": "bottom"} if upright else {"ha": "left"}
+    elif upright and len(text) > 1:
+        look |= {"rotation": 90, "rotation_mode": "anchor"}
+    haloed(axes, x, y, text, **(look | words))
 
 
 def label_places(

@@ -7,11 +7,14 @@ survives a grey copy and colour-blind eyes.
 from __future__ import annotations
 
 import io
-from collections.abc import Callable, Sequence
+import re
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache, wraps
+from html import escape
 from pathlib import Path
 from typing import Any, ParamSpec, TypeVar
+from xml.etree import ElementTree
 
 import matplotlib
 import matplotlib.style
@@ -199,6 +202,50 @@ def render(made: Figure, kind: str) -> bytes:
     buffer = io.BytesIO()
     made.savefig(buffer, format=kind, metadata=_METADATA[kind])
     return buffer.getvalue()
+
+
+def svg_element(made: Figure, name: str) -> str:
+    """The picture as in a file, as an element of a page; its ids begin with a name of its own."""
+    text = render(made, "svg").decode()
+    text = re.sub(r"<metadata>.*?</metadata>", "", text[text.index("<svg") :], flags=re.DOTALL)
+    text = re.sub(r'\bid="', f'id="{name}-', text)
+    return re.sub(r'(xlink:href="|url\()#', rf"\1#{name}-", text).strip()
+
+
+_LOOKS = ["fill", "opacity", "stroke", "stroke-width", "stroke-linecap", "stroke-dasharray"]
+_LOOKS += ["font-size", "font-weight", "text-anchor"]
+
+
+def inline_svg(made: Figure, names: Mapping[str, str]) -> str:
+    """The picture as a piece of a page, its words kept as text, said by the figure's label.
+
+    names: of the page's variables, by the colour (hex) each takes the place of. There are no ids
+    and no style, so that any number may stand on a page whose policy forbids both.
+    """
+    buffer = io.BytesIO()
+    with matplotlib.rc_context({"svg.fonttype": "none"}):
+        made.savefig(buffer, format="svg", metadata=_METADATA["svg"])
+    rough = re.sub(rb"-?\d+\.\d{3,}", lambda n: b"%.0f" % float(n[0]), buffer.getvalue())
+    root = ElementTree.fromstring(rough)
+    parts = [_piece(e, names) for e in root.iter() if e.get("d") or e.tag.endswith("}text")]
+    label = escape(str(made.get_label()))
+    start = f'<svg viewBox="{root.attrib["viewBox"]}" role="img" aria-label="{label}"'
+    return f'{start} stroke-linejoin="round">{"".join(parts)}</svg>'
+
+
+def _piece(drawn: ElementTree.Element, names: Mapping[str, str]) -> str:
+    """One path or text, with its looks as attributes."""
+    tag, given = drawn.tag.rpartition("}")[2], drawn.attrib
+    look = dict(re.findall(r"([\w-]+): ([^;]+)", given["style"]))
+    if old := re.match(r"(\d+ )?([\d.]+px)", look.get("font", "")):  # matplotlib before 3.11
+        look |= {"font-weight": (old[1] or "400").strip(), "font-size": old[2]}
+    shown = {k: names.get(look[k], look[k]) for k in _LOOKS if k in look}
+    if tag == "path":
+        shown["d"] = re.sub(r"\s*([A-Za-z])\s*", r"\1", given["d"].strip())
+    else:
+        shown |= {k: given[k] for k in ("x", "y", "transform") if "(-0 " not in given[k]}
+    words = "".join(f' {k}="{v}"' for k, v in shown.items())
+    return f"<{tag}{words}>{escape(drawn.text or '')}</{tag}>"
 
 
 def render_pages(pages: Sequence[Figure]) -> bytes:

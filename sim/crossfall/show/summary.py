@@ -20,7 +20,7 @@ from matplotlib.ticker import MaxNLocator
 
 from crossfall.answers.conditions import case_name, choose_grip
 from crossfall.show.maps import WIDTH, MapPanel, draw_maps, plain_name
-from crossfall.show.style import LIGHT, axes_at, figure, render, styled, title
+from crossfall.show.style import LIGHT, axes_at, figure, styled, svg_element, title
 from crossfall.show.unbeaten import draw_unbeaten
 from crossfall.study.dictionary import citation, describe_column
 from crossfall.study.scenario import Scenario
@@ -62,7 +62,7 @@ def summary_page(morning: Morning) -> str:
     environment.filters["percent"] = lambda v: "–" if math.isnan(v) else f"{100 * v:.0f} %"
     environment.filters["thousands"] = lambda v: f"{v:,}"
     spec = morning.scenario.spec
-    pictures = [_inline(render(f, "svg")) for f in figures(morning)]
+    pictures = [svg_element(f, f"map{i}") for i, f in enumerate(figures(morning))]
     return environment.from_string(_PAGE).render(
         m=morning,
         spec=spec,
@@ -252,12 +252,6 @@ def _by_heading(columns: _Columns, wanted: MapSpec) -> list[tuple[str, Any]]:
         return [("", good)]
     headings = numbers(columns, "heading_deg")
     return [(f"{h:g}°, {case_name(h)}", good & (headings == h)) for h in np.unique(headings)]
-
-
-def _inline(svg: bytes) -> str:
-    """The picture's own element, without the prologue of a file."""
-    text = svg.decode()
-    return text[text.index("<svg") :]
 
 
 def _hours(seconds: float) -> str:

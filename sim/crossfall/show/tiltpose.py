@@ -15,6 +15,7 @@ from crossfall.show.paper import (
     Z_LINE,
     Z_MARK,
     Placement,
+    arrow,
     centre_mark,
     haloed,
     paint,
@@ -188,13 +189,7 @@ def _plumb(axes: Axes, place: Placement, truck: Truck, pose: TiltPose, theta: fl
     height = cg[2] * 1000 / place.scale
     foot = np.array([x, y]) - height * up
     drop = foot + along * ((x - foot[0]) / along[0])
-    axes.annotate(
-        "",
-        drop,
-        (x, y),
-        arrowprops={"arrowstyle": "-|>", "color": LIGHT.ink, "lw": 1.0, "shrinkA": 0, "shrinkB": 0},
-        zorder=Z_LINE,
-    )
+    arrow(axes, (x, y), drop, LIGHT.ink, 1.0)
     centre_mark(axes, np.array([x, y]))
 
 
@@ -221,7 +216,6 @@ def _loads(axes: Axes, place: Placement, truck: Truck, pose: TiltPose, loads: Ar
         start = at - normal * (SLAB * base + 1.0 + ARROW * max(load, 0.0) / longest)
         end = at - normal * (SLAB * base + 0.6)
         if load > 0.06 * longest:
-            arrow = {"arrowstyle": "-|>", "color": LIGHT.compliant, "lw": 1.4}
-            axes.annotate("", end, start, arrowprops=arrow | {"shrinkA": 0, "shrinkB": 0})
+            arrow(axes, start, end, LIGHT.compliant, 1.4)
         x, y = start - normal * 2.6
         haloed(axes, x, y, f"{max(load, 0.0):.1f} N", size=SMALL, color=LIGHT.compliant)

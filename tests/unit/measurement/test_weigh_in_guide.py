@@ -12,6 +12,9 @@ from xml.etree import ElementTree
 
 import numpy as np
 import pytest
+from matplotlib.colors import to_hex
+from matplotlib.figure import Figure
+from matplotlib.transforms import Bbox
 
 from crossfall import cli
 from crossfall.measurement.weigh_in import weigh_in
@@ -75,6 +78,7 @@ def test_every_picture_is_drawn_and_has_words_for_those_who_do_not_see_it() -> N
         assert len(root.attrib["aria-label"]) > 20
         assert root.attrib["role"] == "img"
         assert "nan" not in picture
+        assert "id" not in {k for e in root.iter() for k in e.attrib}  # none meets another's
 
 
 def test_the_cautions_are_there() -> None:
@@ -110,17 +114,25 @@ def test_a_truck_brings_its_own_numbers() -> None:
     assert "side-hill, left side down" in page.text
 
 
+def filled(figure: Figure, ink: str) -> list[Bbox]:
+    """What is filled with an ink, in the order drawn; mm."""
+    shapes = [p for axes in figure.axes for p in axes.patches if p.get_fill()]
+    return [
+        p.get_path().get_extents()
+        for p in shapes
+        if to_hex(p.get_facecolor()) == getattr(draw.INK, ink)
+    ]
+
+
 def test_raised_truck_stands_on_its_block_in_the_picture() -> None:
     """The front wheel centre drawn is one radius above the block's top."""
-    f = draw.Figure()
-    picture = ElementTree.fromstring(draw.raised_weighing(f, 90.0))
-    dots = [c for c in picture.iter("circle") if c.attrib["class"] == "dot"]
-    rear, front = ((float(d.attrib["cx"]), float(d.attrib["cy"])) for d in dots)
-    assert rear[1] - front[1] == pytest.approx(90, abs=0.1)
-    apart = ((front[0] - rear[0]) ** 2 + (front[1] - rear[1]) ** 2) ** 0.5
-    assert apart == pytest.approx(f.wheelbase, abs=0.1)
-    block = next(r for r in picture.iter("rect") if r.attrib["class"] == "wood")
-    assert float(block.attrib["y"]) == pytest.approx(front[1] + f.radius, abs=0.1)
+    f = draw.Measures()
+    figure = draw.raised_weighing(f, 90.0)
+    rear, front = (d.intervalx.mean() + 1j * d.intervaly.mean() for d in filled(figure, "red"))
+    assert (front - rear).imag == pytest.approx(90)
+    assert abs(front - rear) == pytest.approx(f.wheelbase)
+    (block,) = filled(figure, "wood")
+    assert block.y1 == pytest.approx(front.imag - f.radius)
 
 
 def test_the_sums_for_a_tyre_come_out_and_are_lines_of_a_chassis_file() -> None:
@@ -176,14 +188,23 @@ def test_pull_over_way_is_the_stiffness_of_one_tyre_to_a_tenth(ratio: float, rea
 
 
 def test_pulled_sideways_the_tread_stays_and_the_rim_moves() -> None:
-    f = draw.Figure()
-    outline = r'class="tyre" d="M([-\d.]+) ([-\d.]+) L([-\d.]+) ([-\d.]+)'
-    still, pulled = (re.findall(outline, draw.truck_rear(f, gives)) for gives in (0.0, 8.0))
-    assert still == pulled  # the bottoms of both tyres
-    assert len(still) == 2
-    tops = [re.findall(rf"([-\d.]+) {-2 * f.radius:.1f} L", draw.truck_rear(f, g)) for g in (0, 8)]
-    moved = [float(b) - float(a) for a, b in zip(*tops, strict=True)]
-    assert moved == pytest.approx([8.0] * len(moved))
+    f = draw.Measures()
+    rows = []
+    for gives in (0.0, 8.0):
+        figure, axes = draw.blank("rear", -150, -10, 300, 250)
+        draw.truck_rear(axes, f, gives)
+        tyres = [
+            p.get_path().vertices
+            for p in axes.patches
+            if to_hex(p.get_facecolor()) == draw.INK.tyre
+        ]
+        assert len(tyres) == len(filled(figure, "tyre")) == 2
+        rows.append([(t[t[:, 1] == 0, 0], t[t[:, 1] == 2 * f.radius, 0]) for t in tyres])
+    for (foot, top), (foot_pulled, top_pulled) in zip(*rows, strict=True):
+        assert np.ptp(foot) == pytest.approx(f.tread)
+        # the corners of the tread bend up a little, as the rim goes over
+        assert foot_pulled == pytest.approx(foot)
+        assert top_pulled == pytest.approx(top + 8)
 
 
 def test_it_replaces_an_older_guide_and_nothing_else(tmp_path: Path) -> None:

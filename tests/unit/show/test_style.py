@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import astuple
 from itertools import combinations
 
@@ -107,6 +108,19 @@ def test_same_picture_same_bytes(kind, tmp_path):
     assert first == bytes_of("b")
     assert len(first) > 1000
     assert not any(word in first for word in (b"Date", b"2024", b"2025", b"2026"))
+
+
+def test_two_pictures_on_one_page_share_no_id():
+    made, axes = style.paper_page(60, 40)
+    axes.plot([5, 50], [5, 30], "o-")  # a marker and a clip path, named and used by their ids
+    one, other = (style.svg_element(made, name) for name in "ab")
+    ids = [set(re.findall(r'\bid="([^"]*)"', text)) for text in (one, other)]
+    assert len(ids[0]) == len(ids[1])
+    assert not ids[0] & ids[1]
+    for text, known in zip((one, other), ids, strict=True):
+        used = re.findall(r'(?:xlink:href="|url\()#([\w-]+)', text)
+        assert len(set(used)) > 1
+        assert set(used) <= known
 
 
 def _titled():

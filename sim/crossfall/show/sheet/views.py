@@ -10,20 +10,29 @@ from dataclasses import dataclass
 
 import numpy as np
 from matplotlib.axes import Axes
-from matplotlib.patches import Circle, FancyBboxPatch, Polygon
+from matplotlib.patches import Circle, Polygon
 
 from crossfall.answers.answer import Answers, TipAnswer
-from crossfall.show.drawings import SCALES, Extent, clearances, extent
+from crossfall.show.drawings import (
+    SCALES,
+    clearances,
+    extent,
+    rear_sizes,
+    side_sizes,
+    tyres_across,
+)
 from crossfall.show.paper import (
     Z_LINE,
     Z_MARK,
     Z_TEXT,
     Placement,
+    arrow,
     centre_mark,
     dimension,
     draw_ground,
     haloed,
     paint,
+    rectangle,
 )
 from crossfall.show.sheet.facts import Build, Facts
 from crossfall.show.silhouette import PLAN, REAR, SIDE, PlacedShape, solids
@@ -85,8 +94,13 @@ def draw_views(axes: Axes, frame: Frame, facts: Facts, scale: float) -> None:
         draw_ground(axes, place.at(box.left, 0)[0] - 4, place.at(box.right, 0)[0] + 4, level)
         _tip_lines(axes, place, truck, old)
     clearances(axes, at_side, truck, side)
-    _side_sizes(axes, at_side, truck, old)
-    _rear_sizes(axes, at_rear, truck, old, rear)
+    side_sizes(axes, at_side, truck, old)
+    rear_sizes(axes, at_rear, truck, old)
+    x, cg = at_rear.at(rear.right, 0)[0], whole(truck).cg
+    foot, high = (x + 2, level), at_rear.at(rear.right, rear.high)
+    dimension(axes, foot, high, x + 8.5, f"{1000 * rear.high:.0f} high", upright=True)
+    at = at_rear.at(-float(cg[1]), float(cg[2]))
+    dimension(axes, foot, at, x + 3.5, f"CG {1000 * cg[2]:.1f}", upright=True)
 
 
 def _tip_lines(axes: Axes, place: Placement, truck: Truck, old: Truck | None) -> None:
@@ -112,46 +126,6 @@ def _marks(axes: Axes, place: Placement, truck: Truck, old: Truck | None) -> Non
     centre_mark(axes, place.of(whole(truck).cg)[0], radius=1.9)
 
 
-def _side_sizes(axes: Axes, place: Placement, truck: Truck, old: Truck | None) -> None:
-    level = place.origin[1]
-    cg = whole(truck).cg
-    feet = [place.at(a.x, 0) for a in (truck.rear, truck.front)]
-    under = place.at(cg[0], 0)
-    behind, ahead = 1000 * (cg[0] - truck.rear.x), 1000 * (truck.front.x - cg[0])
-    dimension(axes, feet[0], under, level - 6.0, f"{behind:.1f}")
-    dimension(axes, under, feet[1], level - 6.0, f"{ahead:.1f}")
-    text = f"wheelbase {1000 * truck.wheelbase:.1f}"
-    if old is not None and f"{1000 * old.wheelbase:.1f}" != text.split()[1]:
-        text += f" (was {1000 * old.wheelbase:.1f})"
-    dimension(axes, feet[0], feet[1], level - 11.0, text)
-
-
-def _rear_sizes(axes: Axes, place: Placement, truck: Truck, old: Truck | None, box: Extent) -> None:
-    level = place.origin[1]
-    under = place.at(-float(whole(truck).cg[1]), 0)
-    lines = wedge_lines(truck)[[1, 3]] * [-1.0, 1.0]
-    for foot in (place.at(float(line[0, 0]), 0) for line in lines):
-        arm = abs(foot[0] - under[0]) * place.scale
-        dimension(axes, foot, under, level - 6.0, f"{arm:.1f}")
-    half = max(a.track for a in truck.axles) / 2
-    text = f"track {_tracks(truck)}"
-    if old is not None and _tracks(old) != _tracks(truck) and "/" not in _tracks(old) + text:
-        text += f" (was {_tracks(old)})"
-    dimension(axes, place.at(-half, 0), place.at(half, 0), level - 11.0, text)
-    top, x = place.at(box.right, box.high), place.at(box.right, 0)[0]
-    text = f"{1000 * box.high:.0f} high"
-    dimension(axes, (x + 2, level), top, x + 8.5, text, upright=True)
-    cg = whole(truck).cg
-    at = place.at(-float(cg[1]), float(cg[2]))
-    dimension(axes, (x + 2, level), at, x + 3.5, f"CG {1000 * cg[2]:.1f}", upright=True)
-
-
-def _tracks(truck: Truck) -> str:
-    """One number, or front / rear where they differ."""
-    front, rear = 1000 * truck.front.track, 1000 * truck.rear.track
-    return f"{front:.1f}" if abs(front - rear) < 0.05 else f"{front:.1f} / {rear:.1f}"
-
-
 def draw_plan(axes: Axes, frame: Frame, facts: Facts, scale: float) -> None:
     """From above, nose to the right, with the load under each tyre."""
     truck, old = facts.now.truck, facts.before.truck if facts.before else None
@@ -173,10 +147,7 @@ def draw_plan(axes: Axes, frame: Frame, facts: Facts, scale: float) -> None:
         edge = place.at(u, side * (axle.track + axle.tyre.width) / 2)
         y = edge[1] + side * 1.2
         haloed(axes, edge[0], y, text, va="bottom" if side > 0 else "top", weight="bold")
-    wide = max(a.track + a.tyre.width for a in truck.axles) / 2
-    near, at = place.at(truck.rear.x, 0)[0], place.at(box.left, 0)[0] - 5.0
-    ends = (near, place.at(0, -wide)[1]), (near, place.at(0, wide)[1])
-    dimension(axes, *ends, at, f"tyres {2000 * wide:.0f}", upright=True)
+    tyres_across(axes, place, truck, place.at(box.left, 0)[0] - 5.0)
 
 
 def corner_loads(facts: Facts) -> list[str]:
@@ -261,26 +232,13 @@ def _band(axes: Axes, middle: Array, build: Build, k: float) -> None:
 def _little_truck(axes: Axes, middle: Array, truck: Truck, k: float) -> None:
     """Four tyres, two axles and the way it looks, within the innermost rings."""
     size = 15.0 * k / (0.5 * truck.wheelbase + truck.front.tyre.radius)  # mm per m
-    for axle in truck.axles:
-        y = middle[1] + size * axle.x
-        half, tread, radius = (
-            size * v for v in (axle.track / 2, axle.tyre.width, axle.tyre.radius)
-        )
-        axes.plot([middle[0] - half, middle[0] + half], [y, y], color=LIGHT.soft, lw=1.2)
-        for x in (middle[0] - half, middle[0] + half):
-            box = FancyBboxPatch(
-                (x - tread / 2, y - radius),
-                tread,
-                2 * radius,
-                boxstyle="round,pad=0,rounding_size=0.4",
-                fc=LIGHT.tyre,
-                ec="none",
-                zorder=2,
-            )
-            axes.add_artist(box)
-    tail, nose = (middle[1] + size * a.x for a in (truck.rear, truck.front))
-    arrow = {"arrowstyle": "-|>", "color": LIGHT.soft, "lw": 1.0, "shrinkA": 0, "shrinkB": 0}
-    axes.annotate("", (middle[0], nose + 2.0), (middle[0], tail), arrowprops=arrow, zorder=2)
+    x, tail, nose = middle[0], *(middle[1] + size * a.x for a in (truck.rear, truck.front))
+    for axle, y in ((truck.rear, tail), (truck.front, nose)):
+        half, tread, radius = size * np.array([axle.track / 2, axle.tyre.width, axle.tyre.radius])
+        axes.plot([x - half, x + half], [y, y], color=LIGHT.soft, lw=1.2)
+        for left in (x - half - tread / 2, x + half - tread / 2):
+            rectangle(axes, left, y - radius, tread, 2 * radius, LIGHT.tyre, r=0.4)
+    arrow(axes, (x, tail), (x, nose + 2.0), LIGHT.soft, 1.0)
 
 
 def scale_words(scale: float) -> str:

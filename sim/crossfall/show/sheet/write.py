@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
@@ -31,6 +30,7 @@ from crossfall.show.style import (
     render,
     render_pages,
     styled,
+    svg_element,
 )
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
@@ -123,12 +123,8 @@ def pictures(facts: Facts, scale: float) -> list[_Picture]:
 
 @styled
 def _svg(box: at.Rect, name: str, draw: Callable[[Axes, Frame], None]) -> str:
-    """A drawing of the box's size as an element, its ids told apart from the other drawings'."""
+    """A drawing of the box's size as an element."""
     made, axes = paper_page(box[2], box[3])
     made.set_facecolor("none")
     draw(axes, Frame(0.0, 0.0, box[2], box[3]))
-    text = render(made, "svg").decode()
-    text = re.sub(r"<metadata>.*?</metadata>", "", text[text.index("<svg") :], flags=re.DOTALL)
-    text = re.sub(r'\bid="', f'id="{name}-', text)
-    text = re.sub(r'(xlink:href="|url\()#', rf"\1#{name}-", text)
-    return text.strip()
+    return svg_element(made, name)
