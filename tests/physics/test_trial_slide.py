@@ -74,8 +74,8 @@ def test_the_rail_lets_it_tip_without_holding_it_up(heading):
     # Uphill tyres bear too little at the end to matter much, whether they slip or not.
     assert railed.tip == pytest.approx(free.tip, abs=math.radians(0.15))
     down = downhill_pair(truck, math.radians(heading))
-    assert railed.record.slip[:, list(down)].max() == 0.0
-    assert railed.record.slip.max() > 0.0
+    assert railed.record.slip[:, list(down)].max() < 1e-4  # a rail's own give, nothing in Bullet
+    assert railed.record.slip.max() > 5e-4
 
 
 @pytest.mark.parametrize(

@@ -83,7 +83,7 @@ def test_where_the_way_it_came_decides_the_interval_says_so():
 @pytest.mark.parametrize("name", ["bramble", "thistle"])
 @pytest.mark.parametrize("heading", [0.0, 45.0, 90.0])
 def test_softer_tyres_along_the_ground_tip_earlier(name, heading):
-    trucks = [of_hard(ratio, numbered(name).truck) for ratio in (0.5, 1.0, 4.0, 30.0)]
+    trucks = [of_hard(ratio, numbered(name).truck) for ratio in (0.5, 1.0, 30.0)]
     trials = [tilt_trial(truck, math.radians(heading), grip=5.0) for truck in trucks]
     for soft, hard in pairwise(trials):
         assert soft.tip_ci[1] < hard.tip
@@ -133,10 +133,9 @@ def test_a_jump_is_not_the_tip():
     unhurried = tilt_trial(truck, 0.0, grip=5.0)
     from_the_jump = tilt_trial(truck, 0.0, grip=5.0, near=math.radians(46.0))
     for trial in (unhurried, from_the_jump):
-        below = trial.record.theta < trial.tip - math.radians(3.0)
-        theta, height = trial.record.theta[below], trial.record.chassis[below, 2]
-        further = np.interp(theta + math.radians(2.0), theta, height)
-        assert (further - height).max() > 0.007  # of 3 mm in the 45 degrees before
+        theta, height = trial.record.theta, trial.record.chassis[:, 2]
+        assert height[theta < math.radians(42.0)].max() < 0.0035
+        assert height[theta < trial.tip - math.radians(1.0)].max() > 0.012
         assert trial.outcome == "tips"
     assert from_the_jump.tip == pytest.approx(unhurried.tip, abs=math.radians(0.07))
 

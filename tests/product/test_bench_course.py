@@ -50,6 +50,7 @@ def drive(page: Page) -> None:
     expect(page.locator("#course-play")).to_be_visible(timeout=LONG)
 
 
+@pytest.mark.bullet
 def test_a_course_is_driven_and_kept_as_clip_and_still(page: Page, tmp_path: Path) -> None:
     page.locator("#tab-weights").click()
     mass = page.locator("#parts tr", has=page.get_by_label("Name of motor")).get_by_label("Mass")
@@ -90,6 +91,7 @@ def test_a_course_is_driven_and_kept_as_clip_and_still(page: Page, tmp_path: Pat
     assert (tmp_path / "sheet.pdf").read_bytes().count(b"/Type /Page ") == 2
 
 
+@pytest.mark.bullet
 def test_a_hill_too_steep_turns_it_over_and_where_is_marked(page: Page) -> None:
     fill(page, "#course-slope", "50")
     expect(page.locator(".strip-words")).to_contain_text(re.compile(r"mm: −\d"), timeout=LONG)
@@ -137,6 +139,7 @@ def test_a_way_is_drawn_with_one_stroke(page: Page) -> None:
     expect(page.locator(".strip-words")).to_contain_text("The truck has least", timeout=LONG)
 
 
+@pytest.mark.bullet
 def test_without_webgl_it_is_driven_on_the_map_alone(chromium: Browser, bench: Bench) -> None:
     none = "HTMLCanvasElement.prototype.getContext = ((old) => function (kind, ...more) {"
     none += " return kind.startsWith('webgl') ? null : old.call(this, kind, ...more); })"

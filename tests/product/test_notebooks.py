@@ -19,6 +19,7 @@ TIPS = "tips-or-slides-first"
 TRACK = "track-width-against-approach-angle"
 SCALE = "from-scale-readings-to-a-calibrated-model"
 OWN = "a-response-and-a-ground-of-your-own"
+RUN = [pytest.param(n, marks=pytest.mark.bullet) if n == OWN else n for n in NAMES]  # it drives
 
 
 @dataclass(frozen=True)
@@ -121,7 +122,7 @@ def said(claim: Claim) -> float:
     return float(number)
 
 
-@pytest.mark.parametrize("study", NAMES)
+@pytest.mark.parametrize("study", RUN)
 def test_finds_what_its_text_says(study):
     found, pictures = ran(study)
     claims = [c for c in CLAIMS if c.study == study]

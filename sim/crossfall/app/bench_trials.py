@@ -10,6 +10,7 @@ from crossfall.app import answers, course, course_files, course_jobs, suspension
 from crossfall.app.document import At, Sheet
 from crossfall.app.stances import stances
 from crossfall.app.truck_cache import Memory, truck_name
+from crossfall.engines.held import check_driving
 from crossfall.truck.errors import InputError, Problem
 
 if TYPE_CHECKING:
@@ -97,7 +98,11 @@ class Tried:
         return found
 
     def course(self, at: At, asked: dict[str, Any]) -> dict[str, Any]:
-        """Begin driving a course with the truck and what it is compared with."""
+        """Begin driving a course with the truck and what it is compared with.
+
+        Raises InputError, and where trucks cannot be driven.
+        """
+        check_driving()
         hill, sheet = course.understood_course(asked), self._bench.desk.agree(at)
         trucks = []
         for whose, (text, source) in self._driven(sheet).items():

@@ -16,10 +16,10 @@ from typing import Any
 
 import numpy as np
 
+from crossfall.engines.held import check_driving
 from crossfall.engines.multibody import Link, disc_names, multibody
 from crossfall.engines.settings import EngineError, GroundSettings
 from crossfall.engines.urdf import urdf_text
-from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array, Truck, frozen
 from crossfall.truck.quiet import silence
 
@@ -30,12 +30,9 @@ _Place = tuple[float, float, float]
 @cache
 def _engine() -> Any:
     """pybullet, imported on first use with its build line kept off the output."""
-    try:
-        with silence():
-            import pybullet
-    except ImportError:
-        missing = "pybullet is not installed here, and trucks are driven in no other engine"
-        raise InputError(Problem("engine bullet", missing)) from None
+    check_driving()
+    with silence():
+        import pybullet
     return pybullet
 
 

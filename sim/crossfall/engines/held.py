@@ -123,6 +123,15 @@ def installed(engine: EngineName) -> bool:
     return find_spec(PACKAGES[engine]) is not None
 
 
+def check_driving() -> None:
+    """Raises InputError where trucks cannot be driven, which is done in Bullet only."""
+    if not installed("bullet"):
+        missing = f"{PACKAGES['bullet']} is not installed here"
+        raise InputError(
+            Problem("engine bullet", f"{missing}, and trucks are driven in no other engine")
+        )
+
+
 def usual_engine() -> EngineName:
     """Bullet where it is installed, else MuJoCo."""
     return "bullet" if installed("bullet") else "mujoco"

@@ -45,12 +45,10 @@ STATE = mujoco.mjtState.mjSTATE_INTEGRATION
 class SolverMethod:
     """How the engine is run; none of it belongs to the truck.
 
-    step: s.
-    turn_per_step: rad of its fastest oscillation a joint may go through in a step; where a spring
-    is stiffer, its joint is given inertia, which at rest does nothing.
-    impratio: friction's stiffness over that of the contact; the more, the less creep. unslip:
-    rounds of taking out what creep is left. rounds: of the solver, at most, which may
-    stop at `tolerance`. firm: steps in
+    step: s. turn_per_step: rad of its fastest oscillation a joint may go through in a step; where a
+    spring is stiffer, its joint is given inertia, which at rest does nothing. impratio: friction's
+    stiffness over that of the contact; the more, the less creep. unslip: rounds of taking out what
+    creep is left. rounds: of the solver, at most, which may stop at `tolerance`. firm: steps in
     which a contact, a stop or a link takes up an overlap, two at least.
     """
 

@@ -25,7 +25,7 @@ from crossfall.answers.conditions import Conditions, choose_grip, one_grip
 from crossfall.statics import rigid, sliding
 from crossfall.study.draws import drawn_truck
 from crossfall.study.responses import evaluate_expression
-from crossfall.study.scenario_file import TILTS, WORDS
+from crossfall.study.scenario_file import DRIVES, TILTS, WORDS
 from crossfall.study.task import value_digest
 from crossfall.study.versions import versions_of
 from crossfall.trials.grounds import ground_of
@@ -55,7 +55,7 @@ def warm_up(common: Mapping[str, Any]) -> None:
 
     if common.get("method") in TILTS:
         from crossfall.trials import tilt  # noqa: F401
-    if common.get("method") in ("slope trial", "critical slope"):
+    if common.get("method") in DRIVES:
         from crossfall.study import slopes  # noqa: F401
 
 

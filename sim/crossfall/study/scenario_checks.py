@@ -13,6 +13,7 @@ from crossfall.engines.held import installed, usual_engine
 from crossfall.study.responses import COLUMNS, FUNCTIONS, fault
 from crossfall.study.scenario_file import (
     CONDITIONS,
+    DRIVES,
     DRIVING,
     TILTS,
     WEIGHTS,
@@ -235,7 +236,7 @@ def _front_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
 def _driving_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
     places: list[tuple[str, Key]] = [(k, ("fixed", k)) for k in spec.fixed]
     places += [(a.key, ("axis", i, "key")) for i, a in enumerate(spec.axis)]
-    drives = spec.method in ("slope trial", "critical slope")
+    drives = spec.method in DRIVES
     for key, place in places:
         if key in DRIVING and not drives:
             what = f"'{key}' is for a truck that drives"
@@ -247,7 +248,7 @@ def _driving_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
 
 def _word_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
     """Conditions in words: said twice, or of no use to the method."""
-    drives = spec.method in ("slope trial", "critical slope")
+    drives = spec.method in DRIVES
     for key in WORDS:
         axis = any(a.key == key for a in spec.axis)
         place: Key = _place_of(spec, key) if axis else (key,)

@@ -95,6 +95,7 @@ WEIGHTS = (  # of every build
     *("front_track_mm", "rear_track_mm"),
 )
 TILTS = ("tilt trial", "convergence")  # methods that tilt in an engine
+DRIVES = ("slope trial", "critical slope")  # those that drive in one
 MethodName = Literal[
     "closed form", "compliant", "tilt trial", "convergence", "slope trial", "critical slope"
 ]

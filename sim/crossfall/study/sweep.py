@@ -11,14 +11,14 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from crossfall.engines.held import installed_engines, usual_engine
+from crossfall.engines.held import check_driving, installed_engines, usual_engine
 from crossfall.study.blocks import batch_of_blocks, do_blocks, done_blocks
 from crossfall.study.export import export, export_columns
 from crossfall.study.methods import STACK
 from crossfall.study.pool import TrialLimits
 from crossfall.study.runner import RunProgress, run_batch
 from crossfall.study.scenario import Scenario, scenario_folder
-from crossfall.study.scenario_file import given_values
+from crossfall.study.scenario_file import DRIVES, given_values
 from crossfall.study.store import full_disk, is_full
 from crossfall.study.task import Batch, canonical, make_batch, value_digest
 from crossfall.study.versions import versions_of
@@ -148,9 +148,11 @@ def run_scenario(
 ) -> SweepResult:
     """Do a scenario and write its table into `folder`; what is there already is not done again.
 
-    See `runner.run` for the options. Raises StoreError, PoolError; OSError where the folder
-    cannot be written.
+    See `runner.run` for the options. Raises StoreError, PoolError; InputError where trucks are to
+    be driven and cannot be; OSError where the folder cannot be written.
     """
+    if scenario.spec.method in DRIVES:
+        check_driving()
     folder.mkdir(parents=True, exist_ok=True)
     try:
         if scenario.spec.method == "closed form":

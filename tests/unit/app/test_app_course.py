@@ -16,6 +16,7 @@ from crossfall.answers.tips import tip_angles
 from crossfall.app.answers import exact_curve, shown_grip
 from crossfall.app.course import local_slopes, standing_on_course, understood_course, way_told
 from crossfall.app.replay import MAGIC
+from crossfall.engines import held
 from crossfall.truck.build import load_truck
 from crossfall.truck.demos import demo_folder
 from crossfall.truck.errors import InputError
@@ -107,6 +108,15 @@ def server(tmp_path: Path) -> Iterator[Server]:
     made.close()
 
 
+def test_where_trucks_cannot_be_driven_the_page_is_told_at_once(
+    server: Server, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(held, "installed", lambda engine: engine != "bullet")
+    told = server.tell("/api/course", **seen(server.ask("/api/bench")), course=ACROSS)
+    assert "trucks are driven in no other engine" in told["problems"][0]
+
+
+@pytest.mark.bullet
 def test_truck_and_reference_are_driven_and_told_apart(server: Server) -> None:
     state = server.ask("/api/bench")
     assert "reference" not in server.tell("/api/course-standing", **seen(state), course=ACROSS)

@@ -90,7 +90,8 @@ def test_a_scenario_is_asked_like_one_truck(tmp_path: Path) -> None:
     assert kinds[: len(AS_FINE)] == [("step", finer) for finer in AS_FINE]
     for line in morning.convergence:
         assert (line.builds, line.held) == (1, 1)
-        assert (line.change == 0) == (line.finer == AS_FINE[-1])
+        if line.varied == "step":  # an engine may have no use for more rounds of its solver
+            assert (line.change == 0) == (line.finer == AS_FINE[-1])
     (usual,) = morning.headings
     assert usual.lines == 1, "finer trials say the same again"
     assert "Convergence" in summary_page(morning)

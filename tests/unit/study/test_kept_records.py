@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from crossfall.engines import held
 from crossfall.study.scenario import load_scenario
 from crossfall.study.sweep import run_scenario
 from crossfall.trials.record import load_record
@@ -57,6 +58,14 @@ def test_a_row_names_the_record_from_which_its_angle_follows_again(tmp_path: Pat
     assert len(list((tmp_path / "out" / "records").iterdir())) == 1
 
 
+def test_nothing_is_begun_where_trucks_cannot_be_driven(tmp_path: Path, monkeypatch) -> None:
+    monkeypatch.setattr(held, "installed", lambda engine: engine != "bullet")
+    with pytest.raises(InputError, match="pybullet is not installed here, and trucks are driven"):
+        rows_of(tmp_path, DRIVE)
+    assert not (tmp_path / "out").exists()
+
+
+@pytest.mark.bullet
 def test_drives_are_kept_too(tmp_path: Path) -> None:
     left, kept = rows_of(tmp_path, DRIVE)
     assert left["record"] == ""

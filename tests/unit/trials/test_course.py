@@ -60,6 +60,7 @@ def test_a_place_beside_the_way_is_found_again() -> None:
     assert degrees(heading) % 360 == pytest.approx(315)
 
 
+@pytest.mark.bullet
 @pytest.mark.parametrize("slope_deg", [20.0, 40.0])
 def test_straight_across_it_ends_as_a_drive_across_does(slope_deg: float) -> None:
     """Well below and well above where it goes over, the two ways to drive end alike."""
@@ -68,6 +69,7 @@ def test_straight_across_it_ends_as_a_drive_across_does(slope_deg: float) -> Non
     assert (mine, theirs) in {("comes through", "crossed"), ("goes over", "rolled over")}
 
 
+@pytest.mark.bullet
 def test_it_slides_where_the_grip_does_not_hold() -> None:
     """tan 25 deg = 0.47: no truck stands on a grip of 0.35 there, and every one on 0.9."""
     assert tan(radians(25)) > 0.35
@@ -77,6 +79,7 @@ def test_it_slides_where_the_grip_does_not_hold() -> None:
     assert found.journey.sideways[-1] > 0.05, "m, downhill, which is to its left"
 
 
+@pytest.mark.bullet
 @pytest.mark.parametrize("name", ["bramble", "burdock", "thistle"])
 def test_it_is_steered_along_its_line(name: str) -> None:
     """Without a hand on the wheel the thistle creeps 20 mm and more downhill here. The 10 mm, a
@@ -101,6 +104,7 @@ def test_steered_wheels_turn_about_their_middles_in_a_replay() -> None:
     assert np.allclose(turn.apply(hub) + poses[left, :3], hub)
 
 
+@pytest.mark.bullet
 def test_wheels_lift_over_a_stone_and_where_they_do_is_told() -> None:
     """A stone nearly as high as the wheel's middle under the uphill front wheel: the wheel behind
     it comes off, and over it goes."""
@@ -117,6 +121,7 @@ def test_wheels_lift_over_a_stone_and_where_they_do_is_told() -> None:
     assert all(event.end > event.begin for event in found.events)
 
 
+@pytest.mark.bullet
 def test_over_a_hump_the_truck_rises_by_its_height() -> None:
     hump = Hump((0.45, 0.0), 0.0, radians(20), 0.2, 0.15, 0.5)
     found = drive_course(BRAMBLE, across(0.0, Strewn(humps=(hump,)), 1.0), grip=0.9)
@@ -129,6 +134,7 @@ def test_over_a_hump_the_truck_rises_by_its_height() -> None:
     assert x == pytest.approx(0.45, abs=0.1)
 
 
+@pytest.mark.bullet
 def test_a_hump_lies_askew_as_it_is_turned() -> None:
     """The wheel whose end of an oblique foot is nearer rises first."""
     hump = Hump((0.5, 0.0), radians(25), radians(20), 0.2, 0.2, 0.6)

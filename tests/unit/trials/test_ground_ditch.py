@@ -37,6 +37,7 @@ def test_what_makes_no_ditch_is_refused(sizes: tuple[float, float]) -> None:
         Ditch(*sizes)
 
 
+@pytest.mark.bullet
 @pytest.mark.parametrize("heading", [math.pi / 2, 3 * math.pi / 2])
 def test_lower_wheels_drop_into_it(heading: float) -> None:
     """A wheel over its bottom hangs lower than on the plane, whichever side is down."""
@@ -52,6 +53,7 @@ def test_lower_wheels_drop_into_it(heading: float) -> None:
     assert lean(None) > lean(0.025) + math.radians(3.0)
 
 
+@pytest.mark.bullet
 def test_it_is_asked_for_by_its_key_everywhere(tmp_path: Path) -> None:
     words = ["slope", "thistle", "--slope", "12", "--ditch", "20", "--ditch-width", "200"]
     words += ["--speed", "400", "--grip", "1.2", "--json"]

@@ -90,6 +90,7 @@ def test_finer_cells_are_averaged_to_those_the_engine_can_carry(tmp_path: Path) 
     assert np.ptp(plain[1]) == pytest.approx(0.02, rel=0.02)
 
 
+@pytest.mark.bullet
 def test_a_level_field_is_a_plane_and_a_hump_is_not(tmp_path: Path) -> None:
     truck, slope = make_truck(), math.radians(15.0)
     level = asked(table(tmp_path, frozen(np.zeros((31, 41))), "level.npy"), field_cell_mm=20.0)
@@ -103,6 +104,7 @@ def test_a_level_field_is_a_plane_and_a_hump_is_not(tmp_path: Path) -> None:
     assert margins[2] < margins[0] - math.radians(1.0)
 
 
+@pytest.mark.bullet
 @pytest.mark.parametrize("track", [176.0, 184.0])
 def test_no_wheel_is_lost_at_the_seams_of_a_level_field(tmp_path: Path, track: float) -> None:
     loaded = load_truck("bramble")
@@ -165,6 +167,7 @@ def test_a_file_that_is_not_there_is_said(tmp_path: Path, name: str) -> None:
         Field.asked({"field_file": name or "."}, tmp_path)
 
 
+@pytest.mark.bullet
 def test_it_is_asked_for_on_the_command_line(tmp_path: Path) -> None:
     path = table(tmp_path, hump())
     words = ["slope", "thistle", "--slope", "12", "--field", str(path), "--field-cell", "20"]
@@ -193,6 +196,7 @@ values = ["low.npy", "high.npy"]
 """
 
 
+@pytest.mark.bullet
 def test_scenarios_vary_it_and_keep_its_digest(tmp_path: Path) -> None:
     for name, high in (("low.npy", 5.0), ("high.npy", 20.0)):
         table(tmp_path, hump(high=high), name)
