@@ -15,13 +15,13 @@ from matplotlib.transforms import Affine2D
 
 from crossfall.show.paper import (
     Z_TEXT,
-    Point,
+    PaperPoint,
     arrow,
     dimension,
     disc,
     draw_ground,
+    filled_shape,
     rectangle,
-    solid,
     stroke,
 )
 from crossfall.show.style import LIGHT, MM_PER_POINT, inline_svg, paper_page, styled
@@ -53,8 +53,8 @@ class Inks(NamedTuple):
 
 
 INK = Inks()
-DASH = (0, (4, 3))
-measure = partial(dimension, k=K, color=INK.red, weight="bold")
+BROKEN = (0, (4, 3))
+length_line = partial(dimension, k=K, color=INK.red, weight="bold")
 
 
 @dataclass(frozen=True)
@@ -98,7 +98,12 @@ def moved(axes: Axes, to: Affine2D) -> Iterator[None]:
 
 
 def words(
-    axes: Axes, at: Point, text: str, size: float = 14.0, colour: str = INK.ink, ha: str = "center"
+    axes: Axes,
+    at: PaperPoint,
+    text: str,
+    size: float = 14.0,
+    colour: str = INK.ink,
+    ha: str = "center",
 ) -> None:
     """Words whose feet stand at a point. size: mm of a letter."""
     look = {"size": size / MM_PER_POINT, "weight": "bold" if colour == INK.red else "normal"}
@@ -127,9 +132,9 @@ def truck_side(axes: Axes, f: Measures) -> None:
     half, r, s = f.wheelbase / 2, f.radius, np.array([f.wheelbase / 313, 1.0])
     x, z = [-222, -218, -70, -50, 60, 92, 210, 212], [112, 150, 152, 212, 210, 160, 149, 112]
     stroke(axes, INK.frame, 14, [(half, r), (20, 104)], [(-half, r), (-20, 104)])
-    solid(axes, s * np.column_stack([x, z]), INK.body, r=8, edge=4.5)
-    solid(axes, s * [[-40, 160], [-34, 200], [8, 200], [8, 160]], INK.glass, edge=2.8)
-    solid(axes, s * [[16, 160], [16, 200], [50, 199], [74, 160]], INK.glass, edge=2.8)
+    filled_shape(axes, s * np.column_stack([x, z]), INK.body, r=8, edge=4.5)
+    filled_shape(axes, s * [[-40, 160], [-34, 200], [8, 200], [8, 160]], INK.glass, edge=2.8)
+    filled_shape(axes, s * [[16, 160], [16, 200], [50, 199], [74, 160]], INK.glass, edge=2.8)
     rectangle(axes, -205 * s[0], 106, 404 * s[0], 10, INK.frame, r=3)
     for side in (half, -half):
         stroke(axes, INK.frame, 17, [(side, r + 4), (side - np.copysign(14, side), 128)])
@@ -145,8 +150,8 @@ def truck_rear(axes: Axes, f: Measures, gives: float = 0.0) -> None:
     body = np.array([[76, 112], [78, 152], [66, 158], [56, 212]])
     with moved(axes, Affine2D().translate(gives, 0)):
         stroke(axes, INK.frame, 17, [(-54, r), (-44, 122)], [(54, r), (44, 122)])
-        solid(axes, [*body, *body[::-1] * [-1, 1]], INK.body, r=8, edge=4.5)
-        solid(axes, [(-52, 164), (-46, 200), (46, 200), (52, 164)], INK.glass, edge=2.8)
+        filled_shape(axes, [*body, *body[::-1] * [-1, 1]], INK.body, r=8, edge=4.5)
+        filled_shape(axes, [(-52, 164), (-46, 200), (46, 200), (52, 164)], INK.glass, edge=2.8)
         rectangle(axes, -half, r - 6, f.track, 12, INK.frame, r=5)
         disc(axes, (0, r), 15, INK.frame)
     for x in (-half, half):
@@ -161,18 +166,18 @@ def _tyre_rear(axes: Axes, x: float, f: Measures, gives: float) -> None:
         return [(x + side * f.tread / 2 + bend, up) for side in (-1, 1)]
 
     (a, b), (c, d), (e, g) = (across(up * f.radius) for up in (0, 0.6, 2))
-    solid(axes, [a, c, e, g, d, b], INK.tyre, r=9)
+    filled_shape(axes, [a, c, e, g, d, b], INK.tyre, r=9)
     stroke(axes, INK.lug, 6, *(across(up) for up in np.arange(2 * f.radius - 14, 0, -14)))
 
 
-def plan(axes: Axes, x: float, y: float, to: Affine2D) -> None:
+def seen_from_above(axes: Axes, x: float, y: float, to: Affine2D) -> None:
     """A small truck from above, its middle at (x, y), nose up until it is turned or enlarged."""
     with moved(axes, to.translate(x, y)):
         for left, low in ((-27, -40), (18, -40), (-27, 18), (18, 18)):
             rectangle(axes, left, low, 9, 22, INK.tyre, r=3)
         rectangle(axes, -17, -42, 34, 84, INK.body, r=6, edge=3.5)
         rectangle(axes, -13, -8, 26, 24, INK.glass, r=3, edge=2.2)
-        solid(axes, [(-9, 46), (0, 58), (9, 46)], INK.red)
+        filled_shape(axes, [(-9, 46), (0, 58), (9, 46)], INK.red)
 
 
 # Things around it
@@ -211,7 +216,7 @@ def weighing(f: Measures, on: str = "front") -> Figure:
     draw_ground(axes, 6 - wide, wide - 6, -24, K)
     if axle:
         edge = -at + np.copysign(42, at)
-        measure(axes, (edge, 0), (edge, -24), edge + np.copysign(16, at), "", True)
+        length_line(axes, (edge, 0), (edge, -24), edge + np.copysign(16, at), "", True)
     words(axes, (-at, -48), "same height", colour=INK.red)
     words(axes, (at, -48), "scale")
     return made
@@ -230,7 +235,7 @@ def corner_weighing(corner: str) -> Figure:
         if name == corner:
             ha = "right" if x < 0 else "left"
             words(axes, (x + np.copysign(30, x), y - 4), "scale", 13, INK.red, ha)
-    plan(axes, 0, 0, Affine2D().scale(1.7))
+    seen_from_above(axes, 0, 0, Affine2D().scale(1.7))
     return made
 
 
@@ -240,10 +245,10 @@ def tyre_size(f: Measures) -> Figure:
     made, axes = blank(what, -130, -36, 290, 186)
     r, w = f.radius, f.tread
     wheel_side(axes, -50, r + 4, r)
-    measure(axes, (-50 - r, r), (-50 + r, r), -16, "diameter")
+    length_line(axes, (-50 - r, r), (-50 + r, r), -16, "diameter")
     rectangle(axes, 70 - w / 2, 4, w, 2 * r, INK.tyre, r=9)
     rectangle(axes, 70 - w / 4, 4 + 0.55 * r, w / 2, 0.9 * r, INK.rim, r=2)
-    measure(axes, (70 - w / 2, r), (70 + w / 2, r), -16, "width")
+    length_line(axes, (70 - w / 2, r), (70 + w / 2, r), -16, "width")
     return made
 
 
@@ -259,8 +264,8 @@ def raised_weighing(f: Measures, block_height: float) -> Figure:
     scale(axes, -half, shown="1613 g")
     _block(axes, front, block_height, -24)
     draw_ground(axes, -255, 268, -24, K)
-    measure(axes, (front + 46, block_height), (-half + 66, 0), front + 78, "H", True)
-    stroke(axes, INK.faint, 3.4, [(-half, r), (front, r + block_height)], ls=DASH)
+    length_line(axes, (front + 46, block_height), (-half + 66, 0), front + 78, "H", True)
+    stroke(axes, INK.faint, 3.4, [(-half, r), (front, r + block_height)], ls=BROKEN)
     disc(axes, (-half, r), 3.5, INK.red)
     disc(axes, (front, r + block_height), 3.5, INK.red)
     words(axes, (-half + 4, -48), "scale")
@@ -275,8 +280,8 @@ def lengths(f: Measures) -> Figure:
     made, axes = blank(f"Side view: {what}", -250, -52, 500, 282)
     truck_side(axes, f)
     draw_ground(axes, -245, 245, 0, K)
-    measure(axes, (-half, r), (half, r), -32, "wheelbase")
-    measure(axes, (half, r), (half, 0), half + 74, "r", True)
+    length_line(axes, (-half, r), (half, r), -32, "wheelbase")
+    length_line(axes, (half, r), (half, 0), half + 74, "r", True)
     return made
 
 
@@ -287,7 +292,7 @@ def track(f: Measures) -> Figure:
     made, axes = blank(what, -140, -52, 280, 282)
     truck_rear(axes, f)
     draw_ground(axes, -132, 132, 0, K)
-    measure(axes, (-half, 2 * f.radius), (half, 2 * f.radius), -32, "track")
+    length_line(axes, (-half, 2 * f.radius), (half, 2 * f.radius), -32, "track")
     return made
 
 
@@ -322,7 +327,7 @@ def tilt_board(f: Measures, angle: float) -> Figure:
     draw_ground(axes, -145, 405, -40, K)
     rectangle(axes, -142, -40, 134, 14, INK.faint, r=6)
     _block(axes, 6, -11, -40, 26)
-    stroke(axes, INK.faint, 3.4, [(0, 0), (300, 0)], ls=DASH)
+    stroke(axes, INK.faint, 3.4, [(0, 0), (300, 0)], ls=BROKEN)
     stroke(axes, INK.red, 5.7, around(0, 0, 150, np.linspace(0, a, 16)))
     words(axes, (162, 30), "angle", 18, INK.red, "left")
     with moved(axes, raised):
@@ -356,7 +361,7 @@ def headings() -> Figure:
     for x, (name, heading) in zip(range(75, 600, 150), names, strict=True):
         rectangle(axes, x - 69, -120, 138, 120, INK.wood, r=3)
         arrow(axes, (x + 55, -16), (x + 55, -106), INK.red, 1, K)
-        plan(axes, x - 12, -60, Affine2D().scale(0.86).rotate_deg(heading))
+        seen_from_above(axes, x - 12, -60, Affine2D().scale(0.86).rotate_deg(heading))
         words(axes, (x, -140), name, 12)
         words(axes, (x, -158), f"heading {heading}", 12, INK.soft)
     return made

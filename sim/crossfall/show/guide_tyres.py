@@ -11,7 +11,7 @@ from matplotlib.figure import Figure
 from matplotlib.transforms import Affine2D
 
 from crossfall.show.guide_drawings import (
-    DASH,
+    BROKEN,
     INK,
     K,
     Measures,
@@ -67,7 +67,7 @@ def sideways(f: Measures, shown: str) -> Figure:
     foot, rim = FOOT * r, half + w / 2
     truck_rear(axes, f, GIVES)
     still = [(rim - w, 0), (rim, 0), (rim, 2 * r), (rim - w, 2 * r)]
-    stroke(axes, INK.faint, 4, still, r=9, closed=True, ls=DASH)
+    stroke(axes, INK.faint, 4, still, r=9, closed=True, ls=BROKEN)
     _ruler(axes, 80, Affine2D().translate(rim + 6, _RULER))
     _moves(axes, [(rim, foot), (rim + 26, _RULER)], (GIVES, 0))
     _luggage_scale(axes, rim + GIVES, foot, 58, shown)
@@ -89,7 +89,7 @@ def along(f: Measures, shown: str) -> Figure:
         truck_side(axes, f)
         tie = np.array([(-0.25, 1.2), (-0.4, 1.5), (-1.0, 1.55), (-1.0, 1.2), (-0.5, 1.05)])
         stroke(axes, INK.red, 11, r * tie + (half, 0), r=20, closed=True)
-    stroke(axes, INK.faint, 4, around(half, r, r, np.linspace(0, 2 * np.pi, 72)), ls=DASH)
+    stroke(axes, INK.faint, 4, around(half, r, r, np.linspace(0, 2 * np.pi, 72)), ls=BROKEN)
     _ruler(axes, 80, Affine2D().translate(at - 34, _RULER))
     _moves(axes, [(at, 0.64 * r), (at, _RULER)], (GIVES, 0))
     _luggage_scale(axes, half + GIVES + 6, r, r + 18, shown)
@@ -107,7 +107,7 @@ def _close_up(label: str, wheel: float, ground: float = 0.0) -> tuple[Figure, Ax
 
 def _moves(axes: Axes, line: list[tuple[float, float]], by: tuple[float, float]) -> None:
     """A pointer where it was, and where it went."""
-    stroke(axes, INK.faint, 3.4, line, ls=DASH)
+    stroke(axes, INK.faint, 3.4, line, ls=BROKEN)
     stroke(axes, INK.red, 7, np.add(line, by))
 
 

@@ -19,8 +19,8 @@ from crossfall.truck.model import Array
 # Painting order on a page.
 Z_SOLID, Z_GROUND, Z_LINE, Z_MARK, Z_TEXT = 2.0, 5.0, 6.0, 7.0, 8.0
 
-Point = Array | Sequence[float]
-Points = Array | Sequence[Point]
+PaperPoint = Array | Sequence[float]
+PaperPoints = Array | Sequence[PaperPoint]
 
 WHEEL = 0.55
 ROLE_COLOURS = {
@@ -107,7 +107,7 @@ def draw_ground(axes: Axes, left: float, right: float, level: float, k: float = 
     axes.plot([left, right], [level, level], color=LIGHT.ink, lw=0.9 * k, zorder=Z_GROUND + 0.1)
 
 
-def bent(points: Points, r: float, closed: bool) -> Curve:
+def bent(points: PaperPoints, r: float, closed: bool) -> Curve:
     """A line through points (n, 2), or round them, its corners cut r before they come and bent."""
     p = np.asarray(points, dtype=float)
     if not r:
@@ -123,7 +123,9 @@ def bent(points: Points, r: float, closed: bool) -> Curve:
     return Curve([*rows, rows[0] if closed else p[-1]], [Curve.MOVETO, *codes[1:]])
 
 
-def solid(axes: Axes, points: Points, colour: str, r: float = 0.0, edge: float = 0.0) -> None:
+def filled_shape(
+    axes: Axes, points: PaperPoints, colour: str, r: float = 0.0, edge: float = 0.0
+) -> None:
     """What fills an outline (mm), its corners bent by r; edge: pt, of the ink round it."""
     _shape(axes, bent(points, r, True), fc=colour, ec=LIGHT.ink if edge else "none", lw=edge)
 
@@ -131,9 +133,9 @@ def solid(axes: Axes, points: Points, colour: str, r: float = 0.0, edge: float =
 def rectangle(
     axes: Axes, x: float, y: float, wide: float, high: float, colour: str, **look: float
 ) -> None:
-    """A full rectangle from its lower left corner, mm; r and edge as of `solid`."""
+    """A full rectangle from its lower left corner, mm; r and edge as of `filled_shape`."""
     right, top = x + wide, y + high
-    solid(axes, [(x, y), (right, y), (right, top), (x, top)], colour, **look)
+    filled_shape(axes, [(x, y), (right, y), (right, top), (x, top)], colour, **look)
 
 
 def disc(axes: Axes, at: tuple[float, float], r: float, colour: str) -> None:
@@ -145,7 +147,7 @@ def stroke(
     axes: Axes,
     colour: str,
     lw: float,
-    *lines: Points,
+    *lines: PaperPoints,
     r: float = 0.0,
     closed: bool = False,
     **look: Any,
@@ -159,7 +161,9 @@ def _shape(axes: Axes, curve: Curve, **look: Any) -> None:
     axes.add_artist(PathPatch(curve, joinstyle="round", zorder=Z_SOLID, **look))
 
 
-def arrow(axes: Axes, tail: Point, head: Point, colour: str, lw: float, k: float = 1.0) -> None:
+def arrow(
+    axes: Axes, tail: PaperPoint, head: PaperPoint, colour: str, lw: float, k: float = 1.0
+) -> None:
     """An arrow from one point to another (mm), k times as large."""
     style = {"arrowstyle": "-|>", "color": colour, "lw": lw * k, "shrinkA": 0, "shrinkB": 0}
     axes.annotate(
@@ -191,8 +195,8 @@ def haloed(axes: Axes, x: float, y: float, text: str, **kwargs: object) -> None:
 
 def dimension(
     axes: Axes,
-    start: Point,
-    end: Point,
+    start: PaperPoint,
+    end: PaperPoint,
     line: float,
     text: str,
     upright: bool = False,
@@ -206,7 +210,7 @@ def dimension(
     its own is that of the line as well, which is firmer then.
     """
 
-    def pen(along: Point, across: Point, colour: str, width: float) -> None:
+    def pen(along: PaperPoint, across: PaperPoint, colour: str, width: float) -> None:
         x, y = (across, along) if upright else (along, across)
         axes.plot(x, y, color=colour, lw=k * width, zorder=Z_LINE)
 
