@@ -22,7 +22,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from crossfall.answers.conditions import Conditions
-from crossfall.answers.tips import TipAngles, taken, tip_pairs
+from crossfall.answers.tips import TipAngles, held_tips, taken, tip_pairs
 from crossfall.statics.sliding import triangular_quantile
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Grip, Truck, frozen
@@ -77,6 +77,7 @@ def ranges(truck: Truck, asked: Sequence[Conditions]) -> tuple[TipAngles, tuple[
         np.repeat(likely, len(psi)),
         hold,
         originals=len(psi),
+        braked=np.repeat([b is truck or truck.may_roll for b in builds], len(psi)),
     )
     likeliest = taken(angles, slice(0, len(psi)))
     found = angles.free.reshape(len(builds), len(psi))
@@ -204,17 +205,12 @@ def _put_right(
         for axis in known[0].axes:
             build = moved_truck(build, axis, float(off[axis, n]))
         builds.append(build)
-    each = len(asked)
-    found = np.empty((WHOLE, each))
-    for hold in {"rail" if h else "brakes" for h in held}:
-        some = [k for k in range(each) if bool(held[k]) == (hold == "rail")]
-        tips = tip_pairs(
-            [b for b in builds for _ in some],
-            np.tile([asked[k].heading for k in some], WHOLE),
-            np.repeat(mu, len(some)),
-            "rail" if hold == "rail" else "brakes",
-        )
-        found[:, some] = tips.tip.reshape(WHOLE, len(some))
+    found = held_tips(
+        [b for b in builds for _ in asked],
+        np.tile([one.heading for one in asked], WHOLE),
+        np.repeat(mu, len(asked)),
+        np.tile(held, WHOLE),
+    ).reshape(WHOLE, len(asked))
     return [
         _fix(k.centre + np.sum([e for _, e in k.effects(unit)], axis=0), found[:, j])
         for j, k in enumerate(known)

@@ -13,10 +13,11 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from crossfall.answers.conditions import Hold
-from crossfall.statics import compliant
+from crossfall.statics import compliant, rigid
 from crossfall.statics.builds import Ints
-from crossfall.truck.model import Array, Truck
+from crossfall.truck.model import Array, Flags, Truck
 
+SLIDES = 1.2  # times its slide angle, a rigid tip from which a truck on springs mostly slides first
 NEAR_SLIDE = 1e-3  # rad below atan(grip) from which the loss of balance is the truck sliding away
 ROUND = np.radians(np.arange(0.0, 360.0, 15.0))  # where the search for the weakest heading begins
 RIVAL = np.radians(1.5)  # a valley this little above the deepest is searched as well
@@ -82,44 +83,80 @@ def tip_pairs(
     hold: Hold = "brakes",
     *,
     originals: int | None = None,
+    braked: Flags | None = None,
 ) -> TipAngles:
     """Truck i on heading i (rad) with grip i; shapes (B,). The same truck may stand there often.
 
     originals: the first so many cases are those that all others are variations of, in turn. A
     variation is then asked against a rail where its original slides first, and only there, so that
     like is compared with like; `free` is nan where a variation slides and its original does not.
+    braked: (B,) those whose `tip` and `slide` are wanted there too; without it, of originals only.
     """
     psi = np.asarray(headings, dtype=np.float64)
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), psi.shape)
+    different, who = _each_once(trucks)
+    if originals is None or hold == "rail":
+        return _asked(different, who, psi, mu, hold)
+    wanted = np.zeros(len(psi), dtype=bool) if braked is None else braked
+    return _varied(different, who, psi, mu, originals, wanted)
+
+
+def held_tips(trucks: Sequence[Truck], headings: Array, grip: Array, railed: Flags) -> Array:
+    """(B,) rad, the tip of truck i on heading i with grip i, against a rail or on its brakes, and
+    then nan where it slides away first."""
+    different, who = _each_once(trucks)
+    found = compliant.tips_at(different, who, headings, grip, rail=railed)
+    return np.where(_slides(found, grip)[1] & ~railed, np.nan, found.tip)
+
+
+def _each_once(trucks: Sequence[Truck]) -> tuple[list[Truck], Ints]:
+    """The trucks that differ, and which of them each is."""
     place: dict[int, int] = {}
     who = np.array([place.setdefault(id(t), len(place)) for t in trucks], dtype=np.int64)
-    different = list({id(t): t for t in trucks}.values())
-    return _asked(different, who, psi, mu, hold, originals)
+    return list({id(t): t for t in trucks}.values()), who
 
 
-def _asked(
-    trucks: Sequence[Truck],
-    who: Ints,
-    psi: Array,
-    mu: Array,
-    hold: Hold,
-    originals: int | None = None,
-) -> TipAngles:
+def _asked(trucks: Sequence[Truck], who: Ints, psi: Array, mu: Array, hold: Hold) -> TipAngles:
+    found = compliant.tips_at(trucks, who, psi, mu, rail=hold == "rail")
     if hold == "rail":
-        found = compliant.tips_at(trucks, who, psi, mu, rail=True)
         slides = np.zeros(len(psi), dtype=bool)
         return _together(found, found.tip, np.full(len(psi), np.nan), slides)
-    found = compliant.tips_at(trucks, who, psi, mu)
-    slide = np.where(found.away, found.tip, np.arctan(mu))
-    slides = found.tip > slide - NEAR_SLIDE
-    free, against = found, slides
-    if originals is not None:
-        against = np.tile(slides[:originals], len(psi) // originals)
-        free = replace(found, tip=np.where(slides, np.nan, found.tip))
+    slide, slides = _slides(found, mu)
+    free = found
+    if slides.any():
+        railed = compliant.tips_at(trucks, who[slides], psi[slides], mu[slides], rail=True)
+        free = compliant.replaced(free, slides, railed)
+    return _together(free, np.where(slides, np.nan, found.tip), slide, slides)
+
+
+def _varied(
+    trucks: Sequence[Truck], who: Ints, psi: Array, mu: Array, originals: int, braked: Flags
+) -> TipAngles:
+    """As of `tip_pairs`. Variations of what most likely slides first wait until that is known."""
+    own = slice(0, originals)
+    rigidly = [rigid.tip_angle(trucks[k], psi[i : i + 1])[0] for i, k in enumerate(who[own])]
+    likely = np.array(rigidly) > SLIDES * np.arctan(mu[own])
+    asked = ~np.tile(likely, len(psi) // originals) | braked
+    asked[own] = True
+    found = compliant.tips_at(trucks, who[asked], psi[asked], mu[asked])
+    found = compliant.scattered(found, asked)
+    against = np.tile(_slides(found, mu)[1][own], len(psi) // originals)
+    late = ~asked & ~against
+    if late.any():
+        more = compliant.tips_at(trucks, who[late], psi[late], mu[late])
+        found = compliant.replaced(found, late, more)
+    slide, slides = _slides(found, mu)
+    free = replace(found, tip=np.where(slides, np.nan, found.tip))
     if against.any():
         railed = compliant.tips_at(trucks, who[against], psi[against], mu[against], rail=True)
         free = compliant.replaced(free, against, railed)
     return _together(free, np.where(slides, np.nan, found.tip), slide, slides)
+
+
+def _slides(found: compliant.CompliantTips, mu: Array) -> tuple[Array, Flags]:
+    """(B,) rad where it slides or rolls away, and whether it does so first, on its brakes."""
+    slide = np.where(found.away, found.tip, np.arctan(mu))
+    return slide, found.tip > slide - NEAR_SLIDE
 
 
 def _together(

@@ -18,7 +18,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from crossfall.truck.axle_law import LEFT, NearLaw, Z, law_of
+from crossfall.truck.axle_law import LEFT, RIGHT, NearLaw, Z, law_of
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import Truck
 
@@ -30,13 +30,14 @@ class Curve:
     """One axle on its true path. share: of its mass, that the engine has on the heave joint.
 
     After `follow`: origin (3,) m and turn (9,) rows first, where the axle's roll centre and axes
-    truly are, in table axes.
+    truly are, in table axes. corners: of left and right, how far it is pressed and its slopes by
+    heave and roll; None for corners that stand upright.
     """
 
     def __init__(self, truck: Truck, index: int, share: float) -> None:
         axle, body = truck.axles[index], unsprung(truck, index)
         law, s = law_of(axle), axle.suspension
-        self._at = NearLaw(law.coefficients[_FREE])
+        self._at = NearLaw(law.coefficients[_FREE if s.shocks is None else [*_FREE, LEFT, RIGHT]])
         self._lean = math.sin(s.heave_lean), math.cos(s.heave_lean)
         self._mass, self._share = body.mass, share
         # At ride height: from the centre to the law's point, and from there to centre and CG.
@@ -49,26 +50,28 @@ class Curve:
         self, cg: _Vector, origin: _Vector, turn: Sequence[float], heave: float, roll: float
     ) -> None:
         """From where the engine has the axle: its CG and roll centre, m, and axes, (9,)."""
-        self._now = (x, _, _), (y, _, _), (yaw, _, _), (pitch, _, _) = self._at(heave, roll)
+        (x, _, _), (y, _, _), (yaw, _, _), (pitch, _, _), *corners = now = self._at(heave, roll)
+        self._now, self.corners = now[:4], corners or None
         c, s = math.cos(roll), math.sin(roll)
-        self._turns = cy, sy, cp, sp = (
-            math.cos(yaw),
-            math.sin(yaw),
-            math.cos(pitch),
-            math.sin(pitch),
-        )
+        cy, sy, cp, sp = math.cos(yaw), math.sin(yaw), math.cos(pitch), math.sin(pitch)
+        self._turns = cy, sy, cp, sp
         # Row by row: the chassis is the engine's axle turned back by roll, and the true axle the
         # chassis turned by yaw, pitch and roll.
-        chassis: list[float] = []
-        true: list[float] = []
-        for i in (0, 3, 6):
-            ahead, left, up = turn[i : i + 3]
-            left, up = c * left - s * up, s * left + c * up
-            chassis += (ahead, left, up)
-            ahead, left = cy * ahead + sy * left, cy * left - sy * ahead
-            ahead, up = cp * ahead - sp * up, sp * ahead + cp * up
-            true += (ahead, c * left + s * up, c * up - s * left)
-        self._chassis, self.turn = chassis, tuple(true)
+        a0, l0, u0, a1, l1, u1, a2, l2, u2 = turn
+        l0, u0 = c * l0 - s * u0, s * l0 + c * u0
+        l1, u1 = c * l1 - s * u1, s * l1 + c * u1
+        l2, u2 = c * l2 - s * u2, s * l2 + c * u2
+        self._chassis = chassis = a0, l0, u0, a1, l1, u1, a2, l2, u2
+        a0, l0 = cy * a0 + sy * l0, cy * l0 - sy * a0
+        a1, l1 = cy * a1 + sy * l1, cy * l1 - sy * a1
+        a2, l2 = cy * a2 + sy * l2, cy * l2 - sy * a2
+        a0, u0 = cp * a0 - sp * u0, sp * a0 + cp * u0
+        a1, u1 = cp * a1 - sp * u1, sp * a1 + cp * u1
+        a2, u2 = cp * a2 - sp * u2, sp * a2 + cp * u2
+        l0, u0 = c * l0 + s * u0, c * u0 - s * l0
+        l1, u1 = c * l1 + s * u1, c * u1 - s * l1
+        l2, u2 = c * l2 + s * u2, c * u2 - s * l2
+        self.turn = true = a0, l0, u0, a1, l1, u1, a2, l2, u2
         ahead, left, up = self._to_point
         lean, upright = self._lean
         # Of the law's point: from the engine's roll centre, in the chassis' axes and the table's.

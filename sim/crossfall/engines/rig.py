@@ -186,11 +186,13 @@ class HeldRig:
                 continue
             at, law, curve = own
             heave, roll = states[2 * at], states[2 * at + 1]
-            on_heave, on_roll = axle_forces(at, law, heave, roll, self._stops, self.dt)
             if curve is None:
+                on_heave, on_roll = axle_forces(at, law, heave, roll, self._stops, self.dt)
                 force, moment = axle.press(origin, turn, cg, gravity, roll[0])
             else:
                 curve.follow(cg, origin, turn, heave[0], roll[0])
+                corners = curve.corners
+                on_heave, on_roll = axle_forces(at, law, heave, roll, self._stops, self.dt, corners)
                 force, moment = axle.press(curve.origin, curve.turn, cg, gravity, roll[0])
                 moment, more = curve.make_up(force, moment, gravity)
                 on_heave, on_roll = on_heave + more[0], on_roll + more[1]

@@ -240,17 +240,21 @@ def axle_forces(
     roll: tuple[float, ...],
     stops: Stops,
     dt: float,
+    corners: Sequence[tuple[float, float, float]] | None = None,
 ) -> tuple[float, float]:
     """Joint force (N) on heave and moment (N m) on roll, from (position, velocity) of both.
 
-    Springs push only, as `truck.spring_law` says; dampers act both ways; stops are one-sided.
+    corners: of left and right, as `law.shocks` has it, where that is known already. Springs push
+    only, as `truck.spring_law` says; dampers act both ways; stops are one-sided.
     """
     q, qv = heave[:2]
     r, rv = roll[:2]
     half, rate, damping, bump, droop = law.numbers
-    if law.shocks is not None or law.more:
+    if corners is None and law.shocks is not None:
+        corners = law.shocks(q, r)
+    elif corners is None and law.more:
         corners = [(q + half * r, 1.0, half), (q - half * r, 1.0, -half)]
-        corners = law.shocks(q, r) if law.shocks is not None else corners
+    if corners is not None:
         return _corner_forces(index, law, corners, (qv, r, rv), stops, dt)
     left, right = q + half * r, q - half * r
     left_v, right_v = qv + half * rv, qv - half * rv

@@ -169,40 +169,18 @@ class HeldWheels:
         gravity: m/s^2. roll: rad, of the axle against the chassis, by which a shaft turns the
         wheels. Moves the patches on by a step: call it once in each.
         """
-        stance, roll_x, roll_y = self._stand(origin, turn, self._shaft * roll)
-        ex, ey = stance[6], stance[7]
-        cx, cy, cz = about
-        gx, gy, gz = gravity
-        fx = fy = fz = mx = my = mz = 0.0
-        even = self._apart if self._open else 0.0
-        pulls = [0.0, 0.0]
-        for patch in self.patches:
-            if even:
-                self._turn_on(patch, even, stance)
-            mass = patch.mass
-            weight = mass * gx, mass * gy, mass * gz
-            patch.x += roll_x
-            patch.y += roll_y
-            x, y, z = self._touch(patch, stance, weight)
-            if patch.on:
-                rx, ry = patch.x - cx, patch.y - cy
-                fx, fy, fz = fx + x, fy + y, fz + z
-                pulls[patch.side] += x * ey - y * ex
-                mx += ry * z + cz * y
-                my -= cz * x + rx * z
-                mz += rx * y - ry * x
-            x, y, z = patch.give
-            wx, wy, wz = weight
-            mx += y * wz - z * wy
-            my += z * wx - x * wz
-            mz += x * wy - y * wx
-        level = math.hypot(ex, ey)
-        self.torque = -self._shaft * self._radius * (pulls[0] + pulls[1]) / level
+        stance, rolled = self._stand(origin, turn, self._shaft * roll)
+        if self._open and self._apart:
+            for patch in self.patches:
+                self._turn_on(patch, self._apart, stance)
+        force, moment, left, right = self._touch(stance, rolled, about, gravity)
+        level = math.hypot(stance[6], stance[7])
+        self.torque = -self._shaft * self._radius * (left + right) / level
         if self._open and math.inf not in self.friction:
             # Its speed, m in a step: wheels as heavy as a step can follow on their tyres.
             firm = self._along + self._damping[0] / self._share
-            self._apart += (pulls[1] - pulls[0]) / level / (4 * firm)
-        return (fx, fy, fz), (mx, my, mz)
+            self._apart += (right - left) / level / (4 * firm)
+        return force, moment
 
     def _turn_on(self, patch: _Patch, way: float, stance: Stance) -> None:
         """An open differential lets the left wheel roll `way` (m) ahead and the right one back,
@@ -215,8 +193,9 @@ class HeldWheels:
 
     def _stand(
         self, origin: Vector, turn: Sequence[float], spin: float
-    ) -> tuple[Stance, float, float]:
-        """A K A^T, wheel axis, A_z and C + rho on the axle's middle; and how far the discs roll."""
+    ) -> tuple[Stance, tuple[float, float]]:
+        """A K A^T, wheel axis, A_z and C + rho on the axle's middle; and how far the discs roll,
+        x and y."""
         self._turn = turn
         xx, ex, zx, xy, ey, zy, xz, ez, zz = turn
         square = max(1e-12, 1.0 - ez * ez)
@@ -246,57 +225,69 @@ class HeldWheels:
             origin[1] + rise * zy + up * ez * ey,
             origin[2] + rise * zz - up * square,
         )
-        return stance, roll * ey, -roll * ex
+        return stance, (roll * ey, -roll * ex)
 
-    def _touch(self, patch: _Patch, stance: Stance, weight: Vector) -> Vector:
-        """Force of the table on one disc, N; moves its patch on."""
-        k00, k01, k02, k11, k12, k22, ex, ey, ez, zx, zy, zz, px, py, pz = stance
-        wx, wy, wz = weight
-        across, spring = patch.across, patch.spring
-        px, py, pz = px + across * ex, py + across * ey, pz + across * ez
-        if along := patch.along:
-            px, py, pz = (
-                px + along * (ey * zz - ez * zy),
-                py + along * (ez * zx - ex * zz),
-                pz + along * (ex * zy - ey * zx),
-            )
-        was = patch.give
-        if not patch.on:
-            was = self._hanging(patch, stance, weight)
-            if pz + was[2] >= 0.0:
-                patch.give = was
-                return 0.0, 0.0, 0.0
-            patch.on, patch.x, patch.y = True, px + was[0], py + was[1]
-            was = was[0], was[1], -pz
-        x, y, z = patch.x - px, patch.y - py, -pz
-        fx = k00 * x + k01 * y + k02 * z + spring * zx - wx
-        fy = k01 * x + k11 * y + k12 * z + spring * zy - wy
-        fz = k02 * x + k12 * y + k22 * z + spring * zz - wz
-        limit = self.friction[patch.side] * fz
-        if fz > 0.0 and fx * fx + fy * fy > limit * limit:
-            sx, sy = slip(self.friction[patch.side], (fx, fy, fz), stance)
-            patch.x, patch.y = patch.x + sx, patch.y + sy
-            patch.slip_x, patch.slip_y = patch.slip_x + sx, patch.slip_y + sy
-            x, y = x + sx, y + sy
-            fx, fy, fz = (
-                fx + k00 * sx + k01 * sy,
-                fy + k01 * sx + k11 * sy,
-                fz + k02 * sx + k12 * sy,
-            )
-        if fz <= 0.0:
-            patch.on, patch.load = False, 0.0
-            patch.give = self._hanging(patch, stance, weight)
-            return 0.0, 0.0, 0.0
-        patch.give = x, y, z
-        along, up = self._damping
-        fz += up * (z - was[2])
-        if fz < 0.0:  # the damper alone would pull
-            patch.load = 0.0
-            return 0.0, 0.0, 0.0
-        patch.load = fz
-        return fx + along * (x - was[0]), fy + along * (y - was[1]), fz
+    def _touch(
+        self, stance: Stance, rolled: tuple[float, float], about: Vector, gravity: Vector
+    ) -> tuple[Vector, Vector, float, float]:
+        """Force and moment of `press`, and what pulls the left and the right wheel round, N; moves
+        the patches on. One loop without a call a disc, which would cost half as much again."""
+        k00, k01, k02, k11, k12, k22, ex, ey, ez, zx, zy, zz, ox, oy, oz = stance
+        (cx, cy, cz), (gx, gy, gz), (roll_x, roll_y) = about, gravity, rolled
+        friction, (damp_along, damp_up) = self.friction, self._damping
+        all_x = all_y = all_z = mx = my = mz = 0.0
+        pulls = [0.0, 0.0]
+        for patch in self.patches:
+            mass, across, spring = patch.mass, patch.across, patch.spring
+            wx, wy, wz = mass * gx, mass * gy, mass * gz
+            px, py, pz = ox + across * ex, oy + across * ey, oz + across * ez
+            if along := patch.along:
+                px += along * (ey * zz - ez * zy)
+                py += along * (ez * zx - ex * zz)
+                pz += along * (ex * zy - ey * zx)
+            on, was = patch.on, patch.give
+            patch_x, patch_y = patch.x + roll_x, patch.y + roll_y
+            if not on:
+                x, y, z = was = self._hanging(spring, stance, (wx, wy, wz))
+                if pz + z < 0.0:
+                    on, patch_x, patch_y, was = True, px + x, py + y, (x, y, -pz)
+            if on:
+                x, y, z = patch_x - px, patch_y - py, -pz
+                fx = k00 * x + k01 * y + k02 * z + spring * zx - wx
+                fy = k01 * x + k11 * y + k12 * z + spring * zy - wy
+                fz = k02 * x + k12 * y + k22 * z + spring * zz - wz
+                grip = friction[patch.side]
+                limit = grip * fz
+                if fz > 0.0 and fx * fx + fy * fy > limit * limit:
+                    sx, sy = slip(grip, (fx, fy, fz), stance)
+                    patch_x, patch_y = patch_x + sx, patch_y + sy
+                    patch.slip_x += sx
+                    patch.slip_y += sy
+                    x, y = x + sx, y + sy
+                    fx = fx + k00 * sx + k01 * sy
+                    fy = fy + k01 * sx + k11 * sy
+                    fz = fz + k02 * sx + k12 * sy
+                patch.load = 0.0
+                if fz <= 0.0:
+                    on = False
+                    x, y, z = self._hanging(spring, stance, (wx, wy, wz))
+                elif (load := fz + damp_up * (z - was[2])) >= 0.0:  # a damper alone never pulls
+                    fx += damp_along * (x - was[0])
+                    fy += damp_along * (y - was[1])
+                    patch.load = load
+                    all_x, all_y, all_z = all_x + fx, all_y + fy, all_z + load
+                    rx, ry = patch_x - cx, patch_y - cy
+                    pulls[patch.side] += fx * ey - fy * ex
+                    mx += ry * load + cz * fy
+                    my -= cz * fx + rx * load
+                    mz += rx * fy - ry * fx
+            patch.on, patch.x, patch.y, patch.give = on, patch_x, patch_y, (x, y, z)
+            mx += y * wz - z * wy
+            my += z * wx - x * wz
+            mz += x * wy - y * wx
+        return (all_x, all_y, all_z), (mx, my, mz), pulls[0], pulls[1]
 
-    def _hanging(self, patch: _Patch, stance: Stance, weight: Vector) -> Vector:
+    def _hanging(self, spring: float, stance: Stance, weight: Vector) -> Vector:
         """w of a disc in the air, A K^-1 A^T m g - F0 A_z / k_z."""
         _, _, _, _, _, _, ex, ey, ez, zx, zy, zz, *_ = stance
         xx, xy, xz = ey * zz - ez * zy, ez * zx - ex * zz, ex * zy - ey * zx
@@ -304,7 +295,7 @@ class HeldWheels:
         kx, ky, kz = self._rates
         a = (xx * wx + xy * wy + xz * wz) / kx
         b = (ex * wx + ey * wy + ez * wz) / ky
-        c = (zx * wx + zy * wy + zz * wz - patch.spring) / kz
+        c = (zx * wx + zy * wy + zz * wz - spring) / kz
         return a * xx + b * ex + c * zx, a * xy + b * ey + c * zy, a * xz + b * ez + c * zz
 
 

@@ -84,11 +84,24 @@ def tips(
 
 
 def tips_at(
-    trucks: Sequence[Truck], who: Ints, headings: Array, grip: Array, *, rail: bool = False
+    trucks: Sequence[Truck], who: Ints, headings: Array, grip: Array, *, rail: bool | Flags = False
 ) -> CompliantTips:
-    """Tips of trucks[who[i]] on headings[i] (rad) with grip[i]; shapes (B,)."""
-    railed = railed_tyres(trucks, who, headings) if rail else None
+    """Tips of trucks[who[i]] on headings[i] (rad) with grip[i]; shapes (B,). rail: of all, or which
+    of them."""
+    against = np.broadcast_to(rail, headings.shape)
+    railed = railed_tyres(trucks, who, headings) & against if against.any() else None
     return tips_of_builds(stacked(trucks), headings, grip, railed, who)
+
+
+def scattered(found: CompliantTips, where: Flags) -> CompliantTips:
+    """`found` as the cases of the mask `where` (B,), in order; the others are not known."""
+    values = {}
+    for name in CompliantTips.__dataclass_fields__:
+        own = getattr(found, name)
+        unknown = np.nan if own.dtype == np.float64 else 0
+        values[name] = np.full((len(where), *own.shape[1:]), unknown, dtype=own.dtype)
+        values[name][where] = own
+    return CompliantTips(**values)
 
 
 def replaced(old: CompliantTips, where: Flags, new: CompliantTips) -> CompliantTips:
@@ -165,14 +178,14 @@ def on_the_level(
 ) -> Cases:
     """Every build standing level on its heading, with its grip, (B,) each; railed as above.
 
-    Followed to where it would slide as a whole, or to 89 deg.
+    Followed to where it would slide as a whole; against a rail, to 89 deg.
     """
     points = builds.disc_mass.shape[1]
     friction = np.broadcast_to(np.asarray(grip, dtype=np.float64), (2, points, len(builds))).copy()
     limit = np.minimum(np.arctan(friction[0, 0]) - _SLIDES, STANDING)
     if railed is not None:
         friction[np.repeat(railed, points // 2, axis=1)] = np.inf
-        limit = np.full(len(builds), STANDING)
+        limit[railed.any(axis=(0, 1))] = STANDING
     level = frames_at(builds, np.zeros((len(FREEDOMS), len(builds))))
     return Cases(
         builds, np.asarray(headings, dtype=float), standing_patches(builds, level, friction), limit

@@ -29,11 +29,12 @@ are relative to the chassis' origin.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
-from crossfall.statics.builds import Builds, Index, pick
+from crossfall.statics.builds import Builds, Index, Ints, pick
 from crossfall.statics.kinematics import Pose, carry, skew
 from crossfall.truck.model import Array, Flags
 
@@ -289,14 +290,23 @@ def _slip(
     vector, shift = _three(pull, lift), _three(path)
     df[:, :3] += kappa * (skew(vector) - np.einsum("ijn,jkn->ikn", k, skew(shift)))
     d_kappa, d_angle = _two_by_two(by_kappa, by_angle, mu * df[2] * t - (df[0] + 1j * df[1]))
-    force[:, at] = _three(now, left)
-    turned = _three(kappa * swing, kappa * rise)
-    d_force[:, :, at] = df - vector[:, None] * d_kappa - turned[:, None] * d_angle
+    turned, moved = _three(kappa * swing, kappa * rise), _three(kappa * share * across)[:2]
+    df -= vector[:, None] * d_kappa
+    df -= turned[:, None] * d_angle
     shift = shift[:2]
-    give[:2, at] -= kappa * shift
-    moved = _three(kappa * share * across)[:2]
-    d_point[:, :, at] -= shift[:, None] * d_kappa + moved[:, None] * d_angle
-    way[0, at], way[1, at] = t.real, t.imag
+    dp = d_point.take(at, axis=2) - (shift[:, None] * d_kappa + moved[:, None] * d_angle)
+    _put(force, at, _three(now, left))
+    _put(d_force, at, df)
+    _put(give, at, give[:2].take(at, axis=1) - kappa * shift)
+    _put(d_point, at, dp)
+    _put(way, at, (t.real, t.imag))
+
+
+def _put(rows: Array, at: Ints, values: Any) -> None:
+    """rows[..., at] = values, the first of them (..., n); row by row it takes half as long."""
+    values = np.reshape(values, (-1, len(at)))
+    for row, value in zip(rows.reshape(-1, rows.shape[-1]), values, strict=False):
+        row[at] = value
 
 
 def _three(flat: NDArray[np.complex128], up: Array | float = 0.0) -> Array:

@@ -102,8 +102,8 @@ def summarize(scenario: Scenario, folder: Path) -> Morning:
     lines, place = len(good), columns["place"]
     return Morning(
         scenario,
-        len(np.unique(place[good])),
-        len(np.unique(place[~good])),
+        _trials(place[good]),
+        _trials(place[~good]),
         scenario.total,
         failures(columns, good),
         heading_lines(columns, _as_usual(columns, good)),
@@ -114,6 +114,12 @@ def summarize(scenario: Scenario, folder: Path) -> Morning:
         _took(folder),
         columns,
     )
+
+
+def _trials(places: Any) -> int:
+    """How many trials lines (n,) of a table belong to; numpy's own `unique` would take a hundred
+    times as long over a million."""
+    return int(np.count_nonzero(np.bincount(places)))
 
 
 def read_columns(folder: Path) -> _Columns:
@@ -202,7 +208,7 @@ def convergence_lines(columns: _Columns, good: Any) -> tuple[ConvergenceLine, ..
                 str(name),
                 str(what),
                 float(times),
-                len(np.unique(place[here])),
+                _trials(place[here]),
                 float(np.max(np.abs(tipped))) if len(tipped) else np.nan,
                 float(np.median(orders)) if len(orders) else np.nan,
                 len(orders),

@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
+from crossfall.answers import tips
 from crossfall.answers.conditions import ASSUMED, case_name, choose_grip, conditions, one_grip
 from crossfall.answers.tips import tip_angles, tip_pairs, valleys, weakest
 from crossfall.statics import compliant
@@ -53,6 +54,28 @@ def test_where_it_slides_there_is_no_tip_but_one_against_a_rail() -> None:
     np.testing.assert_allclose(asked.tip, railed, atol=1e-11)
     assert not asked.slides.any()
     assert np.isnan(asked.slide).all()
+
+
+@pytest.mark.parametrize("guess", [0.0, tips.SLIDES, 9.0])
+@pytest.mark.parametrize("grip", [0.4, 0.8, 5.0])
+def test_a_variation_is_held_as_its_original_is(
+    grip: float, guess: float, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Whether its original was thought to slide first or not."""
+    monkeypatch.setattr(tips, "SLIDES", guess)
+    truck, other = make_truck(), make_truck(chassis_cg=(0.0, 0.01, 0.11))
+    psi = np.tile(FOUR, 2)
+    found = tip_pairs([truck] * 4 + [other] * 4, psi, grip, originals=4)
+    slides = tip_angles(truck, FOUR, grip).slides
+    alone, railed = tip_angles(other, FOUR, grip), tip_angles(other, FOUR, grip, "rail")
+    np.testing.assert_array_equal(found.slides[:4], slides)
+    wanted = np.where(slides, railed.tip, alone.tip)
+    np.testing.assert_allclose(found.free[4:], wanted, rtol=0, atol=1e-11)
+    asked = tip_pairs(
+        [truck] * 4 + [other] * 4, psi, grip, originals=4, braked=np.ones(8, dtype=bool)
+    )
+    np.testing.assert_allclose(asked.tip[4:], alone.tip, rtol=0, atol=1e-11)
+    np.testing.assert_allclose(asked.free, found.free, rtol=0, atol=1e-11)
 
 
 def test_company_does_not_matter() -> None:
