@@ -149,7 +149,7 @@ def answer(
     found, how_sure = ranges(truck, asked)
     stages = budget(truck, psi, grip.likely)
     edges, stiff = rigid.tip_edge(truck, psi), rigid.tip_angle(truck, psi)
-    slides = _slides(truck, psi, grip)
+    slides = slide_angles(truck, psi, grip)
     tries = _trials(truck, asked, found.free, engines, care, progress) if trial else [()] * len(psi)
     out = []
     for i, one in enumerate(asked):
@@ -187,8 +187,9 @@ def answer(
     return Answers(truck.name, truck_digest(truck), tuple(map(with_verdict, out)), versions())
 
 
-def _slides(truck: Truck, psi: Array, grip: Grip) -> Array:
-    """(H, 3) rad at low, likely and high grip: where it slides, or open differentials let go."""
+def slide_angles(truck: Truck, psi: Array, grip: Grip) -> Array:
+    """(H, 3) rad at low, likely and high grip, headings psi (H,) rad: where it slides as a whole,
+    which is the angle of friction (Coulomb), or open differentials let go."""
     if not truck.may_roll:
         return sliding.slide_range(truck, psi, grip)
     each = [tip_angles(truck, psi, mu).slide for mu in (grip.low, grip.likely, grip.high)]

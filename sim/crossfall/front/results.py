@@ -8,7 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from html import escape
+from math import isfinite
 from typing import Any, overload
+
+from crossfall.answers.figures import as_figures
 
 UNITS = {
     "n_per_mm": "N/mm",
@@ -182,14 +185,22 @@ class Results(Sequence[Result]):
             return pyarrow.table(table)
         return pandas.DataFrame(table)
 
-    def _grid(self, most: int) -> tuple[list[str], list[list[str]]]:
+    def _columns(self, most: int) -> list[tuple[str, list[str], bool]]:
+        """What is printed: heading, cells, and whether it is words; nothing that says nothing."""
         if not self._rows:
-            return [], []
+            return []
         names = self._shown or [k for k, v in self._rows[0].items() if _is_cell(v)][:MOST_COLUMNS]
         known = [{**flattened(row), **row} for row in self._rows]
-        names = [k for k in names if any(row.get(k) is not None for row in known)]
-        rows = [[cell(k, row.get(k)) for k in names] for row in known[:most]]
-        return [heading(k) for k in names], rows
+        found = []
+        for name in names:
+            values = [row.get(name) for row in known]
+            said = [v for v in values if v not in (None, "", ())]
+            if said:
+                flat = [x for v in said for x in (v if isinstance(v, tuple) else (v,))]
+                digits = decimals(name, [x for x in flat if isinstance(x, float)])
+                cells = [cell(name, v, digits) for v in values[:most]]
+                found.append((heading(name), cells, all(isinstance(v, str) for v in said)))
+        return found
 
     def _rest(self, most: int) -> str:
         left = len(self._rows) - most
@@ -199,25 +210,31 @@ class Results(Sequence[Result]):
         return self._text(MOST_ROWS)
 
     def _text(self, most: int) -> str:
-        heads, rows = self._grid(most)
-        if not heads:
+        columns = []
+        for head, cells, words in self._columns(most):
+            width = max(map(len, (head, *cells)))
+            columns.append([c.ljust(width) if words else c.rjust(width) for c in (head, *cells)])
+        if not columns:
             return "no rows"
-        widths = [max(len(r[i]) for r in [heads, *rows]) for i in range(len(heads))]
-        lines = [
-            "  ".join(f"{c:>{w}}" for c, w in zip(r, widths, strict=True)) for r in [heads, *rows]
-        ]
+        lines = ["  ".join(line).rstrip() for line in zip(*columns, strict=True)]
         return "\n".join([*lines, *(filter(None, [self._rest(most)]))])
 
     def _repr_html_(self) -> str:
         return self._html(MOST_ROWS)
 
     def _html(self, most: int) -> str:
-        heads, rows = self._grid(most)
-        head = "".join(f"<th>{escape(h)}</th>" for h in heads)
-        body = "".join(
-            "<tr>" + "".join(f"<td>{escape(c)}</td>" for c in row) + "</tr>" for row in rows
-        )
+        columns = self._columns(most)
+        sides = [" style='text-align:left'" if words else "" for _, _, words in columns]
+        head = _cells("th", sides, [h for h, _, _ in columns])
+        rows = zip(*(cells for _, cells, _ in columns), strict=True)
+        body = "".join(f"<tr>{_cells('td', sides, row)}</tr>" for row in rows)
         return f"<table><tr>{head}</tr>{body}</table>{escape(self._rest(most))}"
+
+
+def _cells(kind: str, sides: Sequence[str], texts: Sequence[str]) -> str:
+    return "".join(
+        f"<{kind}{side}>{escape(text)}</{kind}>" for side, text in zip(sides, texts, strict=True)
+    )
 
 
 def flattened(row: Mapping[str, Any]) -> dict[str, Any]:
@@ -258,24 +275,29 @@ def heading(key: str) -> str:
     return f"{words}, {UNITS[unit]}" if unit else words
 
 
-def cell(key: str, value: Any) -> str:
+def decimals(key: str, values: Sequence[float]) -> int:
+    """How many a number under that key is shown with; the same for all of a column."""
+    size = max((abs(v) for v in values if isfinite(v)), default=0.0)
+    if size < NOTHING:
+        return 1
+    if split(key)[1] == "deg":
+        return 1 if size >= 1 else 2
+    return next((d for d, least in enumerate((1000, 10, 0.1, 0.01)) if size >= least), 5)
+
+
+def cell(key: str, value: Any, digits: int | None = None) -> str:
     """A value as a table shows it under its key."""
     if isinstance(value, Mapping) and "low_95" in value:
-        low, found, high = (cell(key, value[k]) for k in ("low_95", "value", "high_95"))
+        low, found, high = (cell(key, value[k], digits) for k in ("low_95", "value", "high_95"))
         return f"{found} ({low} to {high})"
     if isinstance(value, tuple) and value:
         between = " to " if split(key)[0].endswith(("range", "ci")) else ", "
-        return between.join(cell(key, v) for v in value)
+        return between.join(cell(key, v, digits) for v in value)
     if value is None or value == ():
-        return "-"
+        return "–"
     if not isinstance(value, float):
         return str(value)
-    if split(key)[1] == "deg" or abs(value) < NOTHING:
-        return f"{value:.1f}"
-    size = abs(value)
-    if size >= 1e5 or size < 0.01:
-        return f"{value:.3g}"
-    return f"{value:.0f}" if size >= 1000 else f"{value:.1f}" if size >= 10 else f"{value:.2f}"
+    return as_figures(value, decimals(key, [value]) if digits is None else digits)
 
 
 def _is_scalar(value: Any) -> bool:

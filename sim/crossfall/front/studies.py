@@ -61,6 +61,12 @@ class Indices(Results):
         object.__setattr__(self, "found", tuple(found))
         object.__setattr__(self, "name", name)
 
+    def __repr__(self) -> str:
+        return "\n\n".join(map(repr, self)) or "no rows"
+
+    def _repr_html_(self) -> str:
+        return "".join(row._repr_html_() for row in self)
+
     def __reduce__(self) -> tuple[Any, ...]:
         return Indices, (self._rows, self._shown, self.found, self.name)
 
@@ -145,7 +151,7 @@ def sensitivity(
     rows = [
         result_of(
             {"response": s.response, **plain_json(sensitivity_record(s))},
-            ("response", "heading_deg", "answers", "axes"),
+            (*SENSITIVITY_SHOWN, *s.words, "axes"),
         )
         for s in found
     ]

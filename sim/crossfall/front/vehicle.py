@@ -42,6 +42,11 @@ GAIN_SHOWN = (
     *("name", "end", "mass_g", "deg_per_10g_side", "deg_per_10g_climb"),
     "deg_per_10g_descent",
 )
+SPREAD_SHOWN = (
+    *("heading_deg", "grip", "compliant_deg", "rail_deg", "tip_low_deg", "tip_high_deg"),
+    *("goes_low_deg", "goes_high_deg", "tips_first_share", "samples", "tip_depends_on"),
+)
+INFLUENCE_SHOWN = ("input", "first", "first_ci", "total", "total_ci")
 AXLE_SHOWN = (
     *("axle", "roll_centre_mm", "roll_steer_deg_per_deg", "anti_dive_percent"),
     *("anti_squat_percent", "wheel_rate_n_per_mm", "bump_mm", "droop_mm"),
@@ -374,8 +379,15 @@ class Vehicle:
 
         asked = asked_conditions(self.model, heading, surface, grip, hold)
         found = drawn(self.model, asked, samples=samples, seed=seed)
-        rows = [result_of(plain_json(heading_answer(h, "compliant"))) for h in found]
-        return rows[0] if is_one(heading) else Results(rows)
+        rows = [
+            result_of(
+                plain_json(heading_answer(h, "compliant")),
+                SPREAD_SHOWN,
+                {"tip_depends_on": INFLUENCE_SHOWN},
+            )
+            for h in found
+        ]
+        return rows[0] if is_one(heading) else Results(rows, SPREAD_SHOWN[:-1])
 
 
 def load(name_or_path: str | PathLike[str]) -> Vehicle:

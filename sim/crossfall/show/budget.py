@@ -10,6 +10,7 @@ from matplotlib.figure import Figure
 from matplotlib.patches import Polygon, Rectangle
 
 from crossfall.answers.answer import Answers, TipAnswer
+from crossfall.answers.figures import signed_figures
 from crossfall.show.paper import haloed
 from crossfall.show.polar import ground_words
 from crossfall.show.style import BODY, HEADING, LIGHT, SMALL, paper_page, styled, text_size, title
@@ -72,7 +73,7 @@ def _ruler(axes: Axes, zero: float, k: float, span: tuple[float, float], height:
     for i in range(int(first), int(np.floor(spans[1] / step)) + 1):
         x = zero + k * np.radians(i * step)
         axes.plot([x, x], [bottom, top], color=LIGHT.grid, lw=0.5, zorder=0)
-        text = "rigid" if i == 0 else f"{i * step:+g}°".replace("-", "−")
+        text = "rigid" if i == 0 else f"{signed_figures(i * step, 1 if step < 1 else 0)}°"
         axes.text(x, top + 1.0, text, size=SMALL, ha="center", color=LIGHT.soft)
     axes.plot([zero, zero], [bottom, top], color=LIGHT.rigid, lw=1.0, ls=(0, (5, 2)), zorder=1)
 
@@ -91,7 +92,7 @@ def _flight(axes: Axes, answer: TipAnswer, zero: float, k: float, top: float) ->
         if i + 2 < len(landings):
             axes.plot([end, end], [y, y - drop], color=LIGHT.ink, lw=0.6, zorder=2)
         gain = np.degrees(answer.budget.steps[i][1])
-        text = f"{round(gain, 2) + 0.0:+.2f}".replace("-", "−")
+        text = signed_figures(gain, 2)
         x = max(start, end) + 1.2
         haloed(axes, x, y + drop / 2, text, size=SMALL, ha="left")
     if len(ends := zero + k * _ends(answer)) == 2:

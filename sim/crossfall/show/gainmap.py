@@ -12,6 +12,7 @@ from matplotlib.colors import LinearSegmentedColormap, to_rgb
 from matplotlib.figure import Figure
 from matplotlib.patches import Rectangle
 
+from crossfall.answers.figures import signed_figures
 from crossfall.show.drawings import Extent, extent
 from crossfall.show.paper import Z_LINE, Placement, centre_mark, draw_ground, paint
 from crossfall.show.silhouette import REAR, SIDE, View, solids
@@ -163,6 +164,7 @@ def _bar(axes: Axes, step: float, most: float) -> None:
     width, y = 9.0, 8.0
     x = EDGE + text_size("hurts", BODY)[0] + 2
     axes.text(EDGE, y, "hurts", size=BODY, va="center")
+    places = max(0, -int(np.floor(np.log10(step) + 1e-9)))
     for i in range(-count, count):
         colour = GAINS(0.5 + (i + 0.5) * step / (2 * most))
         hatch = "////" if i < 0 else None
@@ -170,7 +172,7 @@ def _bar(axes: Axes, step: float, most: float) -> None:
             Rectangle((x, y - 1.7), width, 3.4, fc=colour, ec=LIGHT.faint, lw=0.3, hatch=hatch)
         )
         if i > -count:
-            text = f"{i * step:+g}".replace("-", "−") if i else "0"
+            text = signed_figures(i * step, places) if i else "0"
             axes.text(x, y - 2.4, text, size=SMALL, ha="center", va="top", color=LIGHT.soft)
         x += width
     axes.text(x + 2, y, "helps, degrees per 10 g", size=BODY, va="center")

@@ -59,6 +59,8 @@ ABOUT: dict[str, tuple[str, str]] = {
     "compliant_deg": ("tips on springs and tyres; none where it slides first", STATICS),
     "rail_deg": ("tips against a rail, where it slides first or that was asked", STATICS),
     "slide_deg": ("slides away as a whole", SLIDE),
+    "slide_range_low_deg": ("slide_deg at the surface's least grip", SLIDE),
+    "slide_range_high_deg": ("slide_deg at the surface's greatest grip", SLIDE),
     "goes_at_deg": ("tips or slides, whichever comes first", STATICS),
     "first": ("what comes first", STATICS),
     "first_lift_deg": ("the first tyre leaves the table", STATICS),

@@ -31,10 +31,16 @@ _WORKED_OUT = tuple("=+-@\t\r")
 _Row = dict[str, Any]
 
 
-def export(store: Path, target: Path, responses: Mapping[str, str] = NONE) -> int:
+def export(
+    store: Path,
+    target: Path,
+    responses: Mapping[str, str] = NONE,
+    fixed: Mapping[str, Any] = NONE,
+) -> int:
     """Write the latest batch's table to `target`, .parquet or .csv; returns its lines.
 
-    responses: columns more, name -> expression; see `responses`.
+    responses: columns more, name -> expression; see `responses`. fixed: columns of one value, what
+    the scenario holds fast.
 
     Trials not yet done are not in it; failed ones are, with their cause. ValueError for another
     ending, InputError where `store` is none, OSError where the target cannot be written.
@@ -44,9 +50,9 @@ def export(store: Path, target: Path, responses: Mapping[str, str] = NONE) -> in
     with reading(store) as db:
         db.execute("BEGIN")  # both passes see the same trials, whatever a run adds meanwhile
         batch, scenario, _, _ = latest_batch(db, store)
-        columns = _columns(_rows(db, store, batch, scenario, responses))
+        columns = _columns(_rows(db, store, batch, scenario, responses, fixed), responses)
         with in_one_step(target) as part:
-            lines = _rows(db, store, batch, scenario, responses)
+            lines = _rows(db, store, batch, scenario, responses, fixed)
             if target.suffix == ".csv":
                 return _write_csv(part, columns, lines)
             return _write_parquet(part, columns, lines, responses)
@@ -121,7 +127,12 @@ def how_written(schema: Any) -> dict[str, Any]:
 
 
 def _rows(
-    db: sqlite3.Connection, store: Path, batch: str, scenario: str, responses: Mapping[str, str]
+    db: sqlite3.Connection,
+    store: Path,
+    batch: str,
+    scenario: str,
+    responses: Mapping[str, str],
+    fixed: Mapping[str, Any],
 ) -> Iterator[_Row]:
     for record in stored_records(db, batch):
         head = (
@@ -141,11 +152,13 @@ def _rows(
         except (ValueError, TypeError, AttributeError) as error:
             raise damaged(store, f"trial {record.place} is not what was written") from error
         for line, row in zip(plain, found, strict=True):
+            line |= {k: v for k, v in fixed.items() if k not in line}
             yield {**(with_responses(line, responses) if row else line), FAILURE: cause}
 
 
-def _columns(lines: Iterator[_Row]) -> dict[str, type]:
-    """Name -> the narrowest type that holds every value; in order of appearance, cause last."""
+def _columns(lines: Iterator[_Row], responses: Mapping[str, str]) -> dict[str, type]:
+    """Name -> the narrowest type that holds every value, of numbers where a column without any
+    value has a unit; in order of appearance, cause last."""
     types: dict[str, type] = dict.fromkeys(LEADING, str)
     types |= {"place": int, "seed": int}
     for line in lines:
@@ -154,7 +167,9 @@ def _columns(lines: Iterator[_Row]) -> dict[str, type]:
                 continue
             kind = types.setdefault(name, type(None))
             types[name] = _wider(kind, type(value))
-    types = {name: str if kind is type(None) else kind for name, kind in types.items()}
+    for name, kind in types.items():
+        if kind is type(None):
+            types[name] = str if describe_column(name, responses).unit == "1" else float
     return {**types, FAILURE: str}
 
 

@@ -97,6 +97,7 @@ def tilt_rows(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
         **about(truck),
         **static,
         "tip_deg": tip,
+        "trial": asked["trial"],
         "trial_outcome": trial.outcome,
         "trial_deg": tip,
         "trial_ci_low_deg": _degrees(trial.tip_ci[0]),
@@ -143,6 +144,7 @@ def _statics(common: Mapping[str, Any], payload: _Row) -> _Row:
     row: _Row = {
         "tip_deg": math.degrees(free),
         "over": rigid.EDGES[int(rigid.tip_edge(truck, heading)[0])],
+        "surface": one.grip.surface,
         "grip": one.grip.likely,
         "hold": one.hold,
         "rigid_deg": math.degrees(float(rigid.tip_angle(truck, heading)[0])),
@@ -160,7 +162,9 @@ def _statics(common: Mapping[str, Any], payload: _Row) -> _Row:
 
 
 def _range(truck: Truck, one: Conditions, slides: bool) -> _Row:
-    """The 95 % ranges, flat, and how likely a tip comes first."""
+    """The 95 % ranges, flat, the slide at the surface's least and greatest grip, and how likely a
+    tip comes first."""
+    from crossfall.answers.answer import slide_angles
     from crossfall.answers.ranges import ranges
 
     (found,) = ranges(truck, [one])[1]
@@ -172,6 +176,9 @@ def _range(truck: Truck, one: Conditions, slides: bool) -> _Row:
     ):
         low, high = (math.nan, math.nan) if ends is None else ends
         row[f"{name}_range_low_deg"], row[f"{name}_range_high_deg"] = _degrees(low), _degrees(high)
+    if not one.rail:
+        low, _, high = slide_angles(truck, np.array([one.heading]), one.grip)[0]
+        row["slide_range_low_deg"], row["slide_range_high_deg"] = _degrees(low), _degrees(high)
     chance = 1.0 if one.rail else found.tips_first
     return row | {"outcome": sliding.outcome(chance), "tips_first_share": chance}
 
@@ -189,7 +196,8 @@ def convergence_rows_of(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     one = conditions_of(truck, common, payload)
     engines = [asked["engine"]] if asked["engine"] else installed_engines()
     rows = convergence_rows(trial_convergence(truck, one, engines, asked["trial"]))
-    shared = {**about(truck), "grip": one.grip.likely, "hold": one.hold}
+    shared = {**about(truck), "surface": one.grip.surface, "grip": one.grip.likely}
+    shared |= {"hold": one.hold, "trial": asked["trial"]}
     return [
         {
             **shared,

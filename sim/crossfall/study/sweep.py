@@ -212,7 +212,8 @@ def write_tables(scenario: Scenario, folder: Path) -> tuple[tuple[Path, ...], in
     store = folder / STORE
     files = (folder / PARQUET, folder / CSV)[: 2 if scenario.total <= MOST_CSV else 1]
     if scenario.spec.method != "closed form":
-        return files, max(export(store, file, scenario.spec.responses) for file in files)
+        own, fixed = scenario.spec.responses, scenario.spec.fixed
+        return files, max(export(store, file, own, fixed) for file in files)
     batch = batch_of_blocks(scenario)
     head = {
         "scenario": scenario.spec.name,

@@ -37,6 +37,10 @@ class Record:
     def __len__(self) -> int:
         return len(self.time)
 
+    def __repr__(self) -> str:
+        lasts = float(self.time[-1] - self.time[0]) if len(self) else 0.0
+        return f"Record, {len(self)} samples over {lasts:.1f} s"
+
     def only(self, which: Array) -> Record:
         """Some of the samples: (n,) whether each is wanted."""
         wanted = np.asarray(which, dtype=bool)

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
+from crossfall.answers.figures import signed_figures
 from crossfall.truck.model import Array
 from crossfall.tuning.corners import WORTH_SAYING, Corner
 from crossfall.tuning.directions import DIRECTIONS, NUMERICAL, SURE
@@ -82,4 +83,4 @@ def _listed(them: Sequence[str], most: int = 2) -> str:
 
 def _degrees(angle: float | Array) -> str:
     """Signed, two decimals."""
-    return f"{np.degrees(angle):+.2f}°".replace("-", "\N{MINUS SIGN}")
+    return f"{signed_figures(float(np.degrees(angle)), 2)}°"

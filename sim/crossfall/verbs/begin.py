@@ -9,6 +9,7 @@ from typing import Any
 
 import click
 
+from crossfall.answers.figures import signed_figures
 from crossfall.measurement.readings import FURTHER, QUESTIONS
 from crossfall.verbs.common import console, emit, json_option, warn
 
@@ -132,9 +133,10 @@ def _show(record: dict[str, Any], path: Path) -> None:
     x, y, z = record["cg_mm"]
     out.print(f"Wrote [bold]{escape(str(path))}[/bold] and {escape(record['readings_file'])}.")
     off = record["cg_pm_mm"]
+    ahead, left = signed_figures(x, 1), signed_figures(y, 1)
     out.print(
-        f"{record['mass_g']:.0f} ± {record['mass_pm_g']:.0f} g; CG {x:+.1f} ± {off[0]:.1f} mm "
-        f"ahead of mid-wheelbase, {y:+.1f} ± {off[1]:.1f} to the left, {z:.1f} ± {off[2]:.1f} up "
+        f"{record['mass_g']:.0f} ± {record['mass_pm_g']:.0f} g; CG {ahead} ± {off[0]:.1f} mm "
+        f"ahead of mid-wheelbase, {left} ± {off[1]:.1f} to the left, {z:.1f} ± {off[2]:.1f} up "
         "(95 %)."
     )
     table = Table(box=None, title="Tips at, degrees, 95 % range", title_justify="left")

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
+from crossfall.answers.figures import signed_figures
 from crossfall.verbs.common import (
     Number,
     console,
@@ -257,7 +258,7 @@ def _show(loaded: Loaded, file: str, found: BoardResult, fitted: BoardFit | None
             what + (", locked" if v.reading.locked else ""),
             f"{degrees(v.measured):.1f}°",
             f"{degrees(v.predicted):.1f}°",
-            f"{gap:+.1f}°".replace("-", "−"),
+            f"{signed_figures(gap, 1)}°",
             f"± {allowed:.1f}°",
             "agrees" if v.agrees else "does not agree",
         )

@@ -150,16 +150,3 @@ def say_how_it_stands(spec: TruckSpec) -> None:
 
     for said in how_it_stands(spec):
         console().print(f"It stands {said}.", style="dim", markup=False)
-
-
-def as_figures(value: float, decimals: int) -> str:
-    """A number for a table: a true minus, no zero below zero, and a dash for what is none."""
-    if not math.isfinite(value):
-        return "–"
-    return f"{round(value, decimals) + 0.0:.{decimals}f}".replace("-", "−")
-
-
-def signed_figures(value: float, decimals: int) -> str:
-    """`as_figures` with its sign, a plus for nothing too."""
-    text = as_figures(value, decimals)
-    return text if text[0] in "−–" else f"+{text}"

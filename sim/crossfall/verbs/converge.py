@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 import click
 
+from crossfall.answers.figures import as_figures, signed_figures
 from crossfall.verbs.common import (
     Number,
     console,
@@ -131,15 +132,13 @@ def _show(truck: Truck, how: str, found: tuple[LevelSeries, ...]) -> None:
                 series.engine,
                 series.varied,
                 "as usual" if level.finer == 1 else f"{level.finer} times",
-                *("–" if isnan(a) else f"{degrees(a):.3f}°".replace("-", "−") for a in angles),
+                *("–" if isnan(a) else f"{as_figures(degrees(a), 3)}°" for a in angles),
                 "" if isnan(order) else f"{order:.1f}",
             )
     out.print(table)
     two = engines_apart(found)
     if two is not None and not isnan(two.apart):
-        apart, low, high = (
-            f"{degrees(v):+.3f}".replace("-", "−") for v in (two.apart, two.low, two.high)
-        )
+        apart, low, high = (signed_figures(degrees(v), 3) for v in (two.apart, two.low, two.high))
         out.print(
             f"{two.engines[1]} lies {apart}° from {two.engines[0]} ({low}° to {high}°, 95 %)."
         )

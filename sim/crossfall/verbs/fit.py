@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
+from crossfall.answers.figures import signed_figures
 from crossfall.verbs.common import console, emit, json_option, truck_argument
 from crossfall.verbs.whatif import (
     by_direction,
@@ -176,9 +177,11 @@ def _show(record: dict[str, Any], truck: str) -> None:
     for one in record["changes"]:
         out.print(f"  {escape(one['words'])}, {one['price']:g}")
     money = f"{record['price']:g} {record['currency']}".rstrip()
-    out.print(f"{money}, {record['added_mass_g']:+.0f} g; on {escape(record['surface'])}:")
+    added = signed_figures(record["added_mass_g"], 0)
+    out.print(f"{money}, {added} g; on {escape(record['surface'])}:")
     names = {"worst": "weakest heading"}
     for name, after in record["angle_deg"].items():
         was = record["before_deg"][name]
-        out.print(f"  {names.get(name, name)} {was:.1f}° -> {after:.1f}° ({after - was:+.1f})")
+        gained = signed_figures(after - was, 1)
+        out.print(f"  {names.get(name, name)} {was:.1f}° -> {after:.1f}° ({gained})")
     out.print(f"crossfall sheet {escape(record['file'])} --before {escape(truck)}")

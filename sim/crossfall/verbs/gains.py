@@ -8,12 +8,12 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
+from crossfall.answers.figures import signed_figures
 from crossfall.verbs.common import (
     console,
     emit,
     json_option,
     load_and_warn,
-    signed_figures,
     truck_argument,
 )
 from crossfall.verbs.whatif import (

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
+from crossfall.answers.figures import signed_figures
 from crossfall.verbs.common import Number, console, emit, json_option, truck_argument
 from crossfall.verbs.whatif import (
     changes_option,
@@ -342,7 +343,7 @@ def _best(loaded: Loaded, catalogue: Catalogue, best: Choice, found: BuildPlan) 
     gain, slide = degrees(best.value - found.now.value), degrees(atan(found.grip.likely))
     out.print(
         f"best set: [bold]{_stands(found, best)}[/bold], "
-        f"{gain:+.1f}°, for {best.price:g} {money}".rstrip()
+        f"{signed_figures(gain, 1)}°, for {best.price:g} {money}".rstrip()
     )
     for i, n in best.picks:
         change = catalogue.changes[i]

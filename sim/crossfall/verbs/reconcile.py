@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
+from crossfall.answers.figures import signed_figures
 from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
 
 if TYPE_CHECKING:
@@ -152,7 +153,9 @@ def _show(name: str, found: Reconciled) -> None:
         table.add_row(words, *(f"{v * 1e3:.1f}" for v in values))
     out.print(table)
     for one in found.left_out:
-        off = f"{one.off * 1e3:+.0f} g" if one.kind == "scale" else f"{degrees(one.off):+.1f}°"
+        off = f"{signed_figures(degrees(one.off), 1)}°"
+        if one.kind == "scale":
+            off = f"{signed_figures(one.off * 1e3, 0)} g"
         where = f", line {one.line}" if one.line else ""
         out.print(
             f"Cannot be believed and was left out: {one.kind}, {escape(one.label)}{where}: "
@@ -179,10 +182,10 @@ def _show_moves(found: Reconciled) -> None:
     for head in ("was, g", "by, g", "sd", "forward, left, up, mm", "sd"):
         table.add_column(head, justify="right")
     for m in moved[:_SHOWN]:
-        place = ", ".join(f"{v * 1e3 + 0.0:+.1f}" for v in m.place_by)
-        sds = ", ".join(f"{v + 0.0:+.1f}" for v in m.place_sds)
-        cells = (f"{m.old_mass * 1e3:.1f}", f"{m.mass_by * 1e3:+.1f}", f"{m.mass_sds:+.1f}")
-        table.add_row(escape(m.name), *(c.replace("-", "−") for c in (*cells, place, sds)))
+        place = ", ".join(signed_figures(v * 1e3, 1) for v in m.place_by)
+        sds = ", ".join(signed_figures(v, 1) for v in m.place_sds)
+        grams = (signed_figures(v, 1) for v in (m.mass_by * 1e3, m.mass_sds))
+        table.add_row(escape(m.name), f"{m.old_mass * 1e3:.1f}", *grams, place, sds)
     console().print(table)
     if len(moved) > _SHOWN:
         console().print(f"and {len(moved) - _SHOWN} more by less; --json has them all")

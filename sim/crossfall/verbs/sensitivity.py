@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
+from crossfall.answers.figures import as_figures
 from crossfall.verbs.common import console, emit, json_option
 from crossfall.verbs.tilt import ProgressLine
 
@@ -150,7 +151,7 @@ def _show(name: str, s: Sensitivity) -> None:
         numbers = (a.first, a.first_pm, a.total, a.total_pm)
         if s.how == "morris":
             numbers = (a.mu_star, a.mu_star_pm, a.effect, a.sigma)
-        table.add_row(escape(a.key), *(f"{v:.2f}".replace("-", "−") for v in numbers))
+        table.add_row(escape(a.key), *(as_figures(v, 2) for v in numbers))
     out.print(table)
     lost = f", {s.lost} without one count as the mean" if s.lost else ""
     mean, sd = (f"{s.mean:.1f}°", f"{s.sd:.2f}°") if _unit(s) else (f"{s.mean:.3g}", f"{s.sd:.2g}")

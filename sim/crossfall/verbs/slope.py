@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
+from crossfall.answers.figures import as_figures
 from crossfall.verbs.common import (
     F,
     Number,
@@ -360,7 +361,7 @@ def show_trial(truck: Truck, trial: SlopeTrial | RampTrial) -> None:
         least = f"{grams(trial.least_load):.0f} g, {_WHEELS[trial.least_wheel]}"
         table.add_row("least load on a wheel", least)
     table.add_row("standing there it tips at", f"{degrees(stands.tip):.1f}°")
-    table.add_row("in reserve", f"{degrees(stands.reserve):.1f}°".replace("-", "−"))
+    table.add_row("in reserve", f"{as_figures(degrees(stands.reserve), 1)}°")
     console().print(table)
 
 

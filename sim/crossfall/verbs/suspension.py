@@ -8,13 +8,12 @@ from typing import TYPE_CHECKING
 
 import click
 
+from crossfall.answers.figures import as_figures, signed_figures
 from crossfall.verbs.common import (
-    as_figures,
     console,
     emit,
     json_option,
     load_and_warn,
-    signed_figures,
     truck_argument,
 )
 

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
+from crossfall.answers.figures import signed_figures
 from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
 
 if TYPE_CHECKING:
@@ -192,8 +193,8 @@ def _parts(w: WeighIn, parts: int) -> Table:
             escape(i.name),
             f"{i.mass * 1e3:.0f}",
             f"{i.height * 1e3:.0f}",
-            f"{i.pull * 1e3:+.1f}",
-            f"{i.without * 1e3:+.1f}",
+            signed_figures(i.pull * 1e3, 1),
+            signed_figures(i.without * 1e3, 1),
         )
     return table
 

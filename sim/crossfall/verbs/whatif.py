@@ -9,13 +9,13 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
+from crossfall.answers.figures import signed_figures
 from crossfall.verbs.common import (
     console,
     emit,
     json_option,
     load_and_warn,
     say_how_it_stands,
-    signed_figures,
     standing_options,
     stood,
     truck_argument,
@@ -242,7 +242,7 @@ def side_words(side: Effects, most: int = 9) -> str:
         value = getattr(side, field) * factor
         if isfinite(value) and round(abs(value), decimals) > 0 and field != "sprung":
             name, _, unit = words.partition(", ")
-            found.append(f"{name} {value:+.{decimals}f} {unit}".replace("-", "−"))
+            found.append(f"{name} {signed_figures(value, decimals)} {unit}")
     return ", ".join(found[:most]) if found else "nothing else"
 
 

@@ -17,6 +17,7 @@ from click.testing import CliRunner
 import crossfall
 from crossfall import cli
 from crossfall.front.reference import public_names
+from crossfall.front.results import Result, Results
 
 MODULES = (
     "crossfall",
@@ -191,7 +192,43 @@ def test_results_print_as_tables_with_units(bramble):
     assert len(lines) == 5
     assert "compliant range, °" in lines[0]
     assert "mass, g" in repr(bramble.weigh())
-    assert "<td>slides</td>" in bramble.tip()._repr_html_()
+    assert ">slides</td>" in bramble.tip()._repr_html_()
+
+
+def test_printed_numbers_have_a_true_minus_and_a_column_one_precision():
+    rows = Results(
+        [
+            Result({"change": "long", "price": 0.0, "climb_deg": -0.04, "side_deg": -1.25}),
+            Result({"change": "light body", "price": 34.0, "climb_deg": None, "side_deg": 0.5}),
+            Result({"change": "", "price": 4.0, "climb_deg": 1.1, "side_deg": 2.0}),
+        ]
+    )
+    assert repr(rows).splitlines() == [
+        "change      price  climb, °  side, °",
+        "long          0.0       0.0     −1.2",
+        "light body   34.0         –      0.5",
+        "              4.0       1.1      2.0",
+    ]
+
+
+def test_a_column_that_says_nothing_is_not_printed():
+    rows = Results([Result({"part": "shock", "why_not": "", "moved_mm": None, "side_deg": 1.0})])
+    assert repr(rows).splitlines()[0].split() == ["part", "side,", "°"]
+
+
+def test_a_trial_s_record_prints_in_a_line(bramble):
+    record = bramble.trial(90, grip=0.9).record
+    assert repr(record) == (
+        f"Record, {len(record)} samples over {record.time[-1] - record.time[0]:.1f} s"
+    )
+
+
+def test_what_matters_prints_which_axis_does(bramble):
+    axes = {"both.track_mm": (160, 200), "chassis.raise_mm": (-10, 10)}
+    found = crossfall.sensitivity(bramble, axes, heading=[0, 90], method="closed form", samples=16)
+    for said in (repr(found), found._repr_html_()):
+        assert said.count("both.track_mm") == said.count("chassis.raise_mm") == 2
+        assert said.index("heading") < said.index("both.track_mm")
 
 
 def test_results_turn_into_data_frames_with_and_without_pandas(bramble, monkeypatch):
@@ -286,6 +323,8 @@ def test_doubt_by_input(bramble):
     found = bramble.spread(90, surface="rock", samples=16)
     assert found.tip.low_deg < bramble.tip(90).compliant_deg < found.tip.high_deg
     assert found.tip_depends_on[0].input
+    assert found.tip_depends_on[0].input in repr(found)
+    assert f"tip low, °        {found.tip.low_deg:.1f}" in repr(found)
 
 
 def test_the_readme_s_lines_of_python_run(tmp_path, monkeypatch):

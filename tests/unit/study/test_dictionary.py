@@ -53,6 +53,26 @@ def _bare(name: str) -> str:
     return name.replace("_", " ")
 
 
+def test_a_table_says_what_was_held_fast_and_on_which_ground(tmp_path):
+    fixed = {"both.suspension.droop_mm": 10.0}
+    asked = scenario_of(load_truck("bramble"), {**DATA, "method": "compliant", "fixed": fixed})
+    (row,) = pyarrow.parquet.read_table(run_scenario(asked, tmp_path / "a").files[0]).to_pylist()
+    assert row["both.suspension.droop_mm"] == 10.0
+    assert row["surface"] == "rock"
+    drives = scenario_of(load_truck("bramble"), {**DATA, "method": "slope trial", **DRIVES})
+    (row,) = pyarrow.parquet.read_table(run_scenario(drives, tmp_path / "b").files[0]).to_pylist()
+    assert (row["slope_deg"], row["speed_mm_per_s"]) == (10.0, 400.0)
+
+
+def test_an_angle_that_no_line_has_is_a_column_of_numbers_still(tmp_path):
+    asked = scenario_of(load_truck("bramble"), {**DATA, "method": "compliant"})
+    table = pyarrow.parquet.read_table(run_scenario(asked, tmp_path).files[0])
+    empty = [c for c in table.column_names if table[c].null_count == len(table)]
+    assert {"rail_deg", "first_snap_deg"} <= set(empty)
+    for name in set(empty) - {"cause"}:
+        assert pyarrow.types.is_floating(table.schema.field(name).type), name
+
+
 def test_intervals_are_told_by_what_they_are_of():
     assert describe_column("trial_ci_low_deg").title == "95 % interval of trial_deg, lower end"
     assert describe_column("goes_at_range_high_deg").title == "95 % range of goes_at_deg, upper end"

@@ -84,6 +84,8 @@ def test_ranges_come_where_they_are_asked_for(tmp_path: Path) -> None:
             assert ends == pytest.approx(said[f"{key}_range_deg"] or [None, None], abs=1e-6)
         assert row["outcome"] == said["outcome"]
         assert row["tips_first_share"] == pytest.approx(said["tips_first_share"], abs=1e-3)
+        slides = [row[f"slide_range_{end}_deg"] for end in ("low", "high")]
+        assert slides == pytest.approx([said["slide_deg"][end] for end in ("low", "high")])
     assert climb["compliant_range_low_deg"] is None
     assert side["rail_range_low_deg"] is None
 

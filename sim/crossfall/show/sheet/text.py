@@ -8,6 +8,7 @@ from typing import Literal
 import numpy as np
 
 from crossfall.answers.answer import TipAnswer
+from crossfall.answers.figures import signed_figures
 from crossfall.show.style import BODY, SMALL, text_size
 
 ROW, TIGHT, PAD = 4.0, 3.7, 1.2  # mm, of a line of a table, and kept free beside its cells
@@ -81,13 +82,7 @@ def money(value: float) -> str:
 
 def signed(value: float, decimals: int) -> str:
     """With its sign, and no minus before a zero; nothing for what is not known."""
-    if not np.isfinite(value):
-        return ""
-    return f"{round(value, decimals) + 0.0:+.{decimals}f}".replace("-", "−")
-
-
-def decimal_text(value: float, decimals: int) -> str:
-    return f"{round(value, decimals) + 0.0:.{decimals}f}".replace("-", "−")
+    return signed_figures(value, decimals) if np.isfinite(value) else ""
 
 
 def shortened(text: str, width: float, size: float = BODY, weight: str = "normal") -> str:

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.answers.answer import TipAnswer
+from crossfall.answers.figures import as_figures
 from crossfall.show.sheet.changes import Difference, Differences
 from crossfall.show.sheet.facts import BOARD, Bought, Build, Facts
 from crossfall.show.sheet.text import (
@@ -19,7 +20,6 @@ from crossfall.show.sheet.text import (
     TIGHT,
     Column,
     TextTable,
-    decimal_text,
     degree_text,
     gain,
     money,
@@ -200,14 +200,14 @@ def _weights(facts: Facts) -> TextTable:
     for i, (what, value, sd, decimals) in enumerate(now):
         if not np.isfinite(value):
             continue
-        sure = f"± {decimal_text(COVERAGE * sd, decimals)}" if np.isfinite(sd) else ""
+        sure = f"± {as_figures(COVERAGE * sd, decimals)}" if np.isfinite(sd) else ""
         if old is None:
-            rows.append((what, decimal_text(value, decimals), sure))
+            rows.append((what, as_figures(value, decimals), sure))
         else:
             was = old[i][1]
-            known = decimal_text(was, decimals) if np.isfinite(was) else "–"
+            known = as_figures(was, decimals) if np.isfinite(was) else "–"
             change = gain(value, was, decimals)
-            rows.append((what, known, decimal_text(value, decimals), sure, change))
+            rows.append((what, known, as_figures(value, decimals), sure, change))
     heads = [Column("", 41.0, "left"), Column("", 22.0, bold=True), Column("95 %", 18.0)]
     if old is not None:
         heads = [
