@@ -78,6 +78,19 @@ def test_a_variation_is_held_as_its_original_is(
     np.testing.assert_allclose(asked.free, found.free, rtol=0, atol=1e-11)
 
 
+@pytest.mark.parametrize("guess", [0.0, 9.0])
+def test_a_variation_that_changes_nothing_has_its_originals_very_number(
+    guess: float, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Or inputs without any effect would be named among the causes of a range."""
+    monkeypatch.setattr(tips, "SLIDES", guess)
+    psi = np.radians(np.arange(0.0, 360.0, 40.0))
+    same = [make_truck() for _ in range(4)]
+    found = tip_pairs([t for t in same for _ in psi], np.tile(psi, 4), 0.8, originals=len(psi))
+    for others in found.free.reshape(4, -1)[1:]:
+        np.testing.assert_array_equal(others, found.free[: len(psi)])
+
+
 def test_company_does_not_matter() -> None:
     """One number: alone, among headings, among trucks."""
     trucks = [make_truck(), make_truck(tyre_stiffness=3000.0), make_truck(contact_half_width=0.01)]
