@@ -136,13 +136,14 @@ def _varied(
     own = slice(0, originals)
     rigidly = [rigid.tip_angle(trucks[k], psi[i : i + 1])[0] for i, k in enumerate(who[own])]
     likely = np.array(rigidly) > SLIDES * np.arctan(mu[own])
-    asked = ~np.tile(likely, len(psi) // originals) | braked
+    likely = np.tile(likely, len(psi) // originals)
+    asked = ~likely | braked
     asked[own] = True
     found = compliant.tips_at(trucks, who[asked], psi[asked], mu[asked])
     found = compliant.scattered(found, asked)
     against = np.tile(_slides(found, mu)[1][own], len(psi) // originals)
-    late = ~asked & ~against
-    if late.any():
+    late = likely & ~against
+    if late.any():  # with their originals: what changes nothing must not differ by its company
         more = compliant.tips_at(trucks, who[late], psi[late], mu[late])
         found = compliant.replaced(found, late, more)
     slide, slides = _slides(found, mu)

@@ -7,6 +7,7 @@ import pytest
 
 from crossfall.answers import tips
 from crossfall.answers.conditions import ASSUMED, case_name, choose_grip, conditions, one_grip
+from crossfall.answers.ranges import ranges
 from crossfall.answers.tips import tip_angles, tip_pairs, valleys, weakest
 from crossfall.statics import compliant
 from crossfall.truck.build import load_truck
@@ -76,6 +77,14 @@ def test_a_variation_is_held_as_its_original_is(
     )
     np.testing.assert_allclose(asked.tip[4:], alone.tip, rtol=0, atol=1e-11)
     np.testing.assert_allclose(asked.free, found.free, rtol=0, atol=1e-11)
+
+
+def test_inputs_without_effect_are_no_causes_where_a_truck_was_thought_to_slide_first() -> None:
+    """There a variation waits, and must be asked beside its original: another stack may differ in
+    the last digit. Bramble tips at 40 degrees by a hair."""
+    truck = load_truck("bramble").truck
+    made = ranges(truck, conditions(truck, np.radians([40.0, 90.0, 105.0])))[1]
+    assert all(sd > 1e-12 for one in made for _, sd in one.causes)
 
 
 def test_company_does_not_matter() -> None:
