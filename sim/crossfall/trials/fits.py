@@ -49,56 +49,36 @@ def tangent_at(load: Array, c0: float, c1: float, c2: float = 0.0) -> Array:
     return c0 + c1 * load + c2 * load**2
 
 
+def load_at(tangent: Array, critical: float, slope: float, bend: float = 0.0) -> Array:
+    """The same as load from tan(theta): slope (u_c - u) + bend (u_c - u)^2, gone at u_c."""
+    gap = critical - tangent
+    return slope * gap + bend * gap**2
+
+
 def fit_tangent(approach: Approach, curved: bool = False) -> FittedValue:
     """Angle (rad) at which the load is gone, straight or curved, with its statistical interval.
 
-    Fits load as a polynomial of tan(theta), since the table's angle is known and the load is what
-    scatters, and takes its root next to that of the straight line; coefficients are those of the
-    straight `tangent_at`. What the root's scatter is follows from that of the polynomial's
-    coefficients, to the first order. Raises RuntimeError where a curved load never runs out.
+    Fits `load_at`, since the table's angle is known and the load is what scatters; coefficients
+    are those of the straight `tangent_at`. Raises RuntimeError where it does not converge, as
+    scipy.optimize.curve_fit does.
     """
+    from scipy.optimize import curve_fit
+    from scipy.stats import t as student
+
     load, tangent = approach.load / np.cos(approach.theta), np.tan(approach.theta)
-    middle = tangent.mean()
-    slope, start = np.polyfit(tangent - middle, load, 1)
-    at = -start / (slope or 1e-9)
-    powers = np.vander(tangent - middle, 3 if curved else 2)
-    fitted = np.linalg.lstsq(powers, load)[0]
-    if curved:
-        roots = np.roots(fitted)
-        if not len(roots) or np.iscomplexobj(roots):
-            raise RuntimeError("a load that never runs out")
-        at = roots[np.abs(roots - at).argmin()]
-    falls = -float(np.polyval(np.polyder(fitted), at)) or 1e-9
-    residual = load - powers @ fitted
-    freedom = len(load) - powers.shape[1]
-    by = np.linalg.lstsq(powers.T, np.vander([at], powers.shape[1])[0])[0]
-    scatter = math.sqrt(float(residual @ residual) / freedom) / abs(falls)
-    critical = float(middle + at)
-    per_tangent = 1.0 / (1.0 + critical**2)
-    half = student(freedom) * scatter * math.sqrt(by @ by) * per_tangent
-    angle, straight = math.atan(critical), (critical, -1.0 / falls)
-    scatter *= per_tangent
+    slope, start = np.polyfit(tangent, load, 1)
+    if slope == 0.0:
+        slope = -1e-9
+    guess = (-start / slope, -slope, 0.0)[: 3 if curved else 2]
+    best, covariance = curve_fit(load_at, tangent, load, p0=guess)
+    residual = load - load_at(tangent, *best)
+    freedom = len(load) - len(guess)
+    per_tangent = 1.0 / (1.0 + best[0] ** 2)
+    half = float(student.ppf(0.975, freedom) * np.sqrt(covariance[0, 0]) * per_tangent)
+    scatter = float(np.sqrt(np.sum(residual**2) / freedom) / abs(best[1]) * per_tangent)
+    angle = math.atan(best[0])
+    straight = (float(best[0]), float(-1.0 / best[1]))
     return FittedValue(angle, angle - half, angle + half, straight, len(load), scatter)
-
-
-def student(freedom: int) -> float:
-    """What Student's t of so many degrees of freedom is within, either way, in 95 % of cases.
-
-    By halving the angle atan(t / sqrt(freedom)) in the sums of Abramowitz and Stegun, Handbook of
-    Mathematical Functions (1964), 26.7.3 and 26.7.4; scipy takes longer to load than a fit.
-    """
-    low, high, odd = 0.0, math.pi / 2, freedom % 2
-    for _ in range(60):
-        angle = (low + high) / 2
-        cos = math.cos(angle)
-        term, total = cos if odd else 1.0, 0.0
-        for j in range(odd, freedom - 1, 2):
-            total += term
-            term *= (j + 1) / (j + 2) * cos * cos
-        inside = math.sin(angle) * total
-        inside = 2 / math.pi * (angle + inside) if odd else inside
-        low, high = (angle, high) if inside < 0.95 else (low, angle)
-    return math.sqrt(freedom) * math.tan(low)
 
 
 def fit_critical_angle(approach: Approach) -> FittedValue | None:

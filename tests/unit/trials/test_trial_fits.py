@@ -6,10 +6,8 @@ import math
 
 import numpy as np
 import pytest
-from scipy.optimize import curve_fit
-from scipy.stats import t
 
-from crossfall.trials.fits import Approach, fit_critical_angle, fit_tangent, student
+from crossfall.trials.fits import Approach, fit_critical_angle, fit_tangent
 
 CRITICAL = math.radians(43.0)
 
@@ -27,28 +25,6 @@ def test_exact_data_give_the_exact_angle():
         assert fit.value == pytest.approx(CRITICAL, abs=1e-9)
         assert fit.scatter < 1e-9
         assert fit.low <= fit.value <= fit.high
-
-
-@pytest.mark.parametrize("freedom", [1, 2, 3, 4, 7, 10, 31, 200])
-def test_the_quantile_is_that_of_students_t(freedom):
-    assert student(freedom) == pytest.approx(t.ppf(0.975, freedom), rel=1e-10)
-
-
-@pytest.mark.parametrize("curved", [False, True])
-def test_angle_and_interval_are_those_of_a_fit_of_the_root_itself(curved):
-    """Against least squares by Levenberg and Marquardt over the root, the slope and the bend."""
-    seen = approach(np.random.default_rng(2), 1e-4)
-    load, tangent = seen.load / np.cos(seen.theta), np.tan(seen.theta)
-
-    def model(u, root, slope, bend=0.0):
-        return slope * (root - u) + bend * (root - u) ** 2
-
-    guess = (math.tan(CRITICAL), 1.0 / 1.2, 0.0)[: 3 if curved else 2]
-    best, covariance = curve_fit(model, tangent, load, p0=guess)
-    half = t.ppf(0.975, len(load) - len(guess)) * math.sqrt(covariance[0, 0])
-    fit = fit_tangent(seen, curved)
-    assert math.tan(fit.value) == pytest.approx(best[0], abs=1e-7)
-    assert fit.high - fit.value == pytest.approx(half / (1.0 + best[0] ** 2), rel=1e-4)
 
 
 def test_the_statistical_interval_covers_as_often_as_it_says():
