@@ -146,7 +146,7 @@ def looking(
         color_scheme="dark" if light == "dark" else "light",
         reduced_motion="reduce",
     )
-    context.set_default_timeout(15_000)
+    context.set_default_timeout(60_000)
     if prepare:  # a script that runs in the page before its own
         context.add_init_script(prepare)
     page = context.new_page()

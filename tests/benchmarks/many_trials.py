@@ -19,6 +19,7 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 sys.path[:0] = [str(ROOT / "sim"), str(ROOT / "tests")]
 
+from crossfall.engines.held import usual_engine  # noqa: E402
 from crossfall.engines.settings import TrialSettings  # noqa: E402
 from crossfall.trials.table import Tilting, level_table  # noqa: E402
 from crossfall.trials.tilt import tilt_trial  # noqa: E402
@@ -70,7 +71,7 @@ def main() -> None:
     if asked.worlds:
         print(f"worlds_grown_mb={grown(asked.worlds, whole, asked.report):.2f}")
     if asked.short:
-        with level_table(truck, TrialSettings(), "bullet") as table:
+        with level_table(truck, TrialSettings(), usual_engine()) as table:
             print(f"trials_grown_mb={grown(asked.short, short, asked.report):.2f}")
     left = [name for name in os.listdir("/proc/self/fd") if _deleted(name)]
     print(f"files_left={len(left)}")

@@ -18,6 +18,7 @@ import subprocess
 import sys
 import tempfile
 import time
+import warnings
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager, redirect_stderr, redirect_stdout, suppress
@@ -112,7 +113,10 @@ def judge(asked: Case, folder: Path) -> Verdict:
 
 def _in_child(asked: Case, folder: Path) -> tuple[int, float, float]:
     """Exit status, s of CPU and MB."""
-    child = os.fork()
+    with warnings.catch_warnings():
+        # Of threads that sleep: the libraries', which the child does not use before its verb does.
+        warnings.filterwarnings("ignore", "This process .* is multi-threaded", DeprecationWarning)
+        child = os.fork()
     if child == 0:
         try:
             _become(asked.argv, folder, bounded=True)

@@ -208,7 +208,7 @@ def indices(found: Indices, title: str = "") -> Picture:
     whiskers."""
     from crossfall.show.indices import draw_sensitivity
 
-    return Picture(draw_sensitivity(title or found.name, found.found))
+    return Picture(draw_sensitivity(title or found.name, found.found, found.how))
 
 
 def loads(
@@ -230,17 +230,24 @@ def loads(
 def front(rows: Iterable[Mapping[str, Any]], aims: Mapping[str, Sense], title: str = "") -> Picture:
     """The rows of a sweep that no other beats in two or three columns at once, among all others.
 
-    aims: "high" or "low" for each column. Raises ValueError where a column is not there.
+    aims: "high" or "low" for each column. Headings are compared by themselves, the first four.
+    Raises ValueError where a column is not there or empty.
     """
-    from crossfall.show.unbeaten import draw_unbeaten
+    from crossfall.show.unbeaten import MOST_FRONTS, draw_unbeaten
 
+    how = getattr(rows, "how", "")
     rows = list(rows)
     for name in aims:
         if not rows or name not in rows[0]:
             raise ValueError(f"there is no column '{name}'")
-    names = [*aims, *(["heading_deg"] if "heading_deg" in rows[0] else [])]
-    columns = {k: np.array([np.nan if r[k] is None else r[k] for r in rows]) for k in names}
-    return Picture(draw_unbeaten(columns, aims, title))
+    columns = {k: np.array([np.nan if r[k] is None else r[k] for r in rows], float) for k in aims}
+    there = np.all([np.isfinite(v) for v in columns.values()], axis=0)
+    if not there.any():
+        raise ValueError(f"no row has {' and '.join(aims)}")
+    heading = np.array([r.get("heading_deg", np.nan) for r in rows], float)
+    panels = [(f"heading {h:g}°", there & (heading == h)) for h in np.unique(heading[there])]
+    panels = [(words, some) for words, some in panels if some.any()][:MOST_FRONTS]
+    return Picture(draw_unbeaten(columns, aims, panels or [("", there)], title, how))
 
 
 def sweep_map(
@@ -264,7 +271,9 @@ def sweep_map(
         raise ValueError(f"{value} is no tip angle; {', '.join(ANGLES)} are")
     named = rows if isinstance(rows, Mapping) else {"": rows}
     panels = [_panel(name, list(some), x, y, value, mark) for name, some in named.items()]
-    return Picture(draw_maps(title or "Tip angle", heading_words(x), heading_words(y), panels))
+    how = getattr(next(iter(named.values()), ()), "how", "") if len(named) == 1 else ""
+    words = heading_words(x), heading_words(y)
+    return Picture(draw_maps(title or "Tip angle", *words, panels, how))
 
 
 def _panel(

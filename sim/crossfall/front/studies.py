@@ -21,9 +21,10 @@ SENSITIVITY_SHOWN = ("heading_deg", "response", "mean_deg", "sd_deg", "mean", "s
 
 class Sweep(Results):
     """The rows of a sweep's table. files: the table, as Parquet and as CSV. complete: nothing is
-    left to do. `to_frame` gives all columns."""
+    left to do. how: truck, ground and method in words. `to_frame` gives all columns."""
 
-    __slots__ = ("complete", "files")
+    __slots__ = ("complete", "files", "how")
+    how: str
     files: tuple[Path, ...]
     complete: bool
 
@@ -33,20 +34,23 @@ class Sweep(Results):
         shown: Sequence[str] = (),
         files: Sequence[Path] = (),
         complete: bool = True,
+        how: str = "",
     ) -> None:
         super().__init__(rows, shown)
+        object.__setattr__(self, "how", how)
         object.__setattr__(self, "files", tuple(files))
         object.__setattr__(self, "complete", complete)
 
     def __reduce__(self) -> tuple[Any, ...]:
-        return Sweep, (self._rows, self._shown, self.files, self.complete)
+        return Sweep, (self._rows, self._shown, self.files, self.complete, self.how)
 
 
 class Indices(Results):
     """What `sensitivity` found, a row a heading; `crossfall.plot.indices` draws it. name: of
-    what was asked. found: in SI, for the pictures."""
+    what was asked. found: in SI, for the pictures. how: truck, ground and method in words."""
 
-    __slots__ = ("found", "name")
+    __slots__ = ("found", "how", "name")
+    how: str
     found: tuple[Sensitivity, ...]
     name: str
 
@@ -56,8 +60,10 @@ class Indices(Results):
         shown: Sequence[str] = (),
         found: Sequence[Sensitivity] = (),
         name: str = "",
+        how: str = "",
     ) -> None:
         super().__init__(rows, shown)
+        object.__setattr__(self, "how", how)
         object.__setattr__(self, "found", tuple(found))
         object.__setattr__(self, "name", name)
 
@@ -68,7 +74,7 @@ class Indices(Results):
         return "".join(row._repr_html_() for row in self)
 
     def __reduce__(self) -> tuple[Any, ...]:
-        return Indices, (self._rows, self._shown, self.found, self.name)
+        return Indices, (self._rows, self._shown, self.found, self.name, self.how)
 
 
 def sweep(
@@ -103,6 +109,7 @@ def sweep(
     Raises InputError for a mistake in keys or values; study.store.StoreError, study.pool.PoolError
     where the work cannot be done or kept.
     """
+    from crossfall.study.summary import how_asked
     from crossfall.study.sweep import default_folder
     from crossfall.study.sweep import run_scenario as run
 
@@ -110,7 +117,9 @@ def sweep(
     done = run(scenario, Path(folder) if folder else default_folder(scenario), workers=workers)
     table = next(f for f in done.files if f.suffix == ".parquet")
     shown = (*(a.key for a in scenario.axes), "heading_deg", "tip_deg", "goes_at_deg", "first")
-    return Sweep(_rows(table), tuple(dict.fromkeys(shown)), done.files, done.complete)
+    return Sweep(
+        _rows(table), tuple(dict.fromkeys(shown)), done.files, done.complete, how_asked(scenario)
+    )
 
 
 def sensitivity(
@@ -142,6 +151,7 @@ def sensitivity(
     >>> found[0].axes[0].key
     'both.track_mm'
     """
+    from crossfall.study.sensitivity import how_answered
     from crossfall.study.sensitivity import sobol_sensitivity as indices
     from crossfall.verbs.common import plain_json
     from crossfall.verbs.sensitivity import sensitivity_record
@@ -155,7 +165,7 @@ def sensitivity(
         )
         for s in found
     ]
-    return Indices(rows, SENSITIVITY_SHOWN, found, scenario.spec.name)
+    return Indices(rows, SENSITIVITY_SHOWN, found, scenario.spec.name, how_answered(scenario))
 
 
 def _scenario(

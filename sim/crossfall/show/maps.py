@@ -12,6 +12,9 @@ from matplotlib.axes import Axes
 from matplotlib.colors import LinearSegmentedColormap, Normalize
 from matplotlib.figure import Figure
 from matplotlib.patches import Rectangle
+from matplotlib.path import Path
+from matplotlib.text import Text
+from matplotlib.ticker import MultipleLocator
 
 from crossfall.show.style import (
     BODY,
@@ -28,11 +31,12 @@ WIDTH = 178.0  # mm
 _UNITS = {  # ends of column names, and how they are said
     "_n_per_mm": ", N/mm",
     "_mm_per_s": ", mm/s",
-    "_deg": ", degrees",
+    "_deg": ", °",
     "_mm": ", mm",
     "_g": ", g",
 }
 ANGLES = LinearSegmentedColormap.from_list("angle", ["#4f86bf", "#a9c8e4", "#f6f2ea"])
+LABEL_MARGIN = 0.07  # of a side of a panel, that its labels keep free
 _STEPS = (0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0)  # deg between contours
 
 
@@ -79,6 +83,10 @@ def draw_maps(
         _map(axes, panel, levels, Normalize(scale[0], scale[-1]))
         lowest = i + columns >= len(panels)
         axes.tick_params(labelbottom=lowest, labelleft=column == 0)
+        for axis, said in ((axes.xaxis, x_name), (axes.yaxis, y_name)):
+            if said.startswith("heading"):
+                low, high = axis.get_view_interval()
+                axis.set_major_locator(MultipleLocator(30 if high - low > 90 else 15))
         axes.set_xlabel(x_name if lowest else "")
         axes.set_ylabel(y_name if column == 0 else "")
     empty = any(np.isnan(p.tip).any() for p in panels)
@@ -106,7 +114,9 @@ def _map(axes: Axes, panel: MapPanel, levels: Array, scale: Normalize) -> None:
     inner = [v for v in levels if tip.min() < v < tip.max()]
     if inner:
         lines = axes.contour(panel.x, panel.y, tip, levels=inner, colors=LIGHT.ink, linewidths=0.45)
-        for text in axes.clabel(lines, fmt="%g", fontsize=SMALL, inline_spacing=2):
+        for text in axes.clabel(lines, fmt="%g", fontsize=SMALL, inline=False):
+            level = inner.index(min(inner, key=lambda v: abs(v - float(text.get_text()))))
+            _brought_inside(axes, text, lines.get_paths()[level])
             text.set_bbox({"fc": LIGHT.paper, "ec": "none", "alpha": 0.7, "pad": 0.6})
     if panel.slide is not None:
         _frontier(axes, panel, panel.slide)
@@ -115,6 +125,31 @@ def _map(axes: Axes, panel: MapPanel, levels: Array, scale: Normalize) -> None:
         axes.plot(*panel.mark, "+", ms=6, color=LIGHT.ink, mew=0.9, zorder=6.1)
     axes.set_title(panel.name, size=BODY, weight="bold", pad=3)
     axes.set(xlim=(panel.x.min(), panel.x.max()), ylim=(panel.y.min(), panel.y.max()))
+
+
+def _brought_inside(axes: Axes, text: Text, path: Path) -> None:
+    """A label that would be cut off goes to the middle of its contour's longest piece, or away
+    where it would be cut off there too."""
+    box = axes.transAxes.inverted()
+
+    def cut(x: float, y: float) -> bool:
+        place = box.transform(axes.transData.transform((x, y)))
+        return bool(np.any(np.minimum(place, 1 - place) < LABEL_MARGIN))
+
+    if not cut(*text.get_position()):
+        return
+    pieces = [np.asarray(p) for p in path.to_polygons(closed_only=False)]
+    shown = [box.transform(axes.transData.transform(p)) for p in pieces]
+    lengths = [np.linalg.norm(np.diff(p, axis=0), axis=1) for p in shown]
+    best = int(np.argmax([steps.sum() for steps in lengths]))
+    along = np.concatenate([[0.0], np.cumsum(lengths[best])])
+    half = along[-1] / 2
+    i = int(np.clip(np.searchsorted(along, half) - 1, 0, len(along) - 2))
+    across, up = np.diff(axes.transData.transform(pieces[best][i : i + 2]), axis=0)[0]
+    x, y = (float(np.interp(half, along, pieces[best][:, k])) for k in (0, 1))
+    if cut(x, y):
+        text.set_visible(False)
+    text.set(position=(x, y), rotation=(np.degrees(np.arctan2(up, across)) + 90) % 180 - 90)
 
 
 def _frontier(axes: Axes, panel: MapPanel, slide: Array) -> None:
@@ -156,6 +191,7 @@ def _bar(made: Figure, levels: Array, slides: bool, empty: bool) -> None:
 
 def plain_name(column: str) -> str:
     """A column as a reader would say it: both.track_mm is 'both track, mm'."""
+    column = re.sub(r"^(both|part)\.", "", column)
     place, entry = re.subn(r"(at|end)_mm\.(\w)$", r"\1 \2", column)
     unit = ", mm" if entry else ""
     for end, said in _UNITS.items():

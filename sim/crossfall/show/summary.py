@@ -18,14 +18,15 @@ from matplotlib.figure import Figure
 from matplotlib.patches import Patch
 from matplotlib.ticker import MaxNLocator
 
-from crossfall.answers.conditions import case_name, choose_grip
+from crossfall.answers.conditions import case_name
+from crossfall.answers.figures import signed_figures
 from crossfall.show.maps import WIDTH, MapPanel, draw_maps, plain_name
 from crossfall.show.style import LIGHT, axes_at, figure, styled, svg_element, title
-from crossfall.show.unbeaten import draw_unbeaten
+from crossfall.show.unbeaten import MOST_FRONTS, draw_unbeaten
 from crossfall.study.dictionary import citation, describe_column
 from crossfall.study.scenario import Scenario
-from crossfall.study.scenario_file import MapSpec, given_values
-from crossfall.study.summary import Morning, by_words, numbers, summarize
+from crossfall.study.scenario_file import FrontSpec, MapSpec
+from crossfall.study.summary import Morning, by_words, how_asked, numbers, summarize
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Array
 
@@ -33,15 +34,6 @@ _SUMMARY_FILE = "morning.html"
 BINS = 12  # a side at most, where the points of a map stand on no grid
 _MOST_PANELS = 9
 _FATES = ("stands", "slides", "tips")
-_METHODS = {
-    "closed form": "as a rigid block",
-    "compliant": "on springs and tyres",
-    "tilt trial": "by virtual trials",
-    "convergence": "by virtual trials made finer",
-    "slope trial": "driven across",
-    "critical slope": "driven across, half of the drives fail",
-}
-
 _Columns = dict[str, Any]
 
 
@@ -60,6 +52,7 @@ def summary_page(morning: Morning) -> str:
     environment.filters["deg"] = lambda v: "–" if v is None or math.isnan(v) else f"{v:.2f}"
     environment.filters["fine"] = lambda v: "–" if math.isnan(v) else f"{v:.3f}"
     environment.filters["percent"] = lambda v: "–" if math.isnan(v) else f"{100 * v:.0f} %"
+    environment.filters["signed"] = lambda v: signed_figures(v, 2)
     environment.filters["thousands"] = lambda v: f"{v:,}"
     spec = morning.scenario.spec
     pictures = [svg_element(f, f"map{i}") for i, f in enumerate(figures(morning))]
@@ -69,6 +62,9 @@ def summary_page(morning: Morning) -> str:
         how=how_asked(morning.scenario),
         pictures=pictures,
         took=_hours(morning.took),
+        undrawn=undrawn(morning),
+        tips_first=any(not math.isnan(h.tips_first) for h in morning.headings),
+        versions=json.loads(morning.versions or "{}"),
         dictionary={c: describe_column(c, spec.responses) for c in morning.columns},
         cite=citation(
             spec.name, json.loads(morning.versions or "{}").get("crossfall", ""), morning.digest
@@ -82,30 +78,50 @@ def figures(morning: Morning) -> list[Figure]:
     for wanted in morning.scenario.spec.map:
         drawn += draw_map(morning.columns, wanted, how_asked(morning.scenario))
     for front in morning.scenario.spec.front:
-        columns = morning.columns
-        if all(c in columns and np.isfinite(numbers(columns, c)).any() for c in front.aims):
-            known = {c: numbers(columns, c) for c in ("heading_deg", *front.aims)}
-            how = how_asked(morning.scenario)
-            drawn.append(draw_unbeaten(known, front.aims, front.title or "", how))
+        drawn += _fronts(morning, front)
     if "trial_less_compliant_deg" in morning.columns:
         apart = numbers(morning.columns, "trial_less_compliant_deg")
         if np.isfinite(apart).sum() > 1:
-            drawn.append(draw_agreement(morning.columns))
+            drawn.append(draw_agreement(morning.columns, how_asked(morning.scenario)))
     return drawn
 
 
-def how_asked(scenario: Scenario) -> str:
-    """Truck, ground and method, in a few words."""
-    spec, truck = scenario.spec, scenario.loaded.truck
-    words = [truck.name]
-    if "grip" in spec.fixed:
-        words.append(f"grip {spec.fixed['grip']:g}")
-    elif all(a.key not in ("grip", "surface") for a in spec.axis):
-        grip = choose_grip(truck, spec.surface)
-        words = [f"{truck.name} on {grip.surface}", f"grip {grip.likely:g}"]
-    no_trial = given_values(spec, "trial") == [] and spec.trial == "none"
-    words.append(_METHODS["compliant" if no_trial else spec.method])
-    return ", ".join(words) + (" against a rail" if spec.hold == "rail" else "")
+def undrawn(morning: Morning) -> list[str]:
+    """A sentence for each picture the scenario asks for and its results do not allow."""
+    spec, said = morning.scenario.spec, []
+    for wanted in spec.map:
+        if not draw_map(morning.columns, wanted):
+            over = f"{plain_name(wanted.x)} and {plain_name(wanted.y)}"
+            what = "two values of each and four answers that differ are needed"
+            said.append(f"No map over {over}: {what}.")
+    for front in spec.front:
+        if not _fronts(morning, front):
+            names = " and ".join(plain_name(c) for c in front.aims)
+            said.append(f"No front of {names}: no line has them all.")
+    return said
+
+
+def _fronts(morning: Morning, front: FrontSpec) -> list[Figure]:
+    """Builds are compared on one heading and under the same words only."""
+    columns = morning.columns
+    if any(c not in columns for c in front.aims):
+        return []
+    aims = {c: numbers(columns, c) for c in front.aims}
+    there = np.all([np.isfinite(v) for v in aims.values()], axis=0)
+    heading = numbers(columns, "heading_deg")
+    panels = [
+        (", ".join(filter(None, (f"heading {h:g}°", words))), there & alike & (heading == h))
+        for h in np.unique(heading[there])
+        for words, alike in by_words(columns)
+        if (there & alike & (heading == h)).any()
+    ]
+    return [
+        draw_unbeaten(
+            aims, front.aims, panels[at : at + MOST_FRONTS], front.title or "",
+            how_asked(morning.scenario), beside=panels,
+        )
+        for at in range(0, len(panels), MOST_FRONTS)
+    ]  # fmt: skip
 
 
 def draw_map(columns: _Columns, wanted: MapSpec, how: str = "") -> list[Figure]:
@@ -194,7 +210,7 @@ def draw_fates(columns: _Columns, wanted: MapSpec, how: str) -> list[Figure]:
 
 
 @styled
-def draw_agreement(columns: _Columns) -> Figure:
+def draw_agreement(columns: _Columns, how: str = "") -> Figure:
     """Every trial against the compliant answer in the same conditions, and how far above it is."""
     names = ("compliant_deg", "trial_deg", "trial_ci_low_deg", "trial_ci_high_deg")
     static, trial, low, high = (numbers(columns, name) for name in names)
@@ -206,12 +222,14 @@ def draw_agreement(columns: _Columns) -> Figure:
     left.plot(ends, ends, color=LIGHT.faint, lw=0.8)
     left.vlines(static, low, high, color=LIGHT.trial, lw=0.8, alpha=0.6)
     left.plot(static, trial, "o", ms=1.6, mfc=LIGHT.trial, mec="none")
-    left.set(xlim=ends, ylim=ends, xlabel="compliant answer, deg", ylabel="trial, deg")
+    left.set(xlim=ends, ylim=ends, xlabel="compliant answer, °", ylabel="trial, °")
     right = axes_at(made, 100.0, 14.0, WIDTH - 108.0, 52.0)
-    right.hist(trial - static, bins=41, color=LIGHT.compliant)
-    right.set(xlabel="trial less compliant, deg", ylabel="trials")
+    bins = int(np.clip(2 * np.sqrt(len(static)), 5, 41))
+    right.hist(trial - static, bins=bins, color=LIGHT.compliant)
+    right.set(xlabel="trial less compliant, °", ylabel="trials")
     right.yaxis.set_major_locator(MaxNLocator(integer=True))
-    title(made, "Do trial and statics agree?", "at the same grip; bars: the trial's 95 % interval")
+    under = "bars: the trial's 95 % interval"
+    title(made, "Do trial and statics agree?", f"{how}: {under}" if how else under)
     return made
 
 
@@ -257,7 +275,9 @@ def _by_heading(columns: _Columns, wanted: MapSpec) -> list[tuple[str, Any]]:
 def _hours(seconds: float) -> str:
     if math.isnan(seconds):
         return ""
-    return f"{seconds:.1f} s" if seconds < 120 else f"{seconds / 3600:.2f} h"
+    if seconds < 120:
+        return f"{seconds:.1f} s"
+    return f"{seconds / 60:.0f} min" if seconds < 3600 else f"{seconds / 3600:.2f} h"
 
 
 _PAGE = """<!doctype html>
@@ -285,18 +305,19 @@ code { font-size: .85em; overflow-wrap: anywhere }
 {{ (m.total - m.done - m.failed)|thousands }} are still to do{% endif %}.
 {% if took %}They took {{ took }} of worker time.{% endif %}</p>
 {% if m.headings %}
-<table><caption>Table angle at which it tips, degrees, over all builds tried
+<table><caption>{% if spec.method == "critical slope" %}Slope that half of the drives do not survive
+{%- else %}Table angle at which it tips{% endif %}, degrees, over all builds tried
 {%- if spec.method == "compliant" and spec.hold == "brakes" %};
 against a rail where a build slides first{% endif %}</caption>
 <tr><th>heading</th>{% if m.headings[0].words %}<th class="text">and</th>{% endif %}
 <th>lines</th><th>least</th><th>median</th><th>greatest</th>
-<th>tips first</th></tr>
+{% if tips_first %}<th>tips first</th>{% endif %}</tr>
 {% for h in m.headings %}
 <tr><td>{{ "%g"|format(h.heading_deg) }}</td>
 {% if m.headings[0].words %}<td class="text">{{ h.words }}</td>{% endif %}
 <td>{{ h.lines|thousands }}</td>
 <td>{{ h.least|deg }}</td><td>{{ h.median|deg }}</td><td>{{ h.greatest|deg }}</td>
-<td>{{ h.tips_first|percent }}</td></tr>
+{% if tips_first %}<td>{{ h.tips_first|percent }}</td>{% endif %}</tr>
 {% endfor %}</table>
 {% endif %}
 
@@ -315,7 +336,7 @@ against a rail where a build slides first{% endif %}</caption>
 <tr><th>line</th><th>trial</th><th>statics</th><th>apart</th><th class="text">build</th></tr>
 {% for s in m.surprises %}
 <tr><td>{{ s.place }}</td><td>{{ s.trial|deg }}</td><td>{{ s.static|deg }}</td>
-<td>{{ "%+.2f"|format(s.apart) }}</td><td class="text">{{ s.inputs }}</td></tr>
+<td>{{ s.apart|signed }}</td><td class="text">{{ s.inputs }}</td></tr>
 {% endfor %}</table>
 {% endif %}
 
@@ -334,14 +355,19 @@ the finest; and what lies between the engines</caption>
 {% endfor %}</table>
 {% endif %}
 
-{% if pictures %}
+{% if pictures or undrawn %}
 <h2>Pictures</h2>
+{% for what in undrawn %}<p>{{ what }}</p>
+{% endfor %}
 {% for picture in pictures %}<figure>{{ picture|safe }}</figure>
 {% endfor %}{% endif %}
 
 <h2>What it stands on</h2>
-<p>Truck <code>{{ m.digest }}</code><br>seed {{ spec.seed }}, versions
-<code>{{ m.versions }}</code></p>
+<p>Truck <code>{{ m.digest }}</code><br>seed {{ spec.seed }}</p>
+<details><summary>Versions</summary>
+<table>{% for name, version in versions.items() %}
+<tr><td class="text">{{ name }}</td><td class="text"><code>{{ version }}</code></td></tr>
+{% endfor %}</table></details>
 <p>To cite it: {{ cite }}</p>
 <details><summary>Columns of the table</summary>
 <table><tr><th class="text">column</th><th class="text">unit</th><th class="text">what it is</th>

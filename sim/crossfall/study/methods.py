@@ -140,11 +140,12 @@ def _statics(common: Mapping[str, Any], payload: _Row) -> _Row:
     free, goes, slides = float(found.free[i]), float(found.goes[i]), bool(found.slides[i])
     if math.isnan(free):
         raise NoAnswer("the equilibrium could not be followed to a tip")
-    heading, slope = [one.heading], asked_of(common, payload)["slope"]
+    asked = asked_of(common, payload)
+    heading, slope, given = [one.heading], asked["slope"], asked["grip"]
     row: _Row = {
         "tip_deg": math.degrees(free),
         "over": rigid.EDGES[int(rigid.tip_edge(truck, heading)[0])],
-        "surface": one.grip.surface,
+        "surface": None if given else one.grip.surface,
         "grip": one.grip.likely,
         "hold": one.hold,
         "rigid_deg": math.degrees(float(rigid.tip_angle(truck, heading)[0])),
@@ -196,7 +197,8 @@ def convergence_rows_of(common: Mapping[str, Any], payload: _Row) -> list[_Row]:
     one = conditions_of(truck, common, payload)
     engines = [asked["engine"]] if asked["engine"] else installed_engines()
     rows = convergence_rows(trial_convergence(truck, one, engines, asked["trial"]))
-    shared = {**about(truck), "surface": one.grip.surface, "grip": one.grip.likely}
+    shared = {**about(truck), "grip": one.grip.likely}
+    shared["surface"] = None if asked["grip"] else one.grip.surface
     shared |= {"hold": one.hold, "trial": asked["trial"]}
     return [
         {

@@ -23,6 +23,7 @@ from crossfall.study.methods import NoAnswer, ahead, compliant_rows
 from crossfall.study.responses import with_responses
 from crossfall.study.scenario import Scenario
 from crossfall.study.scenario_file import WORDS
+from crossfall.study.summary import how_asked
 from crossfall.study.sweep import common_of
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
@@ -76,6 +77,15 @@ class Sensitivity:
         return *heading, *self.words.values()
 
 
+def how_answered(scenario: Scenario) -> str:
+    """Truck, ground and the method that answers here, in a few words."""
+    return how_asked(scenario, _answers_by(scenario))
+
+
+def _answers_by(scenario: Scenario) -> str:
+    return "closed form" if scenario.spec.method == "closed form" else "compliant"
+
+
 def sobol_sensitivity(
     scenario: Scenario,
     how: How = "sobol",
@@ -96,7 +106,7 @@ def sobol_sensitivity(
     """
     count = samples or (_SAMPLES if how == "sobol" else TRAJECTORIES)
     if response is None:
-        response = "rigid_deg" if scenario.spec.method == "closed form" else "tip_deg"
+        response = "rigid_deg" if _answers_by(scenario) == "closed form" else "tip_deg"
     known = (*RESPONSES, *scenario.spec.responses)
     if response not in known:
         raise ValueError(f"the response is {response}; it may be {', '.join(known)}")

@@ -9,9 +9,10 @@ from typing import Any
 
 import numpy as np
 
+from crossfall.answers.conditions import choose_grip
 from crossfall.study.export import FAILURE, LEADING
 from crossfall.study.scenario import Scenario
-from crossfall.study.scenario_file import WEIGHTS, WORDS
+from crossfall.study.scenario_file import WEIGHTS, WORDS, given_values
 from crossfall.study.sweep import PARQUET, STORE
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
@@ -19,6 +20,14 @@ from crossfall.truck.model import Array
 SURPRISES = 8
 MOST_HEADINGS = 16  # lines of the table by heading
 _TRIALS = {"none": "no trial", "quick": "quick trial", "careful": "careful trial"}
+_METHODS = {
+    "closed form": "as a rigid block",
+    "compliant": "on springs and tyres",
+    "tilt trial": "by virtual trials",
+    "convergence": "by virtual trials made finer",
+    "slope trial": "driven across",
+    "critical slope": "driven across, half of the drives fail",
+}
 _Columns = dict[str, Any]
 
 
@@ -92,6 +101,23 @@ class Morning:
     digest: str
     took: float
     columns: _Columns
+
+
+def how_asked(scenario: Scenario, method: str = "") -> str:
+    """Truck, ground and method, in a few words. method: where it is not the scenario's own."""
+    spec, truck = scenario.spec, scenario.loaded.truck
+    words = [truck.name]
+    if "grip" in spec.fixed:
+        words.append(f"grip {spec.fixed['grip']:g}")
+    elif all(a.key not in ("grip", "surface") for a in scenario.axes):
+        grip = choose_grip(truck, spec.surface)
+        words = [f"{truck.name} on {grip.surface}", f"grip {grip.likely:g}"]
+    tried = given_values(spec, "trial") or [spec.trial or "careful"]
+    said = _METHODS["compliant" if tried == ["none"] else spec.method]
+    if tried == ["quick"]:
+        said = said.replace("by virtual", "by quick virtual")
+    words.append(_METHODS[method] if method else said)
+    return ", ".join(words) + (" against a rail" if spec.hold == "rail" else "")
 
 
 def summarize(scenario: Scenario, folder: Path) -> Morning:

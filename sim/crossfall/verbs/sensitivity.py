@@ -54,7 +54,7 @@ def command(
     Builds are drawn all over the ranges of the axes; their steps have no say. ± is 95 %.
     """
     from crossfall.study.scenario import load_scenario
-    from crossfall.study.sensitivity import sobol_sensitivity
+    from crossfall.study.sensitivity import how_answered, sobol_sensitivity
 
     loaded = load_scenario(scenario)
     try:
@@ -69,7 +69,7 @@ def command(
         from crossfall.show.indices import draw_sensitivity
         from crossfall.show.style import save
 
-        save(draw_sensitivity(loaded.spec.name, found), plot)
+        save(draw_sensitivity(loaded.spec.name, found, how_answered(loaded)), plot)
         files.append(str(plot))
     if as_json:
         emit(
@@ -84,6 +84,7 @@ def command(
             },
         )
         return
+    console().print(f"{how_answered(loaded)}; ± is 95 %", style="dim", markup=False)
     for one in found:
         _show(loaded.spec.name, one)
     for file in files:

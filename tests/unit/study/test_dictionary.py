@@ -28,7 +28,7 @@ DRIVES = {"fixed": {"slope_deg": 10.0, "speed_mm_per_s": 400.0}, "response": []}
         {"method": "closed form"},
         {"method": "compliant", "ranges": True},
         {"method": "tilt trial"},
-        {"method": "slope trial", **DRIVES},
+        pytest.param({"method": "slope trial", **DRIVES}, marks=pytest.mark.bullet),
     ],
     ids=lambda m: m["method"],
 )
@@ -56,11 +56,15 @@ def _bare(name: str) -> str:
 def test_a_table_says_what_was_held_fast_and_on_which_ground(tmp_path):
     fixed = {"both.suspension.droop_mm": 10.0}
     asked = scenario_of(load_truck("bramble"), {**DATA, "method": "compliant", "fixed": fixed})
-    (row,) = pyarrow.parquet.read_table(run_scenario(asked, tmp_path / "a").files[0]).to_pylist()
+    (row,) = pyarrow.parquet.read_table(run_scenario(asked, tmp_path).files[0]).to_pylist()
     assert row["both.suspension.droop_mm"] == 10.0
     assert row["surface"] == "rock"
+
+
+@pytest.mark.bullet
+def test_a_table_of_drives_says_how_steep_and_how_fast(tmp_path):
     drives = scenario_of(load_truck("bramble"), {**DATA, "method": "slope trial", **DRIVES})
-    (row,) = pyarrow.parquet.read_table(run_scenario(drives, tmp_path / "b").files[0]).to_pylist()
+    (row,) = pyarrow.parquet.read_table(run_scenario(drives, tmp_path).files[0]).to_pylist()
     assert (row["slope_deg"], row["speed_mm_per_s"]) == (10.0, 400.0)
 
 

@@ -9,9 +9,10 @@ import pytest
 from click.testing import CliRunner
 
 from crossfall.cli import crossfall
+from crossfall.show.indices import draw_sensitivity
 from crossfall.statics import rigid
 from crossfall.study.scenario import scenario_of
-from crossfall.study.sensitivity import _analysed, _drawn, sobol_sensitivity
+from crossfall.study.sensitivity import _analysed, _drawn, how_answered, sobol_sensitivity
 from crossfall.truck.build import build, load_truck
 from crossfall.truck.edits import set_values
 from crossfall.truck.errors import InputError
@@ -136,12 +137,24 @@ def test_samples_that_cannot_be_are_refused(how, samples) -> None:
         sobol_sensitivity(scenario(), how, samples=samples)
 
 
+def test_no_share_is_drawn_beyond_the_whole() -> None:
+    asked = scenario()
+    made = draw_sensitivity("x", sobol_sensitivity(asked, samples=16), how_answered(asked))
+    for axes in made.axes:
+        assert axes.get_xlim()[0] == 0.0
+        assert axes.get_xlim()[1] <= 1.0
+        ends = np.concatenate([p.vertices for c in axes.collections for p in c.get_paths()])
+        assert 0.0 <= ends[:, 0].min() <= ends[:, 0].max() <= 1.0
+    assert "bramble" in made.texts[1].get_text()
+
+
 def test_the_verb_says_it_in_a_table_in_json_and_in_a_picture(tmp_path) -> None:
     picture = tmp_path / "axes.svg"
     words = ["sensitivity", "track-against-approach", "--samples", "16"]
     shown = CliRunner().invoke(crossfall, [*words, "--plot", str(picture)])
     assert shown.exit_code == 0
     assert "by itself" in shown.stdout
+    assert "bramble on rock, grip 0.9, as a rigid block" in shown.stdout
     assert picture.stat().st_size > 1000
     told = json.loads(CliRunner().invoke(crossfall, [*words, "--json"]).stdout)
     assert told["response"] == "rigid_deg"

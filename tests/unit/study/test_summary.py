@@ -2,17 +2,26 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 import pytest
 
-from crossfall.show.maps import plain_name
-from crossfall.show.summary import draw_map, gridded, summary_page
+from crossfall.show.maps import MapPanel, draw_maps, plain_name
+from crossfall.show.summary import draw_map, figures, gridded, summary_page
+from crossfall.show.unbeaten import draw_unbeaten
 from crossfall.study.scenario import load_scenario
-from crossfall.study.scenario_file import MapSpec
-from crossfall.study.summary import Morning, failures, heading_lines, input_names, surprises
+from crossfall.study.scenario_file import FrontSpec, MapSpec
+from crossfall.study.summary import (
+    Morning,
+    failures,
+    heading_lines,
+    input_names,
+    summarize,
+    surprises,
+)
 from crossfall.study.sweep import run_scenario
 from crossfall.truck.errors import InputError
 
@@ -149,15 +158,64 @@ def test_the_page_says_what_failed_and_escapes_it(tmp_path: Path) -> None:
     assert "9,988 are still to do" in text
     assert "NoAnswer: &lt;b&gt;odd&lt;/b&gt;" in text
     assert "1.11 h of worker time" in text
-    assert "-0.60" in text
+    assert "−0.60" in text
     assert text == summary_page(morning)
+
+
+def test_the_page_says_which_picture_could_not_be_drawn(tmp_path: Path) -> None:
+    scenario = load_scenario("grip-against-slope")
+    run_scenario(scenario, tmp_path)
+    morning = summarize(scenario, tmp_path)
+    few = morning.columns | {"on_slope": np.full(len(morning.columns["place"]), None, object)}
+    text = summary_page(replace(morning, columns=few))
+    assert "No map over grip and slope, °" in text
+    assert "No map" not in summary_page(morning)
+
+
+def test_fronts_compare_builds_of_one_heading_and_one_hold_on_shared_axes() -> None:
+    scenario = load_scenario("overnight")
+    front = FrontSpec(aims={"tip_deg": "high", "both.track_mm": "low"})
+    scenario = replace(scenario, spec=scenario.spec.model_copy(update={"front": [front]}))
+    columns = trials()
+    columns = {
+        **{k: columns[k] for k in ("place", "heading_deg")},
+        "hold": np.tile(["brakes", "brakes", "rail", "rail"], 3).astype(object),
+        **{k: v for k, v in columns.items() if k not in ("trial_less_compliant_deg", "slide_deg")},
+    }
+    columns["cause"] = np.full(12, None, object)
+    made = figures(Morning(scenario, 12, 0, 12, (), (), (), (), "{}", "", 1.0, columns))
+    panels = made[-1].axes
+    assert [a.get_title(loc="left") for a in panels] == [
+        f"heading {h}°, {hold}" for h in (0, 90) for hold in ("brakes", "rail")
+    ]
+    assert len({a.get_xlim() for a in panels}) == len({a.get_ylim() for a in panels}) == 1
+
+
+def test_a_shade_of_one_value_has_no_scale_of_others() -> None:
+    columns = {"a": np.array([1.0, 2.0]), "b": np.array([1.0, 2.0]), "c": np.full(2, 113.9)}
+    aims = {"a": "high", "b": "low", "c": "low"}
+    made = draw_unbeaten(columns, aims, [("", np.ones(2, bool))])
+    assert list(made.axes[-1].get_yticks()) == [113.9]
+
+
+def test_labels_of_contours_are_not_cut_off() -> None:
+    x, y = np.array([165.0, 185.0]), np.array([90.0, 135.0])
+    tip = np.radians([[31.7, 35.1], [39.0, 42.5]])
+    made = draw_maps("", "track, mm", "heading, °", [MapPanel("", x, y, tip)] * 6)
+    made.draw_without_rendering()
+    for axes in made.axes[:6]:
+        frame = axes.get_window_extent()
+        shown = [t for t in axes.texts if t.get_visible()]
+        assert shown
+        for text in shown:
+            inside = text.get_window_extent()
+            assert frame.x0 <= inside.x0 < inside.x1 <= frame.x1
+            assert frame.y0 <= inside.y0 < inside.y1 <= frame.y1
 
 
 def test_a_slope_map_has_its_three_fates(tmp_path: Path) -> None:
     scenario = load_scenario("grip-against-slope")
     run_scenario(scenario, tmp_path)
-    from crossfall.study.summary import summarize
-
     morning = summarize(scenario, tmp_path)
     assert set(morning.columns["on_slope"]) == {"stands", "slides", "tips"}
     grip, slope = morning.columns["grip"], morning.columns["slope_deg"]
@@ -179,10 +237,10 @@ def test_without_results_there_is_a_sentence(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     ("column", "said"),
     [
-        ("both.track_mm", "both track, mm"),
-        ("both.suspension.spring_n_per_mm", "both suspension spring, N/mm"),
-        ("part.battery pack.at_mm.z", "part battery pack at z, mm"),
-        ("heading_deg", "heading, degrees"),
+        ("both.track_mm", "track, mm"),
+        ("both.suspension.spring_n_per_mm", "suspension spring, N/mm"),
+        ("part.battery pack.at_mm.z", "battery pack at z, mm"),
+        ("heading_deg", "heading, °"),
         ("front_share", "front share"),
         ("grip", "grip"),
         ("speed_mm_per_s", "speed, mm/s"),
