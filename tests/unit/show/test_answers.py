@@ -13,6 +13,7 @@ from scipy.spatial.transform import Rotation
 from crossfall.show import budget, loads, polar, tiltpose
 from crossfall.show.style import SMALL, render
 from crossfall.statics.rigid import tip_angle, tip_points
+from crossfall.trials.tilt import tilt_trial
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, WHEELS
 
@@ -240,7 +241,8 @@ def test_load_curve_is_the_record(truck, tried):
     assert drawn(made, "tip")[0, 0] == pytest.approx(np.degrees(trial.tip))
 
 
-def test_fit_curve_ends_at_the_fitted_angle_with_no_load_left(truck, trial):
+def test_fit_curve_ends_at_the_fitted_angle_with_no_load_left(truck):
+    trial = tilt_trial(truck, np.pi / 2, grip=5.0)  # slipping tyres may leave load, and no fit
     angle, load = loads.fitted_loads(trial, truck, 3.0)
     assert trial.fit is not None
     assert load[0] == 0.0
