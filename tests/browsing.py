@@ -7,11 +7,13 @@ import os
 import shutil
 import subprocess
 import sys
+import tomllib
 import urllib.request
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from pathlib import Path
+from typing import Any
 from urllib.parse import urlsplit
 
 from playwright.sync_api import Browser, Page, expect, sync_playwright
@@ -113,6 +115,24 @@ def afresh(bench: Bench, name: str) -> None:
     shutil.copy(demo_folder() / f"{name}.toml", bench.folder)
     state = tell(bench, "/api/open", {"name": f"{name}.toml"})
     tell(bench, "/api/discard", {k: state[k] for k in ("document", "revision")})
+
+
+def on_disk(bench: Bench, part: str, name: str = "bramble.toml") -> dict[str, Any]:
+    parts = tomllib.loads((bench.folder / name).read_text())["part"]
+    return next(p for p in parts if p["name"] == part)
+
+
+def slide(page: Page, selector: str, value: float, *, let_go: bool = True) -> None:
+    events = ["input", "change"] if let_go else ["input"]
+    page.locator(selector).evaluate(
+        "(e, [v, names]) => { e.value = v; for (const n of names)"
+        " e.dispatchEvent(new Event(n, {bubbles: true})); }",
+        [value, events],
+    )
+
+
+def row(page: Page, part: str) -> Any:
+    return page.locator(f'#parts tr:has(input[aria-label="Name of {part}"])')
 
 
 @contextmanager

@@ -3,14 +3,26 @@
 from __future__ import annotations
 
 import re
-import tomllib
 from collections.abc import Iterator
 from typing import Any
 
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from browsing import Bench, Watched, afresh, ask, deaf, looking, running, shop, tell
+from browsing import (
+    Bench,
+    Watched,
+    afresh,
+    ask,
+    deaf,
+    looking,
+    on_disk,
+    row,
+    running,
+    shop,
+    slide,
+    tell,
+)
 
 LONG = 60_000  # ms, on a machine with other work to do
 DRAWN = re.compile(r"^M.{500,}Z$")  # a curve all round, not an empty path
@@ -40,28 +52,10 @@ def page(watched: Watched) -> Page:
     return watched.page
 
 
-def on_disk(bench: Bench, part: str, name: str = "bramble.toml") -> dict[str, Any]:
-    parts = tomllib.loads((bench.folder / name).read_text())["part"]
-    return next(p for p in parts if p["name"] == part)
-
-
 def number(page: Page, name: str) -> float:
     """A number of the title block by its name."""
     cell = page.locator("#numbers div", has_text=name).locator("dd")
     return float(cell.inner_text().split()[0].replace("−", "-"))
-
-
-def slide(page: Page, selector: str, value: float, *, let_go: bool = True) -> None:
-    events = ["input", "change"] if let_go else ["input"]
-    page.locator(selector).evaluate(
-        "(e, [v, names]) => { e.value = v; for (const n of names)"
-        " e.dispatchEvent(new Event(n, {bubbles: true})); }",
-        [value, events],
-    )
-
-
-def row(page: Page, part: str) -> Any:
-    return page.locator(f'#parts tr:has(input[aria-label="Name of {part}"])')
 
 
 def colours(page: Page) -> int:

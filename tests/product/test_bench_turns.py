@@ -6,9 +6,8 @@ from collections.abc import Iterator
 
 import pytest
 from playwright.sync_api import Browser, Page, expect
-from test_bench_page import on_disk, row, slide
 
-from browsing import Bench, afresh, looking, running, shop
+from browsing import Bench, afresh, looking, on_disk, row, running, shop, slide
 
 LATE = """([path, ms, answered]) => {
     const fetched = window.fetch;

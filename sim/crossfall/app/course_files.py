@@ -12,6 +12,7 @@ height_mm = 18
 from __future__ import annotations
 
 import tomllib
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
@@ -21,6 +22,7 @@ from crossfall.app.document import Conflict
 from crossfall.app.folder import inside, listing
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.files import write_atomically
+from crossfall.truck.sentences import suggestion
 
 COURSE = ".course.toml"
 _MOST = 100  # files, and kB of each
@@ -60,14 +62,23 @@ def _read(path: Path) -> dict[str, Any]:
         data = tomllib.loads(path.read_bytes().decode("utf-8-sig"))
     except (ValueError, RecursionError) as error:
         raise InputError(Problem("course", f"is no TOML: {error}")) from None
-    known = {*_PLAIN, *(entry for entry, _ in _THINGS.values())}
-    for key in data:
-        if key not in known:
-            raise InputError(Problem(key[:60], "is not known here", ", ".join(sorted(known))))
+    _check_keys(data, [*_PLAIN, *(entry for entry, _ in _THINGS.values())])
+    for entry, keys in _THINGS.values():
+        laid = data.get(entry, [])
+        for thing in laid if isinstance(laid, list) else []:
+            if isinstance(thing, dict):
+                _check_keys(thing, keys, f"{entry}.")
     course = {key: data.get(key) for key in _PLAIN}
     course |= {many: data.get(entry, []) for many, (entry, _) in _THINGS.items()}
     understood_course(course)
     return course
+
+
+def _check_keys(table: dict[str, Any], known: Sequence[str], where: str = "") -> None:
+    for key in table:
+        if key not in known:
+            name = f"{where}{key[:60]}"
+            raise InputError(Problem(name, "is no key here", suggestion(key, known)))
 
 
 def _written(course: dict[str, Any]) -> str:

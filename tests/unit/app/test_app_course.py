@@ -155,17 +155,19 @@ def test_a_course_is_kept_in_the_folder_and_read_back(server: Server) -> None:
     assert not [t for t in server.ask("/api/bench")["trucks"] if "course" in t], "is no truck"
 
 
+RIGHT = "slope_deg = 9\nspeed_mm_per_s = 250\npoints_mm = [[0, 0], [300, 0]]\n"
+
+
 @pytest.mark.parametrize(
     ("text", "words"),
     [
         ("slope_deg = 22", "points_mm"),
         ("slope_deg = [", "is no TOML"),
-        ("slope = 22", "slope: is not known here"),
+        ("slope = 22", "slope: is no key here; did you mean 'slope_deg'?"),
+        (f"{RIGHT}[[stone]]\nat_mm = [0, 9]\nheight = 9", "stone.height: is no key here; did you"),
+        (f"{RIGHT}[[ramp]]\nhight_mm = 9", "ramp.hight_mm: is no key here; did you"),
         ("slope_deg = 99\nspeed_mm_per_s = 250\npoints_mm = [[0, 0], [300, 0]]", "slope_deg"),
-        (
-            "stone = 3\nslope_deg = 9\nspeed_mm_per_s = 250\npoints_mm = [[0, 0], [300, 0]]",
-            "stones",
-        ),
+        (f"stone = 3\n{RIGHT}", "stones"),
         ("#" * 100_001, "too big"),
     ],
 )
