@@ -16,6 +16,9 @@ if TYPE_CHECKING:
     from crossfall.truck.model import Truck
 
 Weakest = Literal["weakest"]
+Holding = Literal["brakes", "rail", "motor"]
+Tried = bool | Literal["quick"]
+Engine = Literal["bullet", "mujoco", "both"]
 TIP_SHOWN = (
     *("heading_deg", "rigid_deg", "compliant_deg", "compliant_range_deg", "rail_deg"),
     *("trial_deg", "trial_ci_deg", "trial_outcome", "goes_at_deg", "outcome"),
@@ -34,7 +37,7 @@ def asked_conditions(
     from crossfall.answers.conditions import conditions
 
     if hold not in ("brakes", "rail"):
-        raise InputError(Problem(truck.name, f"hold is '{hold}'", "brakes or rail"))
+        raise InputError(Problem(truck.name, f"hold is '{hold}'", "brakes, rail or motor"))
     if heading == "weakest":
         (any_way,) = conditions(truck, [0.0], surface, grip=grip, hold=hold)
         return (weakest_heading(truck, any_way),)
@@ -49,12 +52,26 @@ def answers(
     grip: float | None,
     hold: Hold,
     *,
-    trial: bool,
+    trial: Tried,
+    engine: Engine | None = None,
 ) -> Answers:
     """The one answer, in SI. Raises InputError."""
     from crossfall.answers.answer import answer
+    from crossfall.engines.held import ENGINES
 
-    return answer(truck, asked_conditions(truck, heading, surface, grip, hold), trial=trial)
+    if trial not in (True, False, "quick"):
+        raise InputError(Problem(truck.name, f"trial is {trial!r}", "True, False or 'quick'"))
+    if engine not in (None, "both", *ENGINES):
+        raise InputError(
+            Problem(truck.name, f"engine is {engine!r}", f"{', '.join(ENGINES)} or both")
+        )
+    return answer(
+        truck,
+        asked_conditions(truck, heading, surface, grip, hold),
+        trial=trial is not False,
+        engines=ENGINES if engine == "both" else [e for e in ENGINES if e == engine] or None,
+        care="quick" if trial == "quick" else "careful",
+    )
 
 
 def is_one(heading: Any) -> bool:

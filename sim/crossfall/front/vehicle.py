@@ -10,6 +10,9 @@ from typing import TYPE_CHECKING, Any, Literal, overload
 
 from crossfall.front.asking import (
     TIP_SHOWN,
+    Engine,
+    Holding,
+    Tried,
     Weakest,
     answer_record,
     answers,
@@ -27,6 +30,7 @@ from crossfall.truck.read import as_toml
 
 if TYPE_CHECKING:
     from crossfall.answers.conditions import Hold
+    from crossfall.engines.held import EngineName
     from crossfall.truck.model import Truck
 
 WEIGH_SHOWN = (
@@ -177,8 +181,9 @@ class Vehicle:
         *,
         surface: str | None = ...,
         grip: float | None = ...,
-        hold: Hold = ...,
-        trial: bool = ...,
+        hold: Holding = ...,
+        trial: Tried = ...,
+        engine: Engine | None = ...,
     ) -> Result: ...
     @overload
     def tip(
@@ -187,8 +192,9 @@ class Vehicle:
         *,
         surface: str | None = ...,
         grip: float | None = ...,
-        hold: Hold = ...,
-        trial: bool = ...,
+        hold: Holding = ...,
+        trial: Tried = ...,
+        engine: Engine | None = ...,
     ) -> Results: ...
     def tip(
         self,
@@ -196,22 +202,27 @@ class Vehicle:
         *,
         surface: str | None = None,
         grip: float | None = None,
-        hold: Hold = "brakes",
-        trial: bool = False,
+        hold: Holding = "brakes",
+        trial: Tried = False,
+        engine: Engine | None = None,
     ) -> Result | Results:
         """When it goes over, under the keys of `crossfall tilt --json`: `rigid_deg`,
         `compliant_deg`, `compliant_range_deg` (95 %), `goes_at_deg`, `outcome` and the rest.
 
         heading: deg, 0 nose uphill, 90 left side down; several give `Results`, none the four
         cases, "weakest" the weakest heading there is. surface: of the file, by name, its first if
-        not given; or grip: one friction coefficient. hold: "brakes", or "rail". trial: also tilt
-        it in the engine (a second or two a heading). Raises InputError.
+        not given; or grip: one friction coefficient. hold: "brakes" as the file has it, or a
+        "rail" besides, or the "motor". trial: also tilt it in the engine (a second or two a
+        heading), or "quick" in half the time. engine: which, or "both", the usual one if not
+        given. Raises InputError.
 
         >>> import crossfall
         >>> crossfall.load("bramble").tip(heading=90, grip=0.9).outcome
         'tips'
         """
-        rows = tip_rows(answers(self.model, heading, surface, grip, hold, trial=trial))
+        held, by = self._held(hold)
+        found = answers(held.model, heading, surface, grip, by, trial=trial, engine=engine)
+        rows = tip_rows(found)
         if is_one(heading):
             return rows[0]
         return Results(rows, TIP_SHOWN)
@@ -222,20 +233,31 @@ class Vehicle:
         *,
         surface: str | None = None,
         grip: float | None = None,
-        hold: Hold = "brakes",
+        hold: Holding = "brakes",
+        quick: bool = False,
+        engine: EngineName | None = None,
     ) -> Result:
         """One virtual trial in the engine: the keys that start with `trial_`, and `record`, the
         samples of the run: time, table angle, loads and poses, as numpy arrays in SI.
 
-        Arguments as for `tip`. Raises InputError.
+        Arguments as for `tip`; quick: in half the time. Raises InputError.
         """
         from crossfall.answers.keys import trial_record
 
-        (one,) = answers(self.model, heading, surface, grip, hold, trial=True).answers
+        (held, by) = self._held(hold)
+        (one,) = answers(
+            held.model, heading, surface, grip, by, trial="quick" if quick else True, engine=engine
+        ).answers
         assert one.trial is not None
         head = {k: answer_record(one)[k] for k in ("heading_deg", "case", "grip", "hold")}
         found = {k: frozen_value(v) for k, v in {**head, **trial_record(one.trial)}.items()}
         return Result({**found, "record": one.trial.record}, TRIAL_SHOWN)
+
+    def _held(self, hold: Holding) -> tuple[Vehicle, Hold]:
+        """The truck held so, and what the conditions then say of it."""
+        if hold == "motor":
+            return self.edit({"chassis.held_by": "motor"}), "brakes"
+        return self, hold
 
     def what_if(
         self,

@@ -25,7 +25,7 @@ from crossfall.show.style import LIGHT, axes_at, figure, styled, svg_element, ti
 from crossfall.show.unbeaten import MOST_FRONTS, draw_unbeaten
 from crossfall.study.dictionary import citation, describe_column
 from crossfall.study.scenario import Scenario
-from crossfall.study.scenario_file import FrontSpec, MapSpec
+from crossfall.study.scenario_file import AimsSpec, MapSpec
 from crossfall.study.summary import Morning, by_words, how_asked, numbers, summarize
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Array
@@ -101,7 +101,7 @@ def undrawn(morning: Morning) -> list[str]:
     return said
 
 
-def _fronts(morning: Morning, front: FrontSpec) -> list[Figure]:
+def _fronts(morning: Morning, front: AimsSpec) -> list[Figure]:
     """Builds are compared on one heading and under the same words only."""
     columns = morning.columns
     if any(c not in columns for c in front.aims):

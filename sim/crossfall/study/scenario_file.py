@@ -185,7 +185,7 @@ class ResponseSpec(Strict):
     expression: Annotated[Line, Field(alias="is")]
 
 
-class FrontSpec(Strict):
+class AimsSpec(Strict):
     """A picture of the builds that no other beats in all of two or three columns at once."""
 
     aims: Annotated[dict[str, Literal["high", "low"]], Field(min_length=2, max_length=3)]
@@ -226,7 +226,7 @@ class ScenarioSpec(Strict):
     limits: LimitsSpec = LimitsSpec()
     map: Annotated[tuple[MapSpec, ...], Field(strict=False)] = ()
     response: Annotated[tuple[ResponseSpec, ...], Field(strict=False)] = ()
-    front: Annotated[tuple[FrontSpec, ...], Field(strict=False)] = ()
+    front: Annotated[tuple[AimsSpec, ...], Field(strict=False)] = ()
 
     @property
     def trial_seconds(self) -> float:

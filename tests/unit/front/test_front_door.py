@@ -122,7 +122,9 @@ def test_the_weakest_heading_is_weaker_than_the_four_cases(bramble):
         ({"surface": "ice"}, "no surface 'ice'"),
         ({"surface": "rock", "grip": 0.9}, "give one of them"),
         ({"grip": -1.0}, "must be above 0"),
-        ({"hold": "hand"}, "brakes or rail"),
+        ({"hold": "hand"}, "brakes, rail or motor"),
+        ({"trial": "slow"}, "True, False or 'quick'"),
+        ({"engine": "steam"}, "bullet, mujoco or both"),
     ],
 )
 def test_what_cannot_be_asked_is_refused_in_a_sentence(bramble, how, words):
@@ -352,3 +354,14 @@ def test_names_as_a_page_and_as_a_list(tmp_path):
     assert "Vehicle.what_if(" in text
     assert "compliant_range_deg" in CliRunner().invoke(cli.crossfall, ["names"]).stdout
     assert printed("names")["keys"]["goes_at_deg"]["meaning"]
+
+
+def test_what_holds_it_which_engine_and_how_carefully_are_asked_for_as_on_the_command_line(bramble):
+    heading, grip = 0, 1.5
+    held = bramble.edit({"chassis.held_by": "motor"}).tip(heading, grip=grip)
+    motor = bramble.tip(heading, grip=grip, hold="motor", trial="quick", engine="mujoco")
+    assert motor.compliant_deg == held.compliant_deg
+    assert motor.compliant_deg != bramble.tip(heading, grip=grip).compliant_deg
+    assert motor.trial_engine.startswith("mujoco")
+    quick = bramble.trial(heading, grip=grip, hold="motor", quick=True, engine="mujoco")
+    assert quick.trial_deg == motor.trial_deg

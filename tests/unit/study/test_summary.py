@@ -13,7 +13,7 @@ from crossfall.show.maps import MapPanel, draw_maps, plain_name
 from crossfall.show.summary import draw_map, figures, gridded, summary_page
 from crossfall.show.unbeaten import draw_unbeaten
 from crossfall.study.scenario import load_scenario
-from crossfall.study.scenario_file import FrontSpec, MapSpec
+from crossfall.study.scenario_file import AimsSpec, MapSpec
 from crossfall.study.summary import (
     Morning,
     failures,
@@ -174,7 +174,7 @@ def test_the_page_says_which_picture_could_not_be_drawn(tmp_path: Path) -> None:
 
 def test_fronts_compare_builds_of_one_heading_and_one_hold_on_shared_axes() -> None:
     scenario = load_scenario("overnight")
-    front = FrontSpec(aims={"tip_deg": "high", "both.track_mm": "low"})
+    front = AimsSpec(aims={"tip_deg": "high", "both.track_mm": "low"})
     scenario = replace(scenario, spec=scenario.spec.model_copy(update={"front": [front]}))
     columns = trials()
     columns = {
