@@ -63,10 +63,12 @@ def export_columns(
     head: dict[str, str],
     tables: Iterator[Any],
     responses: Mapping[str, str] = NONE,
+    fixed: Mapping[str, Any] = NONE,
 ) -> int:
     """Write a table given as arrow tables, place first, to .parquet and .csv files.
 
-    head: columns that are the same on every line, put in after place. Returns its lines.
+    head and fixed: columns that are the same on every line, in after place and at the end. Returns
+    its lines.
     """
     import pyarrow as pa
     import pyarrow.csv
@@ -82,9 +84,11 @@ def export_columns(
             for i, (name, value) in enumerate(head.items(), start=1):
                 column = pa.DictionaryArray.from_arrays(same, pa.array([value]))
                 table = table.add_column(i, name, column)
+            for name in (n for n in fixed if n not in table.column_names):
+                table = table.append_column(name, pa.repeat(fixed[name], len(table)))
             for name, values in columns_of(table, responses).items():
                 table = table.append_column(name, pa.array(values))
-            if responses and FAILURE in table.column_names:
+            if (responses or fixed) and FAILURE in table.column_names:
                 last = [n for n in table.column_names if n != FAILURE]
                 table = table.select([*last, FAILURE])
             table = table.cast(described(table.schema, responses, head["scenario"], head["spec"]))

@@ -211,8 +211,8 @@ def write_tables(scenario: Scenario, folder: Path) -> tuple[tuple[Path, ...], in
     """
     store = folder / STORE
     files = (folder / PARQUET, folder / CSV)[: 2 if scenario.total <= MOST_CSV else 1]
+    own, fixed = scenario.spec.responses, scenario.spec.fixed
     if scenario.spec.method != "closed form":
-        own, fixed = scenario.spec.responses, scenario.spec.fixed
         return files, max(export(store, file, own, fixed) for file in files)
     batch = batch_of_blocks(scenario)
     head = {
@@ -227,4 +227,4 @@ def write_tables(scenario: Scenario, folder: Path) -> tuple[tuple[Path, ...], in
     if first is None:
         return (), 0
     every = itertools.chain([first], tables)
-    return files, export_columns(files, head, every, scenario.spec.responses)
+    return files, export_columns(files, head, every, own, fixed)
