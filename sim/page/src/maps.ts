@@ -18,8 +18,8 @@ export function mapsPage(leaf: HTMLElement): void {
       put(holder, el("p", { class: "text wrong" }, e.message));
     }
   };
-  const bar = el("div", { class: "bar" }, el("label", { for: "sweep-choice" }, "Finished"), choice, el("button", { type: "button", id: "sweep-open", onclick: () => void open() }, "Open"));
-  const none = el("p", { class: "text soft" }, "No finished sweep in this folder yet: run one here, or with crossfall sweep.");
+  const bar = el("div", { class: "bar", hidden: true }, el("label", { for: "sweep-choice" }, "Finished"), choice, el("button", { type: "button", id: "sweep-open", onclick: () => void open() }, "Open"));
+  const none = el("p", { class: "text soft", hidden: true }, "No finished sweep in this folder yet: run one here, or with crossfall sweep.");
   leaf.append(making, bar, none, holder);
   const list = async (pick = ""): Promise<void> => {
     try {
