@@ -50,6 +50,8 @@ def columns(axes: Sequence[Axis], design: Design, seed: int, some: slice) -> lis
     """The same points as one (n,) array an axis; `some` of them."""
     if design.kind != "grid":
         return list(design_points(axes, design, seed)[some].T)
+    if not axes:
+        return []
     total = count(axes, design)
     index = np.unravel_index(np.arange(total)[some], [len(a.values) for a in axes])
     return [np.asarray(a.values)[i] for a, i in zip(axes, index, strict=True)]

@@ -83,3 +83,12 @@ def test_intervals_are_told_by_what_they_are_of():
     assert describe_column("goes_at_range_high_deg").title == "95 % range of goes_at_deg, upper end"
     assert describe_column("part.winch.mass_g").unit == "g"
     assert describe_column("part.battery pack.at_mm.z").unit == "mm"
+
+
+def test_a_closed_form_of_the_truck_as_it_is_has_a_line_a_heading(tmp_path):
+    data = {k: v for k, v in DATA.items() if k != "axis"} | {"method": "closed form"}
+    done = run_scenario(
+        scenario_of(load_truck("bramble"), data | {"headings_deg": [0, 90]}), tmp_path
+    )
+    rows = pyarrow.parquet.read_table(done.files[0]).to_pylist()
+    assert [row["heading_deg"] for row in rows] == [0.0, 90.0]
