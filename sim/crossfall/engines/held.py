@@ -123,6 +123,11 @@ def installed(engine: EngineName) -> bool:
     return find_spec(PACKAGES[engine]) is not None
 
 
+def engines_named(name: str | None) -> tuple[EngineName, ...]:
+    """The engine of this name, or "both"; none for any other."""
+    return tuple(engine for engine in ENGINES if name in (engine, "both"))
+
+
 def check_driving() -> None:
     """Raises InputError where trucks cannot be driven, which is done in Bullet only."""
     if not installed("bullet"):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from math import isfinite, radians
-from typing import TYPE_CHECKING, Any, Literal
+from typing import TYPE_CHECKING, Any, Literal, get_args
 
 from crossfall.front.results import Result, frozen_value
 from crossfall.truck.errors import InputError, Problem
@@ -13,6 +13,7 @@ from crossfall.verbs.tilt import FOUR
 if TYPE_CHECKING:
     from crossfall.answers.answer import Answers
     from crossfall.answers.conditions import Conditions, Hold
+    from crossfall.truck.build import Loaded
     from crossfall.truck.model import Truck
 
 Weakest = Literal["weakest"]
@@ -37,7 +38,7 @@ def asked_conditions(
     from crossfall.answers.conditions import conditions
 
     if hold not in ("brakes", "rail"):
-        raise InputError(Problem(truck.name, f"hold is '{hold}'", "brakes, rail or motor"))
+        raise InputError(Problem(truck.name, f"hold is '{hold}'", "brakes or rail"))
     if heading == "weakest":
         (any_way,) = conditions(truck, [0.0], surface, grip=grip, hold=hold)
         return (weakest_heading(truck, any_way),)
@@ -46,30 +47,36 @@ def asked_conditions(
 
 
 def answers(
-    truck: Truck,
+    loaded: Loaded,
     heading: float | Iterable[float] | Weakest | None,
     surface: str | None,
     grip: float | None,
-    hold: Hold,
+    hold: Holding,
     *,
     trial: Tried,
     engine: Engine | None = None,
 ) -> Answers:
     """The one answer, in SI. Raises InputError."""
     from crossfall.answers.answer import answer
-    from crossfall.engines.held import ENGINES
+    from crossfall.engines.held import ENGINES, engines_named
+    from crossfall.verbs.common import stood
 
+    if hold not in get_args(Holding):
+        raise InputError(Problem(loaded.truck.name, f"hold is '{hold}'", "brakes, rail or motor"))
+    by: Hold = "brakes" if hold == "motor" else hold
+    truck = stood(loaded, "motor" if hold == "motor" else None, None).truck
     if trial not in (True, False, "quick"):
         raise InputError(Problem(truck.name, f"trial is {trial!r}", "True, False or 'quick'"))
-    if engine not in (None, "both", *ENGINES):
+    engines = engines_named(engine)
+    if engine is not None and not engines:
         raise InputError(
             Problem(truck.name, f"engine is {engine!r}", f"{', '.join(ENGINES)} or both")
         )
     return answer(
         truck,
-        asked_conditions(truck, heading, surface, grip, hold),
+        asked_conditions(truck, heading, surface, grip, by),
         trial=trial is not False,
-        engines=ENGINES if engine == "both" else [e for e in ENGINES if e == engine] or None,
+        engines=engines or None,
         care="quick" if trial == "quick" else "careful",
     )
 

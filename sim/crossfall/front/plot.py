@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
-from crossfall.front.asking import answers
+from crossfall.front.asking import Holding, answers
 from crossfall.front.results import Result
 from crossfall.front.results import heading as heading_words
 from crossfall.front.vehicle import Vehicle, vehicle_of
@@ -106,7 +106,7 @@ def tip_map(
     *,
     surface: str | None = None,
     grip: float | None = None,
-    hold: Hold = "brakes",
+    hold: Holding = "brakes",
     trial: bool = False,
 ) -> Picture:
     """Where it goes over all round, seen from above, and where it slides first.
@@ -116,7 +116,7 @@ def tip_map(
     from crossfall.show.polar import draw_polar
 
     vehicle = vehicle_of(truck)
-    found = answers(vehicle.model, heading, surface, grip, hold, trial=trial)
+    found = answers(vehicle.loaded, heading, surface, grip, hold, trial=trial)
     return Picture(draw_polar(found, vehicle.model))
 
 
@@ -126,14 +126,14 @@ def budget(
     *,
     surface: str | None = None,
     grip: float | None = None,
-    hold: Hold = "brakes",
+    hold: Holding = "brakes",
     trial: bool = False,
 ) -> Picture:
     """Where the degrees go, from the rigid truck to the trial. Arguments as for `Vehicle.tip`."""
     from crossfall.show.budget import draw_budget
 
     return Picture(
-        draw_budget(answers(vehicle_of(truck).model, heading, surface, grip, hold, trial=trial))
+        draw_budget(answers(vehicle_of(truck).loaded, heading, surface, grip, hold, trial=trial))
     )
 
 
@@ -217,13 +217,13 @@ def loads(
     *,
     surface: str | None = None,
     grip: float | None = None,
-    hold: Hold = "brakes",
+    hold: Holding = "brakes",
 ) -> Picture:
     """What each tyre carries in a virtual trial as the table rises."""
     from crossfall.show.loads import draw_loads
 
     vehicle = vehicle_of(truck)
-    (one,) = answers(vehicle.model, heading, surface, grip, hold, trial=True).answers
+    (one,) = answers(vehicle.loaded, heading, surface, grip, hold, trial=True).answers
     return Picture(draw_loads(one, vehicle.model))
 
 

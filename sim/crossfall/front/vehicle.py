@@ -220,8 +220,7 @@ class Vehicle:
         >>> crossfall.load("bramble").tip(heading=90, grip=0.9).outcome
         'tips'
         """
-        held, by = self._held(hold)
-        found = answers(held.model, heading, surface, grip, by, trial=trial, engine=engine)
+        found = answers(self.loaded, heading, surface, grip, hold, trial=trial, engine=engine)
         rows = tip_rows(found)
         if is_one(heading):
             return rows[0]
@@ -244,20 +243,14 @@ class Vehicle:
         """
         from crossfall.answers.keys import trial_record
 
-        (held, by) = self._held(hold)
+        care: Tried = "quick" if quick else True
         (one,) = answers(
-            held.model, heading, surface, grip, by, trial="quick" if quick else True, engine=engine
+            self.loaded, heading, surface, grip, hold, trial=care, engine=engine
         ).answers
         assert one.trial is not None
         head = {k: answer_record(one)[k] for k in ("heading_deg", "case", "grip", "hold")}
         found = {k: frozen_value(v) for k, v in {**head, **trial_record(one.trial)}.items()}
         return Result({**found, "record": one.trial.record}, TRIAL_SHOWN)
-
-    def _held(self, hold: Holding) -> tuple[Vehicle, Hold]:
-        """The truck held so, and what the conditions then say of it."""
-        if hold == "motor":
-            return self.edit({"chassis.held_by": "motor"}), "brakes"
-        return self, hold
 
     def what_if(
         self,

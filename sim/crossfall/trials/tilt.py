@@ -14,6 +14,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 import numpy as np
+from scipy.ndimage import uniform_filter1d
 
 from crossfall.engines.held import EngineName, usual_engine
 from crossfall.engines.settings import TrialSettings
@@ -200,8 +201,7 @@ def _balanced(way: TiltingSamples, rate: float) -> float:
     """About where (rad) a truck on a table tilting at `rate` (rad/s) began to run away."""
     if len(way.time) < 2:  # gone at once
         return float(way.theta[-1]) if len(way.theta) else 0.0
-    smooth = np.convolve(np.pad(way.lean, 2, "symmetric"), np.full(5, 0.2), "valid")
-    speed = np.gradient(smooth, way.time)
+    speed = np.gradient(uniform_filter1d(way.lean, 5), way.time)
     runs = np.flatnonzero(speed > RUNS * rate)
     return float(way.theta[runs[0] if len(runs) else -1])
 

@@ -157,12 +157,10 @@ def choose(
 def engines(asked: str | None) -> tuple[EngineName, ...]:
     """Which engines try it out: those asked for, else the usual one, which is said once where it
     is the second choice."""
-    from crossfall.engines.held import ENGINES, installed, usual_engine
+    from crossfall.engines.held import engines_named, installed, usual_engine
 
-    if asked == "both":
-        return ENGINES
     if asked is not None:
-        return tuple(engine for engine in ENGINES if engine == asked)
+        return engines_named(asked)
     if not installed("bullet"):
         click.echo(
             "crossfall: pybullet has no build for this Python and system; MuJoCo tries it out",

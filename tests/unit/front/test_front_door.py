@@ -365,3 +365,4 @@ def test_what_holds_it_which_engine_and_how_carefully_are_asked_for_as_on_the_co
     assert motor.trial_engine.startswith("mujoco")
     quick = bramble.trial(heading, grip=grip, hold="motor", quick=True, engine="mujoco")
     assert quick.trial_deg == motor.trial_deg
+    assert crossfall.plot.budget(bramble, heading, grip=grip, hold="motor")
