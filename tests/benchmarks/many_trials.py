@@ -63,7 +63,7 @@ def main() -> None:
 
     def short(i: int) -> None:
         run = Tilting(table, math.pi / 2)
-        run.move(math.radians(10.0), math.radians(200.0), keep=math.radians(3.0))
+        run.approach(math.radians(10.0), math.radians(200.0), math.radians(3.0))
         run.back(run.kept[0])
         run.end("")
         run.forget()

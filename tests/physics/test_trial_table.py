@@ -69,7 +69,7 @@ def stand_with_turned_gravity(truck, angles):
         set_grip(table, SIDE, GRIP, rail=False)
         run = Tilting(table, SIDE)
         for angle in angles:
-            run.move(angle, _rate(angle - run.theta))
+            run.move(angle, _rate(angle - run.theta), 0.0)
             list(run.hold(0.8))
             out.append(np.array(run.loads))
     return out

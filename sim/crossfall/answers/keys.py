@@ -53,7 +53,7 @@ def _unless(absent: bool, value: Any) -> Any:
     return None if absent else value
 
 
-TERMS = ("event", "step", "solver", "contact", "rate", "repeat", "rest")
+TERMS = ("event", "step", "solver", "contact", "rate", "way", "repeat", "rest")
 
 TRIAL_KEYS = (
     Key(

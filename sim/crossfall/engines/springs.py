@@ -102,7 +102,7 @@ def corner_springs(
                 s.bump,
                 s.droop,
                 (settings.stop_turn / step) ** 2 * mass,
-                settings.stop_turn / step * mass,
+                2 * settings.stop_damping * settings.stop_turn / step * mass,
                 settings.stop_time * time,
                 springs.more,
                 (springs.bound - left, springs.bound - right),

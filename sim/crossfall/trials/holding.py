@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from crossfall.trials.log import Fate
@@ -10,7 +11,10 @@ from crossfall.trials.outcome import FINER, SHORT, Bracket
 from crossfall.trials.pace import Pace
 from crossfall.trials.table import Moment, Tilting
 
+SETTLED = 10.0  # times as far as at rest a truck may still move where its tilting starts
 MOST_JUMPS = 4  # after which it begins afresh; one that jumps more often only rocks
+OTHER_WAY = 0.004  # of the weight, by which loads differ that another way has led to
+SLIPS = 1e-4  # m; tyres that slip less on the way move no tip
 OTHER = 0.7  # of the strides, in the repeat
 
 
@@ -45,18 +49,26 @@ def search(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
     times = FINER["all"]
     slower = _slower(pace, times)
     finer = replace(slower, stride=OTHER * pace.stride, bracket=2 * pace.bracket)
-    drag = FINER["drag"] if one.jumped and one.bracket.goes == "tips" else 1
+    tips = one.bracket.goes == "tips"
+    drag = FINER["way"] if tips else 1
     run.table.rig.refine(step=times, solver=times, contact=times, drag=drag)
     try:
-        _narrowed(run, rest, finer, 2)
+        again = _another_way(run, rest, finer, 2) if tips else None
+        _narrowed(run, again or rest, finer, 2)
     finally:
         run.table.rig.refine()
     return one.bracket
 
 
+def settling(pace: Pace) -> Pace:
+    """For the end of the way from the level."""
+    return replace(pace, still=SETTLED * pace.still)
+
+
 def _slower(pace: Pace, times: float) -> Pace:
     return replace(
         pace,
+        approach=pace.approach / times,
         steady=pace.steady / times,
         gently=pace.gently * times,
         still=pace.still / times,
@@ -66,13 +78,13 @@ def _slower(pace: Pace, times: float) -> Pace:
 def check(run: Tilting, found: _Search, pace: Pace) -> bool:
     """Go from the first rest to one below the tip, as usual and with one thing finer at a time:
     all that tyres slip on the way tells. Solver and contacts slip no tyre: for them it goes from
-    the rest before, as it has already done. False where there are too few rests for that, or it
-    does not come to rest."""
+    the rest before, as it has already done. At last from the level, with more drag. False where
+    there are too few rests for that, it does not come to rest, or the way decides."""
     rests, rig = found.rests, run.table.rig
     apart = [i for i in range(1, len(rests)) if rests[i].theta < found.bracket.low - pace.bracket]
     if not apart:
         return False
-    end = rests[apart[-1]].theta
+    end, loads = rests[apart[-1]].theta, []
     for vary in ("base", *rig.varies, "rate"):
         own = pace
         if vary == "rate":
@@ -85,7 +97,27 @@ def check(run: Tilting, found: _Search, pace: Pace) -> bool:
                 return False
         finally:
             rig.refine()
-    return True
+        loads.append(run.loads)
+    return _comes_another_way(run, rests[0], end, loads[0], pace)
+
+
+def _comes_another_way(
+    run: Tilting, rest: Moment, end: float, before: Sequence[float], pace: Pace
+) -> bool:
+    """From the level with more drag, whether loads (4,) N at `end` are what they were before. It is
+    not tried where no tyre has slipped by `rest`."""
+    run.back(rest)
+    if run.slipped < SLIPS:
+        return True
+    run.table.rig.refine(drag=FINER["way"])
+    try:
+        other = _another_way(run, rest, pace, 0, "way")
+    finally:
+        run.table.rig.refine()
+    if other is None or _hold(run, other, end, pace, 0, "way") is None:
+        return False
+    apart = max(abs(a - b) for a, b in zip(run.loads, before, strict=True))
+    return apart < OTHER_WAY * run.table.weight
 
 
 def _narrowed(run: Tilting, rest: Moment, pace: Pace, number: int) -> _Search:
@@ -112,6 +144,19 @@ def _narrowed(run: Tilting, rest: Moment, pace: Pace, number: int) -> _Search:
     return _Search(Bracket(rest.theta, high, goes, run.fell), tuple(rests), jumps)
 
 
+def _another_way(
+    run: Tilting, rest: Moment, pace: Pace, number: int, vary: str = ""
+) -> Moment | None:
+    """To the angle of a rest again, from the level: kept; None where it does not rest there."""
+    run.back(run.kept[0])
+    run.begin("approach", number, vary)
+    run.approach(rest.theta, pace.approach, math.inf)
+    if run.fate(settling(pace)) != "rests":
+        return None
+    run.keep()
+    return run.kept[-1]
+
+
 def _hold(
     run: Tilting, rest: Moment, theta: float, pace: Pace, number: int, vary: str = ""
 ) -> Moment | None:
@@ -121,7 +166,7 @@ def _hold(
     """
     run.back(rest)
     run.begin("hold", number, vary)
-    run.move(theta, pace.steady, least=pace.gently)
+    run.move(theta, pace.steady, pace.gently)
     if run.fate(pace) != "rests":
         return None
     run.keep()

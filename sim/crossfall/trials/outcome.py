@@ -3,7 +3,8 @@
 The event is a bracket, found by holding: an angle at which the truck came to rest, and one at which
 it went. Its error is measured by the trial itself, term by term. From its first rest the truck is
 moved close below the event again, as usual and with one thing finer: the step, the solver's rounds,
-how firm contacts are, how slowly the table moves. The pair of wheels that leaves the table then
+how firm contacts are, how slowly the table moves; and once from the level with more drag, as tyres
+slip that swing. The pair of wheels that leaves the table then
 bears another load; over the slope of that load against the table's angle, that is an angle, and
 what is left to a limit of that kind (`LIMIT`) is the term. Where a truck jumps on its way, or
 slides, loads say little: there the whole search is done again with everything finer, and the term
@@ -33,7 +34,15 @@ SPAN = math.radians(1.5)  # below a tip, in which load is fitted
 _NEAR = math.radians(2.0)  # below a tip, in which a snap is told
 SAME = 1e-9  # rad between two table angles that are one
 LEFT = 0.001  # of the weight; a truck that tips as its load runs out has less at the last hold
-FINER = {"step": 2, "solver": 4, "contact": 4, "rate": 2, "all": 2, "drag": 4}  # times, in a check
+FINER = {
+    "step": 2,
+    "solver": 4,
+    "contact": 4,
+    "rate": 2,
+    "all": 2,
+    "drag": 4,
+    "way": 4,
+}  # times, in a check
 CREEP = {"mujoco": math.radians(0.05)}  # contacts may slip so far below the angle of friction
 SHORT = ("solver", "contact")  # checks that go over the last stride only
 LIMIT = {name: times / (times - 1) for name, times in FINER.items()}  # an error as 1 / times
@@ -43,8 +52,8 @@ LIMIT = {name: times / (times - 1) for name, times in FINER.items()}  # an error
 class Terms:
     """Half-widths of the interval's parts, rad, 95 %; they add as squares.
 
-    event: of the bracket, or of bracket and fit together. step, solver, contact, rate: see above;
-    0 where the engine has none. repeat: between two searches. rest: what counts as rest.
+    event: of the bracket, or of bracket and fit together. step, solver, contact, rate, way: see
+    above; 0 where the engine has none. repeat: between two searches. rest: what counts as rest.
     """
 
     event: float = 0.0
@@ -52,6 +61,7 @@ class Terms:
     solver: float = 0.0
     contact: float = 0.0
     rate: float = 0.0
+    way: float = 0.0
     repeat: float = 0.0
     rest: float = 0.0
 
@@ -131,7 +141,7 @@ def concluded(trial: TiltTrial) -> TiltTrial:
     log = trial.log
     tilts = [s for s in log.stretches if s.kind == "tilt"]
     holds = [s for s in log.stretches if s.kind == "hold"]
-    begun = [log.end(s) for s in log.stretches if s.kind == "approach"][-1]
+    begun = [log.end(s) for s in log.stretches if s.kind == "approach" and _first_way(s)][-1]
     searches = [narrowed(log, [s for s in holds if s.search == n], begun[0]) for n in (1, 2)]
     one, other = (b if b.goes != "rests" else None for b in searches)
     if one is None or not tilts:
@@ -179,6 +189,10 @@ def concluded(trial: TiltTrial) -> TiltTrial:
     )
 
 
+def _first_way(stretch: Stretch) -> bool:
+    return not stretch.search and not stretch.vary
+
+
 def narrowed(log: Log, holds: Iterable[Stretch], begun: float) -> Bracket:
     """What one search says: the last rest, and the lowest angle above it from which it went.
     begun: rad, where it rested before."""
@@ -201,7 +215,7 @@ def joined_brackets(one: Bracket, other: Bracket | None) -> tuple[Bracket, float
     if other is None:
         return one, 0.0
     if one.low < other.high and other.low < one.high:
-        return one, abs(one.middle - other.middle)
+        return one, LIMIT["all"] * abs(one.middle - other.middle)
     first, last = sorted((one, other), key=lambda found: found.low)
     return replace(first, high=last.high), 0.0
 

@@ -32,7 +32,7 @@ class Pace:
     slid: of a tyre radius, sliding that ends a tilting.
     """
 
-    approach: float = math.radians(30.0)
+    approach: float = math.radians(15.0)
     brisk: float = math.radians(5.0)
     last: float = math.radians(1.5)
     slow: float = math.radians(2.0)

@@ -134,18 +134,26 @@ class Tilting:
         self._look()
         return True
 
-    def move(
-        self, target: float, rate: float, *, keep: float = math.inf, least: float = 0.0
-    ) -> None:
+    def move(self, target: float, rate: float, least: float) -> None:
         """Tilt to target, starting and stopping gently, at `rate` (rad/s) on average.
 
-        least: s it takes, however near the target. keep: rad between the moments kept on the last
-        of the way.
+        least: s it takes, however near the target.
         """
-        start = last = self.theta
+        start = self.theta
         n = self.table.steps(max(abs(target - start) / rate, least))
         for i in range(1, n + 1):
             self.step(start + (target - start) * (1 - math.cos(math.pi * i / n)) / 2)
+
+    def approach(self, target: float, rate: float, keep: float) -> None:
+        """Tilt to target, at `rate` (rad/s) on average and ever slower: the lighter the uphill
+        tyres, the more they slip that are hurried, and what slipped on the way moves the tip.
+
+        keep: rad between the moments kept on the last of the way.
+        """
+        start = last = self.theta
+        n = self.table.steps(abs(target - start) / rate)
+        for i in range(1, n + 1):
+            self.step(target - (target - start) * (1 - i / n) ** 3)
             if self.theta - last > keep and target - self.theta < 6 * keep:
                 last = self.theta
                 self.keep()
@@ -244,6 +252,11 @@ class Tilting:
         return min(
             (w for w, load in zip(ways, self.loads, strict=True) if load > 0.0), default=min(ways)
         )
+
+    @property
+    def slipped(self) -> float:
+        """m, furthest any tyre has slipped."""
+        return max(self._rig.slips())
 
     def light(self, fraction: float) -> bool:
         """Whether a wheel bears less than this fraction of its level load."""

@@ -18,7 +18,7 @@ from scipy.ndimage import uniform_filter1d
 
 from crossfall.engines.held import EngineName, usual_engine
 from crossfall.engines.settings import TrialSettings
-from crossfall.trials.holding import search
+from crossfall.trials.holding import search, settling
 from crossfall.trials.log import Fate, TiltingSamples
 from crossfall.trials.outcome import TiltTrial, concluded
 from crossfall.trials.pace import Pace
@@ -26,7 +26,6 @@ from crossfall.trials.table import LevelTable, Tilting, level_table, set_grip
 from crossfall.truck.model import Truck
 
 RUNS = 1.2  # times as fast as its table a truck leans on that is losing its balance
-SETTLED = 10.0  # times as far as at rest a truck may still move where its tilting starts
 LOOSE = 0.005  # m/s, faster than any truck creeps that is still held
 
 
@@ -141,17 +140,16 @@ def _start(run: Tilting, near: float | None, pace: Pace) -> None:
     """
     run.keep()
     if near is not None:
-        run.move(max(near - pace.below, 0.0), pace.approach, keep=pace.below)
+        run.approach(max(near - pace.below, 0.0), pace.approach, pace.below)
         run.keep()
     else:
         near = _hurry(run, pace)
     start = near - pace.below
-    settled = replace(pace, still=SETTLED * pace.still)
     run.end("")
     while True:
         run.back(run.last_kept(start), forget=True)
         run.begin("approach")
-        if run.fate(settled) == "rests" and not run.light(pace.light):
+        if run.fate(settling(pace)) == "rests" and not run.light(pace.light):
             return
         if run.theta <= run.kept[0].theta:
             return

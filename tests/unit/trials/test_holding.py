@@ -41,21 +41,29 @@ class Rules:
     kept: list[Rest] = field(default_factory=list)
     holds: list[tuple] = field(default_factory=list)  # search, vary, finer, theta, fate, afresh
     came_from: float = 0.0
+    slipped: float = 1.0
+    loads: tuple[float, ...] = (1.0, 1.0, 1.0, 1.0)
+    other_way: tuple[float, ...] = (1.0, 1.0, 1.0, 1.0)
+    ways: list[tuple] = field(default_factory=list)  # search, vary, finer
 
     def __post_init__(self):
-        self.table = SimpleNamespace(rig=Rig())
+        self.table = SimpleNamespace(rig=Rig(), weight=4.0)
+        self.kept.append(Rest(0.0))
         self.log = self
 
     def back(self, rest):
         self.theta = rest.theta
 
     def begin(self, kind, number, vary):
-        assert kind == "hold"
-        self.now = number, vary
+        self.now = kind, number, vary
 
-    def move(self, theta, rate, *, least):
+    def move(self, theta, rate, least):
         assert theta > self.theta  # upwards, from rest
         self.came_from, self.theta = self.theta, theta
+
+    def approach(self, theta, rate, keep):
+        assert self.theta == 0.0  # all the way
+        self.came_from, self.theta = theta, theta
 
     def keep(self):
         self.kept.append(Rest(self.theta))
@@ -66,7 +74,12 @@ class Rules:
     def fate(self, pace):
         fate, jumped = self.decide()
         self.ended = SimpleNamespace(fate=fate, jumped=jumped)
-        self.holds.append((*self.now, self.table.rig.finer, self.theta, fate, False))
+        kind, *now = self.now
+        if kind == "hold":
+            self.holds.append((*now, self.table.rig.finer, self.theta, fate, False))
+        else:
+            self.ways.append((*now, self.table.rig.finer))
+            self.loads = self.other_way
         return fate
 
     def decide(self):
@@ -112,7 +125,9 @@ def test_its_own_error_is_measured_one_thing_at_a_time_below_the_tip():
         ("base", {}),
         ("step", {"step": FINER["step"]}),
         ("rate", {}),
+        ("way", {}),
     ]
+    assert rules.ways == [(0, "way", {"drag": FINER["way"]})]
     for *_, theta, fate, _ in checks:
         assert fate == "rests"
         assert theta < found.low
@@ -120,11 +135,26 @@ def test_its_own_error_is_measured_one_thing_at_a_time_below_the_tip():
     assert rules.table.rig.finer == {}
 
 
+def test_where_no_tyre_slips_it_comes_no_other_way():
+    rules = Rules(tip=0.637, slipped=0.0)
+    search(rules, Rest(0.1), 0.4, PACE)
+    assert [vary for _, vary, *_ in rules.of(0)] == ["base", "step", "rate"]
+    assert not rules.ways
+
+
+def test_where_another_way_leads_to_other_loads_it_searches_again_from_there():
+    rules = Rules(tip=0.637, other_way=(1.0, 1.1, 0.9, 1.0))
+    search(rules, Rest(0.1), 0.4, PACE)
+    assert [number for number, *_ in rules.ways] == [0, 2]
+    assert rules.of(2)
+
+
 def test_after_a_jump_everything_is_done_again_finer_and_with_more_drag():
     rules = Rules(tip=0.83, snap=0.52)
     search(rules, Rest(0.1), 0.4, PACE)
     assert not rules.of(0)
-    finer = dict.fromkeys(("step", "solver", "contact"), FINER["all"]) | {"drag": FINER["drag"]}
+    finer = dict.fromkeys(("step", "solver", "contact"), FINER["all"]) | {"drag": FINER["way"]}
+    assert rules.ways == [(2, "", finer)]
     assert all(used == finer for _, _, used, *_ in rules.of(2))
     assert rules.of(2)
     assert rules.table.rig.finer == {}
@@ -151,7 +181,10 @@ def test_where_two_searches_lie_apart_the_bracket_holds_both():
     assert joined_brackets(one, other)[0] == Bracket(0.5, 0.82, "tips", 1)
     assert joined_brackets(other, one)[0] == Bracket(0.5, 0.82, "tips", 1)
     near = Bracket(0.505, 0.525, "tips", 1)
-    assert joined_brackets(one, near) == (one, pytest.approx(0.01))
+    assert joined_brackets(one, near) == (
+        one,
+        pytest.approx(0.02),
+    )  # half the step: as much again is left
     assert joined_brackets(one, None) == (one, 0.0)
 
 
