@@ -53,6 +53,15 @@ def test_a_soft_truck_creeps_before_it_slides(name, heading):
     assert trial.record.slip[before].max() > 5e-4
 
 
+def test_a_truck_that_only_creeps_does_not_slide_away():
+    """Drag let it creep for eight seconds on a table just less steep than the angle of friction."""
+    trial = tilt_trial(load_truck("thistle").truck, SIDE, grip=0.9)
+    holds = [s for s in trial.log.stretches if s.kind == "hold" and s.fate == "slides"]
+    slid = [trial.log.end(s)[0] for s in holds]
+    assert slid
+    assert min(slid) > math.atan(0.9) - math.radians(0.01)
+
+
 def test_grip_must_be_above_zero():
     with pytest.raises(ValueError, match="grip"):
         tilt_trial(LOW, 0.0, grip=0.0)

@@ -46,9 +46,12 @@ class HeldTruck(Protocol):
     def varies(self) -> tuple[str, ...]:
         """Which of `refine`'s arguments change anything in this engine."""
 
-    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1, drag: int = 1) -> None:
-        """From now on so many steps to one, times the solver's rounds, times as firm contacts, and
-        times the settings' drag; 1 goes back. A truck at rest does not notice."""
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
+        """From now on so many steps to one, times the solver's rounds, and times as firm contacts;
+        1 goes back. A truck at rest does not notice."""
+
+    def drag(self, times: float) -> None:
+        """From now on so many times the settings' drag; a truck at rest does not notice."""
 
     def step(self, gravity: Vector, count: int = 1) -> None:
         """Steps under gravity (3,) m/s^2 in table axes."""

@@ -117,6 +117,7 @@ class MujocoTruck:
         body = whole(truck)  # drag on the whole: its joints have dampers of their own
         self._inert = np.concatenate([np.full(3, body.mass), np.diag(body.inertia)])
         self.refine()
+        self.drag(1.0)
         mujoco.mj_forward(model, self._data)
         self._start = self._unrolled()
 
@@ -139,15 +140,17 @@ class MujocoTruck:
         for end, tie in self._ties:
             self._data.eq_active[tie] = self._railed[end]
 
-    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1, drag: int = 1) -> None:
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
         option, method = self._model.opt, self._method
-        self._model.dof_damping[:6] = self.settings.drag * drag * self._inert
         self.dt = option.timestep = self._whole_step / step
         rounds = solver * self.settings.solver
         option.iterations, option.noslip_iterations = method.rounds * rounds, method.unslip * rounds
         option.impratio = method.impratio * contact
         self._model.pair_solimp[:, 0] = 1.0 - (1.0 - GROUND[0]) / contact
         self._model.pair_solimp[:, 1] = 1.0 - (1.0 - GROUND[1]) / contact
+
+    def drag(self, times: float) -> None:
+        self._model.dof_damping[:6] = self.settings.drag * times * self._inert
 
     def step(self, gravity: Vector, count: int = 1) -> None:
         self._model.opt.gravity[:] = gravity

@@ -127,7 +127,7 @@ class HeldRig:
         self.engine, self.varies = engine_version("bullet"), ("step",)
         self.dt = self._whole_step = held_step(truck, settings)
         self.world = World(truck, step=self.dt, turning=False)
-        self.world.drag(settings.drag)
+        self.drag(1.0)
         loads = tyre_loads(truck).tolist()
         self.axles = [
             HeldWheels(axle, loads[2 * i : 2 * i + 2], settings.tyre_damping, self.dt)
@@ -159,13 +159,15 @@ class HeldRig:
         for i, axle in enumerate(self.axles):
             axle.friction = list(friction[2 * i : 2 * i + 2])
 
-    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1, drag: int = 1) -> None:
+    def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
         """Tyres are forces here: there are no contacts to solve, or to make firmer."""
         self.dt = self._whole_step / step
-        self.world.drag(self.settings.drag * drag)
         self.world.refine(self.dt)
         for axle in self.axles:
             axle.refine(step)
+
+    def drag(self, times: float) -> None:
+        self.world.drag(self.settings.drag * times)
 
     def step(self, gravity: Vector, count: int = 1) -> None:
         try:

@@ -42,21 +42,24 @@ def search(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
     one = _narrowed(run, rest, pace, 1)
     if one.bracket.goes == "rests" or not pace.checks:
         return one.bracket
+    first: tuple[float, ...] = ()
     if one.bracket.goes == "slides":  # all in the last strides: what held before holds again
         rest = one.rests[-min(3, len(one.rests))]
+        first = one.bracket.low, one.bracket.high
     elif not one.jumped and check(run, one, pace):
         return one.bracket
     times = FINER["all"]
     slower = _slower(pace, times)
     finer = replace(slower, stride=OTHER * pace.stride, bracket=2 * pace.bracket)
     tips = one.bracket.goes == "tips"
-    drag = FINER["way"] if tips else 1
-    run.table.rig.refine(step=times, solver=times, contact=times, drag=drag)
+    run.drag(FINER["way"] if tips else 1.0)
+    run.table.rig.refine(step=times, solver=times, contact=times)
     try:
         again = _another_way(run, rest, finer, 2) if tips else None
-        _narrowed(run, again or rest, finer, 2)
+        _narrowed(run, again or rest, finer, 2, first)
     finally:
         run.table.rig.refine()
+        run.drag(1.0)
     return one.bracket
 
 
@@ -109,26 +112,29 @@ def _comes_another_way(
     run.back(rest)
     if run.slipped < SLIPS:
         return True
-    run.table.rig.refine(drag=FINER["way"])
+    run.drag(FINER["way"])
     try:
         other = _another_way(run, rest, pace, 0, "way")
     finally:
-        run.table.rig.refine()
+        run.drag(1.0)
     if other is None or _hold(run, other, end, pace, 0, "way") is None:
         return False
     apart = max(abs(a - b) for a, b in zip(run.loads, before, strict=True))
     return apart < OTHER_WAY * run.table.weight
 
 
-def _narrowed(run: Tilting, rest: Moment, pace: Pace, number: int) -> _Search:
-    """In strides from `rest`, and by halves.
+def _narrowed(
+    run: Tilting, rest: Moment, pace: Pace, number: int, first: Sequence[float] = ()
+) -> _Search:
+    """In strides from `rest`, and by halves. first: angles (rad) to try before, upwards.
 
     Where it went from before a jump says nothing of where it goes from after it.
     """
     high, fresh, rests, jumps = math.inf, 0, [rest], False
     goes: Fate = "rests"
     while high - rest.theta > 1.001 * pace.bracket and rest.theta < pace.limit:
-        test = min((rest.theta + high) / 2, rest.theta + pace.stride)
+        ahead = [theta for theta in first if rest.theta < theta < high]
+        test = min(ahead or ((rest.theta + high) / 2, rest.theta + pace.stride))
         moment = _hold(run, rest, test, pace, number)
         if moment is None:
             high, goes = test, run.ended.fate

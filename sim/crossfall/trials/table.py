@@ -26,6 +26,8 @@ HOVER = math.radians(0.2)  # rad a truck on two wheels leans on before it is wat
 WATCH = 0.1  # s between looks at whether it rests
 JUMP = 1e-3  # m in WATCH, twice what a truck moves there that swings on soft springs
 CREPT = 0.02  # of a tyre radius: a truck that has crept further at the end of a hold slides
+GLIDES = 5  # looks of WATCH a truck slides in a row, after which its drag is taken from it
+GLIDE = 0.05  # of the settings' drag is left to it
 _AWAY = 8.0  # s of sliding, on every wheel and without a rest, from which none comes back
 _STEADY = 16  # looks of WATCH in a row, after which one slides away that slows down no more
 _EASES = 0.99  # of its way in a look: one that comes to rest again has lost more in so many
@@ -105,6 +107,7 @@ class Tilting:
         self._off_looks = max(2, round(table.steps(OFF) / _LOOK))
         self.kept: list[Moment] = []
         self.fell = 0
+        self._drag = 1.0
         self.begin("approach")
 
     def begin(self, kind: StretchKind, search: int = 0, vary: str = "") -> None:
@@ -117,6 +120,11 @@ class Tilting:
         ends = {"left": self.left, "touched": self.touched}
         self.ended = self.log.end(now, fate, jumped=jumped, fell=self.fell, **ends)
         return fate
+
+    def drag(self, times: float) -> None:
+        """So many times the settings' drag from now on."""
+        self._drag = times
+        self._rig.drag(times)
 
     # --- moving ---------------------------------------------------------------------------
 
@@ -171,9 +179,16 @@ class Tilting:
 
         It rests once it moves little twice in turn: once may be where a swing turns back. It slides
         away once it does so steadily; one that goes over on slipping tyres leans on faster than it
-        slides. Ends the stretch, and notes in it where a truck that comes to rest first moved
-        faster and faster.
+        slides. With drag one that slides only creeps, above the angle of friction as below it: it
+        slides on without, and soon is either faster or at rest. Ends the stretch, and notes in it
+        where a truck that comes to rest first moved faster and faster.
         """
+        try:
+            return self._watched(pace)
+        finally:
+            self._rig.drag(self._drag)
+
+    def _watched(self, pace: Pace) -> Fate:
         base, radius = self.table.truck.wheelbase, self.table.truck.front.tyre.radius
         began = slid = self.slid
         calm, jumps, moved = 0, False, math.inf
@@ -190,6 +205,7 @@ class Tilting:
             way, leant = self.slid - slid, abs(self.lean - lean)
             slid, lean = self.slid, self.lean
             ways = [*ways, way] if way > max(pace.still, base * leant) else []
+            self._rig.drag(GLIDE if len(ways) >= GLIDES else self._drag)
             if calm == 2:
                 break
             if slides_on(ways) or slid - began > pace.slid * radius:

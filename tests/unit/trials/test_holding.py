@@ -26,7 +26,7 @@ class Rig:
     finer: dict[str, int] = field(default_factory=dict)
 
     def refine(self, **times):
-        self.finer = times
+        self.finer = {"drag": self.finer["drag"]} | times if "drag" in self.finer else times
 
 
 @dataclass
@@ -50,6 +50,10 @@ class Rules:
         self.table = SimpleNamespace(rig=Rig(), weight=4.0)
         self.kept.append(Rest(0.0))
         self.log = self
+
+    def drag(self, times):
+        rest = {name: n for name, n in self.table.rig.finer.items() if name != "drag"}
+        self.table.rig.finer = rest | ({"drag": times} if times != 1.0 else {})
 
     def back(self, rest):
         self.theta = rest.theta
