@@ -29,6 +29,8 @@ from random import Random
 from mutations import spoiled, within
 from right_files import KINDS, OFTEN, ROOT, whole
 
+import crossfall.cli  # noqa: F401  before numpy: it says how many threads that may have
+
 MEMORY = 300  # MB of one process, the interpreter and its libraries included
 TIME = 20.0  # s of processor time
 FORKS = hasattr(os, "fork")

@@ -8,6 +8,7 @@ Designs).
 from __future__ import annotations
 
 from collections.abc import Iterator
+from contextlib import suppress
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -15,6 +16,7 @@ import numpy as np
 from crossfall.measurement.weigh_in_pose import QUANTITIES, Posed, pose
 from crossfall.measurement.weigh_in_session import Measured, Repeats, Session
 from crossfall.measurement.weighted_fit import fit, foreseen
+from crossfall.truck.errors import InputError
 from crossfall.truck.model import Array
 
 REPEATS = 3
@@ -59,8 +61,9 @@ def next_readings(session: Session) -> ReadingPlan:
     fitted = dict(zip([k.name for k in posed.known], found.values, strict=True))
     advice = []
     for what, changed in dict(_candidates(session)).items():
-        after = np.sqrt(np.diag(_after(changed, fitted, posed)))[:4]
-        advice.append(_Advice(what, after, float(before[worst] / after[worst])))
+        with suppress(InputError):  # the truck found so far could not stand like that
+            after = np.sqrt(np.diag(_after(changed, fitted, posed)))[:4]
+            advice.append(_Advice(what, after, float(before[worst] / after[worst])))
     advice.sort(key=lambda a: (-round(a.gain, 6), a.what))
     return ReadingPlan(QUANTITIES[worst], degrees, tuple(advice))
 

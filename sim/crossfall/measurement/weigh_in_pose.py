@@ -17,7 +17,7 @@ from crossfall.measurement.weigh_in_model import (
     wheel_loads,
 )
 from crossfall.measurement.weigh_in_session import Measured, Repeats, Ruler, Session
-from crossfall.measurement.weighted_fit import TOLERANCE, Datum, Prior, jacobian
+from crossfall.measurement.weighted_fit import TOLERANCE, Datum, Prior, jacobian, solvable
 from crossfall.truck.model import Array
 
 QUANTITIES = ("mass", "x", "y", "z")
@@ -41,10 +41,12 @@ class Posed:
     bears: tuple[bool, ...]  # which of the four any reading bears on
 
 
+@solvable()
 def pose(session: Session) -> Posed:
     """The least-squares problem of a session.
 
     Quantities no reading bears on get a loose guess, so that they do not spoil the others.
+    InputError where no truck could stand as it was weighed.
     """
     guess = _mass_guess(session.readings)
     loose = [*_unknowns(session, guess, (False,) * 4), *nuisances(session, guess)]

@@ -21,6 +21,7 @@ from crossfall.truck.solids import MM
 RODS = ("lower", "upper", "track bar", "wishbone")
 _LAST = 1e-12  # m and rad: further digits of what follows from links differ between processors
 AT_REST = np.zeros(1)
+LEAST_APART = 0.01  # m between two shocks' middles; nearer ones hold no roll
 
 
 def suspended(truck: Truck, spec: schema.TruckSpec, where: Where) -> tuple[Truck, list[Problem]]:
@@ -32,7 +33,7 @@ def suspended(truck: Truck, spec: schema.TruckSpec, where: Where) -> tuple[Truck
         try:
             axle, problem = _axle(end, axle, given.suspension, truck, spec)
         except LinkageError as error:
-            row = rods(spec, end)[0][0] if rods(spec, end) else 0
+            row = error.row if error.row is not None else rods(spec, end)[0][0]
             found.append(where.problem(("part", row, "chassis_end_mm"), str(error)))
             continue
         if problem is not None:
@@ -81,11 +82,15 @@ def _axle(
         what = "is given, and " + ("no" if not parts else "more than one") + " part is a shock"
         allowed = f"one mirrored part on the {end} link with link = 'shock'"
         return axle, ("shock_n_per_mm", what, allowed)
-    shocks = Shocks(*(frozen(e) for e in _ends(parts[0][1], axle, spec.chassis.raise_mm * MM)))
+    ((row, part),) = parts
+    shocks = Shocks(*(frozen(e) for e in _ends(part, axle, spec.chassis.raise_mm * MM)))
     length = float(shocks.lengths[0])
     if not length:
-        raise LinkageError(f"{parts[0][1].name} has both ends at the same place")
+        raise LinkageError(f"{part.name} has both ends at the same place", row)
     own = replace(axle.suspension, shocks=shocks, spring_spacing=_apart(shocks))
+    if own.spring_spacing < LEAST_APART:
+        what = "crosses the truck's middle, where it holds no roll"
+        raise LinkageError(f"{part.name} {what}: a sign is wrong at one of its ends", row)
     pressed = (given.droop_mm or 0.0) * MM
     if given.shock_length_mm is not None:
         pressed = given.shock_length_mm * MM - length

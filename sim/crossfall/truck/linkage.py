@@ -29,7 +29,12 @@ LEAST_HOLD = 0.02  # of the strongest: links that hold a freedom less do not hol
 
 
 class LinkageError(ValueError):
-    """Links that make no suspension; its text is one clear sentence."""
+    """Links that make no suspension; its text is one clear sentence. row: of the part, if it is of
+    one only."""
+
+    def __init__(self, text: str, row: int | None = None) -> None:
+        super().__init__(text)
+        self.row = row
 
 
 @dataclass(frozen=True)

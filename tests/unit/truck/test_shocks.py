@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import numpy as np
@@ -215,3 +216,18 @@ def test_a_shock_in_centimetres_is_doubted_with_what_was_meant() -> None:
             "that would be right in centimetres; 40 meant?",
         )
     ]
+
+
+def test_shocks_that_cross_the_middle_are_refused_at_their_own_line() -> None:
+    """With feet on the other side their middles coincide; that spacing was divided by."""
+    text = shocks_text()
+    crossed, found = re.subn(
+        r"(link = .shock.(?:\n(?!\[\[).*)*?\nchassis_end_mm = \[[^,]+, )", r"\1-", text, count=1
+    )
+    assert found == 1
+    with pytest.raises(InputError, match="crosses the truck's middle") as told:
+        load_text(crossed, Path(locate("bramble")))
+    (problem,) = told.value.problems
+    assert problem.line is not None
+    assert "chassis_end_mm" in crossed.splitlines()[problem.line - 1]
+    assert "-" in crossed.splitlines()[problem.line - 1]
