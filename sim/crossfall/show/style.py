@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from functools import lru_cache, wraps
 from html import escape
 from pathlib import Path
+from threading import RLock
 from typing import Any, ParamSpec, TypeVar
 from xml.etree import ElementTree
 
@@ -139,12 +140,15 @@ P = ParamSpec("P")
 R = TypeVar("R")
 
 
+_one_at_a_time = RLock()  # matplotlib has one set of settings, whatever thread asks
+
+
 def styled(draw: Callable[P, R]) -> Callable[P, R]:
-    """Draw under our settings alone, whatever a user's matplotlibrc says."""
+    """Draw under our settings alone, whatever a user's matplotlibrc says, one thread at a time."""
 
     @wraps(draw)
     def inside(*args: P.args, **kwargs: P.kwargs) -> R:
-        with matplotlib.style.context(STYLE_SETTINGS, after_reset=True):
+        with _one_at_a_time, matplotlib.style.context(STYLE_SETTINGS, after_reset=True):
             return draw(*args, **kwargs)
 
     return inside
@@ -216,6 +220,7 @@ _LOOKS = ["fill", "opacity", "stroke", "stroke-width", "stroke-linecap", "stroke
 _LOOKS += ["font-size", "font-weight", "text-anchor"]
 
 
+@styled
 def inline_svg(made: Figure, names: Mapping[str, str]) -> str:
     """The picture as a piece of a page, its words kept as text, said by the figure's label.
 
@@ -248,6 +253,7 @@ def _piece(drawn: ElementTree.Element, names: Mapping[str, str]) -> str:
     return f"<{tag}{words}>{escape(drawn.text or '')}</{tag}>"
 
 
+@styled
 def render_pages(pages: Sequence[Figure]) -> bytes:
     """Several pages as one pdf, byte for byte the same each time."""
     from matplotlib.backends.backend_pdf import PdfPages

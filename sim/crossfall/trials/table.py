@@ -109,6 +109,7 @@ class Tilting:
         self.fell = 0
         self._drag = 1.0
         self.begin("approach")
+        self.log.look(self.time, self.theta, self.lean, self.loads)  # a record begins at the level
 
     def begin(self, kind: StretchKind, search: int = 0, vary: str = "") -> None:
         """A new stretch of the log; see `Stretch`."""

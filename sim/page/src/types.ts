@@ -30,6 +30,7 @@ export interface TipAnswerTrialTermsDeg {
   solver: number | null;
   contact: number | null;
   rate: number | null;
+  way: number | null;
   repeat: number | null;
   rest: number | null;
 }
@@ -140,6 +141,7 @@ export interface TrialAnswerTrialTermsDeg {
   solver: number | null;
   contact: number | null;
   rate: number | null;
+  way: number | null;
   repeat: number | null;
   rest: number | null;
 }

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import astuple
 from itertools import combinations
 
@@ -136,6 +137,19 @@ def test_a_users_settings_do_not_change_a_picture():
     with matplotlib.rc_context({"lines.linewidth": 9.0, "svg.fonttype": "none"}):
         assert style.render(drawn(), "svg") == plain
         assert matplotlib.rcParams["lines.linewidth"] == 9.0
+
+
+def test_pictures_drawn_at_once_come_out_as_one_by_one():
+    """Matplotlib's settings are one for all threads: a page's text once became paths."""
+    drawn = style.styled(_titled)
+    whole, piece = style.render(drawn(), "svg"), style.inline_svg(drawn(), {})
+
+    def draw(turn):
+        return style.render(drawn(), "svg") if turn % 2 else style.inline_svg(drawn(), {})
+
+    with ThreadPoolExecutor(4) as threads:
+        made = list(threads.map(draw, range(40)))
+    assert made == [piece, whole] * 20
 
 
 def test_unknown_format_is_a_sentence(tmp_path):
