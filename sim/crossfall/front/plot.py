@@ -6,9 +6,10 @@ notebook shows by itself.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
+from itertools import compress
 from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -230,8 +231,9 @@ def loads(
 def front(rows: Iterable[Mapping[str, Any]], aims: Mapping[str, Sense], title: str = "") -> Picture:
     """The rows of a sweep that no other beats in two or three columns at once, among all others.
 
-    aims: "high" or "low" for each column. Headings are compared by themselves, the first four.
-    Raises ValueError where a column is not there or empty.
+    aims: "high" or "low" for each column. Builds are compared on one heading and under the same
+    hold, surface, engine and trial only, in the first MOST_FRONTS of these. Raises ValueError where
+    a column is not there or empty.
     """
     from crossfall.show.unbeaten import MOST_FRONTS, draw_unbeaten
 
@@ -245,7 +247,11 @@ def front(rows: Iterable[Mapping[str, Any]], aims: Mapping[str, Sense], title: s
     if not there.any():
         raise ValueError(f"no row has {' and '.join(aims)}")
     heading = np.array([r.get("heading_deg", np.nan) for r in rows], float)
-    panels = [(f"heading {h:g}°", there & (heading == h)) for h in np.unique(heading[there])]
+    panels = [
+        (", ".join(filter(None, (f"heading {h:g}°", words))), there & some & (heading == h))
+        for h in np.unique(heading[there])
+        for words, some in _alike(rows)
+    ]
     panels = [(words, some) for words, some in panels if some.any()][:MOST_FRONTS]
     return Picture(draw_unbeaten(columns, aims, panels or [("", there)], title, how))
 
@@ -258,22 +264,42 @@ def sweep_map(
     title: str = "",
     mark: tuple[float, float] | None = None,
 ) -> Picture:
-    """A map of tip angles over two columns of a sweep's rows that form a grid, and where it
-    slides first; of several sweeps, {name: rows}, beside each other on one scale.
+    """A map of one answer over two columns of a sweep's rows that form a grid, of tips with where
+    it slides first; of several sweeps, {name: rows}, beside each other on one scale.
 
-    value: which column, of ANGLES. mark: a place to ring, as the truck as it is. Where several rows
-    share a point their mean is drawn. Raises ValueError where a column is not there, or the grid
-    has no area.
+    value: which column, of ANGLES or any other of numbers, as a response of your own. mark: a place
+    to ring, as the truck as it is. Each hold, surface, engine and trial has a map of its own; where
+    several rows of it share a point their mean is drawn. Raises ValueError where a column is not
+    there or has no numbers, or the grid has no area.
     """
-    from crossfall.show.maps import draw_maps
+    from crossfall.show.maps import TIPS, draw_maps
 
-    if value not in ANGLES:
-        raise ValueError(f"{value} is no tip angle; {', '.join(ANGLES)} are")
     named = rows if isinstance(rows, Mapping) else {"": rows}
-    panels = [_panel(name, list(some), x, y, value, mark) for name, some in named.items()]
     how = getattr(next(iter(named.values()), ()), "how", "") if len(named) == 1 else ""
-    words = heading_words(x), heading_words(y)
-    return Picture(draw_maps(title or "Tip angle", *words, panels, how))
+    lists = {name: list(some) for name, some in named.items()}
+    panels = [
+        _panel(", ".join(filter(None, (name, words))), list(compress(some, own)), x, y, value, mark)
+        for name, some in lists.items()
+        for words, own in _alike(some)
+    ]
+    axes, said = (heading_words(x), heading_words(y)), heading_words(value)
+    if value in ANGLES:
+        return Picture(draw_maps(title or "Tip angle", *axes, panels, how, what=TIPS))
+    bare, _, unit = said.partition(", ")
+    unit = unit if unit == "°" else f" {unit}".rstrip()
+    under = f"{said}; light is high"
+    return Picture(
+        draw_maps(title or bare[:1].upper() + bare[1:], *axes, panels, how, what=under, unit=unit)
+    )
+
+
+def _alike(rows: Sequence[Mapping[str, Any]]) -> list[tuple[str, Any]]:
+    """Which rows (n,) share hold, surface, engine and trial, and these in words where they vary."""
+    from crossfall.study.scenario_file import WORDS
+    from crossfall.study.summary import alike
+
+    words = {k: np.array([r.get(k) for r in rows], object) for k in WORDS if rows and k in rows[0]}
+    return alike(words, len(rows))
 
 
 def _panel(
@@ -298,7 +324,7 @@ def _panel(
                 at = np.searchsorted(ys, row[y]), np.searchsorted(xs, row[x])
                 total[at] += known
                 count[at] += 1
-        grids.append(
-            np.radians(np.divide(total, count, out=np.full(total.shape, np.nan), where=count > 0))
-        )
-    return MapPanel(name, xs, ys, grids[0], grids[1], mark)
+        grids.append(np.divide(total, count, out=np.full(total.shape, np.nan), where=count > 0))
+    if not np.isfinite(grids[0]).any():
+        raise ValueError(f"no row has a number for {value}")
+    return MapPanel(name, xs, ys, grids[0], grids[1] if value in ANGLES else None, mark)

@@ -1,4 +1,4 @@
-"""Maps of a sweep: contours of the tip angle over two inputs, and where sliding comes first."""
+"""Maps of a sweep: contours of one answer over two inputs, and where sliding comes first."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from matplotlib.figure import Figure
 from matplotlib.patches import Rectangle
 from matplotlib.path import Path
 from matplotlib.text import Text
-from matplotlib.ticker import MultipleLocator
+from matplotlib.ticker import MaxNLocator, MultipleLocator
 
 from crossfall.show.style import (
     BODY,
@@ -37,19 +37,20 @@ _UNITS = {  # ends of column names, and how they are said
 }
 ANGLES = LinearSegmentedColormap.from_list("angle", ["#4f86bf", "#a9c8e4", "#f6f2ea"])
 LABEL_MARGIN = 0.07  # of a side of a panel, that its labels keep free
-_STEPS = (0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0)  # deg between contours
+TIPS = "table angle at which it tips, degrees; light is steep"
 
 
 @dataclass(frozen=True)
 class MapPanel:
-    """One map. x (n,), y (m,): the inputs in the tuner's units. tip: (m, n) rad, nan where the
-    truck does not stand. slide: (m, n) rad or None. mark: (x, y) of the truck as it is, or None.
+    """One map. x (n,), y (m,): the inputs in the tuner's units. values: (m, n) as shown, nan where
+    there is none. slide: (m, n) in the same unit, for tips, or None. mark: (x, y) of the truck as
+    it is, or None.
     """
 
     name: str
     x: Array
     y: Array
-    tip: Array
+    values: Array
     slide: Array | None = None
     mark: tuple[float, float] | None = None
 
@@ -62,11 +63,14 @@ def draw_maps(
     panels: Sequence[MapPanel],
     how: str = "",
     beside: Sequence[MapPanel] = (),
+    what: str = TIPS,
+    unit: str = "°",
 ) -> Figure:
-    """Small multiples on one scale of colour; light is steep, and dots are where it slides first.
+    """Small multiples on one scale of colour; light is high, and dots are where it slides first.
 
     The heavy line is the frontier between tipping first and sliding first. how: what was asked and
-    by which method, in words. beside: panels drawn elsewhere that share the scale of colour.
+    by which method, in words. beside: panels drawn elsewhere that share the scale of colour. what,
+    unit: of the values.
     """
     columns = min(len(panels), 3 if len(panels) > 4 else 2)
     rows = -(-len(panels) // columns)
@@ -74,8 +78,8 @@ def draw_maps(
     tall = wide * (0.62 if columns == 1 else 0.85)
     height = 20.0 + rows * (tall + 9.0) + 21.0
     made = figure(WIDTH, height)
-    levels = contour_levels(np.concatenate([p.tip.ravel() for p in panels]))
-    scale = contour_levels(np.concatenate([p.tip.ravel() for p in (*panels, *beside)]))
+    levels = contour_levels(np.concatenate([p.values.ravel() for p in panels]))
+    scale = contour_levels(np.concatenate([p.values.ravel() for p in (*panels, *beside)]))
     for i, panel in enumerate(panels):
         row, column = divmod(i, columns)
         left = 18.0 + column * (wide + 8.0)
@@ -89,26 +93,23 @@ def draw_maps(
                 axis.set_major_locator(MultipleLocator(30 if high - low > 90 else 15))
         axes.set_xlabel(x_name if lowest else "")
         axes.set_ylabel(y_name if column == 0 else "")
-    empty = any(np.isnan(p.tip).any() for p in panels)
-    slides = any(p.slide is not None and (p.slide < p.tip).any() for p in panels)
-    _bar(made, scale, slides, empty)
-    under = "table angle at which it tips, degrees; light is steep"
-    title(made, name, f"{how}: {under}" if how else under)
+    empty = any(np.isnan(p.values).any() for p in panels)
+    slides = any(p.slide is not None and (p.slide < p.values).any() for p in panels)
+    _bar(made, scale, unit, slides, ("no tip" if what == TIPS else "no value") if empty else "")
+    title(made, name, f"{how}: {what}" if how else what)
     return made
 
 
-def contour_levels(tip: Array) -> Array:
-    """deg, round steps over all finite tip angles (rad), at most ten."""
-    degrees = np.degrees(tip[np.isfinite(tip)])
-    low, high = float(degrees.min()), float(degrees.max())
-    step = next((s for s in _STEPS if (high - low) / s <= 9), _STEPS[-1])
-    first, last = np.floor(low / step), np.ceil(high / step)
-    return np.arange(first, max(last, first + 1) + 1) * step
+def contour_levels(values: Array) -> Array:
+    """Round steps over all finite values, at most ten."""
+    known = values[np.isfinite(values)]
+    steps = MaxNLocator(9, steps=[1, 2, 5, 10]).tick_values(float(known.min()), float(known.max()))
+    return np.asarray(steps)
 
 
 def _map(axes: Axes, panel: MapPanel, levels: Array, scale: Normalize) -> None:
     axes.grid(False)
-    tip = np.ma.masked_invalid(np.degrees(panel.tip))
+    tip = np.ma.masked_invalid(panel.values)
     axes.set_facecolor(LIGHT.grid)
     axes.contourf(panel.x, panel.y, tip, levels=levels, cmap=ANGLES, norm=scale)
     inner = [v for v in levels if tip.min() < v < tip.max()]
@@ -153,7 +154,7 @@ def _brought_inside(axes: Axes, text: Text, path: Path) -> None:
 
 
 def _frontier(axes: Axes, panel: MapPanel, slide: Array) -> None:
-    spare = np.ma.masked_invalid(np.degrees(slide - panel.tip))
+    spare = np.ma.masked_invalid(slide - panel.values)
     if spare.min() < 0:
         low = float(spare.min()) - 1.0
         area = axes.contourf(
@@ -165,7 +166,7 @@ def _frontier(axes: Axes, panel: MapPanel, slide: Array) -> None:
             axes.contour(panel.x, panel.y, spare, levels=[0.0], colors=colour, linewidths=width)
 
 
-def _bar(made: Figure, levels: Array, slides: bool, empty: bool) -> None:
+def _bar(made: Figure, levels: Array, unit: str, slides: bool, empty: str) -> None:
     """The scale of colour in the steps drawn, and what dots, line and empty places mean."""
     width = min(9.0, 90.0 / (len(levels) - 1))
     axes = axes_at(made, 0, 0, WIDTH, 14.0)
@@ -177,7 +178,7 @@ def _bar(made: Figure, levels: Array, slides: bool, empty: bool) -> None:
         axes.add_patch(Rectangle((x, 6.0), width, 3.4, fc=ANGLES(share), ec=LIGHT.faint, lw=0.3))
         axes.text(x, 5.2, f"{low:g}", size=SMALL, ha="center", va="top", color=LIGHT.soft)
         x += width
-    axes.text(x, 5.2, f"{levels[-1]:g}°", size=SMALL, ha="center", va="top", color=LIGHT.soft)
+    axes.text(x, 5.2, f"{levels[-1]:g}{unit}", size=SMALL, ha="center", va="top", color=LIGHT.soft)
     if slides:
         x += 12.0
         axes.add_patch(Rectangle((x, 6.0), 7, 3.4, fc="none", ec=LIGHT.ink, lw=0.0, hatch="..."))
@@ -186,7 +187,7 @@ def _bar(made: Figure, levels: Array, slides: bool, empty: bool) -> None:
         x += 40.0
     if empty:
         axes.add_patch(Rectangle((x + 5, 6.0), 7, 3.4, fc=LIGHT.grid, ec=LIGHT.faint, lw=0.3))
-        axes.text(x + 14, 7.7, "no tip", size=BODY, va="center")
+        axes.text(x + 14, 7.7, empty, size=BODY, va="center")
 
 
 def plain_name(column: str) -> str:

@@ -135,13 +135,20 @@ def draw_map(columns: _Columns, wanted: MapSpec, how: str = "") -> list[Figure]:
         return []
     if wanted.shows == "slope":
         return draw_fates(columns, wanted, how) if "on_slope" in columns else []
-    by_heading = _panels(columns, wanted) if "tip_deg" in columns else []
+    tips = wanted.shows == "tip"
+    shown = "tip_deg" if tips else wanted.shows
+    by_heading = _panels(columns, wanted, shown) if shown in columns else []
     panels = [panel for some in by_heading for panel in some]
     if not panels:
         return []
     x, y = plain_name(wanted.x), plain_name(wanted.y)
-    names = wanted.title or f"Tip angle over {x.partition(',')[0]} and {y.partition(',')[0]}", x, y
+    said, _, unit = plain_name(shown).partition(", ")
+    what = "Tip angle" if tips else said[:1].upper() + said[1:]
+    names = wanted.title or f"{what} over {x.partition(',')[0]} and {y.partition(',')[0]}", x, y
     made = partial(draw_maps, *names, how=how)
+    if not tips:
+        words = f"{plain_name(shown)}; light is high"
+        made = partial(made, what=words, unit=unit if unit == "°" else f" {unit}".rstrip())
     apart = len(by_heading) > 1 and _range(panels) > 2 * max(map(_range, by_heading))
     figures = by_heading if apart else [panels]
     return [
@@ -152,27 +159,32 @@ def draw_map(columns: _Columns, wanted: MapSpec, how: str = "") -> list[Figure]:
 
 
 def _range(panels: Sequence[MapPanel]) -> float:
-    tips = np.concatenate([p.tip.ravel() for p in panels])
+    tips = np.concatenate([p.values.ravel() for p in panels])
     return float(np.nanmax(tips) - np.nanmin(tips))
 
 
-def _panels(columns: _Columns, wanted: MapSpec) -> list[list[MapPanel]]:
+def _panels(columns: _Columns, wanted: MapSpec, shown: str) -> list[list[MapPanel]]:
     """By heading, a panel for every combination of words."""
     found = []
     for heading, standing in _by_heading(columns, wanted):
         panels = []
         for words, alike in by_words(columns):
             lines = standing & alike
-            x, y, tip = gridded(columns, wanted, "tip_deg", lines)
-            if len(x) < 2 or len(y) < 2 or np.isfinite(tip).sum() < 4:
+            x, y, values = gridded(columns, wanted, shown, lines)
+            if len(x) < 2 or len(y) < 2 or np.isfinite(values).sum() < 4:
                 continue
-            if not float(np.nanmax(tip)) > float(np.nanmin(tip)):
+            if not float(np.nanmax(values)) > float(np.nanmin(values)):
                 continue  # nothing to draw a contour of
             slide = None
-            if "slide_deg" in columns and np.isfinite(numbers(columns, "slide_deg")[lines]).any():
-                slide = np.radians(gridded(columns, wanted, "slide_deg", lines)[2])
+            tips = wanted.shows == "tip"
+            if (
+                tips
+                and "slide_deg" in columns
+                and np.isfinite(numbers(columns, "slide_deg")[lines]).any()
+            ):
+                slide = gridded(columns, wanted, "slide_deg", lines)[2]
             name = ", ".join(filter(None, (heading, words)))
-            panels.append(MapPanel(name, x, y, np.radians(tip), slide))
+            panels.append(MapPanel(name, x, y, values, slide))
         found.append(panels)
     return list(filter(None, found))
 

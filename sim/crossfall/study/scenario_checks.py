@@ -184,9 +184,15 @@ def _map_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
             elif name not in columns:
                 hint = suggestion(name, columns)
                 yield where.problem(("map", i, side), f"'{name}' is no column to draw over", hint)
+        place = ("map", i, "shows")
         if wanted.shows == "slope" and not _given(spec, "slope_deg"):
-            what = "is 'slope', but no slope is given"
-            yield where.problem(("map", i, "shows"), what, "vary slope_deg or fix it")
+            yield where.problem(
+                place, "is 'slope', but no slope is given", "vary slope_deg or fix it"
+            )
+        answers = ["tip", "slope", *COLUMNS, *spec.responses]
+        if wanted.shows not in answers:
+            hint = suggestion(wanted.shows, answers)
+            yield where.problem(place, f"'{wanted.shows}' is no column to show", hint)
 
 
 def _response_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:

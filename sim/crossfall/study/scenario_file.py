@@ -169,12 +169,13 @@ class DesignSpec(Strict):
 class MapSpec(Strict):
     """A picture of the results over x and y, two columns of the table.
 
-    tip: where it tips, with the frontier to sliding first. slope: what happens on slope_deg.
+    shows: "tip", where it tips, with the frontier to sliding first; "slope", what happens on
+    slope_deg; or any column of numbers, of one's own as well.
     """
 
     x: Line
     y: Line
-    shows: Literal["tip", "slope"] = "tip"
+    shows: Line = "tip"
     title: Line | None = None
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -254,14 +255,19 @@ def _as_usual(columns: _Columns, good: Any) -> Any:
 def by_words(columns: _Columns) -> list[tuple[str, Any]]:
     """The lines of each combination of words that were varied, and how it is said; all lines, and
     "", where none was."""
-    lines = len(columns[FAILURE])
+    varied = {key: columns[key] for key in WORDS if key in input_names(columns)}
+    return alike(varied, len(columns[FAILURE]))
+
+
+def alike(words: Mapping[str, Any], lines: int) -> list[tuple[str, Any]]:
+    """The same for columns of words alone, (lines,) each."""
     found: list[tuple[str, Any]] = [("", np.ones(lines, bool))]
-    for key in WORDS:
-        values = list(dict.fromkeys(columns[key])) if key in input_names(columns) else []
+    for column in words.values():
+        values = list(dict.fromkeys(column))
         if len(values) > 1:
             said = {v: _TRIALS.get(v, v) for v in values}
             found = [
-                (f"{before}, {said[v]}".lstrip(", "), some & (columns[key] == v))
+                (f"{before}, {said[v]}".lstrip(", "), some & (column == v))
                 for before, some in found
                 for v in values
             ]

@@ -102,8 +102,8 @@ def test_front_names_do_not_overlap_and_fit():
 
 def sweep(grip):
     x, y = np.linspace(150, 220, 30), np.linspace(80, 140, 25)
-    tip = np.arctan(x[None, :] / (2 * y[:, None]))
-    slide = np.full_like(tip, np.arctan(grip))
+    tip = np.degrees(np.arctan(x[None, :] / (2 * y[:, None])))
+    slide = np.full_like(tip, np.degrees(np.arctan(grip)))
     return maps.MapPanel(f"grip {grip}", x, y, tip, slide, (170.0, 110.0))
 
 
@@ -128,7 +128,7 @@ def test_frontier_lies_where_tip_and_slide_agree():
 
 
 def test_levels_are_round_and_hold_all():
-    levels = maps.contour_levels(np.radians(np.array([31.2, 44.9, np.nan])))
+    levels = maps.contour_levels(np.array([31.2, 44.9, np.nan]))
     assert levels[0] <= 31.2
     assert levels[-1] >= 44.9
     assert len(levels) <= 11
@@ -136,7 +136,7 @@ def test_levels_are_round_and_hold_all():
 
 def test_maps_with_holes_and_without_sliding_are_drawn():
     panel = sweep(0.8)
-    tip = panel.tip.copy()
+    tip = panel.values.copy()
     tip[:4, :4] = np.nan
     bare = maps.MapPanel("holes", panel.x, panel.y, tip)
     made = maps.draw_maps("Track", "track, mm", "CG height, mm", [bare])

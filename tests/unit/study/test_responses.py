@@ -12,7 +12,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import crossfall
-from crossfall.show.summary import figures
+from crossfall.show.summary import figures, undrawn
 from crossfall.study.responses import evaluate_expression, fault, with_responses
 from crossfall.study.scenario import scenario_of
 from crossfall.study.summary import summarize
@@ -21,6 +21,7 @@ from crossfall.study.unbeaten import unbeaten
 from crossfall.truck.build import load_truck
 from crossfall.truck.errors import InputError
 
+OVER = {"x": "both.track_mm", "y": "heading_deg"}
 ROW = {"goes_at_deg": 32.0, "slide_deg": 42.0, "rail_deg": None, "both.track_mm": 176.0}
 
 
@@ -115,6 +116,7 @@ def test_another_expression_does_no_trial_again(tmp_path):
         ({"response": [{"name": "a", "is": "tip_dg"}]}, "did you mean 'tip_deg'"),
         ({"front": [{"aims": {"tip_deg": "high", "width": "low"}}]}, "'width' is no column"),
         ({"front": [{"aims": {"tip_deg": "high"}}]}, "aims"),
+        ({"map": [{**OVER, "shows": "in_hnd_deg"}]}, "did you mean 'in_hand_deg'"),
         ({"front": [{"aims": {"tip_deg": "high", "mass_g": "least"}}]}, "mass_g"),
     ],
 )
@@ -137,6 +139,32 @@ def test_a_front_is_what_comparing_all_pairs_leaves(points, aims):
 def test_lines_without_a_number_are_on_no_front():
     columns = {"a": np.array([1.0, np.nan, 3.0]), "b": np.array([1.0, 9.0, np.inf])}
     assert unbeaten(columns, {"a": "high", "b": "high"}).tolist() == [True, False, False]
+
+
+def test_a_map_of_ones_own_response_is_drawn(tmp_path):
+    spec = {**DATA, "method": "compliant", "front": [], "map": [{**OVER, "shows": "in_hand_deg"}]}
+    scenario = scenario_of(load_truck("bramble"), spec)
+    run_scenario(scenario, tmp_path, workers=1)
+    morning = summarize(scenario, tmp_path)
+    assert undrawn(morning) == []
+    assert [f.texts[0].get_text() for f in figures(morning)] == ["In hand over track and heading"]
+
+
+def test_a_map_of_ones_own_response_from_python(tmp_path):
+    axes = {"both.track_mm": [170, 180, 190], "hold": ["brakes", "rail"]}
+    rows = crossfall.sweep(
+        "bramble", axes, heading=[80, 90, 100], folder=tmp_path, workers=1, method="compliant",
+        responses={"spare_g": "mass_g * tip_deg / 30"},
+    )  # fmt: skip
+    made = crossfall.plot.sweep_map(rows, "both.track_mm", "heading_deg", "spare_g").figure
+    assert [a.get_title(loc="left") for a in made.axes[:2]] == ["brakes", "rail"]
+    assert made.axes[-1].texts[-1].get_text().endswith(" g")
+    with pytest.raises(ValueError, match="no row has a number for rigid_deg"):
+        crossfall.plot.sweep_map([{**r, "rigid_deg": None} for r in rows],
+                                 "both.track_mm", "heading_deg", "rigid_deg")  # fmt: skip
+    front = crossfall.plot.front(rows, {"tip_deg": "high", "both.track_mm": "low"}).figure
+    titles = [a.get_title(loc="left") for a in front.axes]
+    assert titles[:2] == ["heading 80°, brakes", "heading 80°, rail"]
 
 
 def test_a_front_drawn_from_python(tmp_path):

@@ -135,6 +135,21 @@ def test_maps_that_have_no_column_or_answer_are_left_out() -> None:
     assert draw_map(columns, MapSpec(x="both.track_mm", y="grip")) == []
     columns["tip_deg"] = np.full(12, np.nan)
     assert draw_map(columns, MapSpec(x="both.track_mm", y="heading_deg")) == []
+    assert draw_map(columns, MapSpec(x="both.track_mm", y="heading_deg", shows="margin_mm")) == []
+
+
+def test_a_map_of_ones_own_response_has_its_own_scale_and_words() -> None:
+    columns = trials()
+    columns["cause"] = np.full(12, None, object)
+    columns["margin_mm"] = 1000.0 + 100.0 * np.arange(12)
+    (made,) = draw_map(
+        columns, MapSpec(x="both.track_mm", y="heading_deg", shows="margin_mm"), "bramble"
+    )
+    title, under = (t.get_text() for t in made.texts)
+    assert title == "Margin over track and heading"
+    assert under == "bramble: margin, mm; light is high"
+    scale = [t.get_text() for t in made.axes[-1].texts]
+    assert (scale[0], scale[-1]) == ("1000", "2200 mm")
 
 
 def test_the_page_says_what_failed_and_escapes_it(tmp_path: Path) -> None:
@@ -200,7 +215,7 @@ def test_a_shade_of_one_value_has_no_scale_of_others() -> None:
 
 def test_labels_of_contours_are_not_cut_off() -> None:
     x, y = np.array([165.0, 185.0]), np.array([90.0, 135.0])
-    tip = np.radians([[31.7, 35.1], [39.0, 42.5]])
+    tip = np.array([[31.7, 35.1], [39.0, 42.5]])
     made = draw_maps("", "track, mm", "heading, °", [MapPanel("", x, y, tip)] * 6)
     made.draw_without_rendering()
     for axes in made.axes[:6]:
