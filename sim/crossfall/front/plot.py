@@ -296,10 +296,10 @@ def sweep_map(
 def _alike(rows: Sequence[Mapping[str, Any]]) -> list[tuple[str, Any]]:
     """Which rows (n,) share hold, surface, engine and trial, and these in words where they vary."""
     from crossfall.study.scenario_file import WORDS
-    from crossfall.study.summary import alike
+    from crossfall.study.summary import same_words
 
     words = {k: np.array([r.get(k) for r in rows], object) for k in WORDS if rows and k in rows[0]}
-    return alike(words, len(rows))
+    return same_words(words, len(rows))
 
 
 def _panel(

@@ -256,10 +256,10 @@ def by_words(columns: _Columns) -> list[tuple[str, Any]]:
     """The lines of each combination of words that were varied, and how it is said; all lines, and
     "", where none was."""
     varied = {key: columns[key] for key in WORDS if key in input_names(columns)}
-    return alike(varied, len(columns[FAILURE]))
+    return same_words(varied, len(columns[FAILURE]))
 
 
-def alike(words: Mapping[str, Any], lines: int) -> list[tuple[str, Any]]:
+def same_words(words: Mapping[str, Any], lines: int) -> list[tuple[str, Any]]:
     """The same for columns of words alone, (lines,) each."""
     found: list[tuple[str, Any]] = [("", np.ones(lines, bool))]
     for column in words.values():

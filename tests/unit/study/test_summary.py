@@ -149,7 +149,7 @@ def test_a_map_of_ones_own_response_has_its_own_scale_and_words() -> None:
     assert title == "Margin over track and heading"
     assert under == "bramble: margin, mm; light is high"
     scale = [t.get_text() for t in made.axes[-1].texts]
-    assert (scale[0], scale[-1]) == ("1000", "2200 mm")
+    assert (scale[0], scale[-1]) == ("1100", "2000 mm")
 
 
 def test_the_page_says_what_failed_and_escapes_it(tmp_path: Path) -> None:
