@@ -105,6 +105,26 @@ def test_a_level_field_is_a_plane_and_a_hump_is_not(tmp_path: Path) -> None:
 
 
 @pytest.mark.bullet
+def test_a_picture_is_driven_over_as_its_heights_are(tmp_path: Path) -> None:
+    """A round hump, the same from all sides, under the uphill wheels and then not."""
+    truck, slope = make_truck(), math.radians(15.0)
+    x, y = np.meshgrid(np.linspace(-1, 1, 31), np.linspace(-1, 1, 31), indexing="ij")
+    grey = np.round(255 * np.clip(1 - x**2 - y**2, 0.0, 1.0)).astype(np.uint8)
+    Image.fromarray(grey).save(tmp_path / "hump.png")
+    grounds = (
+        asked(table(tmp_path, frozen(grey * 30.0 / 255)), field_cell_mm=20.0),
+        asked(tmp_path / "hump.png", field_cell_mm=20.0, field_rise_mm=30.0),
+        None,
+    )
+    heights, picture, plane = (
+        cross_slope(truck, slope, speed=0.3, ground=ground, grip=1.5) for ground in grounds
+    )
+    assert picture.least_margin == pytest.approx(heights.least_margin, abs=1e-9)
+    assert picture.least_load == pytest.approx(heights.least_load, abs=1e-6)
+    assert abs(picture.least_margin - plane.least_margin) > math.radians(0.1)
+
+
+@pytest.mark.bullet
 @pytest.mark.parametrize("track", [176.0, 184.0])
 def test_no_wheel_is_lost_at_the_seams_of_a_level_field(tmp_path: Path, track: float) -> None:
     loaded = load_truck("bramble")
