@@ -38,6 +38,8 @@ class AngleBudget:
     rigid: nothing gives. tyres: the tyres squash. ground: and they give along the ground.
     extension: and the body rises on its springs as the normal load falls. compliant: and it leans
     and pitches. trial: the virtual trial, or nan.
+
+    Source: derived here: each step is the difference of two stages, as `statics.budget`.
     """
 
     rigid: float
@@ -139,10 +141,13 @@ def answer(
     care: Care = "careful",
     progress: _Progress = lambda done, of: None,
 ) -> Answers:
-    """All methods in every one of the conditions, which share grip and hold.
+    """All methods in every one of the conditions, which share grip and hold. Angles in rad.
 
     trial: False leaves the virtual trial out. engines: it is made in, one or two; None for the
-    usual one. care: how it is made. progress: called with trials done and to do.
+    usual one. care: how it is made. progress: called with trials done and to do. Raises InputError
+    for a truck that makes no multibody, where a trial is asked for.
+    Source: those of the methods: `statics.rigid`, `statics.compliant`, `statics.sliding`,
+    `answers.ranges` and `trials.outcome`.
     """
     psi = np.array([c.heading for c in asked])
     grip = asked[0].grip
@@ -189,7 +194,10 @@ def answer(
 
 def slide_angles(truck: Truck, psi: Array, grip: Grip) -> Array:
     """(H, 3) rad at low, likely and high grip, headings psi (H,) rad: where it slides as a whole,
-    which is the angle of friction (Coulomb), or open differentials let go."""
+    which is the angle of friction, theta = atan(mu), or open differentials let go.
+
+    Source: Coulomb friction, any mechanics text; open differentials as `statics.compliant`.
+    """
     if not truck.may_roll:
         return sliding.slide_range(truck, psi, grip)
     each = [tip_angles(truck, psi, mu).slide for mu in (grip.low, grip.likely, grip.high)]
@@ -197,7 +205,10 @@ def slide_angles(truck: Truck, psi: Array, grip: Grip) -> Array:
 
 
 def weakest_heading(truck: Truck, asked: Conditions) -> Conditions:
-    """The same conditions at the truck's weakest heading, searched for all round."""
+    """The same conditions at the truck's weakest heading, rad, searched for all round.
+
+    Source: as `answers.tips.weakest`.
+    """
     from dataclasses import replace
 
     heading, _ = weakest([truck], asked.grip.likely, asked.hold)

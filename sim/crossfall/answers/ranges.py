@@ -53,9 +53,14 @@ class Range:
 
 
 def ranges(truck: Truck, asked: Sequence[Conditions]) -> tuple[TipAngles, tuple[Range, ...]]:
-    """The tips at the likely values (H,), and the range for each of the conditions.
+    """The tips at the likely values (H,), and the range for each of the conditions; rad.
 
-    They share grip and hold. All builds are answered in one batch.
+    They share grip and hold. All builds are answered in one batch. theta = theta_0 + sum(f_i(x_i)),
+    f_i a parabola through two Gauss points of input i; its 2.5 % and 97.5 % quantiles over a Latin
+    hypercube.
+    Source: M. D. McKay, R. J. Beckman and W. J. Conover, Technometrics 21 (1979) 239-245; JCGM
+    101:2008 for distributions carried through (from memory); Gauss' two points as in any numerical
+    text.
     """
     grip, hold = asked[0].grip, asked[0].hold
     psi = np.array([c.heading for c in asked])
@@ -265,7 +270,10 @@ def _known_mean(values: Array) -> float:
 
 def parabola(likely: float, nodes: Array, change: Array, at: Array) -> Array:
     """The parabola through (likely, 0) and (nodes, change), (2,) each, at (n,) values; a straight
-    line where one change is nan."""
+    line where one change is nan. In the unit of change.
+
+    Source: Newton's divided differences, any numerical text.
+    """
     a, b = nodes - likely
     sides = change / (nodes - likely)
     sides = np.where(np.isfinite(sides), sides, _known_mean(sides))
@@ -313,7 +321,9 @@ def _mass_and_cg(truck: Truck) -> tuple[Array, Array]:
 def moved_truck(truck: Truck, axis: int, by: float) -> Truck:
     """The truck with its mass (axis 0, kg) or its CG's x, y or z (1 to 3, m) off by this much.
 
-    All of it in the chassis; mass is added at the truck's CG, which stays where it is.
+    All of it in the chassis, m_c of m, so that shifts by m / m_c; mass is added at the truck's CG,
+    which stays where it is.
+    Source: derived here from the definition of a mass centre.
     """
     body, all_of_it = truck.chassis, whole(truck)
     if axis == 0:

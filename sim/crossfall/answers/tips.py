@@ -64,7 +64,12 @@ def tip_angles(
     grip: ArrayLike,
     hold: Hold = "brakes",
 ) -> TipAngles:
-    """Every truck on every heading (H,) rad; grip: friction coefficient, one, (B,) or (B, H)."""
+    """Every truck on every heading (H,) rad; grip: friction coefficient, one, (B,) or (B, H).
+
+    It slides first where its tip is not below slide - NEAR_SLIDE; slide = atan(mu), or where it
+    rolls away on open differentials.
+    Source: as `statics.compliant` for the tip; Coulomb friction for the slide.
+    """
     single = isinstance(trucks, Truck)
     many = [trucks] if isinstance(trucks, Truck) else list(trucks)
     psi = np.atleast_1d(np.asarray(headings, dtype=np.float64))
@@ -91,6 +96,7 @@ def tip_pairs(
     variation is then asked against a rail where its original slides first, and only there, so that
     like is compared with like; `free` is nan where a variation slides and its original does not.
     braked: (B,) those whose `tip` and `slide` are wanted there too; without it, of originals only.
+    Source: as `tip_angles`.
     """
     psi = np.asarray(headings, dtype=np.float64)
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), psi.shape)
@@ -102,8 +108,11 @@ def tip_pairs(
 
 
 def held_tips(trucks: Sequence[Truck], headings: Array, grip: Array, railed: Flags) -> Array:
-    """(B,) rad, the tip of truck i on heading i with grip i, against a rail or on its brakes, and
-    then nan where it slides away first."""
+    """(B,) rad, the tip of truck i on heading i (rad) with grip i, against a rail or on its brakes,
+    and then nan where it slides away first.
+
+    Source: as `tip_angles`.
+    """
     different, who = _each_once(trucks)
     found = compliant.tips_at(different, who, headings, grip, rail=railed)
     return np.where(_slides(found, grip)[1] & ~railed, np.nan, found.tip)
@@ -204,7 +213,10 @@ class Valleys:
 
 
 def valleys(truck: Truck, grip: float, hold: Hold = "brakes") -> Valleys:
-    """Where a truck much like this one may be weakest."""
+    """Where a truck much like this one may be weakest. grip: friction coefficient.
+
+    Source: as `weakest`.
+    """
     mu = np.array([grip])
     who, middle, angles = _coarse(tip_angles([truck], ROUND, mu, hold).free, RELATED)
     places, angles = _narrowed([truck], who, middle + _STEP * SIDES, angles, mu, hold, np.inf)
@@ -219,8 +231,12 @@ def weakest(
 ) -> tuple[Array, Array]:
     """(B,) heading of the least `free` tip angle all round, and that angle, rad.
 
-    grip: one or (B,). Looks every 15 degrees, then closer in every valley that may be the deepest.
-    like: only about the valleys of a truck like these.
+    grip: one or (B,). Looks every 15 degrees, then closer in every valley that may be the deepest,
+    at the lowest point of the parabola through three headings and about it. like: only about the
+    valleys of a truck like these.
+    Source: R. P. Brent, Algorithms for Minimization without Derivatives (1973), chapter 5, for
+    parabolic steps (from memory); when a valley is given up derived here from the slope of its
+    sides.
     """
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (len(trucks),))
     if like is None:
@@ -236,7 +252,10 @@ def weakest_alike(
     trucks: Sequence[Truck], grip: ArrayLike, hold: Hold, first_round: Array
 ) -> tuple[Array, Array]:
     """The same as `weakest` for trucks much like the first: only that one is looked at all round,
-    and the others about its valleys. first_round: its `free` tip angles on ROUND, rad."""
+    and the others about its valleys. first_round: its `free` tip angles on ROUND, rad.
+
+    Source: as `weakest`.
+    """
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (len(trucks),))
     first, middle, angles = _coarse(first_round[None], RELATED)
     places = middle + _STEP * SIDES
@@ -254,7 +273,11 @@ def weakest_alike(
 def slide_there(
     trucks: Sequence[Truck], headings: Array, free: Array, grip: ArrayLike, hold: Hold = "brakes"
 ) -> NDArray[np.bool_]:
-    """(B,) whether truck i, whose `free` angle (rad) on heading i is known, slides first there."""
+    """(B,) whether truck i, whose `free` angle (rad) on heading i (rad) is known, slides first
+    there: on its brakes, and free > atan(mu) - NEAR_SLIDE.
+
+    Source: Coulomb friction, any mechanics text.
+    """
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), free.shape)
     if any(truck.may_roll for truck in trucks):
         return tip_pairs(trucks, headings, mu, hold).slides

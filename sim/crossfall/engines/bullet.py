@@ -37,12 +37,17 @@ def _engine() -> Any:
 
 
 class World:
-    """A truck at ride height at the origin, without ground; see `plane` and `box`.
+    """A truck at ride height at the origin, without ground; see `plane` and `box`. SI throughout.
 
-    joints: name -> number. link: link name -> number (the chassis is -1). moving: names of joints
-    that are not fixed. Motors are off, all built-in damping is zero, no joint has limits. Use as
-    a context manager; any number may be open at once in a process. Raises InputError for a truck
-    that makes no multibody and EngineError if the engine read it wrongly.
+    step: s of one step. joints: name -> number. link: link name -> number (the chassis is -1).
+    moving: names of joints that are not fixed. Motors are off, all built-in damping is zero, no
+    joint has limits. Use as a context manager; any number may be open at once in a process. Raises
+    InputError for a truck that makes no multibody and EngineError if the engine read it wrongly.
+
+    `mass_centre` is sum(m r) / sum(m) over the links, m; `uprightness` is n.R z of the chassis, its
+    cosine. The engine's own is articulated-body dynamics with Coulomb friction at contacts.
+    Source: R. Featherstone, Rigid Body Dynamics Algorithms (Springer 2008), for trees of links
+    (from memory); the rest derived here from the definition of a mass centre and of a dot product.
     """
 
     def __init__(

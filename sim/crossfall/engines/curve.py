@@ -11,6 +11,8 @@ so that the chassis takes W and the joints J^T W: at rest exactly the truck with
 axle's inertia moves a little beside its place, which a truck that moves slowly does not feel.
 
 Plain numbers rather than arrays: this is done for every axle in every step.
+
+Source: derived here from virtual work: the twists J are the derivatives of `truck.axle_law`.
 """
 
 from __future__ import annotations
@@ -119,7 +121,7 @@ class Curve:
 
 
 def rotated(rows: Sequence[float], v: Sequence[float]) -> _Vector:
-    """A vector (3,) under a rotation (9,), rows first."""
+    """A vector (3,) under a rotation (9,), rows first: (3,), R v, in the vector's unit."""
     a, b, c, d, e, f, g, h, i = rows
     x, y, z = v
     return a * x + b * y + c * z, d * x + e * y + f * z, g * x + h * y + i * z

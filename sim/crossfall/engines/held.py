@@ -154,6 +154,10 @@ def engine_version(engine: EngineName) -> str:
 
 
 def gravity_on_table(heading: float, theta: float) -> Vector:
-    """Gravity (3,) m/s^2 in the axes of a table tilted by theta, truck turned to heading (rad)."""
+    """Gravity (3,) m/s^2 in the axes of a table tilted by theta, truck turned to heading (rad).
+
+    g (-sin(theta) cos(psi), sin(theta) sin(psi), -cos(theta)), with psi the heading.
+    Source: axes of ISO 8855 (from memory); derived here from turning gravity in place of the table.
+    """
     along = GRAVITY * math.sin(theta)
     return -along * math.cos(heading), along * math.sin(heading), -GRAVITY * math.cos(theta)

@@ -11,6 +11,12 @@ mass, on slides with springs along its axle's x, y and z: the tyre. Brakes let i
 held by the motor's shaft it is on a hinge whose angle is tied to the axle's roll, its own (a locked
 differential) or the mean of both wheels' (an open one). Contacts are elliptic cones with next to no
 creep.
+
+A damper is 2 zeta sqrt(k m) with m the share of the truck on the tyre; a joint that would turn by
+more than turn_per_step in a step, omega dt, is given the inertia k (dt / turn_per_step)^2.
+Source: derived here from virtual work (a tendon's force acts on every joint by its coefficient) and
+from the least period of an oscillator; springs, limits and friction cones as the engine's own
+manual describes them.
 """
 
 from __future__ import annotations
@@ -247,7 +253,11 @@ class MujocoTruck:
 
 
 def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: float) -> str:
-    """MJCF of the truck at ride height on a plane, without friction. step: s."""
+    """MJCF of the truck at ride height on a plane, without friction.
+
+    settings: damping ratios are read from it. step: s, of the engine. Lengths m, masses kg, rates
+    N/m.
+    """
     loads = tyre_loads(truck)
     laws = {law.heave: law for law in corner_springs(truck, settings, step, 1.0, settling=True)}
     soft = (step / method.turn_per_step) ** 2  # kg of inertia for each N/m, at least

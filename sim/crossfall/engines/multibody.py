@@ -10,6 +10,11 @@ No moving link may be without mass, so the heave carriage takes SHARE of the axl
 a point on the roll axis, and a knuckle and a tyre's hub SHARE of their wheel's mass as a point on
 the spin axis. A point on an axis is not moved by turning about it, so the statics is that of the
 truck exactly.
+
+A share m of a body M at r leaves M - m at (M R - m r) / (M - m), and by Steiner's theorem the
+inertia that is missing to the body's own.
+Source: derived here from the sums of mass, first moment and inertia; trees of links and joints as
+in R. Featherstone, Rigid Body Dynamics Algorithms (Springer 2008) (from memory).
 """
 
 from __future__ import annotations
@@ -199,7 +204,11 @@ def _disc(link: Link, parent: str, hub: Array, axle: Axle) -> list[tuple[Link, J
 
 
 def tyre_joints(name: str, axle: Axle) -> list[tuple[str, str, tuple[float, float, float], float]]:
-    """How one disc gives, from its axle outwards: link, joint, axis, and N/m of the whole tyre."""
+    """How one disc gives, from its axle outwards: link, joint, axis (3,), and N/m of the whole
+    tyre.
+
+    A way in which the tyre is rigid, of infinite stiffness, has no joint.
+    """
     tyre = axle.tyre
     ways = [
         (f"{name}_hub", f"{name}_tyre", (0.0, 0.0, 1.0), tyre.stiffness),

@@ -1,4 +1,8 @@
-"""A truck on its springs and tyres in Bullet: driven over ground, or held on the table."""
+"""A truck on its springs and tyres in Bullet: driven over ground, or held on the table.
+
+Source: the laws are those of `engines.springs`, `tyre_force`, `curve`, `rolling` and `scale`, each
+with its own.
+"""
 
 from __future__ import annotations
 
@@ -34,7 +38,9 @@ class Rig:
     """The truck at ride height on turning wheels, with the forces of its springs, stops and tyres.
 
     They are worked out here before every step, in one batch: the engine's own spring (its "PD
-    control") cannot push only, and takes 4 microseconds a joint against 1.4.
+    control") cannot push only, and takes 4 microseconds a joint against 1.4. dt: s of the world,
+    which is `scale.time` times as long as the real one. Raises InputError for a truck that makes no
+    multibody.
     """
 
     def __init__(self, truck: Truck, settings: GroundSettings, *, steering: bool = False) -> None:
@@ -115,10 +121,11 @@ class _Snapshot:
 
 
 class HeldRig:
-    """The truck at ride height on the table, wheels held, in real size.
+    """The truck at ride height on the table, wheels held, in real size. SI; see `HeldTruck`.
 
     Springs and stops are joint forces, as of any rig; the tyres are forces on the axles, so that
-    the engine has no contacts to solve.
+    the engine has no contacts to solve. Raises InputError for a truck that makes no multibody, and
+    EngineError where the engine loses it.
     """
 
     def __init__(self, truck: Truck, settings: TrialSettings) -> None:

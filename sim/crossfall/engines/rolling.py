@@ -5,6 +5,9 @@ straight joints have the wheels. How hard each disc is pushed follows from how i
 with the same forces where the axle truly stands the axle is given the moment, and its joints the
 forces, that are missing. On the ground's own slope beneath each wheel; as at rest: what tyres are
 damped by, and what it takes to speed a wheel up, is not counted.
+
+Each disc is in balance: K w + F_0 - m g is what the ground pushes it with.
+Source: derived here from virtual work, as `engines.curve`, and from the balance of each disc.
 """
 
 from __future__ import annotations

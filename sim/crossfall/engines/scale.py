@@ -3,6 +3,9 @@
 Froude scaling at the same gravity and densities: with lengths times s, masses go with s^3,
 forces with s^3, stiffness s^2, moments and roll stiffness s^4, inertia s^5, time sqrt(s) and
 damping s^2.5. Statics and quasi-static trials give the same angles at any s.
+
+Source: derived here from equal Froude numbers and equal densities, Fr = v^2 / (g L): dimensional
+analysis, as in G. I. Barenblatt, Scaling (Cambridge 2003) (from memory).
 """
 
 from __future__ import annotations
@@ -21,29 +24,33 @@ class SimilarityScale:
 
     @property
     def mass(self) -> float:
+        """kg, s^3: densities are the same."""
         return self.length**3
 
     @property
     def force(self) -> float:
+        """N, s^3: gravity is the same."""
         return self.length**3
 
     @property
     def time(self) -> float:
+        """s, sqrt(s)."""
         return math.sqrt(self.length)
 
     @property
     def stiffness(self) -> float:
-        """N/m."""
+        """N/m, s^2."""
         return self.length**2
 
     @property
     def damping(self) -> float:
-        """N s/m."""
+        """N s/m, s^2.5."""
         return self.length**2 * math.sqrt(self.length)
 
 
 def similar(truck: Truck, scale: SimilarityScale) -> Truck:
-    """The truck `scale.length` times as large, without its list of parts."""
+    """The truck `scale.length` times as large, without its list of parts. Every field by its power
+    of s."""
     s = scale.length
     clearance = truck.clearance
     if clearance is not None:

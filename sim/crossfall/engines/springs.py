@@ -61,7 +61,8 @@ class TyreSpring:
     """One disc on its tyre joint: pushes with force + rate * compression, damped.
 
     force: N at ride height: upwards the ground load less the disc's own weight, since the wheel
-    stands on the ground and the tyre gives between wheel and axle; along the ground none.
+    stands on the ground and the tyre gives between wheel and axle; along the ground none. rate:
+    N/m. damping: N s/m.
     """
 
     joint: str
@@ -73,9 +74,14 @@ class TyreSpring:
 def corner_springs(
     truck: Truck, settings: TrialSettings, step: float, time: float, *, settling: bool
 ) -> tuple[CornerSprings, ...]:
-    """Springs of each axle that is not locked. time: factor from real to world seconds.
+    """Springs of each axle that is not locked. step: s of the world. time: factor from real to
+    world seconds.
 
-    settling: raise the damping to `settings.least_damping`, for quasi-static trials.
+    settling: raise the damping to `settings.least_damping`, for quasi-static trials. With m the
+    mass a corner moves: stop rate (turn / step)^2 m, stop damping 2 zeta (turn / step) m; least
+    damping 2 zeta sqrt(k m_s), m_s the sprung mass on the corner, but no more than m / (4 step).
+    Source: critical damping 2 sqrt(k m): L. Meirovitch, Elements of Vibration Analysis (McGraw-Hill
+    1986) (from memory); the stops' rate derived here from the angle omega dt a step may turn by.
     """
     squeezes, sprung = spring_squeezes(truck).tolist(), sprung_loads(truck)
     out = []
@@ -113,7 +119,13 @@ def corner_springs(
 
 
 def tyre_springs(truck: Truck, settings: TrialSettings, step: float) -> tuple[TyreSpring, ...]:
-    """A spring for every way in which a disc gives, wheels in order."""
+    """A spring for every way in which a disc gives, wheels in order. step: s.
+
+    Damping 2 zeta sqrt(k N / g), N the disc's load, but no more than 0.4 m / step, m the disc's
+    mass.
+    Source: critical damping 2 sqrt(k m): L. Meirovitch, Elements of Vibration Analysis (McGraw-Hill
+    1986) (from memory).
+    """
     loads = tyre_loads(truck)
     out = []
     for wheel in range(4):
@@ -130,10 +142,15 @@ def tyre_springs(truck: Truck, settings: TrialSettings, step: float) -> tuple[Ty
 
 
 def safe_step(truck: Truck, settings: TrialSettings, time: float) -> float:
-    """World seconds: the settings' step, or shorter where a tyre or spring is stiff.
+    """World seconds: the settings' step, or shorter where a tyre or spring is stiff. time: as
+    above.
 
     On turning wheels the fastest motion is an axle moving against its wheels: with tyre rate k the
     greatest of three, wheel mass m and axle mass M per tyre its frequency squared is k (1/m + 1/M).
+    A step dt is allowed omega dt <= settings.turn_per_step, rad.
+    Source: two masses on a spring: L. Meirovitch, Elements of Vibration Analysis (McGraw-Hill
+    1986); semi-implicit Euler steps need omega dt < 2: E. Hairer, C. Lubich and G. Wanner,
+    Geometric Numerical Integration (Springer 2006) (both from memory).
     """
     step = settings.step * time
     for i, axle in enumerate(truck.axles):
@@ -157,7 +174,10 @@ def held_step(truck: Truck, settings: TrialSettings) -> float:
     """s: the settings' step, or shorter where the truck on held wheels oscillates fast.
 
     By the fastest of its motions at ride height, M x'' = -K x in the six movements of the chassis
-    and heave and roll of both axles.
+    and heave and roll of both axles: dt = turn_per_step / omega, omega^2 the greatest eigenvalue of
+    M^-1 K, both (10, 10).
+    Source: small oscillations: L. Meirovitch, Elements of Vibration Analysis (McGraw-Hill 1986)
+    (from memory); M and K derived here from kinetic and elastic energy.
     """
     mass, rate = np.zeros((10, 10)), np.zeros((10, 10))
     bodies = [(truck.chassis, np.eye(6, 10))]
@@ -205,10 +225,14 @@ def _share_of_axle(truck: Truck, index: int, spacing: float) -> float:
 
 
 class Stops:
-    """Forces the bump and droop stops have taken up, two per axle; bump positive.
+    """Forces (N) the bump and droop stops have taken up, two per axle; bump positive.
 
     A stop is a spring as stiff as the time step allows, and what it leaves of the overlap it takes
-    up within `stop_time`: at rest a corner stands exactly on its stop.
+    up within `stop_time`: at rest a corner stands exactly on its stop. With overlap o and its rate
+    v the force is h + k o + d v, at least 0; then h grows by k o dt / stop_time.
+    Source: derived here from an augmented Lagrangian with one step of its multiplier h in a time
+    step; such multipliers in J. Nocedal and S. J. Wright, Numerical Optimization (Springer 2006),
+    chapter 17 (from memory).
     """
 
     def __init__(self, axles: int) -> None:
@@ -242,10 +266,14 @@ def axle_forces(
     dt: float,
     corners: Sequence[tuple[float, float, float]] | None = None,
 ) -> tuple[float, float]:
-    """Joint force (N) on heave and moment (N m) on roll, from (position, velocity) of both.
+    """Joint force (N) on heave and moment (N m) on roll, from (position, velocity) of both, m and
+    rad.
 
-    corners: of left and right, as `law.shocks` has it, where that is known already. Springs push
-    only, as `truck.spring_law` says; dampers act both ways; stops are one-sided.
+    index: of the axle among `stops`. dt: s. corners: of left and right, as `law.shocks` has it,
+    where that is known already. Springs push only, as `truck.spring_law` says; dampers act both
+    ways; stops are one-sided. -sum(F dc/dq) on heave, -sum(F dc/dr) - k_bar r on roll, over both
+    corners.
+    Source: derived here from virtual work.
     """
     q, qv = heave[:2]
     r, rv = roll[:2]

@@ -21,6 +21,10 @@ comes down. The axle carries the wheel's mass at its place, the weight acts at w
 F at Q the axle feels the couple w x m g.
 
 Plain numbers rather than arrays: this is done for every disc in every step.
+
+Source: J. C. Simo and T. J. R. Hughes, Computational Inelasticity (Springer 1998), chapter 1, for
+Coulomb friction by return mapping (from memory); disc and spring derived here from the balance of a
+massless disc and the geometry of its lowest point.
 """
 
 from __future__ import annotations
@@ -71,10 +75,11 @@ class KeptPatches:
 
 
 class HeldWheels:
-    """Both wheels of one axle, held, on the table; at ride height when made.
+    """Both wheels of one axle, held, on the table; at ride height when made. SI, table axes.
 
     loads: (2,) N on the ground then. damping: ratio to critical of a tyre under its load, which
     only settles it. step: s. friction: of left and right, infinite against a rail; to be set.
+    torque: N m on the axle's roll, of a shaft that the motor holds.
     """
 
     def __init__(self, axle: Axle, loads: Sequence[float], damping: float, step: float) -> None:

@@ -30,7 +30,8 @@ def urdf(truck: Truck, *, turning: bool = True) -> str:
 
 
 def check_urdf(text: str, truck: Truck) -> None:
-    """Raises InputError unless mass, CG and inertia of the text are the truck's within ALIKE."""
+    """Raises InputError unless mass, CG and inertia of the text are the truck's within 1e-9 of
+    their size: of the mass, the wheelbase and the largest entry of the inertia."""
     have, want = read_back(text), whole(truck)
     length = truck.wheelbase
     errors = {
@@ -48,9 +49,12 @@ def check_urdf(text: str, truck: Truck) -> None:
 
 
 def read_back(text: str) -> Body:
-    """The whole model at zero joint positions as one body, base link's axes.
+    """The whole model at zero joint positions as one body, base link's axes; kg, m, kg m^2.
 
-    Raises ValueError for a turned joint frame or inertia, which `write` never makes.
+    Raises ValueError for a turned joint frame or inertia, which `urdf_text` never makes. Mass is
+    sum(m), CG sum(m r) / sum(m), inertia sum(I + Steiner's m (d^2 1 - d d^T)).
+    Source: parallel axes, any mechanics text, e.g. H. Goldstein, Classical Mechanics
+    (Addison-Wesley 1980), chapter 5 (from memory).
     """
     root = ET.fromstring(text)
     origins: dict[str, Array] = {}
@@ -139,7 +143,12 @@ def _joint(joint: Joint, parent_origin: Array, limits: bool) -> ET.Element:
 
 
 def roll_pitch_yaw(turn: Array) -> tuple[float, float, float]:
-    """Fixed-axis angles (rad) of a rotation matrix, turn = Rz(yaw) Ry(pitch) Rx(roll)."""
+    """Fixed-axis angles (rad) of a rotation matrix (3, 3), turn = Rz(yaw) Ry(pitch) Rx(roll).
+
+    pitch = atan2(-t20, hypot(t00, t10)), roll = atan2(t21, t22), yaw = atan2(t10, t00).
+    Source: J. J. Craig, Introduction to Robotics (Pearson 2005), chapter 2, X-Y-Z fixed angles
+    (from memory).
+    """
     pitch = math.atan2(-turn[2, 0], math.hypot(turn[0, 0], turn[1, 0]))
     if math.hypot(turn[0, 0], turn[1, 0]) < 1e-12:  # straight up or down: yaw taken as zero
         return math.atan2(-turn[1, 2], turn[1, 1]), pitch, 0.0

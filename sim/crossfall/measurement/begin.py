@@ -4,6 +4,9 @@ The readings fix the sums: mass, CG, and each axle's couple across. Weighed part
 an axle and a wheel are lumps of their own; the rest of the truck is one lump of the chassis, whose
 mass and place make the sums come out. Its tolerance is the sums' uncertainty, so the file is as
 sure of mass and CG as scale and ruler are, whatever the split.
+
+Source: derived here from sums of mass and of mass times place; the couples' split is the least of
+sum((y / sd)^2) under two equations, S A^T (A S A^T)^-1 b, by Lagrange multipliers.
 """
 
 from __future__ import annotations
@@ -47,9 +50,7 @@ class PartLump:
 
 @dataclass(frozen=True)
 class Beginning:
-    """setup and sums: what the readings say. lumps: in the file's order. cross_g: what stands on
-    one diagonal, half of front left and rear right less the other two, over what x and y explain.
-    """
+    """setup and sums: what the readings say. lumps: in the file's order."""
 
     readings: Readings
     setup: Setup
@@ -63,7 +64,11 @@ class Beginning:
 
 
 def begin(readings: Readings) -> Beginning:
-    """Raises InputError where the readings make no truck, with the reading to look at."""
+    """The truck of these readings. mm and g in, SI in its sums.
+
+    What is left for the chassis has mass M - sum(m) and stands at (M c - sum(m c_i)) / (M -
+    sum(m)). Raises InputError where the readings make no truck, with the reading to look at.
+    """
     if found := _mistakes(readings):
         raise InputError(found)
     made = setup(readings)
@@ -307,7 +312,7 @@ def _remainder(r: Readings, made: Setup, total: Sums, known: Sequence[PartLump])
 
 
 def truck_data(r: Readings, made: Setup, parts: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
-    """Values of a truck file with these parts."""
+    """Values of a truck file with these parts, by key, each with the unit in its key."""
     data: dict[str, Any] = {
         "format": 1,
         "name": r.name,
@@ -363,7 +368,11 @@ def end_lines(values: Mapping[str, Filled], units: Mapping[str, str]) -> list[_L
 
 
 def grip(r: Readings) -> tuple[dict[str, float], str]:
-    """Low, likely and high, and how they came about. A pull over the truck's weight."""
+    """Low, likely and high friction coefficient, and how they came about. A pull over the truck's
+    weight, mu = pull_g / sum(corners), held to 0.05 to 4, and a tenth of it either way.
+
+    Source: Coulomb friction; the tenth is common practice, no source.
+    """
     low, likely, high = typical.GRIP
     if r.pull_g is None:
         return {"low": low, "likely": likely, "high": high}, f"assumed: {typical.GRIP_WHY}"

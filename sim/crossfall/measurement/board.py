@@ -28,6 +28,9 @@ class Verdict:
     sqrt(U^2 + U_predicted^2), U the 95 % expanded uncertainties (ISO/IEC 17043:2010 B.3.1.3 and
     ISO 13528, from memory); they agree where |E_n| <= 1. A reading at which it slid is held against
     the slide range instead.
+
+    Source: E_n as above; a triangle's sd, (high - low) / sqrt(24), as JCGM 100 (GUM), 4.3.9 (from
+    memory).
     """
 
     reading: BoardReading
@@ -60,14 +63,24 @@ class BoardResult:
 
 
 def board_scatter(board: BoardReadings) -> Scatter:
-    """How one tip differs from the next, from all repeats of this truck."""
+    """How one tip differs from the next, from all repeats of this truck: variances in rad^2.
+
+    With fewer than two degrees of freedom a guess joins in, worth two of them.
+    Source: as `scatter.scatter`; the guess is common practice, no source.
+    """
     groups = [r.angles for r in board.readings]
     prior = (_GUESSED_SCATTER, _GUESS_WORTH) if pooled(groups)[1] < 2 else None
     return scatter(groups, board.resolution, prior)
 
 
 def check_board(truck: Truck, board: BoardReadings, grip: Grip | None = None) -> BoardResult:
-    """Every reading against the truck's prediction. grip: the board's, `board_grip` if not said."""
+    """Every reading against the truck's prediction, rad. grip: the board's, `board_grip` if not
+    said.
+
+    u^2 = V / n + B + (accuracy / sqrt(3))^2, V and B as of `scatter`; E_n as of `Verdict`.
+    Source: ISO/IEC 17043:2010 and ISO 13528 for E_n; JCGM 100 (GUM), 4.3.7 and 5.1.2, for u (from
+    memory).
+    """
     kind = board_scatter(board)
     grip = board_grip(truck) if grip is None else grip
     expected = predict(

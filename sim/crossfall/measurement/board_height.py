@@ -71,11 +71,13 @@ def infer(
     place: Array | None = None,
     ahead: Outlook | None = None,
 ) -> BoardFit:
-    """Height and contact half-width that fit the measured tip angles.
+    """Height and contact half-width (m) that fit the measured tip angles (rad), by
+    `weighted_fit.fit`.
 
     place: (2, 2) m, x and y of the CG with their sd, from a weigh-in; from the truck's file where
     not given. ahead: what is expected of `board.tips`, if it is at hand. ValueError where nothing
-    tipped.
+    tipped; InputError where the angles fit no truck.
+    Source: derived here from `board_model`; weighted least squares as in `weighted_fit`.
     """
     tips = board.tips
     if not tips:
@@ -173,9 +175,12 @@ def _closed_form(truck: Truck, board: BoardReadings, kind: Scatter, found: Weigh
 def board_known(
     truck: Truck, board: BoardReadings, place: Array | None, expected: Prediction
 ) -> list[Prior]:
-    """Height and contact unknown; the rest within what the file, a ruler and the eye tell.
+    """Height and contact (m) unknown; the rest within what the file, a ruler and the eye tell.
 
-    The order is that of `board_model`'s columns.
+    place: as of `infer`. A limit a counts as sd a / sqrt(3). The order is that of `board_model`'s
+    columns.
+    Source: JCGM 100 (GUM), 4.3.7, for limits (from memory); the limits are common practice, no
+    source.
     """
     cg = whole(truck).cg
     if place is None:
@@ -203,7 +208,10 @@ def _limit(name: str, value: float, limit: float) -> Prior:
 
 
 def contact_from_file(truck: Truck) -> Prior:
-    """The file's half-width, give or take a quarter of the tread."""
+    """The file's half-width (m), give or take a quarter of the tread, from 0 to half the tread.
+
+    Source: common practice, no source.
+    """
     half, most = _half_width(truck), _tread(truck)
     sd = most / 2 * TOLERANCE
     return Prior("contact", half, sd, 0.0, True, "contact", least=0.0, most=most)
@@ -219,10 +227,12 @@ def _tread(truck: Truck) -> float:
 
 
 def board_model(truck: Truck, board: BoardReadings, ahead: Outlook) -> ReadingModel:
-    """(K, P) parameters -> (K, D) rad, the tip angles in order.
+    """(K, P) parameters, SI -> (K, D) rad, the tip angles in order.
 
     The closed form, and what tyres and springs give, which itself changes with the CG and the
-    half-width: to first order from the file's truck.
+    half-width: to first order from the file's truck. theta = closed(p) + share (give + s.(p - p_0))
+    + meter + square dtheta/dpsi + friction, s the compliant slopes less the closed form's.
+    Source: tan(theta) = a / (h n.d) of `statics.rigid`; the rest derived here as a Taylor series.
     """
     psi = np.array([r.heading for r in board.tips])
     middle = np.array([*whole(truck).cg, _half_width(truck)])

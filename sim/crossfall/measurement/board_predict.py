@@ -64,7 +64,10 @@ def outlook(
     railed: Sequence[bool] | None = None,
     grip: Grip | None = None,
 ) -> Outlook:
-    """Both for the same headings (rad)."""
+    """`predict` and `slopes` for the same headings (rad).
+
+    Source: as of `predict` and `slopes`.
+    """
     asked = headings, locked, railed, grip
     return Outlook(predict(truck, *asked), slopes(truck, *asked))
 
@@ -83,7 +86,11 @@ def predict(
     grip: Grip | None = None,
 ) -> Prediction:
     """The truck's tip angle on each heading (rad), suspension free or locked, with or without a
-    rail (none, if not said); grip: the board's, `board_grip` if not said."""
+    rail (none, if not said); grip: the board's, `board_grip` if not said. All (n,).
+
+    u = (high - low) / (2 1.96), of the 95 % range.
+    Source: ranges as in `answers.ranges`; u by JCGM 100 (GUM), 4.3.4 (from memory).
+    """
     psi, lock = np.asarray(headings, dtype=np.float64), np.asarray(locked, dtype=bool)
     rail = np.zeros(len(psi), dtype=bool) if railed is None else np.asarray(railed, dtype=bool)
     ground = board_grip(truck) if grip is None else grip
@@ -120,8 +127,11 @@ def slopes(
     grip: Grip | None = None,
 ) -> Array:
     """(n, 4) rad/m, change of the compliant tip angle with the CG's x, y, z and with the contact
-    half-width of all tyres: what the rigid polygon promises for a wider contact, soft tyres do
-    not keep. See `predict` for the arguments.
+    half-width of all tyres: what the rigid polygon promises for a wider contact, soft tyres do not
+    keep. See `predict` for the arguments. 0 where an angle could not be found.
+
+    (theta(+1 mm) - theta(-1 mm)) / 2 mm; the half-width goes down to none at least.
+    Source: central differences, as JCGM 100 (GUM), 5.1.3, note 2 (from memory).
     """
     psi = np.asarray(headings, dtype=np.float64)
     rail = [False] * len(psi) if railed is None else list(railed)

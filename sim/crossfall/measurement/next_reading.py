@@ -43,7 +43,13 @@ class Advice:
 
 
 def next_measurements(begun: Beginning, truck: Truck, spans: Sequence[Range]) -> tuple[Advice, ...]:
-    """All that would help, the most for its minutes first. spans: of the truck as begun."""
+    """All that would help, the most for its minutes first. spans: of the truck as begun, rad.
+
+    A range shrinks to sqrt(sum((share sd)^2) / sum(sd^2)), share by how much a cause's tolerance
+    does.
+    Source: derived here from independent variances adding up, JCGM 100 (GUM), 5.1.2 (from memory);
+    minutes are common practice, no source.
+    """
     now = np.array([(s.tip[1] - s.tip[0]) / 2 for s in spans])
     found = []
     for words, minutes, given in _candidates(begun):

@@ -34,6 +34,8 @@ class Move:
 
     mass: kg of one piece, by, sd. by: (3,) m in the part's own axes; place_sd: (3,) m. Each as
     found, inside the tolerance sqrt(3) sd.
+
+    Source: limits and sd as JCGM 100 (GUM), 4.3.7 (from memory).
     """
 
     row: int
@@ -57,6 +59,7 @@ class Move:
 
     @property
     def most(self) -> float:
+        """The largest of its four moves, in standard deviations."""
         return float(max(abs(self.mass_sds), *np.abs(self.place_sds)))
 
 
@@ -118,7 +121,11 @@ class _Rows:
 
 
 def rows_of(truck: Truck) -> _Rows:
-    """Row (n,), mass (n,) kg, CG (n, 3) m and side (n,), -1 where mirrored, of every piece."""
+    """Row (n,), mass (n,) kg, CG (n, 3) m and side (n,), -1 where mirrored, of every piece.
+
+    Its `whole` is mass sum(m) and CG sum(m r) / sum(m).
+    Source: the definition of a mass centre.
+    """
     return _Rows(
         np.array([p.row for p in truck.parts]),
         np.array([p.body.mass for p in truck.parts]),
@@ -146,10 +153,14 @@ def reconcile(
     board: BoardReadings | None = None,
     fixed: frozenset[int] = frozenset(),
 ) -> Reconciled:
-    """The least change of the file that agrees with the readings.
+    """The least change of the file that agrees with the readings; kg, m, rad.
 
-    names: of the rows. fixed: rows that may not move. ValueError where nothing pulls or nothing
-    may move.
+    names: of the rows. fixed: rows that may not move. Minimises sum((reading - model)^2 / s^2) +
+    sum(move^2 / sd^2) within limits. ValueError where nothing pulls or nothing may move; InputError
+    where the readings fit no truck. chance: that of a chi-square as large with as many degrees of
+    freedom as readings.
+    Source: E. M. Mikhail and F. Ackermann, Observations and Least Squares (1976), for data
+    snooping; the chi-square test is common to all adjustment (from memory).
     """
     pulls = []
     if session is not None:

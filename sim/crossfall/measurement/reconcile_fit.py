@@ -28,7 +28,7 @@ _LEAST_STEP = 1e-6  # of a Gauss-Newton step: no way down is found along a short
 
 @dataclass(frozen=True)
 class Bounded:
-    """As `weighin_fit.Fit`; held: (P,) which parameters stand at their limit.
+    """As `weighted_fit.WeightedFit`; held: (P,) which parameters stand at their limit.
 
     covariance counts held parameters as fixed. redundancy: readings, as every parameter was known
     beforehand.
@@ -49,12 +49,15 @@ def fit_within(
 ) -> Bounded:
     """Gauss-Newton, each step a bounded linear least squares, halved until it leads downhill.
 
-    Minimises sum ((y - f(p)) / s)^2 + sum ((p - p0) / s0)^2 within p's limits (J. Nocedal and S. J.
-    Wright, Numerical Optimization, 2006, chapter 10, from memory).
+    model: (K, P) -> (K, D), in the units of data and known. Minimises sum ((y - f(p)) / s)^2 + sum
+    ((p - p0) / s0)^2 within p's limits.
 
-    Every parameter with an sd counts as observed at its known value, and stays within its limits:
-    a ruler or an inclinometer is no further off than it says, whatever the readings would like.
+    Every parameter with an sd counts as observed at its known value, and stays within its limits: a
+    ruler or an inclinometer is no further off than it says, whatever the readings would like.
     InputError where the readings fit no truck.
+    Source: J. Nocedal and S. J. Wright, Numerical Optimization (Springer 2006), chapter 10; bounded
+    steps by P. B. Stark and R. L. Parker, Bounded-Variable Least Squares (1995), as scipy has them
+    (both from memory).
     """
     from scipy.optimize import lsq_linear
 

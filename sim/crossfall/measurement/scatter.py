@@ -47,7 +47,10 @@ class Scatter:
 
 
 def shared_variance(sd: float, step: float) -> float:
-    """B(s), equation (1)."""
+    """B(s), equation (1), in the square of the unit of sd and step, (sd, step) >= 0.
+
+    Source: B. Widrow and I. Kollar, Quantization Noise (Cambridge 2008), chapter 4 (from memory).
+    """
     k = np.arange(1, 60)
     if step == 0.0:
         return 0.0
@@ -57,12 +60,19 @@ def shared_variance(sd: float, step: float) -> float:
 
 
 def changing_variance(sd: float, step: float) -> float:
-    """V(s), equation (2)."""
+    """V(s), equation (2), in the square of the unit of sd and step.
+
+    Source: derived here from (1): total variance s^2 + q^2 / 12 less what repeats share.
+    """
     return max(sd**2 + step**2 / 12 - shared_variance(sd, step), 0.0)
 
 
 def scatter_sd(variance: float, step: float) -> float:
-    """s such that V(s) is the sample variance: equation (2) solved by bisection."""
+    """s such that V(s) is the sample variance: equation (2) solved by bisection. In the unit of
+    step.
+
+    Source: derived here from (2).
+    """
     if variance >= step**2:  # B is below 1e-16 of the step squared
         return float(np.sqrt(variance - step**2 / 12))
     low, high = 0.0, float(np.sqrt(variance))
@@ -73,9 +83,12 @@ def scatter_sd(variance: float, step: float) -> float:
 
 
 def pooled(groups: Sequence[Sequence[float]]) -> tuple[float, float]:
-    """(variance, degrees of freedom) of repeats about their own group's mean, pooled:
-    s^2 = sum over groups of sum (x - mean)^2, over nu = sum (n - 1) (JCGM 100, H.3.6 in substance,
-    from memory)."""
+    """(variance, degrees of freedom) of repeats about their own group's mean, pooled: s^2 = sum
+    over groups of sum (x - mean)^2, over nu = sum (n - 1). (0, 0) of no repeats.
+
+    Source: JCGM 100 (GUM), 4.2.4 and H.3.6 in substance; ISO 5725-2 for repeatability (from
+    memory).
+    """
     squares = sum(float(np.sum((np.asarray(g) - np.mean(g)) ** 2)) for g in groups)
     dof = float(sum(len(g) - 1 for g in groups))
     return (squares / dof if dof else 0.0), dof
@@ -88,6 +101,7 @@ def scatter(
 
     groups: repeats of each reading; step, of the instrument, and stated sd in the readings' unit.
     Variances are averaged by their degrees of freedom, s^2 = (nu s^2 + nu' V(s')) / (nu + nu').
+    Source: derived here from `pooled`, the stated sd taken for repeats made before.
     """
     variance, dof = pooled(groups)
     if stated is not None:
@@ -98,7 +112,11 @@ def scatter(
 
 
 def welch_satterthwaite(parts: Sequence[tuple[float, float]]) -> float:
-    """Effective degrees of freedom u^4 / sum(u_i^4 / nu_i) of (u_i, nu_i): JCGM 100, (G.2b)."""
+    """Effective degrees of freedom u^4 / sum(u_i^4 / nu_i) of (u_i, nu_i); infinite where all nu_i
+    are.
+
+    Source: JCGM 100 (GUM), (G.2b) (from memory).
+    """
     total = sum(u**2 for u, _ in parts)
     spread = sum(u**4 / nu for u, nu in parts if np.isfinite(nu))
     return float(total**2 / spread) if spread > 0 else float("inf")
@@ -107,11 +125,12 @@ def welch_satterthwaite(parts: Sequence[tuple[float, float]]) -> float:
 def interval(
     normal: float, sampled: Sequence[tuple[float, float]], rectangular: Sequence[float]
 ) -> float:
-    """Half-width of the 95 % interval of a sum of independent errors.
+    """Half-width of the 95 % interval of a sum of independent errors, in their unit.
 
-    normal: sd of all Gaussian parts together. sampled: (sd, dof) of parts known from small
-    samples, each a scaled t. rectangular: sd of each part that is equally likely anywhere within
-    its limits. Propagated as distributions (JCGM 101), by a fixed draw: no seed, same answer.
+    normal: sd of all Gaussian parts together. sampled: (sd, dof) of parts known from small samples,
+    each a scaled t. rectangular: sd of each part that is equally likely anywhere within its limits.
+    Propagated as distributions, by a fixed draw: no seed, same answer.
+    Source: JCGM 101:2008, Monte Carlo propagation (from memory).
     """
     t, box, bell = _draws(tuple(dof for _, dof in sampled), len(rectangular))
     error = normal * bell

@@ -1,4 +1,8 @@
-"""Tyres, springs and travel of a truck from its readings; what nobody measured is typical."""
+"""Tyres, springs and travel of a truck from its readings; what nobody measured is typical.
+
+A stiffness is weight over deflection, m g / s; two give in series, 1/k = 2 s / (m g) - 1/k_tyre.
+Source: Hooke's law, derived here; shares and tolerances nobody measured as in `typical`.
+"""
 
 from __future__ import annotations
 
@@ -56,7 +60,7 @@ class Setup:
 
 
 def setup(r: Readings) -> Setup:
-    """Everything but where the weight is."""
+    """All but where the weight is. Readings in mm and g, values in the truck file's units."""
     total = sum(r.corners_g)
     wheel = _measured(r.wheel_g, r, "one wheel weighed") or _share(typical.WHEEL_SHARE, total)
     loads = (r.front_left_g + r.front_right_g, r.rear_left_g + r.rear_right_g)

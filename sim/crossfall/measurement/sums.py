@@ -1,8 +1,11 @@
 """Mass and CG of the whole truck from four corners and one raised end, with their uncertainty.
 
 Level, the loads give mass, x and y (moments); raised, they give the height: the load under the
-raised axle of `tuning.weighin_model` (equation (2) there, ISO 10392) solved for it. Doubt is
-carried through by finite differences (JCGM 100:2008, 5.1.3), from every reading by itself.
+raised axle of `weigh_in_model` (equation (2) there) solved for it by the secant method. Doubt is
+carried through by finite differences, from every reading by itself.
+
+Source: ISO 10392 for the raised axle; JCGM 100:2008 (GUM), 5.1.3, for differences (from memory); x
+and y derived here from moments about the ground.
 """
 
 from __future__ import annotations
@@ -43,8 +46,12 @@ class Sums:
 
 def sums(readings: Readings, radii: tuple[float, float], radius_sd: float,
          springs: Mapping[str, tuple[float, float]]) -> Sums:  # fmt: skip
-    """radii: m, front and rear wheel centres above the ground, and their sd. springs: of the free
-    suspension, value and sd by the names of `weighin_model.Springs`; not asked where it was held.
+    """Mass, CG and covariance from readings in g and mm; SI out.
+
+    radii: (2,) m, front and rear wheel centres above the ground, and their sd. springs: of the free
+    suspension, value and sd by the names of `weigh_in_model.Springs`; not asked where it was held.
+    x = L (front / M - 1/2), y = (left less right loads times track / 2) / M; covariance D D^T, D
+    the changes by one sd of each reading, and what accuracy and floor add.
     """
     names, values, sds = _inputs(readings, radii, radius_sd, springs)
     steps = np.where(sds > 0, sds, 0.0)

@@ -2,6 +2,8 @@
 
 Every value is an assumption drawn from what such trucks are built from, wide enough to hold nearly
 all of them; none comes from a published survey, for none was found.
+
+Source: common practice, no source.
 """
 
 from __future__ import annotations

@@ -1,8 +1,8 @@
 """The weigh-in: mass and CG of a real truck from scale readings, each with its uncertainty.
 
 Readings, ruler tolerances, block height, scale accuracy and floor slope enter one least-squares
-problem (`weighin_fit.py`) over the model of `weighin_model.py`. Intervals are 95 %, small samples
-and limits treated as what they are (`weighin_scatter.py`).
+problem (`weighted_fit`) over the model of `weigh_in_model`. Intervals are 95 %, small samples and
+limits treated as what they are (`scatter`).
 """
 
 from __future__ import annotations
@@ -78,7 +78,11 @@ class Weighing:
 
 
 def weigh_in(session: Session) -> Weighing:
-    """Mass and CG from a session. ValueError where no reading tells the mass."""
+    """Mass (kg) and CG (m) from a session. ValueError where no reading tells the mass; InputError
+    where the readings fit no truck.
+
+    Source: weighted least squares as in `weighted_fit`, of the model in `weigh_in_model`.
+    """
     problem = pose(session)
     if not problem.bears[0]:
         raise ValueError("the readings do not add up to the whole truck")
@@ -120,8 +124,12 @@ def weigh_in(session: Session) -> Weighing:
 
 
 def estimate(found: WeightedFit, index: int) -> Estimate:
-    """One parameter of a fit, SI, with its standard uncertainty and its 95 % interval, which
-    `scatter.interval` propagates (JCGM 101)."""
+    """Parameter number `index` of a fit, SI, with its standard uncertainty and its 95 % interval,
+    which `scatter.interval` propagates.
+
+    Source: JCGM 101:2008 for the interval, JCGM 100 (GUM), G.4, for degrees of freedom (from
+    memory).
+    """
     gradient = np.zeros(len(found.values))
     gradient[index] = 1.0
     u, half, dof = found.combine(gradient)

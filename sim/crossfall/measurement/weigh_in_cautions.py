@@ -13,7 +13,12 @@ SMALL_RAISE = 0.02  # of the CG height: half a scale step may not be worth more
 
 
 def cautions(session: Session, mass: float, z: float) -> list[str]:
-    """Sentences, worst first. mass kg and CG height z m as found, z nan where not measured."""
+    """Sentences, worst first. mass kg and CG height z m as found, z nan where not measured.
+
+    A raise is too small where half a scale step is worth SMALL_RAISE of the height
+    (`height_per_load`).
+    Source: `weigh_in_formulas` for the raise; the limits are common practice, no source.
+    """
     found = []
     raised = [r for r in session.readings if r.raised]
     hub = session.ruler.radius_front.value

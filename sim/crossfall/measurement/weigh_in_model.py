@@ -19,6 +19,9 @@ On free suspension the springs also move, by what the loads along the heave axis
 and the sprung mass pitches, rises and (side raised) leans about the roll centre with them. All
 loads are in kg, as a scale shows them. Every argument may carry a leading axis: many parameter
 sets at once.
+
+Source: ISO 10392 and SAE J874 for (2) with equal tyres, SAE 2004-01-1076 for (1) (from memory);
+springs (3), sides, floor and diagonals derived here from moments.
 """
 
 from __future__ import annotations
@@ -63,6 +66,7 @@ class TruckGeometry:
 
     @property
     def mean_track(self) -> Array:
+        """m, of front and rear."""
         return (self.track_front + self.track_rear) / 2
 
 
@@ -103,7 +107,11 @@ class Stand:
 
 
 def wheel_loads(shape: TruckGeometry, springs: Springs | None, stand: Stand) -> Array:
-    """(..., 4) kg on each wheel, front left first."""
+    """(..., 4) kg on each wheel, front left first; angles rad, lengths m.
+
+    Half of each axle's load, and its share of the couple over the track, and the cross load. Values
+    no truck could have give nan.
+    """
     front, height = _end_balance(shape, springs, stand)
     couple = _side_couple(shape, springs, stand, front, height)
     share = front / shape.mass
@@ -212,10 +220,11 @@ def _lean(
 
 
 def warp_stiffness(track: float, tyre_stiffness: float, springs: Springs | None = None) -> float:
-    """kg per m: how much one wheel gains when it stands higher than the other three.
+    """kg per m: how much one wheel gains when it stands higher than the other three. track: m.
 
-    Each axle's roll stiffness, tyres and springs in series, and the two axles in series; torque
-    K d / T over the track T. tyre_stiffness: N/m.
+    Each axle's roll stiffness, tyres and springs in series, and the two axles in series; torque K d
+    / T over the track T, so K / (T^2 g) with 1/K = 1/K_f + 1/K_r. tyre_stiffness: N/m.
+    Source: derived here from springs in series.
     """
     tyres = tyre_stiffness * track**2 / 2
     axles = [tyres, tyres]

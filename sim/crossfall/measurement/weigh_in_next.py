@@ -52,6 +52,9 @@ def next_readings(session: Session) -> ReadingPlan:
 
     The covariance after a reading is that of the same least squares with one observation more, as
     linear theory has it; worst is what moves the tip angles most, `tip_effect` times its sd.
+    InputError where the readings fit no truck.
+    Source: A. C. Atkinson and A. N. Donev, Optimum Experimental Designs (Oxford 1992) (from
+    memory).
     """
     posed = pose(session)
     found = fit(posed.model, posed.data, posed.kinds, posed.known)
@@ -71,7 +74,9 @@ def next_readings(session: Session) -> ReadingPlan:
 def tip_effect(session: Session, values: Array) -> Array:
     """(4,) rad per kg and m: the most any of the four square tip angles changes with each.
 
-    tan(theta) = a / h, a the distance to the tip line, over the sides and the ends.
+    tan(theta) = a / h, a the distance to the tip line, over the sides and the ends; so h / (a^2 +
+    h^2) by x or y and a / (a^2 + h^2) by h. values: (4,) mass kg and CG m.
+    Source: derived here from the rigid tip angle.
     """
     _, x, y, h = values
     r = session.ruler

@@ -43,10 +43,13 @@ class Posed:
 
 @solvable()
 def pose(session: Session) -> Posed:
-    """The least-squares problem of a session.
+    """The least-squares problem of a session, SI.
 
-    Quantities no reading bears on get a loose guess, so that they do not spoil the others.
-    InputError where no truck could stand as it was weighed.
+    Quantities no reading bears on get a loose guess, so that they do not spoil the others: those
+    that a null direction of the derivatives moves, by singular values. InputError where no truck
+    could stand as it was weighed.
+    Source: singular values and null space: G. H. Golub and C. F. Van Loan, Matrix Computations
+    (Johns Hopkins 1996) (from memory).
     """
     guess = _mass_guess(session.readings)
     loose = [*_unknowns(session, guess, (False,) * 4), *nuisances(session, guess)]
@@ -72,7 +75,11 @@ def _unknowns(session: Session, mass: float, bears: Sequence[bool]) -> list[Prio
 
 
 def nuisances(session: Session, mass: float) -> list[Prior]:
-    """Everything besides mass and CG that the readings depend on, in a fixed order."""
+    """Everything besides mass (kg) and CG that the readings depend on, in a fixed order; SI.
+
+    A limit +-a counts as sd a / sqrt(3).
+    Source: JCGM 100 (GUM), 4.3.7 (from memory).
+    """
     found = [
         _within(name, getattr(session.ruler, name), name.replace("_", " "))
         for name in ("wheelbase", "track_front", "track_rear", "radius_front", "radius_rear")
@@ -160,7 +167,11 @@ def _bears(model: Callable[[Array], Array], known: Sequence[Prior]) -> tuple[boo
 
 
 def observer(session: Session, known: Sequence[Prior]) -> Callable[[Array], Array]:
-    """(K, P) parameters -> (K, D) kg, the readings in order."""
+    """(K, P) parameters, SI -> (K, D) kg, the readings in order: (loads under the scale + warp)
+    times (1 + gain).
+
+    Source: as `weigh_in_model`; the gain derived here from a scale that is out by a share.
+    """
     column = {k.name: i for i, k in enumerate(known)}
     blocks, arrangements = _blocks(session), _arrangements(session)
     locked = np.array([session.free is None or r.locked for r in session.readings])
@@ -226,7 +237,10 @@ def _springs(session: Session, get: Callable[[str], Array]) -> Springs:
 
 
 def warp_gain(session: Session, reading: Repeats) -> float:
-    """kg per m a lone wheel gains by standing on something taller than the other three."""
+    """kg per m a lone wheel gains by standing on something taller than the other three.
+
+    Source: as `weigh_in_model.warp_stiffness`.
+    """
     track = (session.ruler.track_front.value + session.ruler.track_rear.value) / 2
     free = None if reading.locked else session.free
     if free is None:

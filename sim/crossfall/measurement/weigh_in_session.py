@@ -38,7 +38,7 @@ class WeighingScale:
 
 @dataclass(frozen=True)
 class Free:
-    """Suspension left free: each as (value, +- tolerance), as in `weighin_model.Springs`.
+    """Suspension left free: each as (value, +- tolerance), as in `weigh_in_model.Springs`.
 
     known: False where the springs are guesses, so wide that they bound the height.
     """
@@ -57,10 +57,10 @@ class Free:
 class Repeats:
     """Repeats of one load, kg.
 
-    at: one of `weighin_model.STATIONS`. raised: front, rear, left, right or "" (level), on a
+    at: one of `weigh_in_model.STATIONS`. raised: front, rear, left, right or "" (level), on a
     `block`. together: all four wheels on scales at once (then `at` is a wheel). turned: the truck
-    faces the other way on the same floor. locked: the suspension is held still. line: where in
-    its file.
+    faces the other way on the same floor. locked: the suspension is held still. line: where in its
+    file.
     """
 
     at: str

@@ -87,6 +87,10 @@ class WeightedFit:
     same over their own sd, nan where nothing else checks the reading. slips: (D,) how wrong a
     reading would have to be to leave that residual (it pulls the fit its own way). chi_square and
     redundancy: sum of squared normalised residuals of everything, and how many of them are free.
+
+    normalised: r / sqrt(1 - leverage); slips: residual / (1 - leverage). values in the units of the
+    priors.
+    Source: E. M. Mikhail and F. Ackermann, Observations and Least Squares (1976) (from memory).
     """
 
     values: Array
@@ -133,7 +137,12 @@ def no_truck() -> InputError:
 
 
 def jacobian(model: ReadingModel, at: Array, sizes: Array) -> Array:
-    """(D, P), by central differences, all columns in one call of the model."""
+    """(D, P), by central differences, all columns in one call of the model. at, sizes: (P,).
+
+    (f(p + h) - f(p - h)) / 2 h, h a thousandth of each parameter's size.
+    Source: central differences, any numerical text, e.g. W. H. Press et al., Numerical Recipes
+    (Cambridge 2007), chapter 5 (from memory).
+    """
     steps = np.diag(_STEP * sizes)
     both = model(np.concatenate([at + steps, at - steps]))
     change: Array = ((both[: len(at)] - both[len(at) :]) / (2 * _STEP * sizes[:, None])).T
@@ -146,7 +155,11 @@ def fit(
 ) -> WeightedFit:
     """Fit the parameters `known` (fixed order) to the data by Gauss-Newton.
 
-    Parameters with zero sd stay where they are. InputError where the readings fit no truck.
+    model: (K, P) -> (K, D). p += pinv(J) r with J and r over their sd; covariance pinv(J)
+    pinv(J)^T. Parameters with zero sd stay where they are. InputError where the readings fit no
+    truck.
+    Source: E. M. Mikhail and F. Ackermann, Observations and Least Squares (1976); J. Nocedal and S.
+    J. Wright, Numerical Optimization (Springer 2006), chapter 10 (from memory).
     """
     values = np.array([k.value for k in known])
     start = values.copy()
@@ -198,7 +211,11 @@ def foreseen(
     kinds: Sequence[Scatter],
     known: Sequence[Prior],
 ) -> Array:
-    """(P, P) covariance a fit would have if it came out at `at`, whatever the readings show."""
+    """(P, P) covariance a fit would have if it came out at `at` (P,), whatever the readings show:
+    pinv(J) pinv(J)^T. InputError as of `fit`.
+
+    Source: linear theory of least squares, as `fit`.
+    """
     moving, sizes, weights, prior_weights = weights_of(data, kinds, known)
     rows = design(model, at, sizes, weights, prior_weights)[:, moving]
     inverse = np.linalg.pinv(rows * sizes[moving], rcond=1e-13) * sizes[moving, None]
@@ -211,7 +228,10 @@ def weights_of(
     data: Sequence[Datum], kinds: Sequence[Scatter], known: Sequence[Prior]
 ) -> tuple[NDArray[np.bool_], Array, Array, Array]:
     """Which parameters move (P,), their sizes (P,), and 1/sd of the readings (D,) and of what was
-    known (P,): the weights of weighted least squares."""
+    known (P,): the weights of weighted least squares.
+
+    Source: as `fit`.
+    """
     moving = np.array([k.uncertain for k in known])
     sizes = np.array([k.size if k.uncertain else 1.0 for k in known])
     weights = 1.0 / np.sqrt([max(kinds[d.kind].variance(d.repeats), 1e-24) for d in data])
@@ -223,7 +243,10 @@ def design(
     model: ReadingModel, at: Array, sizes: Array, weights: Array, prior_weights: Array
 ) -> Array:
     """(D + P, P) derivatives of the normalised readings and of what was known beforehand: the rows
-    of W^(1/2) J over those of the prior, so that least squares on them weigh both."""
+    of W^(1/2) J over those of the prior, so that least squares on them weigh both.
+
+    Source: as `fit`.
+    """
     return np.vstack([jacobian(model, at, sizes) * weights[:, None], np.diag(prior_weights)])
 
 
@@ -247,8 +270,10 @@ def _sources(
 def unbelievable(normalised: Array, dofs: Sequence[float]) -> list[int]:
     """Which readings are further out than chance allows, worst first.
 
-    Baarda's test of each normalised residual (nan: unchecked), the chance shared over all of
-    them; Student's t where the scatter itself is known from few repeats. dofs: (D,).
+    normalised: (D,), nan: unchecked; dofs: (D,). Baarda's test of each normalised residual, the
+    chance shared over all of them, 1 - CRITICAL / (2 n) (Bonferroni's); Student's t where the
+    scatter itself is known from few repeats.
+    Source: W. Baarda, A Testing Procedure for Use in Geodetic Networks (1968) (from memory).
     """
     from scipy.special import ndtri, stdtrit
 

@@ -44,7 +44,10 @@ _Table = dict[str, Any]
 
 
 def sizes(truck: Truck) -> Array:
-    """(12,) the numbers of SIZES: kg, kg m and m."""
+    """(12,) the numbers of SIZES: kg, kg m and m.
+
+    Source: derived here from what `statics.rigid` asks of a truck.
+    """
     _, (back, inwards) = truck.front.steered
     body = whole(truck)
     front, rear = (rigid.tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
@@ -59,9 +62,11 @@ def block_table(
     some: slice,
     stop: Callable[[], bool] = lambda: False,
 ) -> _Table | None:
-    """The lines of some points; None where `stop` said so on the way.
+    """The lines of some points; None where `stop` said so on the way. Columns in mm, g and deg.
 
-    known: as `known_sizes` has them, so that they are found once.
+    known: as `known_sizes` has them, so that they are found once. slide_deg = atan(grip), on
+    brakes. front_share = (x - x_rear) / (x_front - x_rear).
+    Source: `statics.rigid` for tips; Coulomb friction for slides; moments for the front share.
     """
     if known is None:
         return _by_builds(scenario, some, stop)
@@ -73,7 +78,11 @@ def block_table(
 
 @dataclass(frozen=True)
 class KnownSizes:
-    """Sizes over the box low to high (k,) as a tensor (m_1, ..., m_k, 12) of Chebyshev terms."""
+    """Sizes over the box low to high (k,) as a tensor (m_1, ..., m_k, 12) of Chebyshev terms.
+
+    Source: L. N. Trefethen, Approximation Theory and Approximation Practice (SIAM 2013) (from
+    memory).
+    """
 
     low: Array
     high: Array
@@ -93,7 +102,12 @@ class KnownSizes:
 
 
 def known_sizes(scenario: Scenario) -> KnownSizes | None:
-    """Sizes over the whole design from a few builds; None where that would not be right."""
+    """Sizes over the whole design from a few builds; None where that would not be right.
+
+    Interpolation at Chebyshev nodes cos(pi (i + 1/2) / m), held to real builds in between.
+    Source: L. N. Trefethen, Approximation Theory and Approximation Practice (SIAM 2013) (from
+    memory).
+    """
     ranged = [a.key in WORDS or _numbers(a.values) for a in scenario.axes]
     if scenario.spec.tolerances or not all(ranged):
         return None
@@ -151,7 +165,10 @@ def _alike(known: KnownSizes, scenario: Scenario, at: Array) -> bool:
 
 
 def tip_table(size: Array, headings: Array) -> Array:
-    """(n, H) rad, tip angles of n builds from their (12, n) sizes; headings (H,) rad."""
+    """(n, H) rad, tip angles of n builds from their (12, n) sizes; headings (H,) rad.
+
+    Source: tan(theta) = a / (h n.d), as `statics.rigid`.
+    """
     mass, mx, my, mz, front, rear, x_front, x_rear, _, _, *turned = size
     cg = mx / mass, my / mass, mz / mass
     back, inwards = turned

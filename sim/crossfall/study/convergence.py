@@ -5,6 +5,9 @@ are larger than holding resolves, the observed order is p = log2((f1 - f2) / (f2
 levels (P. J. Roache, Verification and Validation in Computational Science and Engineering, 1998,
 chapter 5, from memory); elsewhere there is none to be seen. Of two engines the usual trials are set
 beside each other, their intervals added as squares, since their errors have no common cause.
+
+Source: P. J. Roache, Verification and Validation in Computational Science and Engineering (1998),
+chapter 5, for the observed order; JCGM 100 (GUM), 5.1.2, for two engines (from memory).
 """
 
 from __future__ import annotations
@@ -81,7 +84,10 @@ class EnginesApart:
 
 
 def engines_apart(found: Sequence[LevelSeries]) -> EnginesApart | None:
-    """What lies between two engines' usual trials; None of one engine."""
+    """What lies between two engines' usual trials, rad; None of one engine.
+
+    apart = b - a; below it sqrt((b - b_low)^2 + (a_high - a)^2), above it likewise.
+    """
     usual = {series.engine: series.levels[0] for series in reversed(found)}
     if len(usual) != 2:
         return None

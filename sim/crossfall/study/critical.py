@@ -84,9 +84,10 @@ def find_critical(
 ) -> CriticalSlope:
     """Search [low, high] for the critical slope by trials.
 
-    fails: told an angle and the trial's running number (its seed), says whether it failed.
-    Stops when the interval is within +-half_width of its middle, or after `most` trials.
-    ValueError where low is not below high.
+    fails: told an angle and the trial's running number (its seed), says whether it failed. Stops
+    when the interval is within +-half_width of its middle, or after `most` trials. ValueError where
+    low is not below high.
+    Source: as `next_angle` and `stated`.
     """
     if not low < high:
         raise ValueError(f"the search needs low < high, not {low} and {high}")
@@ -116,9 +117,12 @@ MONOTONE = 2.27  # 95 % point of the likelihood ratio for the median of a smooth
 def median_interval(angles: ArrayLike, failed: ArrayLike) -> tuple[float, float]:
     """(low, high) of the angle at which half of the trials fail, if more fail the steeper it is.
 
-    Likelihood ratio of isotonic regression, free, and held to at most one half below the angle and
-    at least one half above it: all angles whose ratio is within MONOTONE. It changes only at the
-    angles tried, so each end is one of them; -inf or inf where the outcomes do not bound it.
+    angles: (n,). failed: (n,) truth. Likelihood ratio of isotonic regression, free, and held to at
+    most one half below the angle and at least one half above it: all angles whose ratio is within
+    MONOTONE. It changes only at the angles tried, so each end is one of them; -inf or inf where the
+    outcomes do not bound it.
+    Source: M. Banerjee and J. A. Wellner, Likelihood ratio tests for monotone functions, Annals of
+    Statistics 29 (2001) (from memory).
     """
     from scipy.optimize import isotonic_regression
     from scipy.special import xlog1py, xlogy
@@ -146,7 +150,11 @@ def median_interval(angles: ArrayLike, failed: ArrayLike) -> tuple[float, float]
 
 
 def stated(angles: ArrayLike, failed: ArrayLike) -> LogisticFit:
-    """The fit with the interval a search states, which no law of thresholds has to bear out."""
+    """The fit with the interval a search states, which no law of thresholds has to bear out: from
+    the lower of both low ends to the higher of both high ones. ValueError where n is 0.
+
+    Source: derived here from `fit_logistic` and `median_interval`: whichever is wider.
+    """
     fit, (low, high) = fit_logistic(angles, failed), median_interval(angles, failed)
     return replace(fit, low=min(fit.low, low), high=max(fit.high, high))
 
@@ -157,8 +165,11 @@ def stated(angles: ArrayLike, failed: ArrayLike) -> LogisticFit:
 def fit_logistic(angles: ArrayLike, failed: ArrayLike, level: float = _LEVEL) -> LogisticFit:
     """Maximum-likelihood c and s, and the profile-likelihood interval of c.
 
-    angles: (n,). failed: (n,) truth. Where all outcomes are alike c lies beyond them: angle is
-    then the last angle on that side, and the interval is open. ValueError where n is 0.
+    angles: (n,). failed: (n,) truth. Where all outcomes are alike c lies beyond them: angle is then
+    the last angle on that side, and the interval is open. ValueError where n is 0. P = 1 / (1 +
+    exp(-(x - c) / s)); all c with 2 (l_max - l(c)) <= widening chi2(level, 1).
+    Source: A. Agresti, Categorical Data Analysis (Wiley 2002), for logistic models and profile
+    likelihood (from memory).
     """
     from scipy.stats import chi2
 
@@ -183,11 +194,12 @@ def fit_logistic(angles: ArrayLike, failed: ArrayLike, level: float = _LEVEL) ->
 
 
 def widening(angles: Array, angle: float, spread: float) -> float:
-    """Factor on the chi-squared quantile: 1 + 5 / (5 + m), m = 4 sum p (1 - p).
+    """Factor on the chi-squared quantile: 1 + 5 / (5 + m), m = 4 sum p (1 - p). angles: (n,).
 
-    m counts the trials that tell something of c, each at most 1: 0 on a sharp edge. The form is
-    of a Bartlett correction; the 5 was found by simulated searches (coverage 94 to 97 % from 20
-    trials on, for spreads from 1/300 to 1/15 of the range; tests/benchmarks/bench_critical.py).
+    m counts the trials that tell something of c, each at most 1: 0 on a sharp edge. The form is of
+    a Bartlett correction; the 5 was found by simulated searches (coverage 94 to 97 % from 20 trials
+    on, for spreads from 1/300 to 1/15 of the range; tests/benchmarks/bench_critical.py).
+    Source: derived here from simulated searches.
     """
     from scipy.special import expit
 
@@ -198,7 +210,12 @@ def widening(angles: Array, angle: float, spread: float) -> float:
 
 
 def log_likelihood(angle: float, spread: float, angles: Array, failed: Outcomes) -> float:
-    """Of the outcomes, given c = angle and s = spread > 0."""
+    """Of the outcomes, given c = angle and s = spread > 0: sum(log expit(+-(x - c) / s)), + of
+    failures.
+
+    angles, failed: (n,).
+    Source: A. Agresti, Categorical Data Analysis (Wiley 2002) (from memory).
+    """
     from scipy.special import log_expit
 
     sign = np.where(failed, 1.0, -1.0)
@@ -206,11 +223,13 @@ def log_likelihood(angle: float, spread: float, angles: Array, failed: Outcomes)
 
 
 def profile(angle: float, angles: Array, failed: Outcomes) -> float:
-    """The greatest log-likelihood of the outcomes with c = angle, over all s >= 0.
+    """The greatest log-likelihood of the outcomes (n,) with c = angle, over all s >= 0.
 
-    In the steepness b = 1/s it is concave, so its one maximum is where the derivative changes
-    sign; at a sharp edge it has none, and the log-likelihood tends to log(1/2) per trial made
-    at c itself.
+    In the steepness b = 1/s it is concave, so its one maximum is where the derivative changes sign;
+    at a sharp edge it has none, and the log-likelihood tends to log(1/2) per trial made at c
+    itself.
+    Source: derived here from the concave log-likelihood; its root by R. P. Brent, Algorithms for
+    Minimization without Derivatives (1973), as scipy has it (from memory).
     """
     from scipy.optimize import brentq
     from scipy.special import expit, log_expit
@@ -303,7 +322,12 @@ def _bound(x: Array, y: Outcomes, start: float, way: float, target: float, sprea
 
 
 def next_angle(angles: Sequence[float], failed: Sequence[bool], low: float, high: float) -> float:
-    """The angle in [low, high] to try next, given what has been tried."""
+    """The angle in [low, high] to try next, given what has been tried: the one that tells most.
+
+    angles, failed: n of each. Entropy of the outcome less what is left of it when c and s are
+    known.
+    Source: L. L. Kontsevich and C. W. Tyler, Vision Research 39 (1999) 2729-2737 (from memory).
+    """
     x, y = np.asarray(angles, np.float64), np.asarray(failed, bool)
     spreads = np.geomspace((high - low) / 2000, (high - low) / 4, GRID_S)
     centres = np.linspace(low, high, GRID_C)

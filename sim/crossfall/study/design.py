@@ -35,19 +35,28 @@ class Design:
 
 
 def count(axes: Sequence[Axis], design: Design) -> int:
-    """How many points the design has."""
+    """How many points the design has: of a grid the product of its axes' values.
+
+    Source: derived here from counting.
+    """
     return math.prod(len(a.values) for a in axes) if design.kind == "grid" else design.points
 
 
 def points(axes: Sequence[Axis], design: Design, seed: int) -> Iterator[tuple[Any, ...]]:
-    """The points in order, one value per axis; of a grid, the last axis changes quickest."""
+    """The points in order, one value per axis; of a grid, the last axis changes quickest.
+
+    Source: as `design_points`.
+    """
     if design.kind == "grid":
         return itertools.product(*(a.values for a in axes))
     return map(tuple, design_points(axes, design, seed).tolist())
 
 
 def columns(axes: Sequence[Axis], design: Design, seed: int, some: slice) -> list[Array]:
-    """The same points as one (n,) array an axis; `some` of them."""
+    """The same points as one (n,) array an axis; `some` of them.
+
+    Source: as `design_points`.
+    """
     if design.kind != "grid":
         return list(design_points(axes, design, seed)[some].T)
     if not axes:
@@ -58,7 +67,13 @@ def columns(axes: Sequence[Axis], design: Design, seed: int, some: slice) -> lis
 
 
 def design_points(axes: Sequence[Axis], design: Design, seed: int) -> Array:
-    """(n, k) points between the axes' bounds; the same seed gives the same points."""
+    """(n, k) points between the axes' bounds, low + u (high - low); the same seed gives the same
+    points.
+
+    Source: M. D. McKay, R. J. Beckman and W. J. Conover, Technometrics 21 (1979) 239-245, for Latin
+    hypercubes; I. M. Sobol', USSR Computational Mathematics and Mathematical Physics 7 (1967)
+    86-112, for his sequence, scrambled as scipy does (from memory).
+    """
     from scipy.stats import qmc
 
     maker = qmc.Sobol if design.kind == "sobol" else qmc.LatinHypercube

@@ -37,6 +37,7 @@ class Inputs:
 
     @property
     def columns(self) -> int:
+        """How many columns a sample has."""
         return 4 * len(self.rows) + len(self.truck.uncertain)
 
     def named(self) -> list[tuple[str, Indices]]:
@@ -66,8 +67,12 @@ def inputs_of(truck: Truck) -> Inputs:
 
 
 def build_at(inputs: Inputs, unit: Sequence[float] | Array) -> Truck:
-    """The truck with every input at its quantile, (columns,) in 0 to 1; 1/2 is as it should be,
-    but for triangular inputs whose peak is off the middle."""
+    """The truck with every input at its quantile, (columns,) in 0 to 1; 1/2 is as it should be, but
+    for triangular inputs whose peak is off the middle.
+
+    A row is off by sqrt(3) sd (2 u - 1), kg and m, and weighs LIGHTEST of its mass at least.
+    Source: the quantile of a rectangle, JCGM 101:2008, 6.4 (from memory).
+    """
     unit = np.asarray(unit, dtype=np.float64)
     begin = 4 * len(inputs.rows)
     off = sqrt(3.0) * (2.0 * unit[:begin].reshape(-1, 4) - 1.0) * inputs.sd
@@ -84,6 +89,9 @@ def build_at(inputs: Inputs, unit: Sequence[float] | Array) -> Truck:
 
 
 def drawn_truck(truck: Truck, seed: int) -> Truck:
-    """The truck with every uncertain number off by an error drawn within its tolerance."""
+    """The truck with every uncertain number off by an error drawn within its tolerance.
+
+    Source: as `build_at`, at random numbers from the seed.
+    """
     inputs = inputs_of(truck)
     return build_at(inputs, np.random.default_rng(seed).random(inputs.columns))

@@ -320,7 +320,10 @@ def conditions_of(truck: Truck, common: Mapping[str, Any], payload: _Row) -> Con
 
 
 def about(truck: Truck) -> _Row:
-    """The columns of WEIGHTS."""
+    """The columns of WEIGHTS, in g, mm and a share: front_share = (x - x_rear) / L.
+
+    Source: derived here from moments about the rear axle.
+    """
     body = whole(truck)
     x, y, z = (1000 * float(v) for v in body.cg)
     return {

@@ -118,11 +118,12 @@ def monte_carlo(
     seed: int = 0,
     progress: _Progress = lambda done, of: None,
 ) -> tuple[HeadingSpread, ...]:
-    """The spread of the answer in each of the conditions, and which inputs are behind it.
+    """The spread of the answer in each of the conditions, and which inputs are behind it; rad.
 
     The conditions share grip and hold. samples: a power of two; a spread rests on twice as many.
-    progress: told of answers had and to be had. ValueError where samples is no power of two or no
-    input is uncertain.
+    progress: told of answers had and to be had. ValueError where samples is no power of two from 16
+    or no input is uncertain.
+    Source: JCGM 101:2008 for distributions carried through; indices as `sobol` (from memory).
     """
     if samples < 16 or samples & (samples - 1):
         raise ValueError(f"samples is {samples}; it must be a power of two from 16")
@@ -176,9 +177,10 @@ def sampled(
     railed: NDArray[np.bool_],
     progress: _Progress = lambda done, of: None,
 ) -> Answered:
-    """Answers of trucks drawn at unit samples (n, columns + 1), the last of grip.
+    """Answers of trucks drawn at unit samples (n, columns + 1), the last of grip; rad.
 
     railed: (H,) headings on which tip is against a rail for every truck.
+    Source: as `draws.build_at`, and a triangular grip as `statics.sliding`.
     """
     mu = triangular_quantile(unit[:, -1], asked[0].grip)
     stack = max(1, _STACK // len(asked))
@@ -203,7 +205,11 @@ def answered(
     method: Method,
     railed: NDArray[np.bool_] | None = None,
 ) -> Answered:
-    """n trucks with grips (n,) on every heading asked, each answered as it is; see `sampled`."""
+    """n trucks with grips (n,) on every heading asked, each answered as it is; see `sampled`. rad.
+
+    By the closed form: goes = min(tip, atan(mu)), the tip alone against a rail.
+    Source: as `answers.tips`; of the closed form `statics.rigid` and Coulomb friction.
+    """
     psi = np.array([c.heading for c in asked])
     if method == "compliant":
         found = tip_angles(trucks, psi, mu, asked[0].hold)
@@ -231,7 +237,8 @@ def input_groups(
     """(name, columns) of the inputs worth naming, the rest as one, and grip last.
 
     Ranked by the share of the tip angle's variance that each has on its own, over all headings, to
-    first order.
+    first order: (dtheta/dx u(x))^2 by central differences.
+    Source: JCGM 100 (GUM), 5.1.2 and 5.1.3 (from memory).
     """
     ranked = sorted(_shares(inputs, asked, method), key=lambda one: -one[0])
     groups = [(name, columns) for _, name, columns in ranked[:GROUPS]]
@@ -283,9 +290,12 @@ def sobol(
 ) -> list[tuple[InputInfluence, ...]]:
     """Per answer (s), the influence of each group (d), strongest total first.
 
-    f_a, f_b: (s, n) answers of two sets of samples; f_ab: (d, s, n) with one group swapped.
-    Groups that an answer does not notice are left out. Intervals by percentile bootstrap, made
-    here because scipy's own takes no seed.
+    f_a, f_b: (s, n) answers of two sets of samples; f_ab: (d, s, n) with one group swapped. Groups
+    that an answer does not notice are left out. Intervals by percentile bootstrap, made here
+    because scipy's own takes no seed. S = mean(f_b (f_ab - f_a)) / V, T = mean((f_a - f_ab)^2) / 2
+    V.
+    Source: A. Saltelli et al., Computer Physics Communications 181 (2010) 259-270, as scipy has it;
+    B. Efron and R. J. Tibshirani, An Introduction to the Bootstrap (1993) (from memory).
     """
     out: list[tuple[InputInfluence, ...]] = []
     for i in range(len(f_a)):
@@ -331,7 +341,14 @@ def _indices(f_a: Array, f_b: Array, f_ab: Array) -> tuple[Array, Array]:
 
 
 def sample_spread(values: Array) -> Spread:
-    """Mean, sd and 95 % range of a sample (n,), and how well the sample pins them down."""
+    """Mean, sd and 95 % range of a sample (n,), and how well the sample pins them down; in its
+    unit.
+
+    Mean +- 1.96 sd / sqrt(n); a quantile p lies between the order statistics n p +- 1.96 sqrt(n p
+    q).
+    Source: H. A. David and H. N. Nagaraja, Order Statistics (Wiley 2003), for quantiles (from
+    memory).
+    """
     n = len(values)
     ordered = np.sort(values)
     tail = (1 - _LEVEL) / 2
@@ -356,7 +373,12 @@ def sample_spread(values: Array) -> Spread:
 
 
 def wilson(hits: int, n: int) -> tuple[float, float]:
-    """95 % interval of a probability seen hits times in n (Wilson, JASA 22 (1927) 209-212)."""
+    """95 % interval of a probability seen hits times in n > 0.
+
+    (p + z^2 / 2n +- z sqrt(p q / n + z^2 / 4n^2)) / (1 + z^2 / n).
+    Source: E. B. Wilson, Journal of the American Statistical Association 22 (1927) 209-212 (from
+    memory).
+    """
     z = 1.959963984540054
     share, scale = hits / n, 1 + z * z / n
     middle = (share + z * z / (2 * n)) / scale

@@ -7,6 +7,9 @@ of moving an axis over its whole range, and sigma, how unlike these effects are 
 
 Both by SALib. I. M. Sobol', Math. Comput. Simul. 55 (2001) 271-280; A. Saltelli et al., Comput.
 Phys. Commun. 181 (2010) 259-270; M. D. Morris, Technometrics 33 (1991) 161-174.
+
+Source: the three above, and F. Campolongo, J. Cariboni and A. Saltelli, Environmental Modelling and
+Software 22 (2007) 1509-1518, for mu_star (from memory).
 """
 
 from __future__ import annotations

@@ -84,9 +84,12 @@ def critical_slope(
 ) -> SlopeStudy:
     """Find the critical slope of a crossing to +-half_width (rad), in at most `most` trials.
 
-    The static answer says where to look first; where all trials there end alike the search goes
-    on outside, and nothing but outcomes enters the fit. Where nothing is drawn the edge is sharp
-    and is bisected, and the interval is what is left between. watch: told of every trial.
+    The static answer says where to look first; where all trials there end alike the search goes on
+    outside, and nothing but outcomes enters the fit. Where nothing is drawn the edge is sharp and
+    is bisected, and the interval is what is left between. watch: told of every trial. allowance =
+    static - critical. Raises InputError for a truck that makes no multibody.
+    Source: as `critical.find_critical` and `bisect`; the allowance is a difference of the two
+    answers.
     """
     tip, slide = static_answer(truck, crossing)
     first: Literal["tips", "slides"] = "slides" if slide < tip else "tips"
@@ -126,7 +129,11 @@ def critical_slope(
 
 def what_closes(found: CriticalSlope, half_width: float) -> str:
     """What would bring the interval of a search that ended wider than +-half_width (rad) to it, a
-    sentence; "" where it is as narrow as that."""
+    sentence; "" where it is as narrow as that.
+
+    Trials wanted: n (width / (2 half_width))^2, as widths go with 1 / sqrt(n).
+    Source: derived here from the central limit theorem.
+    """
     fit = found.fit
     if found.settled:
         return ""
@@ -160,7 +167,11 @@ def varies(crossing: Crossing) -> bool:
 def bisect(
     fails: Callable[[float, int], bool], low: float, high: float, *, half_width: float, most: int
 ) -> CriticalSlope:
-    """Where holds turn into failures between low and high, to +-half_width, for a sharp edge."""
+    """Where holds turn into failures between low and high, to +-half_width, for a sharp edge; rad.
+
+    fails: as of `critical.find_critical`.
+    Source: bisection, any numerical text.
+    """
     angles: list[float] = []
     failed: list[bool] = []
     ends = [-math.inf, math.inf]
@@ -179,7 +190,11 @@ def bisect(
 
 
 def one_trial(truck: Truck, crossing: Crossing, angle: float, number: int) -> SlopeTrial:
-    """Trial `number` of a crossing, on a slope of `angle` (rad)."""
+    """Trial `number` of a crossing, on a slope of `angle` (rad). Raises as
+    `trials.slope.cross_slope`.
+
+    Source: as `trials.slope`.
+    """
     ground, grip = drawn_ground(crossing, number)
     return cross_slope(
         truck,
@@ -194,7 +209,10 @@ def one_trial(truck: Truck, crossing: Crossing, angle: float, number: int) -> Sl
 
 
 def drawn_ground(crossing: Crossing, number: int) -> tuple[Ground, float | None]:
-    """The ground and grip of trial `number`: triangular within a range of grips."""
+    """The ground and grip of trial `number`: triangular within a range of grips, by its quantile.
+
+    Source: as `statics.sliding.triangular_quantile`.
+    """
     rng = np.random.default_rng([crossing.seed, number])
     grip, share = crossing.grip, rng.random()
     ground = crossing.ground.drawn(rng)
@@ -212,6 +230,7 @@ def static_answer(truck: Truck, crossing: Crossing) -> tuple[float, float]:
     """(tip, slide) in rad of the truck standing there, every wheel held, at the likely grip.
 
     slide is nan where nothing is said about grip, and then the tyres hold as well as they can.
+    Source: as `answers.tips`.
     """
     grip = likely(crossing.grip)
     tip = standing_tip(truck, crossing.heading, grip)
@@ -224,7 +243,10 @@ def static_answer(truck: Truck, crossing: Crossing) -> tuple[float, float]:
 
 def standing_tip(truck: Truck, heading: float, grip: float | None = None) -> float:
     """The one answer's tip (rad) of the truck standing at a heading (rad), against a rail where it
-    slides first. grip: friction coefficient; None: the tyres hold as well as they can."""
+    slides first. grip: friction coefficient; None: the tyres hold as well as they can.
+
+    Source: as `answers.tips`; where that finds none, as `statics.rigid`.
+    """
     from crossfall.answers.tips import tip_angles
     from crossfall.statics.compliant import NO_SLIDE
 
@@ -238,9 +260,11 @@ def standing_tip(truck: Truck, heading: float, grip: float | None = None) -> flo
 
 
 def standing_reserve(truck: Truck, trial: SlopeTrial | RampTrial) -> Standing:
-    """How much steeper the slope or ramp of a trial might be before the truck tips standing on it.
+    """How much steeper the slope or ramp of a trial might be before the truck tips standing on it:
+    tip less slope, rad.
 
     The ground is taken as a plane with the trial's grip, without its stone or its waves.
+    Source: as `standing_tip`.
     """
     if isinstance(trial, RampTrial):
         heading, slope = -trial.ramp.oblique % math.tau, trial.ramp.angle

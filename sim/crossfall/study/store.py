@@ -349,7 +349,7 @@ def stored_records(db: sqlite3.Connection, batch_id: str) -> Iterator[TrialRecor
 
 
 def records_of(path: Path, batch_id: str) -> Iterator[TrialRecord]:
-    """As `records`, of a batch in the store at `path`."""
+    """As `stored_records`, of a batch in the store at `path`."""
     with reading(path) as db:
         yield from stored_records(db, batch_id)
 

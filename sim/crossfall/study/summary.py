@@ -187,7 +187,13 @@ def failures(columns: _Columns, good: Any) -> tuple[Failure, ...]:
 
 
 def heading_lines(columns: _Columns, good: Any) -> tuple[HeadingLine, ...]:
-    """Tip angles by heading and by words; where heading was swept finely, of every few."""
+    """Tip angles (deg) by heading and by words; where heading was swept finely, of every few.
+
+    good: (n,) lines with an answer. Least, median and greatest of the finite ones; the share of
+    lines that tip first.
+    Source: R. J. Hyndman and Y. Fan, The American Statistician 50 (1996) 361-365, for sample
+    quantiles, type 7 (from memory).
+    """
     if "tip_deg" not in columns or "heading_deg" not in columns:
         return ()
     tips, headings = numbers(columns, "tip_deg"), numbers(columns, "heading_deg")
@@ -208,7 +214,12 @@ def heading_lines(columns: _Columns, good: Any) -> tuple[HeadingLine, ...]:
 
 
 def convergence_lines(columns: _Columns, good: Any) -> tuple[ConvergenceLine, ...]:
-    """The referee's table over a whole scenario; empty where none was asked for."""
+    """The referee's table over a whole scenario, deg; empty where none was asked for.
+
+    good: (n,) lines with an answer. Largest change from the finest, median of the orders seen, and
+    how many intervals hold the finest.
+    Source: as `study.convergence`.
+    """
     if "varied" not in columns:
         return ()
     varied, engine, place = (columns[k] for k in ("varied", "trial_engine", "place"))
@@ -275,7 +286,11 @@ def same_words(words: Mapping[str, Any], lines: int) -> list[tuple[str, Any]]:
 
 
 def surprises(columns: _Columns, good: Any) -> tuple[Surprise, ...]:
-    """Where a trial lies furthest from the statics in the same conditions, the worst first."""
+    """Where a trial lies furthest from the statics in the same conditions, the worst first; deg.
+
+    good: (n,) lines with an answer.
+    Source: derived here: the difference of two answers.
+    """
     if "trial_less_compliant_deg" not in columns:
         return ()
     apart = np.where(good, numbers(columns, "trial_less_compliant_deg"), np.nan)

@@ -148,8 +148,8 @@ def run_scenario(
 ) -> SweepResult:
     """Do a scenario and write its table into `folder`; what is there already is not done again.
 
-    See `runner.run` for the options. Raises StoreError, PoolError; InputError where trucks are to
-    be driven and cannot be; OSError where the folder cannot be written.
+    See `runner.run_batch` for the options. Raises StoreError, PoolError; InputError where trucks
+    are to be driven and cannot be; OSError where the folder cannot be written.
     """
     if scenario.spec.method in DRIVES:
         check_driving()

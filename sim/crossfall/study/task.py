@@ -122,7 +122,7 @@ def find_method(name: str) -> _Method:
 
 
 def perform(method: _Method, common: Mapping[str, Any], payload: Payload) -> tuple[str, str, str]:
-    """Do one trial: (rows, cause, detail) as in `Outcome`. Whatever it raises is its cause."""
+    """Do one trial: (rows, cause, detail) as in `TrialOutcome`. Whatever it raises is its cause."""
     try:
         return encode_rows(method(common, payload)), "", ""
     except BaseException as error:

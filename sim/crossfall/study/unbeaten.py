@@ -16,6 +16,9 @@ def unbeaten(columns: Mapping[str, Any], aims: Mapping[str, Sense]) -> NDArray[n
     in one. Lines that lack a number are not; of lines that are the same in all, every one is.
 
     All pairs are looked at, best first, against those on the front so far: O(n m) for m of them.
+
+    Source: V. Pareto's front; sorting before comparing as H. T. Kung, F. Luccio and F. P.
+    Preparata, Journal of the ACM 22 (1975) 469-476 (from memory).
     """
     values = np.column_stack(
         [np.asarray(columns[k], np.float64) * (-1 if a == "high" else 1) for k, a in aims.items()]

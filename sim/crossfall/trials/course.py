@@ -96,7 +96,10 @@ def drive_course(
     """Drive it once. grip: friction coefficient, None for enough never to slide.
 
     It slides where it moves more than manner.slide aside of where its wheels point within half a
-    second. Raises InputError for a truck that makes no multibody.
+    second. Raises InputError for a truck that makes no multibody, and past the steps that
+    settings.budget allows.
+    Source: common practice, no source: when a drive counts as slid, stuck or over is the project's
+    own word (`Manner`); the motion is that of `engines.rig`.
     """
     manner, drive, settings = manner or Manner(), drive or Drive(), settings or GroundSettings()
     started = clock.process_time()
@@ -213,7 +216,9 @@ def straightened(points: Array, step: float = 0.01) -> tuple[Array, Array, Array
     """A way by its corners (n, 2) m, x across the hill to the right and y up it, rounded off.
 
     Gives along (m,) m, heading (m,) rad without jumps, and places (m, 2) m, every `step` m or
-    closer. Raises ValueError for a way without length.
+    closer. Raises ValueError for a way without length. heading = atan2(-dx/ds, dy/ds).
+    Source: G. M. Chaikin, Computer Graphics and Image Processing 3 (1974) 346, for the rounding
+    (from memory); the heading derived here from the tangent, by ISO 8855's sense of turning.
     """
     corners = [points[0]]
     for p in points[1:]:
@@ -242,7 +247,12 @@ def _rounded(corners: Array, times: int = 4) -> Array:
 
 def beside(place: Array, along: Array, heading: Array, places: Array) -> tuple[float, float, float]:
     """Where a place (2,) m on the hill lies from its nearest point of a way: m along, m to the left
-    of it, and rad that the way points there, to the left from uphill."""
+    of it, and rad that the way points there, to the left from uphill.
+
+    along, heading: (m,) and places: (m, 2), as of `straightened`. along + off.ahead and off.left,
+    with off from the nearest of the places.
+    Source: derived here from projection on the tangent.
+    """
     off = place - places
     k = int(np.argmin(np.hypot(*off.T)))
     ahead = np.array([-math.sin(heading[k]), math.cos(heading[k])])

@@ -14,6 +14,10 @@ the same torque, such that the mean of their speeds is the one asked for.
 Left out: the rotor's own inertia, which no truck file knows; and that a locked drive hands a
 lifted wheel's torque to the others. Each driven wheel takes at most its share of the limit, so a
 truck at its limit with wheels in the air pushes less than a real one, and they run ahead.
+
+Source: T. D. Gillespie, Fundamentals of Vehicle Dynamics (SAE 1992), chapter 2, for the couple T /
+i that a drive shaft puts on a solid axle (from memory); shares of torque derived here from action
+and reaction.
 """
 
 from __future__ import annotations
@@ -54,7 +58,12 @@ class Drive:
 
 
 class Driveline:
-    """The drive of one rig, which must have turning wheels. Speeds and torques in real size."""
+    """The drive of one rig, which must have turning wheels. Speeds (m/s) and torques (N m) in real
+    size.
+
+    A wheel's limit is thrust W r / n, W the weight, r its radius and n the driven wheels; its speed
+    v / r. The smoothed torque goes BLEND of the way to the newest one in every step.
+    """
 
     def __init__(self, rig: Rig, truck: Truck, drive: Drive) -> None:
         self.drive, self._rig, self._truck = drive, rig, truck

@@ -1,4 +1,10 @@
-"""A truck under way in a world: how far it has come, how it leans, what its wheels carry."""
+"""A truck under way in a world: how far it has come, how it leans, what its wheels carry.
+
+The slope comes in as theta(s) = theta (1 - (1 - s)^3), s from 0 to 1. `rolled` is the mean of the
+driven wheels' turning times radius, weighted by load.
+Source: derived here from kinematics of the wheels; margins as in `trials.stability_margin`, slips
+as in `trials.record`.
+"""
 
 from __future__ import annotations
 
@@ -109,6 +115,7 @@ class Going:
         return True
 
     def steps(self, seconds: float) -> int:
+        """Steps in so many real seconds, one at least."""
         return max(1, round(seconds * self._per_second))
 
     def settle(self, heading: float, theta: float, rate: float, hold: float) -> None:
@@ -178,6 +185,7 @@ class Going:
 
     @property
     def fell_back(self) -> float:
+        """m that it has come back from the farthest point."""
         return self.farthest - self.travelled
 
     @property
@@ -271,7 +279,10 @@ def under_way(
 ) -> Iterator[Going]:
     """The truck held on its brakes on level ground; the world closes at the end.
 
-    Springs and dampers are the truck's own: here motion matters, so nothing is damped up.
+    heading: rad, on the slope. reach: m to drive. grip: friction coefficient, None for
+    settings.stick. Springs and dampers are the truck's own: here motion matters, so nothing is
+    damped up. Raises InputError for a truck that makes no multibody or where Bullet is not
+    installed.
     """
     with Rig(truck, settings, steering=steering) as rig:
         ground.lay(rig, truck, heading, reach)

@@ -8,6 +8,9 @@ line that lies a look-ahead l further on,
 
 On a side-hill a truck creeps downhill as it goes, so that it has to be pointed uphill a little; a
 driver finds that out by and by, and so does a sum of y over the way.
+
+Source: R. C. Coulter, Implementation of the Pure Pursuit Path Tracking Algorithm, CMU-RI-TR-92-01
+(1992) (from memory); the sum of y, an integral term, is common practice, no source.
 """
 
 from __future__ import annotations

@@ -54,6 +54,8 @@ class Terms:
 
     event: of the bracket, or of bracket and fit together. step, solver, contact, rate, way: see
     above; 0 where the engine has none. repeat: between two searches. rest: what counts as rest.
+
+    Source: independent parts add as squares by JCGM 100 (GUM), 5.1.2 (from memory).
     """
 
     event: float = 0.0
@@ -133,11 +135,18 @@ class Bracket:
 
     @property
     def middle(self) -> float:
+        """rad, (low + high) / 2."""
         return (self.low + self.high) / 2
 
 
 def concluded(trial: TiltTrial) -> TiltTrial:
-    """The trial with what its log says."""
+    """The trial with what its log says; angles rad, loads N.
+
+    A check's term is LIMIT |load finer - load usual| / slope, slope N/rad of the pair's load
+    between two rests; LIMIT = n / (n - 1), of an error that falls as 1 / n.
+    Source: L. F. Richardson, Phil. Trans. R. Soc. A 210 (1911) 307-357, of first order (from
+    memory); the rest derived here from brackets by holding.
+    """
     log = trial.log
     tilts = [s for s in log.stretches if s.kind == "tilt"]
     holds = [s for s in log.stretches if s.kind == "hold"]
@@ -194,8 +203,11 @@ def _first_way(stretch: Stretch) -> bool:
 
 
 def narrowed(log: Log, holds: Iterable[Stretch], begun: float) -> Bracket:
-    """What one search says: the last rest, and the lowest angle above it from which it went.
-    begun: rad, where it rested before."""
+    """What one search says: the last rest, and the lowest angle above it from which it went. begun:
+    rad, where it rested before.
+
+    Source: derived here from bisection: the event lies between a rest and a going.
+    """
     low, high, fell = begun, math.inf, 0
     goes: Fate = "rests"
     for hold in holds:
@@ -210,8 +222,12 @@ def narrowed(log: Log, holds: Iterable[Stretch], begun: float) -> Bracket:
 
 
 def joined_brackets(one: Bracket, other: Bracket | None) -> tuple[Bracket, float]:
-    """The first search's bracket and how far the other's middle lies from it; or, where they lie
-    apart, one that holds both, and 0."""
+    """The first search's bracket and how far (rad) the other's middle lies from it, times LIMIT;
+    or, where they lie apart, one that holds both, and 0.
+
+    Source: derived here from two searches, the second twice as fine; Richardson's limit as in
+    `concluded`.
+    """
     if other is None:
         return one, 0.0
     if one.low < other.high and other.low < one.high:
@@ -221,14 +237,21 @@ def joined_brackets(one: Bracket, other: Bracket | None) -> tuple[Bracket, float
 
 
 def widened(at: float, half: float, interval: tuple[float, float]) -> tuple[float, float]:
-    """An interval of +-half that holds another one."""
+    """An interval of +-half (rad) about `at` that holds another one.
+
+    Source: derived here from the union of two intervals.
+    """
     return min(at - half, interval[0]), max(at + half, interval[1])
 
 
 def together(found: Bracket, fit: FittedValue) -> tuple[float, float]:
-    """Event and fit by their errors, within the bracket, and 95 % half of both.
+    """Event and fit by their errors, within the bracket, and 95 % half of both; rad.
 
-    The event is as likely anywhere in its bracket, a standard deviation of half / sqrt(3).
+    The event is as likely anywhere in its bracket, a standard deviation of half / sqrt(3). Weighted
+    by inverse variance: at = e + (f - e) s_e^2 / (s_e^2 + s_f^2), sd s_e s_f / sqrt(s_e^2 + s_f^2).
+    The bracket alone where the fit lies too far from it or has no width.
+    Source: JCGM 100 (GUM), 4.3.7, for the rectangle; weighted means, e.g. P. R. Bevington, Data
+    Reduction and Error Analysis (McGraw-Hill 1969) (both from memory).
     """
     half = (found.high - found.low) / 2
     event, other = half / math.sqrt(3), (fit.high - fit.low) / 2 / 1.96

@@ -8,6 +8,9 @@ press on the ground. The static answers are the approach, departure and breakove
 If nothing is said the ramp is long enough for the whole truck: all four wheels stand on it and go
 on by a wheelbase before the crest. A lower step can be asked for; the truck then stands on its
 edge, and a slope it could never climb may be got up.
+
+Source: derived here from the geometry of wheels, foot and crest; what counts as hanging, spinning
+or stalled is common practice, no source.
 """
 
 from __future__ import annotations
@@ -124,14 +127,19 @@ def ramp_entry(
 
 
 def whole_rise(truck: Truck, angle: float, oblique: float = 0.0) -> float:
-    """m, height of a ramp with left for a truck that goes on by a wheelbase with all wheels on."""
+    """m, height of a ramp with left for a truck that goes on by a wheelbase with all wheels on.
+
+    angle, oblique: rad. ((1 + CLIMBED + SPARE) L + r tan(angle / 2) + late / cos(angle)) sin(angle)
+    cos(oblique), late = T / 2 tan(|oblique|): the wheel farther from the foot comes to it later.
+    """
     late = _late(truck, oblique) / math.cos(angle)
     length = (1 + CLIMBED + SPARE) * truck.wheelbase + _first(truck, angle) + late
     return length * math.sin(angle) * math.cos(oblique)
 
 
 def to_the_top(truck: Truck, ramp: Ramp) -> float:
-    """m along the ground, from the start until the rear wheels stand on the top."""
+    """m along the ground, from the start until the rear wheels stand on the top: foot + run + late
+    + r - x_rear, run = rise / tan(angle) / cos(oblique)."""
     late = _late(truck, ramp.oblique)
     return ramp_foot(truck, ramp) + _run(ramp) + late + truck.rear.tyre.radius - truck.rear.x
 

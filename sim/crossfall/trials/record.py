@@ -71,8 +71,10 @@ def load_record(path: str | Path) -> Record:
 def contact_slip(wheels: Array, radii: Array) -> Array:
     """(n, 4) m slid since the first sample, from wheel frames (n, 4, 7) and radii (4,) m.
 
-    The contact is the disc's lowest point. A held wheel that turns with its axle rolls: its
-    contact moves by radius times turning without sliding.
+    The contact is the disc's lowest point, r (e e_z - n) / |...| from its middle. A held wheel that
+    turns with its axle rolls: its contact moves by radius times turning without sliding. The ground
+    counts as the plane z = 0.
+    Source: derived here from rolling without sliding, dx = r dphi.
     """
     x, y, z, w = np.moveaxis(wheels[..., 3:], -1, 0)
     axle = np.stack([2 * (x * y - z * w), 1 - 2 * (x * x + z * z), 2 * (y * z + x * w)], axis=-1)

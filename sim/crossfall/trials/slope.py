@@ -3,6 +3,9 @@
 The slope is played by gravity turned in the ground's axes, as on the tilt table: `heading` is how
 far the truck is turned to its left from nose-uphill (90 has its left side down). The truck is held
 by its brakes while the slope rises from the level, settles, and then drives; it does not steer.
+
+Source: common practice, no source: when a truck counts as over, slid, spun, stuck or stalled is the
+project's own word (`Manner`); gravity as in `engines.held`, the motion that of `engines.rig`.
 """
 
 from __future__ import annotations
@@ -137,11 +140,12 @@ def climb_slope(
     settings: GroundSettings | None = None,
     manner: Manner | None = None,
 ) -> SlopeTrial:
-    """Drive up or down a slope (rad) as commanded; heading 0 climbs, pi descends.
+    """Drive up or down a slope (rad) as commanded; heading (rad) 0 climbs, pi descends.
 
-    Outcome: climbs or descends; loops over; slides (off its line, back down, or on locked
-    wheels); spins (wheels turning without going on); stalls (wheels that do not turn, or not
-    enough). See `cross_slope` for the rest.
+    Outcome: climbs or descends; loops over; slides (off its line, back down, or on locked wheels);
+    spins (wheels turning without going on); stalls (wheels that do not turn, or come less than half
+    as far as asked, sum(seconds speed)). ValueError for no commands or a slope that is none. See
+    `cross_slope` for the rest.
     """
     manner, ground, started = manner or Manner(), ground or Plane(), clock.process_time()
     if not commands or not 0 <= slope < math.pi / 2:
@@ -157,7 +161,10 @@ def climb_slope(
 
 
 def programmes(speed: float, drive: Drive) -> dict[str, tuple[Command, ...]]:
-    """Named sets of commands around a crawling speed (m/s): start, stop, and steps on the grade."""
+    """Named sets of commands around a crawling speed (m/s): start, stop, and steps on the grade.
+
+    A brake step begins at 0.6 of the top speed, or at `speed` where that is more.
+    """
     fast = max(speed, 0.6 * drive.top_speed)
     crawl = Command(0.8, speed, ease=0.3)
     return {

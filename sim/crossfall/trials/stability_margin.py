@@ -5,6 +5,9 @@ between the resultant of weight and inertia force through the CG and the plane t
 the line; the margin is the least, zero when the resultant points at a line, and on level ground
 at rest the static tip angle of the truck as it stands, springs and tyres included. Their factor
 for the size of the force is left out, so that the answer stays an angle.
+
+Source: E. Papadopoulos and D. A. Rey, The Force-Angle Measure of Tipover Stability Margin for
+Mobile Manipulators, Vehicle System Dynamics 33 (2000) 29-48.
 """
 
 from __future__ import annotations
@@ -21,7 +24,9 @@ def force_angles(cg: Array, force: Array, contacts: Array) -> Array:
     """(n,) rad, negative once the resultant points outside the tyres.
 
     cg: (n, 3) m. force: (n, 3) in any unit, weight and inertia force together. contacts: (n, 4, 3)
-    m, outermost point of each tyre on the ground, front left first.
+    m, outermost point of each tyre on the ground, front left first. The least over the four lines
+    of the signed angle about line a from f to l, f and l being force and the way to the line, less
+    their parts along a.
     """
     corners = contacts[:, _ROUND, :]
     along = np.roll(corners, -1, axis=1) - corners  # (n, 4, 3), clockwise seen from above
@@ -35,9 +40,13 @@ def force_angles(cg: Array, force: Array, contacts: Array) -> Array:
 
 
 def effective_gravity(time: Array, cg: Array, gravity: Array) -> Array:
-    """(n, 3) m/s^2, gravity less the acceleration of the CG, from its path (n, 3) m over time (n,).
+    """(n, 3) m/s^2, gravity (3,) less the acceleration of the CG, from its path (n, 3) m over time
+    (n,) s.
 
-    The path is averaged over BLUR first; at both ends, where that cannot be done, it is at rest.
+    The path is averaged over BLUR first; at both ends, where that cannot be done, it is at rest. g
+    - r'' by central differences of evenly spaced samples.
+    Source: d'Alembert's principle, any mechanics text, e.g. H. Goldstein, Classical Mechanics
+    (Addison- Wesley 1980), chapter 1 (from memory).
     """
     pull = np.broadcast_to(gravity, cg.shape).astype(np.float64)
     if len(time) < 5:

@@ -195,8 +195,8 @@ def _widened(spec: TruckSpec, change: Change, many: int) -> TruckSpec:
 class Lengthening:
     """What lengthening does to places in truck axes, mm along x.
 
-    The origin stays midway between the axles, so the chassis shifts by `chassis`; parts in
-    `along` (by name, small letters) go with an axle on top of that. longer: of the wheelbase.
+    The origin stays midway between the axles, so the chassis shifts by `chassis`; parts in `along`
+    (by name, small letters) go with an axle on top of that. longer: of the wheelbase.
     """
 
     longer: float
@@ -205,7 +205,10 @@ class Lengthening:
 
 
 def stretch(catalogue: Catalogue, chosen: Chosen) -> Lengthening:
-    """All chosen lengthenings together."""
+    """All chosen lengthenings together, mm: longer = front + rear, chassis = (rear - front) / 2.
+
+    Source: derived here from an origin midway between the axles.
+    """
     longer = chassis = 0.0
     along: dict[str, float] = {}
     for i in sorted(chosen):
@@ -221,7 +224,11 @@ def stretch(catalogue: Catalogue, chosen: Chosen) -> Lengthening:
 
 
 def stretched(part: PartSpec, by: Lengthening) -> PartSpec:
-    """A part's entry after lengthening; the very same one where nothing moves it."""
+    """A part's entry after lengthening; the very same one where nothing moves it. Places shift
+    along x, mm.
+
+    Source: derived here, as `stretch`.
+    """
     moved = by.along.get(part.name.casefold(), 0.0)
     new = {}
     for field in ("at_mm", "chassis_end_mm", "axle_end_mm"):

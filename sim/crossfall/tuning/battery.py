@@ -7,6 +7,9 @@ mean more power: another, faster outing.) The power counts as proportional to th
 climbing and rolling are. It comes from a mean current measured on the file's own pack, at a mass
 the file gives, or else is a guess, and the answer says which. Packs of other cell counts are
 compared by their energy at the nominal voltage of a cell.
+
+Source: derived here from conservation of energy; the power's share of mass, the nominal voltage and
+all that is guessed are common practice, no source.
 """
 
 from __future__ import annotations
@@ -51,28 +54,29 @@ class RunTime:
 
     @property
     def voltage(self) -> float:
-        """V, nominal."""
+        """V, nominal: cells in series times CELL."""
         return self.cells * CELL
 
     @property
     def current(self) -> float:
-        """A, mean, from this pack."""
+        """A, mean, from this pack: power / voltage."""
         return self.power / self.voltage
 
     @property
     def minutes(self) -> float:
+        """Of 60 seconds."""
         return self.seconds / 60.0
 
 
 def usable_energy(battery: BatterySpec) -> float:
-    """J: charge x cells x nominal voltage x the share that may be used."""
+    """J: charge x cells x nominal voltage x the share that may be used; 3.6 C to the mAh."""
     charge = battery.capacity_mah * 3.6
     return charge * battery.cells * CELL * battery.usable_percent / 100.0
 
 
 def specific_power(battery: BatterySpec) -> tuple[float, Literal["measured", "estimated"]]:
     """W per kg of truck, and how it is known: from the current measured on this pack and the mass
-    it was measured at, or `SPECIFIC_POWER`."""
+    it was measured at, I n V / m, or `SPECIFIC_POWER`."""
     if battery.draw_a is None or battery.draw_mass_g is None:
         return SPECIFIC_POWER, "estimated"
     power = battery.draw_a * battery.cells * CELL
@@ -82,10 +86,11 @@ def specific_power(battery: BatterySpec) -> tuple[float, Literal["measured", "es
 def run_time(
     truck: Truck, spec: TruckSpec, measured_on: BatterySpec | None = None
 ) -> RunTime | None:
-    """How long this truck runs; None for a file without a battery section.
+    """How long this truck runs, E / (p m), p the specific power and m its mass; None for a file
+    without a battery section. s, J and W.
 
-    measured_on: the battery section with which the current was measured, where a change has put
-    in another pack since.
+    measured_on: the battery section with which the current was measured, where a change has put in
+    another pack since.
     """
     if spec.battery is None:
         return None

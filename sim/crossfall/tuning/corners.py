@@ -80,8 +80,9 @@ def at_corners(
 ) -> Array:
     """(c, n, 4) rad, the angles of all builds at every corner.
 
-    nan in directions not wanted, and with other grip where a build stands against a rail: grip
-    then moves nothing but the tyres uphill, and no gain of the demo changes by 0.005 deg.
+    nan in directions not wanted, and with other grip where a build stands against a rail: grip then
+    moves nothing but the tyres uphill, and no gain of the demo changes by 0.005 deg.
+    Source: as `answers.tips`, at the ends of the ranges.
     """
     out = np.full((len(where), len(builds), len(DIRECTIONS)), np.nan)
     aimed = np.isin(DIRECTIONS, wanted)
@@ -104,7 +105,11 @@ def _of_grip(corner: Corner) -> bool:
 
 
 def turns(gain: Array, there: Array) -> Flags:
-    """Whether a gain (...,) has the other sign at some corner (c, ...), by more than a hair."""
+    """Whether a gain (...,) rad has the other sign at some corner (c, ...), by more than a hair,
+    WORTH_SAYING either way.
+
+    Source: derived here from the sign of a gain; the hair is common practice, no source.
+    """
     with np.errstate(invalid="ignore"):
         most = np.fmax.reduce(there, axis=0, initial=-np.inf)
         least = np.fmin.reduce(there, axis=0, initial=np.inf)

@@ -47,10 +47,11 @@ class DirectionAngles:
 
 
 def angles(trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes") -> DirectionAngles:
-    """All builds by DIRECTIONS; grip: friction coefficient, one or (n,).
+    """All builds by DIRECTIONS, rad; grip: friction coefficient, one or (n,).
 
     The builds are taken to be much like the first: the weakest heading of each is looked for near
     the first one's valleys.
+    Source: as `answers.tips`; of two headings the weaker counts.
     """
     count = len(trucks)
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (count,))
@@ -83,11 +84,14 @@ def angles(trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes") -> D
 
 
 def angle_errors(truck: Truck, heading: float, fresh: frozenset[str] = frozenset()) -> AngleErrors:
-    """What the uncertainty of each part's mass and place may do to the tip angle, one sd each.
+    """What the uncertainty of each part's mass and place may do to the tip angle, (4,) rad, one sd
+    each.
 
-    By the exact derivatives of the rigid answer: the tolerances' share hardly depends on the
-    springs. `fresh` names rows that are other things than the same names on another build, so
-    that their errors have nothing to do with each other.
+    heading: rad. By the exact derivatives of the rigid answer, dtheta/dm u(m) and m / M dtheta/dc
+    u(r): the tolerances' share hardly depends on the springs. `fresh` names rows that are other
+    things than the same names on another build, so that their errors have nothing to do with each
+    other.
+    Source: JCGM 100 (GUM), 5.1.2 and 5.2.2 for pieces of a row, wholly correlated (from memory).
     """
     gradient = rigid.cg_gradient(truck, heading)
     total = whole(truck).mass
@@ -112,7 +116,11 @@ def row_name(label: str) -> str:
 
 
 def difference_sd(a: AngleErrors, b: AngleErrors) -> float:
-    """rad, standard uncertainty of the difference of two builds' angles; shared errors cancel."""
+    """rad, standard uncertainty of the difference of two builds' angles; shared errors cancel:
+    sqrt(sum((a_i - b_i)^2)) over all parts.
+
+    Source: JCGM 100 (GUM), 5.2.2, errors of one name wholly correlated (from memory).
+    """
     nothing = np.zeros(4)
     total = 0.0
     for name in a.keys() | b.keys():

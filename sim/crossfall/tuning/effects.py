@@ -50,7 +50,13 @@ _FIELDS = fields(Effects)
 
 
 def effects(truck: Truck, spec: TruckSpec, measured_on: BatterySpec | None = None) -> Effects:
-    """Everything but the tip angle; measured_on as in `battery.run_time`."""
+    """Everything but the tip angle; SI. measured_on as in `battery.run_time`.
+
+    spin_inertia sum(I_yy), rotating_mass sum(I_yy / r^2), steer_inertia sum(I_zz) of the front
+    wheels, front_share N_f / (N_f + N_r).
+    Source: T. D. Gillespie, Fundamentals of Vehicle Dynamics (SAE 1992), chapter 2, for rotating
+    mass (from memory); the rest derived here from their definitions.
+    """
     body, loads = whole(truck), level_axle_loads(truck)
     angles = clearance_angles(truck)
     runs = run_time(truck, spec, measured_on)
@@ -76,16 +82,21 @@ def effects(truck: Truck, spec: TruckSpec, measured_on: BatterySpec | None = Non
 
 
 def outside_width(truck: Truck) -> float:
-    """m over the tyres of the wider axle: track plus tread width."""
+    """m over the tyres of the wider axle: track plus tread width.
+
+    Source: derived here from the geometry of an axle.
+    """
     return max(a.track + a.tyre.width for a in truck.axles)
 
 
 def turning_circle(truck: Truck) -> float:
     """m, diameter of the circle the outer front tyre's outer edge runs on; nan without a lock.
 
-    With the mean steering angle d the middle of the rear axle runs on L / tan(d); the outer front
-    tyre is half a track further out and L ahead, its outer edge half a tread further. Slow going,
-    no slip: see any vehicle text, e.g. Gillespie, Fundamentals of Vehicle Dynamics, ch. 6.
+    With the mean steering angle d the middle of the rear axle runs on R = L / tan(d); the outer
+    front tyre is half a track further out and L ahead, its outer edge half a tread further: 2
+    (sqrt(L^2 + (R + T/2)^2) + w/2). Slow going, no slip.
+    Source: T. D. Gillespie, Fundamentals of Vehicle Dynamics (SAE 1992), chapter 6, low-speed
+    turning (from memory).
     """
     if truck.steering_lock is None:
         return float("nan")

@@ -94,8 +94,11 @@ def gradients(
     everywhere: bool = True,
 ) -> Gradients:
     """Derivatives on a surface by name, the first if not given; everywhere: at the corners too.
+    rad/kg and rad/m.
 
     Raises InputError where the truck has no such surface.
+    Source: as `statics.rigid` and `statics.compliant_gradient`; what leaning heave axes add derived
+    here by central differences over +-RISE.
     """
     truck, grip = loaded.truck, choose_grip(loaded.truck, surface)
     if method == "rigid":
@@ -135,7 +138,11 @@ def _slopes(loaded: Loaded, truck: Truck, headings: Array, grip: float, railed: 
 
 def leaning(truck: Truck, spec: TruckSpec, rise: float) -> Truck:
     """The truck with its heave axes leaning as if its CG were `rise` (m) higher; the very same one
-    where no percentage is given (`build` has the rule)."""
+    where no percentage is given (`build` has the rule): tan(lean) +- percent / 100 rise / L.
+
+    Source: T. D. Gillespie, Fundamentals of Vehicle Dynamics (SAE 1992), chapter 7, anti-squat and
+    anti-dive of solid axles (from memory).
+    """
     percent = spec.front.suspension.percent, spec.rear.suspension.percent
     if percent == (None, None):
         return truck
@@ -150,21 +157,30 @@ def leaning(truck: Truck, spec: TruckSpec, rise: float) -> Truck:
 
 
 def governing(angles: Array) -> list[int]:
-    """(4,) for DIRECTIONS, which of the five headings counts, by their angles (5,)."""
+    """(4,) for DIRECTIONS, which of the five headings counts, by their angles (5,) rad.
+
+    Source: derived here: of both sides the weaker.
+    """
     return [LEFT if angles[LEFT] <= angles[RIGHT] else RIGHT, CLIMB, DESCENT, WEAKEST]
 
 
 def rigid_weakest(truck: Truck) -> float:
-    """rad, the heading on which the rigid truck tips first: straight over one of its edges."""
+    """rad, the heading on which the rigid truck tips first: straight over one of its edges.
+
+    psi = atan2(n_y, -n_x) of the edge normals.
+    Source: derived here from tan(theta) = a / (h n.d), least where n.d = 1.
+    """
     normals = rigid.normals(truck)
     straight = np.arctan2(normals[:, 1], -normals[:, 0]) % (2 * np.pi)
     return float(straight[rigid.tip_angle(truck, straight).argmin()])
 
 
 def field(found: Gradients, headings: Sequence[int], carrier: Carrier = "chassis") -> _Field:
-    """The field of a direction, or of several at once: the least of their derivatives.
+    """The field of a direction, or of several at once: the least of their derivatives. (n, 3) m to
+    (n,) rad/kg.
 
     headings: indices into the gradients' own. A gram counts as carried by `carrier` wherever it is.
+    Source: as `gradients`.
     """
 
     def least(places: Array) -> Array:
@@ -197,7 +213,12 @@ class PartGain:
 
 
 def part_gains(found: Gradients) -> tuple[PartGain, ...]:
-    """Every row of the truck's parts, the strongest pull in any direction first."""
+    """Every row of the truck's parts, the strongest pull in any direction first.
+
+    A row's mass counts as added evenly, the mean over its pieces; its move as the sum over them; a
+    link's by its unsprung share on the axle and the rest on the chassis.
+    Source: as `gradients`; the chain rule.
+    """
     gains = [
         _part_gain(found, name, end, members) for name, end, members in _rows(found.truck.parts)
     ]

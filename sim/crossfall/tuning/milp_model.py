@@ -12,6 +12,8 @@ Times the total mass, which is positive, this is linear in S and hence in y:
 
 Mass, front share, run time (energy against a power proportional to mass), money, named details,
 requirements and exclusions are linear in the same way.
+
+Source: derived here from the rigid tip angle (`statics.rigid`), times the total mass.
 """
 
 from __future__ import annotations

@@ -1,4 +1,8 @@
-"""Sets of changes with their tip angles: the one answer for every set the planner asks about."""
+"""Sets of changes with their tip angles: the one answer for every set the planner asks about.
+
+A loss is the rigid less the compliant tip angle, rad.
+Source: as `answers.tips` and `statics.rigid`, of which it takes the difference.
+"""
 
 from __future__ import annotations
 
@@ -188,9 +192,12 @@ class Scores:
         return where, out
 
     def price(self, s: Scored) -> float:
+        """Money, of all units of its changes."""
         return float(sum(self.catalogue.changes[i].cost(n) for i, n in s.picks))
 
     def angle_errors(self, s: Scored) -> AngleErrors:
+        """What masses and places may do to its angle, (4,) rad by part; see
+        `directions.angle_errors`."""
         fresh = fresh_parts([self.catalogue.changes[i] for i, _ in s.picks])
         heading = s.headings[int(s.angles.argmin())] if s.weakest is None else s.weakest[0]
         return angle_errors(s.truck, float(heading), fresh)

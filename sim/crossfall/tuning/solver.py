@@ -10,6 +10,9 @@ angle asked of each heading, for what springs and tyres are known to cost there.
 Bounds come from Lagrange multipliers of the stability and other rows: for any weights w >= 0 that
 sum to 1 over the stability rows no choice has more slack than w.(constants) + sum over clusters of
 the best column's w.(coefficients). They prune set-ups, and list near-best sets.
+
+Source: W. Dinkelbach, Management Science 13 (1967) 492-498, for ratios; M. L. Fisher, Management
+Science 27 (1981) 1-18, for bounds by multipliers (from memory).
 """
 
 from __future__ import annotations
@@ -203,7 +206,11 @@ class Pool:
 
 
 def best_angle(search: Search, floor: float = 0.0) -> Found | None:
-    """The set with the largest aim value above `floor` (rad); None where there is none."""
+    """The set with the largest aim value above `floor` (rad); None where there is none.
+
+    At the best angle known the least slack of rows @ y + least is made as large as can be; above 0
+    it gives a better set.
+    """
     found: Found | None = None
     for k in search.survivors(floor):
         while True:
@@ -225,7 +232,12 @@ def best_angle(search: Search, floor: float = 0.0) -> Found | None:
 
 
 def relaxed(search: Search, k: int, rows: Array, least: Array, tips: int) -> float:
-    """Largest least slack with columns in parts, -inf where impossible; keeps its multipliers."""
+    """Largest least slack (g m) with columns in parts, -inf where impossible; keeps its
+    multipliers.
+
+    rows: (r, n), least: (r,), of which the first `tips` are stability. Linear programming: max t
+    with rows @ y + least >= t on those rows and >= 0 on the others, 0 <= y <= 1.
+    """
     from scipy.optimize import linprog
 
     n, starts = rows.shape[1], search.models[k].starts

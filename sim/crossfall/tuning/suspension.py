@@ -30,7 +30,10 @@ SLOPE_HEADINGS = (90.0, 270.0, 0.0, 180.0)  # deg: both side slopes, climb and d
 class Travel:
     """Along n heaves (n,) m, no roll: instant_centre (n, 2) m x and z, truck axes on the chassis,
     nan where there is none; anti: percent; castor: rad gained; wheelbase: m the axle has gone
-    forwards; wheel_rate: N/m of one wheel's load by its travel."""
+    forwards; wheel_rate: N/m of one wheel's load by its travel.
+
+    Source: as `look`.
+    """
 
     heave: Array
     roll_centre: Array
@@ -92,7 +95,14 @@ class Moved:
 
 
 def look(truck: Truck) -> tuple[AxleLook, AxleLook]:
-    """Both axles, front first."""
+    """Both axles, front first; SI.
+
+    wheel_rate k (dc/dq)^2 + F d2c/dq2, of compression c over heave q; anti 100 tan(lean) L / h, for
+    all of the force on that axle; spacing (dc_l/dr - dc_r/dr) / (dc/dq).
+    Source: W. F. Milliken and D. L. Milliken, Race Car Vehicle Dynamics (SAE 1995), for rates
+    through installation ratios and anti percentages; J. C. Dixon, Suspension Geometry and
+    Computation (Wiley 2009), for axles on links (from memory).
+    """
     squeezes = spring_squeezes(truck).reshape(2, 2)
     front, rear = (
         _axle(truck, end, axle, squeeze)
@@ -171,9 +181,11 @@ def _shock(s: Suspension) -> tuple[float, float, float]:
 
 
 def moved_ends(loaded: Loaded, asked: Sequence[Conditions]) -> tuple[Moved, ...]:
-    """Every end of every link that guides an axle, and of shocks that count, moved by BY.
+    """Every end of every link that guides an axle, and of shocks that count, moved by BY (m): rad.
 
     Mirrored links move on both sides. Tips against a rail where the truck as it is slides first.
+    asked: conditions that share their hold.
+    Source: differences of the one answer, `answers.tips`.
     """
     tried: list[tuple[str, str, str, Truck | str]] = []
     for part in loaded.spec.part:

@@ -33,7 +33,12 @@ _WORDS = {
 
 
 def unmet(loaded: Loaded, catalogue: Catalogue, aim: Aim, bounds: Bounds) -> tuple[str, ...]:
-    """Sentences that name what cannot be met, none where the closed form could do it all."""
+    """Sentences that name what cannot be met, none where the closed form could do it all.
+
+    What only a rigid truck on every fifteenth degree can do counts as possible, where the weakest
+    heading is the aim.
+    Source: as `solver.best_angle`, each thing asked alone and then left out.
+    """
     asked = _asked(bounds, aim)
     if _possible(loaded, catalogue, aim, bounds, aim.target):
         if aim.target is None:

@@ -114,14 +114,16 @@ def rank_changes(
     surface: str | None = None,
     hold: Hold = "brakes",
 ) -> Ranking:
-    """Every change of the catalogue at its full quantity, ranked by what it does for the aim.
+    """Every change of the catalogue at its full quantity, ranked by what it does for the aim. rad.
 
     A slot is looked at in the place that is best for the aim. limits: a class's, checked on every
     truck that comes out. surface: by name, the truck's first if not given, as it is on each build.
 
-    All builds are answered in a few large batches. The catalogue must fit the truck
+    Two changes share a place where their gains are closer than 1.96 sd of their difference +
+    NUMERICAL. All builds are answered in a few large batches. The catalogue must fit the truck
     (`apply.check_fit`). Raises InputError where the truck as it is cannot be built, or has no such
     surface.
+    Source: gains are differences of `answers.tips`; uncertainties as `directions.difference_sd`.
     """
     grip = choose_grip(loaded.truck, surface)
     builds: dict[_Key, _Build] = {}
@@ -298,6 +300,8 @@ def best_slots(
 
     Slots are put right one after the other until none moves. Raises InputError where the truck
     cannot be built in any place.
+    Source: coordinate descent, any text on optimisation, e.g. J. Nocedal and S. J. Wright,
+    Numerical Optimization (Springer 2006), chapter 9 (from memory).
     """
     grip = choose_grip(loaded.truck, surface)
     found = dict(chosen)

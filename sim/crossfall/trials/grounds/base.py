@@ -3,6 +3,8 @@
 Places are in ground axes: those of the truck at the start, origin on the ground midway between
 its axles, z along the ground's normal. A slope is played by turning gravity, so the ground itself
 never leans. Everything is laid at the length scale of the trial's world.
+
+Source: derived here from the geometry of truck and ground, but where said otherwise.
 """
 
 from __future__ import annotations
@@ -127,12 +129,20 @@ def front_of_tyres(truck: Truck) -> float:
 
 
 def passed(truck: Truck, end: float) -> float:
-    """m that bring the rear wheels past `end` (m ahead of the middle), or two wheelbases."""
+    """m that bring the rear wheels past `end` (m ahead of the middle), or two wheelbases.
+
+    max(2 L, end + r - x_rear).
+    """
     return max(2 * truck.wheelbase, end + truck.rear.tyre.radius - truck.rear.x)
 
 
 def levelled(ahead: Array) -> Array:
-    """Share of its height that a field has, so far ahead (m) of the foremost point of the tyres."""
+    """Share (n,) of its height that a field has, so far ahead (n,) m of the foremost point of the
+    tyres.
+
+    t^2 (3 - 2 t), t = ahead / LEVELLED held to 0 to 1.
+    Source: common practice, no source: the cubic with level ends (Hermite's).
+    """
     rise = np.clip(ahead / LEVELLED, 0.0, 1.0)
     return frozen(rise**2 * (3 - 2 * rise))
 
@@ -145,8 +155,9 @@ def half_width(truck: Truck) -> float:
 def lay_heights(
     rig: Rig, truck: Truck, reach: float, cell: float, heights: Callable[[Array, Array], Array]
 ) -> None:
-    """A height field as wide as the truck needs. cell: m. heights: (nx, ny) m at all x (nx,) and
-    y (ny,) m, to which the ground rises from the level place the truck starts on."""
+    """A height field as wide as the truck needs. cell: m. heights: (nx, ny) m at all x (nx,) and y
+    (ny,) m, to which the ground rises from the level place the truck starts on. reach: m to drive.
+    """
     side, start = half_width(truck), front_of_tyres(truck)
     back = truck.rear.x - truck.rear.tyre.radius - 0.2
     x = frozen(back + cell * np.arange(math.ceil((start + reach + 0.3 - back) / cell) + 1))

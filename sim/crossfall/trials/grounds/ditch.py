@@ -1,4 +1,7 @@
-"""A ditch across the way of the lower wheels, which drop into it."""
+"""A ditch across the way of the lower wheels, which drop into it.
+
+Source: derived here from a ditch asked to have no edge: a cosine along, a cubic across.
+"""
 
 from __future__ import annotations
 
@@ -71,7 +74,11 @@ class Ditch(Ground):
 
 def ditch_heights(ditch: Ditch, ahead: Array, down: Array) -> Array:
     """Heights (nx, ny) m, at most 0, at all `ahead` (nx,) m of its near edge and `down` (ny,) m
-    from the middle of the truck to its lower side."""
+    from the middle of the truck to its lower side.
+
+    -depth / 2 (1 - cos(2 pi a)) b^2 (3 - 2 b), with a = ahead / width and b = 2 down / width, each
+    held to 0 to 1.
+    """
     along = np.clip(ahead / ditch.width, 0.0, 1.0)
     bank = np.clip(2 * down / ditch.width, 0.0, 1.0)
     share = bank**2 * (3 - 2 * bank)

@@ -102,7 +102,12 @@ class Field(Ground):
 
 def heights_between(laid: Array, cell: float, ahead: Array, left: Array) -> Array:
     """Heights (nx, ny) m of a laid field at `ahead` (nx,) m from its near edge and `left` (ny,) m
-    of its middle, between its heights along straight lines, beyond its edges as there."""
+    of its middle, between its heights along straight lines, beyond its edges as there.
+
+    laid: (mx, my) m, in cells of `cell` m. Bilinear: (1 - s) h_i + s h_i+1 one way, then the other.
+    Source: bilinear interpolation, any numerical text, e.g. W. H. Press et al., Numerical Recipes
+    (Cambridge 2007), chapter 3 (from memory).
+    """
     i, along = _between(ahead / cell, len(laid))
     j, across = _between(left / cell + (laid.shape[1] - 1) / 2, laid.shape[1])
     rows = laid[i] * (1 - along)[:, None] + laid[i + 1] * along[:, None]
@@ -116,8 +121,13 @@ def _between(place: Array, count: int) -> tuple[Any, Array]:
 
 
 def laid_heights(field: Field) -> tuple[float, Array]:
-    """(cell, heights) m of a field as it is laid, from the mean of its near edge. Raises InputError
-    with what is wrong in its file."""
+    """(cell, heights (nx, ny)) m of a field as it is laid, from the mean of its near edge. Raises
+    InputError with what is wrong in its file.
+
+    A field finer than FINEST is averaged over as many heights as go into FINEST, and read between
+    them.
+    Source: common practice, no source: a moving average before thinning out.
+    """
     return _laid(field.file, field.digest, field.cell, field.rise)
 
 

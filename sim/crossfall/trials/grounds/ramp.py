@@ -1,4 +1,8 @@
-"""A ramp and the level top behind it; see `trials/ramp.py`, which asks for it."""
+"""A ramp and the level top behind it; see `trials/ramp.py`, which asks for it.
+
+Source: derived here from plane geometry; quaternions as in J. B. Kuipers, Quaternions and Rotation
+Sequences (Princeton 1999) (from memory).
+"""
 
 from __future__ import annotations
 
@@ -59,13 +63,17 @@ class Ramp(Ground):
 
 
 def ramp_foot(truck: Truck, ramp: Ramp) -> float:
-    """m ahead of the truck's middle, where the line of its way meets the foot."""
+    """m ahead of the truck's middle, where the line of its way meets the foot.
+
+    x_front + r + gap + (T / 2 + w) tan(|oblique|), T the front track and w the contact half-width.
+    """
     half_width = truck.front.track / 2 + truck.front.tyre.contact_half_width
     return front_of_tyres(truck) + ramp.gap + half_width * math.tan(abs(ramp.oblique))
 
 
 def yaw_pitch(yaw: float, pitch: float) -> tuple[float, float, float, float]:
-    """Quaternion x, y, z, w of a pitch about y followed by a yaw about z."""
+    """Quaternion x, y, z, w of a pitch (rad) about y followed by a yaw (rad) about z: q_z(yaw)
+    q_y(pitch)."""
     cy, sy = math.cos(yaw / 2), math.sin(yaw / 2)
     cp, sp = math.cos(pitch / 2), math.sin(pitch / 2)
     return -sy * sp, cy * sp, sy * cp, cy * cp

@@ -48,6 +48,8 @@ def rough_heights(rough: Rough, x: Array, y: Array) -> Array:
 
     A sum of N random waves sqrt(2 / N) rms cos(k.r + phase) with normal k of standard deviation
     sqrt(2) / length has the stated correlation.
+    Source: Bochner's theorem, as in A. Rahimi and B. Recht, Random Features for Large-Scale Kernel
+    Machines (2007) (from memory).
     """
     waves = 64
     rng = np.random.default_rng(rough.seed)

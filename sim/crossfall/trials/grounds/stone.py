@@ -1,4 +1,7 @@
-"""A rounded stone in the path of the wheels of one side."""
+"""A rounded stone in the path of the wheels of one side.
+
+Source: derived here from the geometry of a circle sunk to where its flank stands at FLANK.
+"""
 
 from __future__ import annotations
 
@@ -69,17 +72,18 @@ def lay_stone(rig: Rig, at: tuple[float, float], height: float, width: float) ->
 
 
 def stone_side(side: Side, heading: float) -> int:
-    """+1 for the left wheels, -1 for the right."""
+    """+1 for the left wheels, -1 for the right. heading: rad; uphill is right where sin(heading) >
+    0."""
     if side != "uphill":
         return 1 if side == "left" else -1
     return -1 if math.sin(heading) > 0 else 1  # downhill is (-cos, sin): heading 90 has left down
 
 
 def stone_radius(height: float) -> float:
-    """m, of the rod: height = radius (1 - cos FLANK)."""
+    """m, of the rod: height (m) = radius (1 - cos FLANK)."""
     return height / (1 - math.cos(FLANK))
 
 
 def stone_foot(height: float) -> float:
-    """m, from a stone's middle to where it leaves the ground."""
+    """m, from a stone's middle to where it leaves the ground: radius sin FLANK. height: m."""
     return stone_radius(height) * math.sin(FLANK)

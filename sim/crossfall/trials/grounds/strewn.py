@@ -1,4 +1,8 @@
-"""Stones and humps wherever they are, as a page's scene has them."""
+"""Stones and humps wherever they are, as a page's scene has them.
+
+Source: derived here from plane geometry: a flank rises by its length over the ground times the
+tangent of its angle, and boxes lie flush below.
+"""
 
 from __future__ import annotations
 
