@@ -40,7 +40,7 @@ from crossfall.truck.ride import tyre_loads
 
 STICKS = 50.0  # friction coefficient of a wheel against a rail: it never slips
 SOFT = (0.99, 0.999, 1e-4)  # a stop's impedance, see the engine's manual, "solimp"
-GROUND = (0.9, 0.999, 1e-4)  # the ground's: it has to give a little, XX
+GROUND = (0.9, 0.999, 1e-4)  # the ground's: it has to give a little, or contacts part
 STIFF = (0.9999, 0.9999, 1e-4)  # the same of a link, which has no length to give
 THIN = 5e-6  # m, half of a disc's thickness
 BAD = tuple(getattr(mujoco.mjtWarning, f"mjWARN_BADQ{what}") for what in ("POS", "VEL", "ACC"))

@@ -107,7 +107,7 @@ def check_board(truck: Truck, board: BoardReadings, grip: Grip | None = None) ->
             np.array([np.hypot(v.u, v.predicted_u) for v, _ in tipped]),
             grip,
         )
-    return BoardResult(found, causes, tuple(_warnings(board, found, grip)))
+    return BoardResult(found, causes, tuple(_warnings(board, found)))
 
 
 def _errors(r: BoardReading, board: BoardReadings, kind: Scatter) -> tuple[float, float]:
@@ -150,14 +150,11 @@ def _slide_verdict(
     return Verdict(r, measured, u, likely, low, high, float("nan"), float(spread), number)
 
 
-def _warnings(board: BoardReadings, verdicts: tuple[Verdict, ...], grip: Grip | None) -> list[str]:
+def _warnings(board: BoardReadings, verdicts: tuple[Verdict, ...]) -> list[str]:
     found = []
     repeats = sum(len(r.angles) - 1 for r in board.readings)
     if board.readings and repeats < 2:
         found.append("too few repeats to know how one tip differs from the next; 0.3 deg is taken")
-    slid = [r for r in board.readings if r.slid]
-    if slid and grip is None:
-        found.append("it slid, and the chassis file gives no grip to hold that against")
     for v in verdicts:
         if v.reading.slid and v.measured > v.high:
             found.append(

@@ -88,11 +88,11 @@ def _shares(
         one = next(o for o in other.uncertain if "lateral" in o.name)
         ratio = next((o for o in truck.uncertain if o.unit == "1"), None)
         if ratio is not None:
-            found[ratio.name] = (
-                (one.high - one.low) / one.likely / ((ratio.high - ratio.low) / ratio.likely)
-            )
+            known, guessed = ((o.high - o.low) / o.likely for o in (one, ratio))
+            found[ratio.name] = min(known / guessed, 1.0)
     if "pull_g" in given:
-        found |= {f"grip on {g.surface}": 0.2 / ((g.high - g.low) / g.likely) for g in truck.grips}
+        widths = {g.surface: (g.high - g.low) / g.likely for g in truck.grips}
+        found |= {f"grip on {name}": min(0.2 / width, 1.0) for name, width in widths.items()}
     return found
 
 

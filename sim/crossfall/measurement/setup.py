@@ -172,7 +172,7 @@ def _springs(r: Readings, carried: list[float], tyre: float) -> list[Filled]:
         if r.sag_g is None or sag is None:
             continue
         softness = 2 * sag / (r.sag_g * _G * GRAVITY) - 1 / tyre
-        if softness > 0:  # if not, all of it is the tyre: told by `begin.mistakes`
+        if softness > 0:  # if not, all of it is the tyre: told by `begin`
             off = min(GIVE_TOL / sag + 2 * TYRES_DIFFER, 0.9)
             how = f"{r.sag_g:g} g sank the body by {sag:g} mm"
             found[i] = Filled(1 / softness, off / softness, how)

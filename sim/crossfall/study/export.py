@@ -105,7 +105,7 @@ def export_columns(
 
 
 def _for_csv(table: Any) -> Any:
-    """The same with every text as `cell` has it."""
+    """The same with every text as `_cell` has it."""
     import pyarrow as pa
 
     for i, column in enumerate(table.schema):

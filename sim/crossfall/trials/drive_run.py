@@ -57,7 +57,7 @@ _Pose = tuple[tuple[float, ...], tuple[float, ...]]
 
 @dataclass(frozen=True)
 class _Look:
-    """One sample: real s, m, N, N m; but cg and poses in world lengths."""
+    """One sample: real s, m, m/s^2, N, N m; but cg and poses in world lengths."""
 
     time: float
     way: tuple[float, float, float]
@@ -68,6 +68,7 @@ class _Look:
     joints: list[float]
     inner: list[_Pose]
     outer: list[_Pose]
+    gravity: tuple[float, float, float]
 
 
 class Going:
@@ -163,6 +164,7 @@ class Going:
                 [state[0] for state in world.joint_states(self._joints)],
                 inner,
                 world.links(self._outer),
+                self.gravity,
             )
         )
 
@@ -217,7 +219,7 @@ class Going:
         way = frozen([look.way for look in seen])
         cg = frozen([look.cg for look in seen]) / length
         record = self._record()
-        pull = effective_gravity(record.time, cg, frozen(self.gravity))
+        pull = effective_gravity(record.time, cg, frozen([look.gravity for look in seen]))
         margin = force_angles(cg, pull, self._contacts() / length)
         torque = frozen([look.torque for look in seen])
         return Journey(record, way[:, 0], way[:, 1], way[:, 2], margin, torque)

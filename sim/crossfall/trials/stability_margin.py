@@ -40,13 +40,13 @@ def force_angles(cg: Array, force: Array, contacts: Array) -> Array:
 
 
 def effective_gravity(time: Array, cg: Array, gravity: Array) -> Array:
-    """(n, 3) m/s^2, gravity (3,) less the acceleration of the CG, from its path (n, 3) m over time
-    (n,) s.
+    """(n, 3) m/s^2, gravity (3,) or (n, 3) less the acceleration of the CG, from its path (n, 3) m
+    over time (n,) s.
 
     The path is averaged over BLUR first; at both ends, where that cannot be done, it is at rest. g
     - r'' by central differences of evenly spaced samples.
     Source: d'Alembert's principle, any mechanics text, e.g. H. Goldstein, Classical Mechanics
-    (Addison- Wesley 1980), chapter 1 (from memory).
+    (Addison-Wesley 1980), chapter 1 (from memory).
     """
     pull = np.broadcast_to(gravity, cg.shape).astype(np.float64)
     if len(time) < 5:

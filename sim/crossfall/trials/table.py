@@ -26,8 +26,7 @@ HOVER = math.radians(0.2)  # rad a truck on two wheels leans on before it is wat
 WATCH = 0.1  # s between looks at whether it rests
 JUMP = 1e-3  # m in WATCH, twice what a truck moves there that swings on soft springs
 CREPT = 0.02  # of a tyre radius: a truck that has crept further at the end of a hold slides
-RUNS_ON = 1.02  # times as far as in the look before a truck moves that is past its balance
-GLIDES = 5  # looks of WATCH a truck slides or so runs on, after which its drag is taken from it
+GLIDES = 5  # looks of WATCH a truck slides in a row, after which its drag is taken from it
 GLIDE = 0.05  # of the settings' drag is left to it
 _AWAY = 8.0  # s of sliding, on every wheel and without a rest, from which none comes back
 _STEADY = 16  # looks of WATCH in a row, after which one slides away that slows down no more
@@ -193,7 +192,7 @@ class Tilting:
     def _watched(self, pace: Pace) -> Fate:
         base, radius = self.table.truck.wheelbase, self.table.truck.front.tyre.radius
         began = slid = self.slid
-        calm, runs, jumps, moved = 0, 0, False, math.inf
+        calm, jumps, moved = 0, False, math.inf
         ways: list[float] = []  # m it slid in each look, since it last did not
         place, lean = self._rig.place(), self.lean
         for _ in range(round(pace.hold / WATCH)):
@@ -204,12 +203,10 @@ class Tilting:
             moved = max(abs(a - b) for a, b in zip(place, was, strict=True))
             jumps = jumps or moved > max(before, JUMP)
             calm = calm + 1 if moved < pace.still else 0
-            runs = runs + 1 if moved > RUNS_ON * before else 0
             way, leant = self.slid - slid, abs(self.lean - lean)
             slid, lean = self.slid, self.lean
             ways = [*ways, way] if way > max(pace.still, base * leant) else []
-            goes = max(runs, len(ways)) >= GLIDES
-            self._rig.drag(GLIDE if goes else self._drag)
+            self._rig.drag(GLIDE if len(ways) >= GLIDES else self._drag)
             if calm == 2:
                 break
             if slides_on(ways) or slid - began > pace.slid * radius:
@@ -228,19 +225,13 @@ class Tilting:
         has one that stands on two wide tyres: that one is only watched again when it leans on.
         """
         start, per_step, pair = self.lean, rate * self._rig.dt, self.airborne
-        runs, was, leant, every = 0, self.lean, math.inf, self.table.steps(WATCH)
-        for i in range(1, self.table.steps(longest) + 1):
+        for _ in range(self.table.steps(longest)):
             if self.step(self.theta + per_step):
                 if self.lean - start > fallen:
                     self.fell = pair or 0
                     return True
                 if self.airborne is None:
                     return False
-            if i % every == 0:
-                before, leant, was = leant, self.lean - was, self.lean
-                runs = runs + 1 if leant > RUNS_ON * before else 0
-                if runs >= GLIDES:
-                    self._rig.drag(GLIDE)
         self._hovering = self.lean
         return False
 

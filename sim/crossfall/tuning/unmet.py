@@ -15,7 +15,7 @@ from crossfall.answers.tips import ROUND
 from crossfall.truck.build import Loaded
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.limits import ClassLimits
-from crossfall.tuning.menu import menu
+from crossfall.tuning.menu import guiding, menu
 from crossfall.tuning.milp_model import Bounds, Modeller
 from crossfall.tuning.plan import Aim
 from crossfall.tuning.solver import Search, best_angle
@@ -121,7 +121,7 @@ def _possible(
     loaded: Loaded, catalogue: Catalogue, aim: Aim, bounds: Bounds, target: float | None
 ) -> bool:
     """Whether a rigid truck of some set keeps to the bounds and stands at the target, rad."""
-    made = menu(catalogue)
+    made = menu(catalogue, guiding(loaded.spec))
     modeller = Modeller(loaded, made, bounds)
     models = [m for m in (modeller.model(s) for s in made.setups) if m is not None]
     if not models:
