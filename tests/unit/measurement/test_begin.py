@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 import numpy as np
@@ -11,7 +12,7 @@ from crossfall.answers.conditions import conditions
 from crossfall.answers.ranges import ranges
 from crossfall.answers.tips import tip_angles
 from crossfall.measurement.begin import REST, Beginning, begin
-from crossfall.measurement.next_reading import next_measurements
+from crossfall.measurement.next_reading import _shares, next_measurements
 from crossfall.measurement.readings import QUESTIONS, Readings, checked, written
 from crossfall.measurement.truck_text import truck_text
 from crossfall.measurement.weigh_in_model import Springs, Stand, TruckGeometry, wheel_loads
@@ -232,6 +233,16 @@ def test_the_next_reading_narrows_the_range_as_told() -> None:
     assert not {
         a.keys for a in next_measurements(begin(checked({**QUICK, **given})), after, found)
     } & {best.keys}
+
+
+def test_a_pull_widens_no_grip_that_is_known_closer() -> None:
+    begun = begin(checked(QUICK))
+    truck = truck_of(begun)
+    close = [replace(g, low=0.97 * g.likely, high=1.03 * g.likely) for g in truck.grips]
+    truck = replace(truck, grips=tuple(close))
+    shares = _shares(begun, truck, begun, truck, {"pull_g": 2500.0})
+    assert all(shares[f"grip on {g.surface}"] == 1.0 for g in truck.grips)
+    assert max(shares.values()) == 1.0
 
 
 def test_every_line_says_where_it_is_from() -> None:
