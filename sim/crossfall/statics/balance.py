@@ -3,6 +3,12 @@
 Virtual work: the load on each freedom is its twist times the wrench of everything it carries, less
 what springs, bars and stops take. Equilibrium is zero load on every freedom. Derivatives are exact:
 d(S_j . W) = (S_k x S_j) . W + S_j . dW for a freedom k that turns or shifts the freedom j.
+
+Lengths over the wheelbase, forces over the weight: see `Builds`.
+
+Source: virtual work, e.g. H. Goldstein, Classical Mechanics, chapter 1, with twists and wrenches of
+R. Featherstone, Rigid Body Dynamics Algorithms (2008), chapter 2 (both from memory); the
+derivatives are derived here from these.
 """
 
 from __future__ import annotations
@@ -65,6 +71,9 @@ def balance(
 
     `on` freezes which branch of every unilateral law is used, so that the result is smooth in x;
     but a tyre that does not stick may do either. Without it the gaps decide.
+
+    heading, theta: (B,) rad. load_j = sum S_j . W - springs, stops and bars: all of it is 0 at
+    rest. Shapes that do not fit raise numpy's ValueError.
     """
     shape = builds.disc_mass.shape
     points = shape[0] * shape[1]
@@ -284,7 +293,9 @@ def _constrain(builds: Builds, x: Array, load: Array, rates: Array) -> None:
 
 
 def gap_slopes(builds: Builds, at: Balance, gap: Ints) -> Array:
-    """(n + 1, B) derivatives of one gap per case, by the unknowns and theta; gap: (B,) int."""
+    """(n + 1, B) derivatives of one gap per case, by the unknowns and theta; gap: (B,) int, its row
+    in `Balance.gaps`. Chain rule through the twists: d gap / dx_j = S_j . (d gap / d twist).
+    """
     n, cases = len(at.load), np.arange(len(gap))
     points, corners = 2 * builds.disc_mass.shape[1], builds.corner_gaps
     out = np.zeros((n + 1, len(gap)))

@@ -1,4 +1,7 @@
-"""Where the degrees go between the rigid promise and the compliant answer."""
+"""Where the degrees go between the rigid promise and the compliant answer.
+
+Source: derived here: the tip of the same truck with one freedom after the other set free.
+"""
 
 from __future__ import annotations
 
@@ -30,6 +33,9 @@ def budget(truck: Truck, headings: Array, grip: float) -> Stages:
     """The stages on every heading (H,) rad with one friction coefficient.
 
     Against a rail, so that no stage ends in a slide.
+
+    grip: friction coefficient. Each stage is `compliant.tips_of_builds` of a truck with fewer
+    freedoms, the first (1) of `rigid`. Raises InputError as `builds.stacked` does.
     """
     psi = np.atleast_1d(np.asarray(headings, dtype=np.float64))
     builds, count = stacked([truck]), len(psi)

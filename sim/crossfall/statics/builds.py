@@ -2,6 +2,8 @@
 
 Everything is made dimensionless with each truck's own wheelbase and weight (so gravity and total
 mass are 1), which makes one set of tolerances fit every truck. The last axis is always the build.
+
+Source: derived here from dimensions: x / L, F / W, m / M, k L / W, with W = M g.
 """
 
 from __future__ import annotations
@@ -77,7 +79,10 @@ class Builds:
 
 
 def pick(values: NDArray[Any], index: Index) -> Any:
-    """values[..., index], laid out with the last axis contiguous, as `[...]` does not."""
+    """values[..., index], laid out with the last axis contiguous, as `[...]` does not.
+
+    values: (..., B). Raises IndexError where an index is beyond them.
+    """
     if isinstance(index, slice):
         return values[..., index]
     if index.dtype == bool:
@@ -87,7 +92,10 @@ def pick(values: NDArray[Any], index: Index) -> Any:
 
 def stacked(trucks: Sequence[Truck], stop_ratio: float = 100.0) -> Builds:
     """Stack trucks. `stop_ratio`: stiffness of the bump and droop stops over the corner spring's,
-    a numerical stand-in for metal on metal."""
+    a numerical stand-in for metal on metal.
+
+    Raises InputError where an axle's links bind within its travel, ValueError without any truck.
+    """
     points = 2 if any(a.tyre.contact_half_width > 0 for t in trucks for a in t.axles) else 1
     stages = int(any(a.suspension.soft_rate for t in trucks for a in t.axles))
     columns = [_column(truck, points, stages, stop_ratio) for truck in trucks]
@@ -176,7 +184,10 @@ def _rates(tyre: Tyre) -> tuple[float, float, float]:
 
 
 def locked_builds(builds: Builds) -> Builds:
-    """The same builds with both suspensions locked: only the tyres give."""
+    """The same builds with both suspensions locked: only the tyres give.
+
+    held = all of the four joints.
+    """
     return replace(builds, held=np.ones_like(builds.held))
 
 
@@ -193,7 +204,7 @@ def _staged(builds: Builds, stages: int) -> Builds:
 
 
 def joined_builds(parts: Sequence[Builds]) -> Builds:
-    """Several stacks as one."""
+    """Several stacks as one, in order. Raises ValueError where there is none."""
     most = max(p.law.shape[1] for p in parts)
     stages = max(len(p.stage_rate) for p in parts)
     parts = [_staged(replace(p, law=_padded(p.law, most)), stages) for p in parts]
@@ -203,7 +214,10 @@ def joined_builds(parts: Sequence[Builds]) -> Builds:
 
 
 def firm(builds: Builds) -> Builds:
-    """The same builds with tyres that hardly give along the ground."""
+    """The same builds with tyres that hardly give along the ground.
+
+    k along the ground = 30 times that upwards.
+    """
     rate = builds.tyre_rate.copy()
     rate[:2] = _FIRM * rate[2]
     return replace(builds, tyre_rate=rate)

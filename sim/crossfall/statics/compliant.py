@@ -2,7 +2,11 @@
 
 The equilibrium is followed from the level as the table tilts; the tip is the last loss of
 stability from which the truck does not stand again. See `balance` for the equations,
-`continuation` for the method and `settling` for what happens after a loss.
+`continuation` for the method and `relaxation` for what happens after a loss.
+
+Source: that equilibrium is lost where the stiffness K is singular (det K = 0): J. M. T. Thompson
+and G. W. Hunt, A General Theory of Elastic Stability (1973) (from memory); that a tip is the last
+loss from which it does not stand again is a definition made here.
 """
 
 from __future__ import annotations
@@ -38,13 +42,14 @@ _MOST = 4096  # cases advanced together; more would only take memory
 class CompliantTips:
     """Tip angles of B trucks on H headings (or one row of pairs: then all shapes are (B,)).
 
-    tip: rad, nan where unresolved, 89 deg where it still stands there. first_lift: rad, when the
-    first wheel leaves the table, nan if none does before the tip. lift: (..., 4) rad per wheel,
-    front left first; nan = not before the tip. reason: code of REASONS: a smooth fold, a corner
-    (a wheel lifts, a spring goes slack, a stop engages), or stands. snaps: how often it lost its
-    balance before the tip and stood again. away: the loss is none of balance: open differentials
-    let it roll away there. first_snap: rad, nan if never. slack, droop_stop,
-    bump_stop: (..., 4) rad, when each corner's spring first went slack or met its stop.
+    tip: rad, nan where unresolved; where it still stands at the end of the way (`on_the_level`)
+    that angle: 89 deg, or where it would slide. first_lift: rad, when the first wheel leaves the
+    table, nan if none does before the tip. lift: (..., 4) rad per wheel, front left first; nan =
+    not before the tip. reason: code of REASONS: a smooth fold, a corner (a wheel lifts, a spring
+    goes slack, a stop engages), or stands. snaps: how often it lost its balance before the tip and
+    stood again. away: the loss is none of balance: open differentials let it roll away there.
+    first_snap: rad, nan if never. slack, droop_stop, bump_stop: (..., 4) rad, when each corner's
+    spring first went slack or met its stop.
     """
 
     tip: Array
@@ -70,6 +75,9 @@ def tips(
 
     grip: friction coefficient, one or (B,) or (B, H). rail: the tyres each truck would tip over
     cannot slip.
+
+    theta at which det K = 0 for the last time. Raises InputError as `builds.stacked` does,
+    ValueError where shapes do not fit.
     """
     single = isinstance(trucks, Truck)
     many = [trucks] if isinstance(trucks, Truck) else list(trucks)
@@ -86,15 +94,19 @@ def tips(
 def tips_at(
     trucks: Sequence[Truck], who: Ints, headings: Array, grip: Array, *, rail: bool | Flags = False
 ) -> CompliantTips:
-    """Tips of trucks[who[i]] on headings[i] (rad) with grip[i]; shapes (B,). rail: of all, or which
-    of them."""
+    """Tips of trucks[who[i]] on headings[i] (rad) with friction coefficient grip[i]; shapes (B,).
+    rail: of all, or (B,) which of them. Raises as `tips` does.
+    """
     against = np.broadcast_to(rail, headings.shape)
     railed = railed_tyres(trucks, who, headings) & against if against.any() else None
     return tips_of_builds(stacked(trucks), headings, grip, railed, who)
 
 
 def scattered(found: CompliantTips, where: Flags) -> CompliantTips:
-    """`found` as the cases of the mask `where` (B,), in order; the others are not known."""
+    """`found` as the cases of the mask `where` (B,), in order; the others are not known.
+
+    Raises ValueError where the count of true is not that of `found`.
+    """
     values = {}
     for name in CompliantTips.__dataclass_fields__:
         own = getattr(found, name)
@@ -105,7 +117,10 @@ def scattered(found: CompliantTips, where: Flags) -> CompliantTips:
 
 
 def replaced(old: CompliantTips, where: Flags, new: CompliantTips) -> CompliantTips:
-    """`old` (B,) with the cases of the mask `where` taken from `new`, in order."""
+    """`old` (B,) with the cases of the mask `where` taken from `new`, in order.
+
+    The latter (count of true,). Raises ValueError where the counts differ.
+    """
     values = {}
     for name in CompliantTips.__dataclass_fields__:
         values[name] = getattr(old, name).copy()
@@ -114,7 +129,10 @@ def replaced(old: CompliantTips, where: Flags, new: CompliantTips) -> CompliantT
 
 
 def railed_tyres(trucks: Sequence[Truck], who: Ints, headings: Array) -> Flags:
-    """(2, 2, B) axle and side of the tyres against a rail."""
+    """(2, 2, B) axle and side of the tyres against a rail.
+
+    who: (B,) of the trucks; headings: (B,) rad. Those of `support.downhill_pair`.
+    """
     out = np.zeros((4, len(headings)), dtype=bool)
     for case, (i, heading) in enumerate(zip(who, headings, strict=True)):
         out[list(downhill_pair(trucks[i], float(heading))), case] = True
@@ -128,7 +146,8 @@ def tips_of_builds(
     railed: Flags | None = None,
     who: Ints | None = None,
 ) -> CompliantTips:
-    """Tips of builds[who[i]] (each once if not given) on headings[i], with grip[i]; in blocks.
+    """Tips of builds[who[i]] (each once if not given) on headings[i] (rad), with friction
+    coefficient grip[i], (B,) each; in blocks.
 
     railed: (2, 2, B) axle and side of the tyres that cannot slip. What cannot be followed on a
     heading, as where tyres slip and stick without end, is taken midway between those aside of it.
@@ -178,7 +197,8 @@ def on_the_level(
 ) -> Cases:
     """Every build standing level on its heading, with its grip, (B,) each; railed as above.
 
-    Followed to where it would slide as a whole; against a rail, to 89 deg.
+    headings rad, grip friction coefficients. Followed to where it would slide as a whole,
+    atan(grip) less 2e-4 rad; against a rail, to 89 deg.
     """
     points = builds.disc_mass.shape[1]
     friction = np.broadcast_to(np.asarray(grip, dtype=np.float64), (2, points, len(builds))).copy()
@@ -193,7 +213,7 @@ def on_the_level(
 
 
 def lose(cases: Cases, track: Track) -> tuple[Ints, Array]:
-    """Follow every case to its tip, through snaps; returns (B,) snaps and (B,) first snap.
+    """Follow every case to its tip, through snaps; returns (B,) snaps and (B,) first snap, rad.
 
     A tyre may stick and slip in turn, many small losses one after the other: each is let go a
     little further beyond, so that they are soon behind.

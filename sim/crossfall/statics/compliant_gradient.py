@@ -4,6 +4,9 @@ Central differences of the answer itself: slipping tyres remember the way, so th
 derivative at the tip alone. The answer is a smooth function of the truck, and springs and tyres
 are adjusted again so that the truck with the added mass sits level, as for the truck itself. Where
 two things happen at once (a symmetric truck) this is the mean of both.
+
+Source: derived here: central differences, (theta(+m) - theta(-m)) / 2m, at four places a carrier;
+the tip is affine in the place of a small mass, as first moments are.
 """
 
 from __future__ import annotations
@@ -51,6 +54,8 @@ def tip_gradient(
 
     grip: friction coefficient. rail: whether, or on which headings (H,), the tyres it would tip
     over cannot slip.
+
+    d(theta)/dm = c0 + cx x + cy y + cz z. Raises InputError as `builds.stacked` does.
     """
     heading = np.atleast_1d(np.asarray(headings, dtype=np.float64))
     count, against = len(heading), np.broadcast_to(np.asarray(rail, dtype=bool), heading.shape)
@@ -73,7 +78,11 @@ def tip_gradient(
 
 
 def added(truck: Truck, carrier: Carrier, place: Array | Sequence[float], mass: float) -> Truck:
-    """The truck with a point mass (kg, may be negative) on `carrier` at place (3,) m."""
+    """The truck with a point mass (kg, may be negative) on `carrier` at place (3,) m, truck axes.
+
+    c' = (M c + m p) / (M + m). Moments of inertia and the list of parts stay: no statics asks them.
+    Not finite where nothing is left.
+    """
     old, at = _body(truck, carrier), np.asarray(place, dtype=np.float64)
     total = old.mass + mass
     cg = (old.mass * old.cg + mass * at) / total

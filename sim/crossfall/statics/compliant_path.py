@@ -1,4 +1,8 @@
-"""Where the truck stands at every table angle: poses, joints and wheel loads, for drawing."""
+"""Where the truck stands at every table angle: poses, joints and wheel loads, for drawing.
+
+Source: derived here: the equilibrium of `balance` at given theta, by Newton's method from between
+two points of the path of `continuation`.
+"""
 
 from __future__ import annotations
 
@@ -43,6 +47,8 @@ def equilibrium_path(
     """Equilibrium poses at the table angles (n,) rad, any order, on one heading (rad).
 
     grip: friction coefficient. rail: the tyres it would tip over cannot slip.
+
+    Solves load(x, theta) = 0 at each theta. Raises InputError as `builds.stacked` does.
     """
     thetas = np.asarray(thetas, dtype=np.float64)
     builds, psi, mu = stacked([truck]), np.array([heading]), np.array([grip])

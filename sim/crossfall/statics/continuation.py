@@ -1,11 +1,17 @@
 """Follow the equilibrium as the table tilts, through lift-offs and stops, to its loss of stability.
 
 Every unilateral law (contacts, push-only springs, stops) is frozen in its present branch, so the
-path is smooth; it is followed by pseudo-arc-length continuation (e.g. R. Seydel, Practical
-Bifurcation and Stability Analysis (2010), chapter 4) to the next event, where one gap passes zero.
-There the branch is switched, and the path goes on if the stiffness keeps the sign of its
-determinant. A smooth loss (fold) is where the path turns back in theta, a corner where the
+path is smooth; it is followed by pseudo-arc-length continuation to the next event, where one gap
+passes zero. There the branch is switched, and the path goes on if the stiffness keeps the sign of
+its determinant. A smooth loss (fold) is where the path turns back in theta, a corner where the
 determinant jumps through zero at an event. All cases of a batch advance together.
+
+Nothing here raises: a case that cannot be followed ends as UNRESOLVED.
+
+Source: H. B. Keller, Numerical solution of bifurcation and nonlinear eigenvalue problems (1977),
+and R. Seydel, Practical Bifurcation and Stability Analysis (2010), chapter 4 (both from memory),
+for load(x, theta) = 0 with t . (x - x0) = s; the steps' lengths are derived here from the path's
+curvature.
 """
 
 from __future__ import annotations
@@ -23,7 +29,9 @@ from crossfall.truck.model import Array, Flags
 
 
 def start(cases: Cases, trail: bool = False) -> Track:
-    """Level, at ride height, everything in touch."""
+    """Level, at ride height, everything in touch; trail: whether points met are kept. The first
+    tangent solves K dx/dtheta = d load / d theta.
+    """
     count, n, g = len(cases), len(FREEDOMS), cases.gap_count()
     state = np.zeros((n + 1, count))
     on = cases.branches(cases.balance(state).gaps)
@@ -53,7 +61,10 @@ def start(cases: Cases, trail: bool = False) -> Track:
 
 
 def follow(cases: Cases, track: Track) -> None:
-    """Advance every case that is still going until it loses stability."""
+    """Advance every case that is still going until it loses stability.
+
+    Each step solves load = 0 and t . (x - x0) = s.
+    """
     rolls = cases.builds.open.any(axis=0)
     for _ in range(SETTINGS.rounds):
         going = track.outcome == GOING
@@ -194,7 +205,9 @@ def _creep(cases: Cases, track: Track, live: Ints) -> None:
 
 
 def resume(cases: Cases, track: Track, who: Ints, state: Array) -> None:
-    """Carry on from a new equilibrium (n + 1, len(who))."""
+    """Carry on from a new equilibrium (n + 1, len(who)), the last row theta in rad; who: (k,)
+    cases.
+    """
     if not len(who):
         return
     track.state[:, who] = state

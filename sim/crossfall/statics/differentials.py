@@ -8,6 +8,9 @@ way = R ahead and F the ground force on a wheel's contact points
 which hangs on s alone, since both wheels sit on one axle. So s is solved for here, at every look,
 and is no unknown of the truck's; the derivatives below have it follow. It counts from where the
 tyres' history stood. Wheels against a rail are held there, and so their axle counts as locked.
+
+Source: derived here from virtual work: an open differential turns its two wheels by s and -s at no
+work of the shaft, so both have the same torque.
 """
 
 from __future__ import annotations
@@ -38,7 +41,11 @@ def shared(
     stick: Flags | None,
 ) -> Contact:
     """`contact`, with (1) on every open axle, by Newton's method on s, between bounds: tyres that
-    slip both ways pull alike however far they turn."""
+    slip both ways pull alike however far they turn.
+
+    Arguments and shapes as of `contact`. Raises nothing: s is good to 1e-11, or the last of 40
+    rounds.
+    """
     loose = builds.open & np.isfinite(patches.friction).all(axis=1)  # (2, B)
     points = builds.disc_mass.shape[1]
     side = np.repeat([1.0, -1.0], points // 2)[:, None]

@@ -1,4 +1,9 @@
-"""Find where a gap passes zero on the path, and take its other branch there."""
+"""Find where a gap passes zero on the path, and take its other branch there.
+
+Source: derived here: the zero of a gap by Newton's method on load = 0 and gap = 0, begun at the
+secant's; see R. Seydel, Practical Bifurcation and Stability Analysis (2010), chapter 5, for test
+functions (from memory).
+"""
 
 from __future__ import annotations
 
@@ -15,7 +20,9 @@ def meet_event(
 ) -> None:
     """Find the first event between the track's state and far[chosen], and switch its branch there.
 
-    span: (B,) the arc length between them.
+    who: (B,) cases, chosen: (B,) their places in `far`. span: (B,) the arc length between. The
+    guess is at gap0 / (gap0 - gap1) of the way. Raises nothing: where none is found the step is
+    shortened.
     """
     close = SETTINGS.together + ACCURACY.noise * cases.take(who).stiffest()
     end, arrive, end_gaps = (pick(v, chosen) for v in (far.state, far.tangent, far.gaps))

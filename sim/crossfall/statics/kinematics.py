@@ -3,8 +3,14 @@
 The table's plane is z = 0 and its axes are the truck's at the start; tilting the table is the same
 as turning gravity the other way. The last axis of every array is the case. A freedom is a twist
 (turning rate, velocity at the chassis' origin), a load a wrench (moment about the chassis' origin,
-force), so that power is their product: R. Featherstone, Rigid Body Dynamics Algorithms (2008),
-chapter 2. Places are relative to the chassis' origin, which moves with the truck.
+force), so that power is their product. Places are relative to the chassis' origin, which moves with
+the truck.
+
+Shapes that do not fit raise numpy's ValueError; nothing else is refused.
+
+Source: R. Featherstone, Rigid Body Dynamics Algorithms (2008), chapter 2, for twists and wrenches;
+ISO 8855 for the order of yaw, pitch and roll (both from memory); the axles' own twists are derived
+here from their law.
 """
 
 from __future__ import annotations
@@ -46,14 +52,15 @@ def cross(a: Array, b: Array) -> Array:
 
 
 def dot(a: Array, b: Array) -> Array:
-    """a . b for arrays (3, ...)."""
+    """a . b for arrays (3, ...), (...): x x + y y + z z."""
     return np.asarray(a[0] * b[0] + a[1] * b[1] + a[2] * b[2])
 
 
 def gravity_direction(heading: Array, theta: Array) -> tuple[Array, Array]:
-    """Unit vector of gravity in table axes, (3, B), and its derivative in theta.
+    """Unit vector of gravity in table axes, (3, B), and its derivative in theta; (B,) rad each.
 
-    Downhill is (-cos heading, sin heading, 0) in the truck's axes.
+    g = (sin(theta) d, -cos(theta)) with downhill d = (-cos heading, sin heading) in the truck's
+    axes.
     """
     sin, cos = np.sin(theta), np.cos(theta)
     downhill = np.zeros((3, len(theta)))
@@ -84,7 +91,11 @@ class Pose:
 
 
 def frames_at(builds: Builds, x: Array) -> Pose:
-    """Frames and twists at the unknowns x (10, B) of FREEDOMS: z-y-x angles, then the joints."""
+    """Frames and twists at the unknowns x (10, B) of FREEDOMS: z-y-x angles, then the joints.
+
+    Lengths over the wheelbase, angles rad. R = Rz(yaw) Ry(pitch) Rx(roll); an axle's frame is R
+    times what its law says.
+    """
     count = x.shape[1]
     cos, sin = np.cos(x[3:6]), np.sin(x[3:6])
     (cy, cp, cr), (sy, sp, sr) = cos, sin
@@ -165,7 +176,7 @@ def _inside_straight(at: Array, shift: Array, roll: Array) -> Array:
 
 
 def carry(turn: Array, vector: Array) -> Array:
-    """Rotate vectors (3, ...) by (3, 3, ...)."""
+    """Rotate vectors (3, ...) by (3, 3, ...): R v."""
     return np.asarray(np.einsum("ij...,j...->i...", turn, vector))
 
 

@@ -1,6 +1,10 @@
 """Newton's method for many trucks at once: balance together with one more condition per case.
 
 All cases are stacked, and evaluated in blocks that stay in the processor's cache.
+
+Source: Newton's method as in C. T. Kelley, Solving Nonlinear Equations with Newton's Method (2003)
+(from memory), J dx = -f, bordered by one condition a case as in `continuation`; tolerances were
+chosen here by trial.
 """
 
 from __future__ import annotations
@@ -93,6 +97,8 @@ def solve(matrix: Array, right: Array) -> Array:
     """Solve (m, m, B) systems for several right-hand sides each, (k, m, B).
 
     An exactly singular one (a truck in the air) gets a hair of stiffness, and so a huge answer.
+
+    Raises nothing for that; shapes that do not fit raise numpy's ValueError.
     """
     matrices = np.ascontiguousarray(matrix.transpose(2, 0, 1))
     columns = right.transpose(2, 1, 0)
@@ -105,7 +111,10 @@ def solve(matrix: Array, right: Array) -> Array:
 
 
 def in_blocks(work: Callable[[slice], tuple[Array, ...]], count: int) -> tuple[Array, ...]:
-    """Do the work on a block of cases at a time, which stays in the cache, and join the answers."""
+    """Do the work on a block of cases at a time, which stays in the cache, and join the answers.
+
+    count: cases; work gives arrays (..., cases). Raises what the work raises.
+    """
     cuts = range(0, max(count, 1), ACCURACY.block)
     parts = [work(slice(cut, cut + ACCURACY.block)) for cut in cuts]
     return (
@@ -142,6 +151,10 @@ def correct(
 
     The condition is normal . state = level (a plane across the path), or the gap numbered `gap`
     being zero. The tangent solves the linearised balance with normal . tangent > 0.
+
+    state, normal: (n + 1, B), theta in rad last; level: (B,). on: (g, B) branches, or None to let
+    gaps decide; gap: (B,) int. Rows d load / dx and the normal (or d gap / dx), with -load and what
+    the condition misses. Raises nothing: `Corrected.good` says what converged.
     """
     count = state.shape[1]
     tolerance = ACCURACY.tolerance * (1.0 if gap is None else ACCURACY.at_gap)

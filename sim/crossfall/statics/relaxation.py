@@ -2,6 +2,10 @@
 
 Springs that go slack let the body jump up to the droop stop, and it may stand there as firmly as
 before. So a loss of stability is a tip only if the truck does not settle.
+
+Source: the steps, C. T. Kelley and D. E. Keyes, SIAM Journal on Numerical Analysis 35 (1998)
+508-523 (abstract read 2026): pseudo-transient continuation, implicit Euler steps (D + K) dx = Q
+with D let go as it comes to rest; how D is chosen, and when a truck has fallen, is derived here.
 """
 
 from __future__ import annotations
@@ -48,7 +52,8 @@ def outside(cases: Cases, at: Balance, theta: Array) -> Array:
     wheelbase; negative inside.
 
     The line meets the table at r - g (r_z / g_z), r the CG and g gravity; what counts is its
-    greatest distance outside an edge between neighbouring patches (plane geometry).
+    greatest distance outside an edge between neighbouring patches (plane geometry). Only `at` is
+    looked at.
     """
     gravity = at.gravity
     foot = at.moment - gravity * ((at.moment[2] + at.pose.place[2]) / gravity[2])
@@ -65,7 +70,8 @@ def outside(cases: Cases, at: Balance, theta: Array) -> Array:
 def settle(
     cases: Cases, state: Array, direction: Array, beyond: Array
 ) -> tuple[Array, Flags, Flags]:
-    """Overdamped motion from state (n + 1, B), nudged along direction, theta (B,) rad beyond.
+    """Overdamped motion from state (n + 1, B), nudged along direction (n + 1, B), theta (B,) rad
+    beyond.
 
     A little beyond the loss there is nothing to fall back to.
 
@@ -75,6 +81,8 @@ def settle(
     meets a stop, a spring's end or a tyre's lift, or else, like one along which they do no work,
     taken again with more drag. Returns the states, (B,) whether each stands again, and (B,) whether
     it goes away on its wheels rather than over; the history in `cases` moves on.
+
+    Raises nothing: who neither rests nor falls in 600 steps does not stand.
     """
     how = SETTLING
     count = len(cases)

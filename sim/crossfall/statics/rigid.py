@@ -6,11 +6,16 @@ through the tip lines of its four tyres. Over an edge with outward unit normal n
     tan(theta) = a / (h n.d)                                                              (1)
 
 with a the distance in plan from the CG to the edge along n, h the CG height and d the downhill
-direction; the tip angle is the least over the edges with n.d > 0. This is moment balance about
-the edge, as in any statics text, e.g. Hibbeler, Engineering Mechanics: Statics, 14th ed.,
-section 5.7 and problem 11-43, for a heading that need not be square to the edge.
+direction; the tip angle is the least over the edges with n.d > 0. This is moment balance about the
+edge, for a heading that need not be square to it.
 
 Edges are in the order of the headings that tip over them: rear, left, front, right.
+
+Shapes that do not broadcast raise numpy's ValueError; nothing else is refused.
+
+Source: R. C. Hibbeler, Engineering Mechanics: Statics, 14th ed., problem 11-43 (seen:
+tests/published/test_tipping.py), for (1) square to an edge; all else is derived here from (1):
+equilibrium of moments about the line of contacts, plane geometry, and derivatives of both.
 """
 
 from __future__ import annotations
@@ -30,18 +35,27 @@ CHUNK = 1 << 14  # builds worked on at once: small enough to stay in cache
 
 
 def downhill(headings: ArrayLike) -> Array:
-    """(..., 2) unit vector d = (-cos psi, sin psi) pointing downhill, in truck axes."""
+    """(..., 2) unit vector d = (-cos psi, sin psi) pointing downhill, in truck axes.
+
+    headings: (...) rad.
+    """
     psi = np.asarray(headings, dtype=np.float64)
     return np.stack([-np.cos(psi), np.sin(psi)], axis=-1)
 
 
 def tip_line(track: float, contact_half_width: float) -> float:
-    """m, T/2 + w: where a tyre's tip line lies, out from the middle of the truck."""
+    """m, T/2 + w: where a tyre's tip line lies, out from the middle of the truck.
+
+    track, contact_half_width: m.
+    """
     return track / 2 + contact_half_width
 
 
 def tip_points(truck: Truck) -> Array:
-    """(4, 2) m, where each tyre's tip line meets its axle line, in plan; front left first."""
+    """(4, 2) m, where each tyre's tip line meets its axle line, in plan; front left first.
+
+    (x, +-(T/2 + w)), and by how much a turned wheel stands elsewhere (`Axle.steered`).
+    """
     return np.array(
         [
             (axle.x + x, side * tip_line(axle.track, axle.tyre.contact_half_width) + y)
@@ -54,8 +68,8 @@ def tip_points(truck: Truck) -> Array:
 def edge_normals(half_front: float, half_rear: float, wheelbase: float) -> Array:
     """(4, 2) outward unit normals in plan: rear, left, front, right.
 
-    half_front, half_rear: m, from `tip_line`. Where they differ the side edges run at an angle
-    to x, with n = (half_rear - half_front, +-L) / |.|.
+    half_front, half_rear: m, from `tip_line`; wheelbase: m. Where they differ the side edges run at
+    an angle to x, with n = (half_rear - half_front, +-L) / |.|.
     """
     toe = half_rear - half_front
     slant = np.hypot(toe, wheelbase)
@@ -64,8 +78,9 @@ def edge_normals(half_front: float, half_rear: float, wheelbase: float) -> Array
 
 
 def normals_between(points: Array) -> Array:
-    """(4, 2) outward unit normals of the polygon between four points (4, 2), front left first, in
-    the order of `edge_normals`."""
+    """(4, 2) outward unit normals of the polygon between four points (4, 2) m, front left first, in
+    the order of `edge_normals`: n = (-t_y, t_x) of each unit tangent t; nan where two meet.
+    """
     along = points[[2, 0, 1, 3]] - points[[3, 2, 0, 1]]  # each edge, the outside on its left
     along = along / np.linalg.norm(along, axis=1, keepdims=True)
     return np.column_stack([-along[:, 1], along[:, 0]])
@@ -99,9 +114,9 @@ def edge_distances(truck: Truck, places: ArrayLike) -> Array:
 
 
 def edge_angles(truck: Truck, headings: ArrayLike) -> Array:
-    """(..., 4) rad, the angle (1) at which the truck would go over each edge.
+    """(..., 4) rad, the angle (1) at which the truck would go over each edge; headings (...) rad.
 
-    More than pi/2 over an edge that does not face downhill.
+    theta = atan2(a, h n.d): more than pi/2 over an edge that does not face downhill.
     """
     body = whole(truck)
     reach = body.cg[2] * downhill(headings) @ normals(truck).T
@@ -120,7 +135,7 @@ def tip_angle(truck: Truck, headings: ArrayLike) -> Array:
 
 
 def tip_edge(truck: Truck, headings: ArrayLike) -> NDArray[np.intp]:
-    """(H,) which edge it tips over, an index into `EDGES`; headings (H,) rad."""
+    """(H,) which edge it tips over, an index into `EDGES`; headings (H,) rad. The least of (1)."""
     return np.asarray(edge_angles(truck, headings).argmin(axis=-1))
 
 
@@ -208,9 +223,10 @@ def _turned(
 
 
 def pressure_point(cg: ArrayLike, heading: float, theta: float) -> Array:
-    """(2,) m, where gravity's line through the CG (3,) m meets the ground: p = c + h tan(theta) d.
+    """(2,) m, where gravity's line through the CG meets the ground: p = c + h tan(theta) d.
 
-    The resultant of the tyre loads acts there, whatever the friction.
+    cg: (3,) m, truck axes; heading, theta: rad. The resultant of the tyre loads acts there,
+    whatever the friction.
     """
     x, y, h = np.asarray(cg, dtype=np.float64)
     moved: Array = np.array([x, y]) + h * np.tan(theta) * downhill(heading)
@@ -218,7 +234,10 @@ def pressure_point(cg: ArrayLike, heading: float, theta: float) -> Array:
 
 
 def axle_loads(truck: Truck, heading: float, theta: float) -> Array:
-    """(2,) N normal load on front and rear axle: N_f = W cos(theta) (p_x - x_r) / L."""
+    """(2,) N normal load on front and rear axle: N_f = W cos(theta) (p_x - x_r) / L.
+
+    heading, theta: rad; p of `pressure_point`. Below zero where that axle would have to pull.
+    """
     body = whole(truck)
     p = pressure_point(body.cg, heading, theta)
     normal = body.mass * GRAVITY * np.cos(theta)
@@ -230,7 +249,7 @@ def axle_loads(truck: Truck, heading: float, theta: float) -> Array:
 
 
 def mass_derivative(truck: Truck, heading: float, places: ArrayLike) -> Array:
-    """(...,) rad/kg, change of the tip angle per mass added at each place (..., 3) m.
+    """(...,) rad/kg, change of the tip angle per mass added at each place (..., 3) m; heading rad.
 
     d(theta)/dm = f (a_i h - z_i a) / (M (a^2 + (h f)^2)), f = n.d, for the edge it tips over:
     (1) differentiated with a and h as the means of the masses. a_i, z_i: distance of the place
@@ -245,7 +264,7 @@ def mass_derivative(truck: Truck, heading: float, places: ArrayLike) -> Array:
 
 
 def cg_gradient(truck: Truck, heading: float) -> Array:
-    """(3,) rad/m, gradient of the tip angle with the CG's place.
+    """(3,) rad/m, gradient of the tip angle with the CG's place; heading rad.
 
     d(theta)/dc = -f (h n, a) / (a^2 + (h f)^2), f = n.d, for the edge it tips over.
     """
@@ -257,7 +276,10 @@ def cg_gradient(truck: Truck, heading: float) -> Array:
 
 
 def move_derivative(truck: Truck, heading: float, mass: float) -> Array:
-    """(3,) rad/m, change of the tip angle as a mass (kg) on board moves: m/M d(theta)/dc."""
+    """(3,) rad/m, change of the tip angle as a mass (kg) on board moves: m/M d(theta)/dc.
+
+    heading: rad.
+    """
     return mass / whole(truck).mass * cg_gradient(truck, heading)
 
 
@@ -268,6 +290,8 @@ def wedge_lines(truck: Truck) -> Array:
     sides. A mass added below the line helps when the truck tips square over that edge, above it
     hurts: a_i / z_i > a / h. Where the side edges run at an angle, the line is the cut at the
     CG's x.
+
+    The lines count wheels as straight ahead.
     """
     x, y, h = whole(truck).cg
     front, rear = (tip_line(a.track, a.tyre.contact_half_width) for a in truck.axles)
@@ -282,7 +306,8 @@ def wedge_lines(truck: Truck) -> Array:
 def cg_height(truck: Truck, heading: float, theta: float) -> float:
     """m, CG height at which the truck tips at theta: (1) solved, h = min(a / n.d) / tan(theta).
 
-    The CG's place in plan is taken from the truck; its height is not used.
+    heading, theta: rad, theta above 0. The CG's place in plan is taken from the truck; its height
+    is not used.
     """
     reach = downhill(heading) @ normals(truck).T
     faces = reach > 0

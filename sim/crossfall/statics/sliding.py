@@ -8,10 +8,10 @@ plane that take the CG downhill at unit speed,
     W sin(theta) = min over (tau, omega) of sum_i mu_i N_i |P_i v_i|                         (1)
     v_i = d + tau e + omega k x (r_i - c)                                                    (2)
 
-(d downhill, e square to it, P_i keeps what the wheel resists). That is the limit theorem for
-dry friction under fixed loads: Goyal, Ruina and Papadopoulos, Wear 143 (1991) 307-330 (from
-memory). Its minimum is exact: the forces that belong to the motion are in balance with force and
-yaw moment and within the grip, so no friction is left unused and none invented.
+(d downhill, e square to it, P_i keeps what the wheel resists). That is the limit theorem for dry
+friction under fixed loads. Its minimum is exact: the forces that belong to the motion are in
+balance with force and yaw moment and within the grip, so no friction is left unused and none
+invented.
 
 Normal loads: four tyres leave one load pattern undecided, along which each diagonal's pair gains
 while the other loses. Three splits are offered, with no tyre pulling on the table:
@@ -22,6 +22,11 @@ while the other loses. Three splits are offered, with no tyre pulling on the tab
 
 Where one mu holds everywhere and all wheels are held they agree: theta = atan(mu). Past the tip
 angle the truck is imagined held upright, by a strap that takes none of its weight.
+
+Shapes that do not broadcast raise numpy's ValueError; nothing else is refused.
+
+Source: of (1) S. Goyal, A. Ruina and J. Papadopoulos, Wear 143 (1991) 307-330 (from memory); (2)
+and the split of loads are derived here, where no other source stands below.
 """
 
 from __future__ import annotations
@@ -66,9 +71,12 @@ class _Slide:
 
 
 def load_pattern(truck: Truck) -> Array:
-    """(4,) the change of tyre loads that statics cannot see: no force, no moment.
+    """(4,) the change of tyre loads that statics cannot see: no force, and no moment.
 
-    (b_r, -b_r, -b_f, b_f) / (b_f + b_r), b the tip lines of front and rear.
+    (b_r, -b_r, -b_f, b_f) / (b_f + b_r), b the tip lines of front and rear. The moment is 0 with
+    wheels straight ahead; turned ones stand fore and aft of their axle line, which leaves a little.
+
+    Source: derived here: the null space of force and moment balance under four tyres.
     """
     points = tip_points(truck)
     front, rear = points[0, 1], points[2, 1]
@@ -77,11 +85,15 @@ def load_pattern(truck: Truck) -> Array:
 
 
 def load_shares(truck: Truck, headings: ArrayLike) -> tuple[Array, Array]:
-    """(H, 4) and (H, 4): N / (W cos(theta)) = m0 + m1 tan(theta), the truck rigid on its tyres.
+    """(H, 4) and (H, 4): N / (W cos(theta)) = m0 + m1 tan(theta), the truck rigid on its tyres;
+    headings (H,) rad.
 
     N = K G (G^T K G)^-1 (1, p), rows of G (1, x, y), K the tyre stiffnesses: the least-energy
     split of loads that balance gravity acting at p = c + h tan(theta) d. Negative where that
     would take a tyre that pulls.
+
+    Source: derived here from the least elastic energy under balance (Menabrea's theorem, from
+    memory).
     """
     body = whole(truck)
     d = np.atleast_2d(downhill(headings))
@@ -219,11 +231,11 @@ def slide(
 ) -> _Slide:
     """Where sliding starts: the least theta at which (1) fails, per heading (H,) rad.
 
-    grip: mu of all tyres, or (4,). held: whether each wheel is kept from turning. Between load
-    patterns that change hands, the balance of (1) is concave in tan(theta), so that the first
-    crossing is found by Newton's method from the far end without fail. With all wheels held and
-    one mu the friction of each tyre, straight uphill and in the ratio tan(theta) to its load,
-    balances all at once: atan(mu) for every split.
+    Solves power / (W cos(theta)) = tan(theta). grip: mu of all tyres, or (4,). held: whether each
+    wheel is kept from turning. Between load patterns that change hands, the balance of (1) is
+    concave in tan(theta), so that the first crossing is found by Newton's method from the far end
+    without fail. With all wheels held and one mu the friction of each tyre, straight uphill and in
+    the ratio tan(theta) to its load, balances all at once: atan(mu) for every split.
     """
     psi = np.atleast_1d(np.asarray(headings, dtype=np.float64))
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), (4,))
@@ -309,6 +321,8 @@ def slide_range(
 
     grip: one for all tyres, or front and rear. Low is the least split of loads at the lowest
     grip, likely the elastic split at the likely, high the greatest at the highest.
+
+    Source: `slide`, at three grips; that a surface's grip is a range is common practice, no source.
     """
     front, rear = grip if isinstance(grip, tuple) else (grip, grip)
     ends: tuple[tuple[Split, float, float], ...] = (
@@ -324,7 +338,13 @@ def slide_range(
 
 
 def triangular_quantile(unit: ArrayLike, grip: Grip) -> Array:
-    """Friction coefficients of a triangular distribution over a grip's range, at unit quantiles."""
+    """Friction coefficients of a triangular distribution over a grip's range, at unit quantiles.
+
+    unit: (any shape) 0 to 1, the answer alike: low + sqrt(u (high - low) (likely - low)) below the
+    peak, high - sqrt((1 - u) (high - low) (high - likely)) above; likely where high = low.
+
+    Source: S. Kotz and J. R. van Dorp, Beyond Beta (2004), chapter 1 (from memory).
+    """
     share = np.asarray(unit, dtype=np.float64)
     low, top, high = grip.low, grip.likely, grip.high
     if high <= low:
@@ -335,7 +355,13 @@ def triangular_quantile(unit: ArrayLike, grip: Grip) -> Array:
 
 
 def triangular_cdf(value: ArrayLike, low: ArrayLike, likely: ArrayLike, high: ArrayLike) -> Array:
-    """Probability that a triangular variable is below `value`; a point where low = high."""
+    """Probability that a triangular variable is below `value`; a point where low = high.
+
+    All of one shape, or what broadcasts to it: (x - a)^2 / ((b - a) (m - a)) below the peak m,
+    1 - (b - x)^2 / ((b - a) (b - m)) above.
+
+    Source: S. Kotz and J. R. van Dorp, Beyond Beta (2004), chapter 1 (from memory).
+    """
     x, a, m, b = (np.asarray(v, dtype=np.float64) for v in (value, low, likely, high))
     with np.errstate(divide="ignore", invalid="ignore"):
         rising = (x - a) ** 2 / ((b - a) * (m - a))
@@ -348,7 +374,10 @@ def tips_first(slides: ArrayLike, tip: ArrayLike, uncertainty: ArrayLike = 0.0) 
     """(H,) probability that it tips before it slides.
 
     slides: (H, 3) rad from `slide_range`; tan(slide angle) is read as triangular, which is grip
-    read as triangular where theta = atan(mu). tip: (H,) rad, anywhere in tip +- uncertainty alike.
+    read as triangular where theta = atan(mu). tip: (H,) rad, anywhere in tip +- uncertainty (rad)
+    alike, by 201 points.
+
+    Source: derived here: the mean of the chance that tan(slide) is above tan(tip).
     """
     low, likely, high = np.tan(np.atleast_2d(np.asarray(slides, dtype=np.float64))).T
     spread = np.linspace(-1.0, 1.0, 201)[:, None] * np.atleast_1d(uncertainty)
@@ -358,7 +387,10 @@ def tips_first(slides: ArrayLike, tip: ArrayLike, uncertainty: ArrayLike = 0.0) 
 
 
 def outcome(probability_tips: float) -> _Outcome:
-    """What to call it: tips or slides where one is at least `SURE`, else too close to call."""
+    """What to call it: tips or slides where one is at least 0.95 likely, else too close to call.
+
+    Source: common practice, no source, for the 0.95.
+    """
     if probability_tips >= _SURE:
         return "tips"
     return "slides" if probability_tips <= 1 - _SURE else "too close to call"

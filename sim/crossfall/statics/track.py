@@ -1,4 +1,8 @@
-"""Where the cases of a batch have got to on their way, and the numerical settings of it."""
+"""Where the cases of a batch have got to on their way, and the numerical settings of it.
+
+Source: derived here; interpolation between points is cubic Hermite, as in any text on numerical
+analysis.
+"""
 
 from __future__ import annotations
 
@@ -172,7 +176,11 @@ class Track:
 
 
 def between(a: Array, b: Array, leave: Array, arrive: Array, share: Array) -> Array:
-    """Cubic from points a to b (n, B), with unit tangents there, at a share (B,) of the way."""
+    """Cubic from points a to b (n, B), with unit tangents there, (n, B), at a share (B,) of the
+    way.
+
+    a + u^2 (3 - 2u) (b - a) + u v |b - a| (v t_a - u t_b), v = 1 - u. The chord stands for the arc.
+    """
     way = b - a
     length = np.sqrt((way**2).sum(axis=0))
     u, v = share, 1.0 - share

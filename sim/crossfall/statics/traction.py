@@ -3,6 +3,10 @@
 The rigid truck with the load that a grade shifts, straight up or down. Climbing steadily
 with some wheels driven and standing nose up with the same ones braked ask the same of them, so one
 number answers both.
+
+Source: T. D. Gillespie, Fundamentals of Vehicle Dynamics (SAE, 1992), chapter 1 (from memory), for
+the loads that a grade shifts; what wheels can do with them is derived here from the balance of
+forces along the grade.
 """
 
 from __future__ import annotations
@@ -20,7 +24,7 @@ DRIVEN = ("front", "rear", "both")  # the axles that drive or brake, in order
 
 @dataclass(frozen=True)
 class Traction:
-    """One surface; (3, 3) rad, a row for each of WHEELS, at the low, likely and high grip.
+    """One surface; (3, 3) rad, a row for each of DRIVEN, at the low, likely and high grip.
 
     climbs: the greatest grade with those wheels driven. slides_up, slides_down: where it slides
     down, nose up or nose down, with those wheels braked and the others free. tips_up, tips_down:
@@ -40,6 +44,8 @@ def traction(truck: Truck, grip: Grip) -> Traction:
 
     Each is `greatest_grade` at low, likely and high grip; beside them the grades at which the rigid
     truck goes over backwards and forwards, `rigid.tip_angle` at headings 0 and 180.
+
+    Raises nothing.
     """
     up, down = (
         np.array(
@@ -62,10 +68,12 @@ def greatest_grade(truck: Truck, grip: float, wheels: str, nose_up: bool = True)
     """rad, the steepest grade on which `wheels` ("front", "rear", "both") at that grip carry the
     truck: climbed steadily with them driven, or held with them braked and the others free.
 
-    Force over load of those wheels = grip, solved (Gillespie, Fundamentals of Vehicle Dynamics,
-    chapter 1): tan(grade) = grip l / (L -+ grip h), with l from the other axle to the CG in plan,
-    - for the downhill axle, which the grade loads, + for the other; grip for both. Past the tip
-    angle, where the uphill axle carries nothing, the other has all of the weight.
+    grip: friction coefficient. Force over load of those wheels = grip, solved: tan(grade) = grip l
+    / (L -+ grip h), with l from the other axle to the CG in plan, - for the downhill axle, which
+    the grade loads, + for the other; grip for both. Past the tip angle, where the uphill axle
+    carries nothing, the other has all of the weight.
+
+    Raises nothing, so `wheels` has to be one of the three.
     """
     along, _, height = whole(truck).cg
     if wheels == "both":

@@ -9,9 +9,9 @@ height and gravity g, all over the truck's weight and wheelbase:
     u = Q - P,   S = (F0 - m) A e_z + A K A^T u,   ground force F = S - m g             (1)
 
 While it sticks Q stays where it touched, but that a disc turning with its axle rolls along. The
-friction limit |F_t| <= mu F_n is kept by return mapping (e.g. Simo and Hughes, Computational
-Inelasticity (1998), chapter 1): the patch slips against the friction, whose direction t turns
-between two looks from t_0, if it slipped there already, so that Q moves by -kappa m with
+friction limit |F_t| <= mu F_n is kept by return mapping: the patch slips against the friction,
+whose direction t turns between two looks from t_0, if it slipped there already, so that Q moves by
+-kappa m with
 
     F_t - kappa G m = mu (F_n - kappa g.m) t,   G = A K A^T,   m = (t_0 + t) / 2 or t   (2)
 
@@ -24,6 +24,12 @@ down.
 Derivatives are by the six components of a small twist of the axle about the chassis' origin, which
 stays, and by the table angle: arrays with 7 in front, (w_x, w_y, w_z, v_x, v_y, v_z, theta). Places
 are relative to the chassis' origin.
+
+Shapes that do not fit raise numpy's ValueError; nothing else is refused.
+
+Source: of the return mapping in (2) J. C. Simo and T. J. R. Hughes, Computational Inelasticity
+(1998), chapter 1 (from memory); (1), (2) and their derivatives are derived here from the balance of
+a wheel on its three springs.
 """
 
 from __future__ import annotations
@@ -63,7 +69,8 @@ class Discs:
 
 
 def discs(builds: Builds, pose: Pose) -> Discs:
-    """Lowest rim points: with wheel axis e, s = sqrt(1 - e_z^2), P = C - R (z - e_z e) / s.
+    """Lowest rim points: with wheel axis e, s = sqrt(1 - e_z^2), P = C - R (z - e_z e) / s, over
+    the wheelbase.
 
     A twist (w, v) of the axle moves the rim's material point by v + w x P; the lowest point besides
     runs ahead along the rim by R d arc.
@@ -122,7 +129,7 @@ class Patches:
 
 
 def history(anchor: Array, way: Array, disc: Discs) -> Array:
-    """(8 p + 6, B) of `Patches`."""
+    """(8 p + 6, B) of `Patches`, from anchor and way (2, 2, p, B) and the discs' arc and ahead."""
     parts = (anchor, way, disc.arc, disc.ahead)
     return np.concatenate([a.reshape(-1, a.shape[-1]) for a in parts])
 
@@ -170,6 +177,9 @@ def contact(
 ) -> Contact:
     """Equations (1) and (2); `touch` (2, p, B) freezes which tyres are on the table, `stick` which
     of them do not slip. spin: (2, p, B) rad that wheels have turned ahead besides since `patches`.
+
+    gravity, d_gravity: (3, B). F = A K A^T u + (F0 - m) A e_z - m g, of which no more than mu F_n
+    along the table.
     """
     rate, axes, mass = builds.tyre_rate, disc.axes, builds.disc_mass
     preload = builds.tyre_load - mass
@@ -326,7 +336,10 @@ def _two_by_two(
 
 
 def standing_patches(builds: Builds, pose: Pose, friction: Array) -> Patches:
-    """Tyres set down on the level table at their ride-height pose, pulling nowhere."""
+    """Tyres set down on the level table at their ride-height pose, pulling nowhere.
+
+    friction: whatever broadcasts to (2, p, B). Q = P, u = 0.
+    """
     level = discs(builds, pose)
     anchor = level.point[:2] + pose.place[:2, None, None]
     friction = np.broadcast_to(friction, level.point.shape[1:]).copy()

@@ -1,6 +1,8 @@
 """A truck's seven bodies from its placed parts, and quick changes that need no file.
 
 Used both when a truck is first built and by sweeps that move or reweigh its parts.
+
+Source: sums and the parallel-axis theorem (Huygens-Steiner), as in `truck.massprops`.
 """
 
 from __future__ import annotations
@@ -20,7 +22,10 @@ _ROW = {name: i for i, name in enumerate(BODIES)}
 
 
 def shares(parts: Sequence[Part]) -> Array:
-    """(7, n) fraction of each part's mass on each of BODIES; a link is on two of them."""
+    """(7, n) fraction of each part's mass on each of BODIES; a link is on two of them.
+
+    Raises KeyError for a carrier that is none of BODIES.
+    """
     weights = np.zeros((len(BODIES), len(parts)))
     for j, part in enumerate(parts):
         weights[_ROW[part.carrier], j] = part.unsprung
@@ -29,7 +34,11 @@ def shares(parts: Sequence[Part]) -> Array:
 
 
 def bodies(parts: Sequence[Part]) -> tuple[Body, ...]:
-    """The seven bodies of BODIES; one that carries nothing has no mass and lies at the origin."""
+    """The seven bodies of BODIES; one that carries nothing has no mass and lies at the origin.
+
+    M = sum w m, c = sum w m c_i / M, I = sum w (I_i + m (d.d I - d d^T)), w of `shares`; SI. Raises
+    as that does.
+    """
     weights = shares(parts)
     mass = np.array([p.body.mass for p in parts])
     cg = np.array([p.body.cg for p in parts])
@@ -48,7 +57,10 @@ def bodies(parts: Sequence[Part]) -> tuple[Body, ...]:
 
 
 def reassemble(truck: Truck, parts: Sequence[Part]) -> Truck:
-    """The same truck carrying these parts instead of its own."""
+    """The same truck carrying these parts instead of its own.
+
+    Raises as `shares` does.
+    """
     chassis, front, rear, fl, fr, rl, rr = bodies(parts)
     return replace(
         truck,
@@ -61,7 +73,8 @@ def reassemble(truck: Truck, parts: Sequence[Part]) -> Truck:
 
 def with_errors(truck: Truck, masses: Mapping[int, float], shifts: Mapping[int, Array]) -> Truck:
     """The truck with every piece of a row weighing something else, kg, its inertia with it, and
-    with rows moved by (3,) m; mirrored pieces move the other way across."""
+    with rows moved by (3,) m; mirrored pieces move the other way across. masses, shifts: by row.
+    """
 
     def off(part: Part) -> Part:
         body = part.body
@@ -76,7 +89,11 @@ def with_errors(truck: Truck, masses: Mapping[int, float], shifts: Mapping[int, 
 
 def with_weight_shifted(truck: Truck, end: str, row: int, by: float) -> Truck:
     """The truck with `by` kg more on an axle (front or rear) and its wheels, and as much less in a
-    part row; mass and CG of the whole stay. Masses there grow in proportion."""
+    part row; mass and CG of the whole stay. Masses there grow in proportion.
+
+    m' = m (1 + by / sum m) there; the row loses mass and first moment alike. Raises ValueError
+    where the row is not one piece, ZeroDivisionError where nothing is on that end.
+    """
     on = [j for j, p in enumerate(truck.parts) if p.carrier.startswith(end) and p.unsprung == 1]
     share = by / sum(truck.parts[j].body.mass for j in on)
     parts, moment = list(truck.parts), np.zeros(3)
@@ -99,6 +116,8 @@ def with_carriers_moved(truck: Truck, by: Mapping[str, Array]) -> Truck:
 
     A link's middle follows its axle's end by half; its turn and length are kept, which is of
     second order.
+
+    Raises numpy's ValueError where a shift does not fit (3,).
     """
     if not truck.parts:  # a truck made by hand
         return _with_bodies_moved(truck, by)
@@ -110,7 +129,10 @@ def with_carriers_moved(truck: Truck, by: Mapping[str, Array]) -> Truck:
 
 
 def with_parts_moved(truck: Truck, by: Callable[[Part], Array]) -> Truck:
-    """The truck with each of its parts moved by (3,) m."""
+    """The truck with each of its parts moved by (3,) m.
+
+    Raises what `by` raises.
+    """
     return reassemble(truck, [_shifted(p, by(p)) for p in truck.parts])
 
 

@@ -4,12 +4,15 @@ Statics, trials in any engine, drawings and replays read the motion of an axle h
 else. It is held as polynomials in heave and roll: of the place of one point of the axle and of its
 yaw and pitch (its roll is the freedom itself), and of the compression of its corners. A truck with
 a roll centre and a leaning heave axis needs the first degree only, and has it exactly. Links have
-it fitted over their travel, MARGIN wider, to their exact poses (`truck.linkage`): good to 0.002 mm
-and 0.002 deg. Force and stiffness follow from the same polynomials, so that whoever uses them has
-a mechanism without friction or gain of energy.
+it fitted over their travel, a quarter wider, to their exact poses (`truck.linkage`): good to 0.002
+mm and 0.002 deg. Force and stiffness follow from the same polynomials, so that whoever uses them
+has a mechanism without friction or gain of energy.
 
 An engine of rigid bodies steps an axle on straight joints, the tangent of its path at ride height;
 `engines.curve` says what force makes up for the rest, for whichever engine has the two joints.
+
+Source: derived here: least squares at Chebyshev's nodes, as in any text on approximation, of the
+exact poses of `truck.linkage`; forces follow by virtual work, F_q = -f dc/dq.
 """
 
 from __future__ import annotations
@@ -38,18 +41,25 @@ _Point = tuple[float, float, float]
 @cache
 def powers(degree: int) -> tuple[tuple[int, int], ...]:
     """The powers of heave and roll in each term, by rising degree; no constant: at rest all is
-    where it was."""
+    where it was. (terms, 2) whole numbers.
+    """
     return tuple((n - j, j) for n in range(1, degree + 1) for j in range(n + 1))
 
 
 @cache
 def degree_of(terms: int) -> int:
-    """The degree that has this number of terms."""
+    """The degree that has this number of terms, (d + 1) (d + 2) / 2 - 1. Raises StopIteration where
+    none up to 39 has.
+    """
     return next(n for n in range(1, 40) if len(powers(n)) == terms)
 
 
 def basis(heave: Array, roll: Array, terms: int) -> Array:
-    """(6, terms, ...) of q^i r^j: value, d/dq, d/dr, d2/dq2, d2/dqdr, d2/dr2."""
+    """(6, terms, ...) of q^i r^j: value, d/dq, d/dr, d2/dq2, d2/dqdr, d2/dr2.
+
+    heave: m, roll: rad, of one shape (...). Raises StopIteration for a number of terms no degree
+    has.
+    """
     at, factors, of_q, of_r, size = _recipe(terms)
     power = np.ones((size, 2, *heave.shape))
     power[1, 0], power[1, 1] = heave, roll
@@ -87,12 +97,18 @@ class AxleLaw:
     coefficients: Array
 
     def at(self, heave: Array, roll: Array) -> Array:
-        """(7, 6, ...) X to RIGHT and their derivatives VALUE to BY_RR, SI."""
+        """(7, 6, ...) X to RIGHT and their derivatives VALUE to BY_RR, SI.
+
+        heave: m, roll: rad, of one shape (...).
+        """
         return axle_law_values(self.coefficients, heave, roll)
 
     def motion(self, heave: ArrayLike, roll: ArrayLike) -> tuple[Array, Array]:
         """(..., 3, 3) turn and (..., 3) shift: a point X of the axle at ride height is now at
-        turn X + shift, both in axes fixed to the chassis."""
+        turn X + shift, both in axes fixed to the chassis.
+
+        Rz(yaw) Ry(pitch) Rx(roll), and point + moved - turn point.
+        """
         q, r = np.asarray(heave, dtype=np.float64), np.asarray(roll, dtype=np.float64)
         now = self.at(q, r)[:, VALUE]
         turn = rotations(now[YAW], now[PITCH], r)
@@ -109,7 +125,9 @@ class AxleLaw:
         return self.coefficients[LEFT:, :2]
 
     def in_units(self, length: float) -> Array:
-        """The coefficients with lengths counted in `length` (m)."""
+        """The coefficients with lengths counted in `length` (m): c length^i, over length but for
+        angles.
+        """
         i = np.array([i for i, _ in powers(degree_of(self.coefficients.shape[1]))])
         unit = np.where(np.isin(np.arange(7), (YAW, PITCH)), 1.0, length)
         return np.asarray(self.coefficients * length**i / unit[:, None])
@@ -151,7 +169,10 @@ class NearLaw:
 
 
 def axle_law_values(coefficients: Array, heave: Array, roll: Array) -> Array:
-    """(7, 6, ...) of axles with (7, terms) in common or (7, terms, ...) each: see AxleLaw.at."""
+    """(7, 6, ...) of axles with (7, terms) in common or (7, terms, ...) each: see AxleLaw.at.
+
+    sum c_ij q^i r^j. heave m, roll rad (...), or in the units the coefficients are in.
+    """
     terms = coefficients.shape[1]
     if terms == 2:
         found = np.zeros((7, 6, *np.broadcast_shapes(heave.shape, coefficients.shape[2:])))
@@ -194,7 +215,12 @@ def law_of(axle: Axle) -> AxleLaw:
 
 
 def travel(bump: float, droop: float, spacing: float, nodes: int) -> tuple[Array, Array]:
-    """Heave (m) and roll (rad) of nodes^2 places over the corners' travel, MARGIN wider."""
+    """Heave (m) and roll (rad), (nodes^2,) each, of places over the corners' travel, a quarter
+    wider.
+
+    bump, droop, spacing: m. q = (left + right) / 2, r = (left - right) / spacing, both at
+    Chebyshev's nodes cos(pi (k + 1/2) / nodes).
+    """
     at = np.cos(np.pi * (np.arange(nodes) + 0.5) / nodes)  # Chebyshev's, so that ends fit as well
     middle, half = (bump - droop) / 2, _MARGIN * max((bump + droop) / 2, LEAST_TRAVEL)
     left, right = (middle + half * g.ravel() for g in np.meshgrid(at, at))

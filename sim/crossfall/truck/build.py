@@ -1,4 +1,8 @@
-"""From the checked file to the frozen truck."""
+"""From the checked file to the frozen truck.
+
+Source: of a lean from anti-squat and anti-dive see `schema.SuspensionSpec`; of turned wheels
+`steering`. All else is a change of units.
+"""
 
 from __future__ import annotations
 
@@ -84,7 +88,9 @@ def build(
 def as_it_stands(
     spec: schema.TruckSpec, folder: Path | None = None, where: Where | None = None
 ) -> schema.TruckSpec:
-    """The same spec, or where collars say how high it stands, one lifted to there. See `build`."""
+    """The same spec, or where collars say how high it stands, one lifted to there. Raises as
+    `build` does.
+    """
     where = where or in_memory(spec)
     if all(end.suspension.preload_mm is None for end in (spec.front, spec.rear)):
         return spec
@@ -194,7 +200,9 @@ def _axle(end: schema.AxleSpec, x: float, chassis: schema.ChassisSpec) -> Axle:
 
 
 def steered(end: schema.AxleSpec, chassis: schema.ChassisSpec) -> Steered:
-    """Where left and right tyre go as both wheels swing alike about upright kingpins."""
+    """Where left and right tyre go, (x, y) m each, as both wheels swing alike about upright
+    kingpins: `steering.swung`, or nowhere.
+    """
     if not isinstance(end, schema.FrontSpec) or not chassis.steer_deg:
         return (0.0, 0.0), (0.0, 0.0)
     given, turn = end.kingpin_offset_mm, radians(chassis.steer_deg)

@@ -1,4 +1,9 @@
-"""What is wrong with a truck although every single value of its file is in order."""
+"""What is wrong with a truck although every single value of its file is in order.
+
+Source: bounds are common practice, no source; what a truck stands on is derived here from
+equilibrium: roll stiffness sum k s^2 / 4 and pitch stiffness sum k x^2 against weight times lever,
+swings as sqrt(k / m) / 2 pi.
+"""
 
 from __future__ import annotations
 
@@ -41,7 +46,10 @@ _FAR_OUT = 1.5  # wheelbases from the middle; further out a place is probably mi
 
 
 def spec_mistakes(spec: TruckSpec, where: Where) -> list[Problem]:
-    """Mistakes between values: names, materials, geometry that cannot be built, tolerances."""
+    """Mistakes between values: names, materials, geometry that cannot be built, tolerances.
+
+    Raises nothing of these.
+    """
     return [
         *_many(spec, where),
         *_names(spec, where),
@@ -153,7 +161,12 @@ def _general_tolerances(spec: TruckSpec, where: Where) -> list[Problem]:
 
 
 def truck_mistakes(truck: Truck, spec: TruckSpec, where: Where) -> list[Problem]:
-    """Reasons why the truck as built cannot stand level on its four wheels."""
+    """Reasons why the truck as built cannot stand level on its four wheels.
+
+    In order: carriers without mass, parts below ground, CG outside the wheels, a wheel that hangs,
+    tyres pressed to the rim, springs that would pull or are too soft, a body that falls over on
+    them, swings above 500 Hz. Raises LinkageError where links bind.
+    """
     if found := _empty(truck, where):
         return found
     if found := [*_buried(truck, where), *_balance(truck, where)]:

@@ -2,8 +2,11 @@
 
 A plane that just touches the tyre's circle from below and the point from below too. With v the
 point from the wheel's centre, outward positive, and D = |v|, the plane's slope a obeys
-D sin(phi - a) = -r with phi = atan2(v_z, v_x), so a = phi + asin(r / D). Definitions as in
-ISO 612 and SAE J1100, with the static loaded radius.
+D sin(phi - a) = -r with phi = atan2(v_z, v_x), so a = phi + asin(r / D). Nothing here raises.
+
+Source: of the definitions 49 CFR 523.2 (read 2026, as quoted: a line tangent to the static loaded
+radius arc), ISO 612 and SAE J1100 (both from memory); the slope is derived here from the tangent of
+a circle.
 """
 
 from __future__ import annotations
@@ -24,7 +27,7 @@ class ClearanceAngles:
 
 
 def touching_slope(out: float, up: float, radius: float) -> float:
-    """rad, slope of the plane under a tyre and a point.
+    """rad, slope of the plane under a tyre and a point: a = phi + asin(r / D), 0 to pi/2.
 
     out, up: m, the point from the wheel's centre, `out` positive away from the truck's other axle
     (or towards it, for breakover); radius: m. A point inside the tyre or behind its centre never
@@ -37,7 +40,10 @@ def touching_slope(out: float, up: float, radius: float) -> float:
 
 
 def clearance_angles(truck: Truck) -> ClearanceAngles | None:
-    """The three angles, or None for a truck without clearance points."""
+    """The three angles, or None for a truck without clearance points.
+
+    Breakover is the sum of two slopes, under the front and the rear tyre and the belly.
+    """
     points = truck.clearance
     if points is None:
         return None

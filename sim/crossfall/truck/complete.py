@@ -54,7 +54,10 @@ class Completeness:
 
 
 def completeness(truck: Truck, spec: TruckSpec) -> Completeness:
-    """How complete a truck's file is; the truck must have been built from this spec."""
+    """How complete a truck's file is; the truck must have been built from this spec.
+
+    Shares are sums of masses over the total. Raises ZeroDivisionError where nothing has mass.
+    """
     mass = [0.0] * len(spec.part)
     for piece in truck.parts:
         mass[piece.row] += piece.body.mass
@@ -119,7 +122,10 @@ def _damping(spec: TruckSpec) -> tuple[str, ...]:
 
 
 def default_tolerances(truck: Truck, spec: TruckSpec) -> tuple[str, ...]:
-    """Every tolerance that the file leaves to default, as in `limits`."""
+    """Every tolerance that the file leaves to default, as in `limits`.
+
+    Raises nothing.
+    """
     given, found = spec.tolerance or ToleranceSpec(), limits(truck, "default")
     if given.mass_g is None and given.mass_percent is None and _any_without(spec, "mass_tol_g"):
         found += (f"mass of a part ±{DEFAULTS['mass_percent'].value:g} %",)
@@ -153,7 +159,10 @@ def limits(truck: Truck, basis: Basis) -> tuple[str, ...]:
 
 
 def falls_in_tolerance(truck: Truck, spec: TruckSpec) -> tuple[str, ...]:
-    """Inputs within whose own tolerance the truck cannot stand on the level, a sentence each."""
+    """Inputs within whose own tolerance the truck cannot stand on the level, a sentence each.
+
+    Raises LinkageError where links bind there.
+    """
     where, found = in_memory(spec), []
     for number, one in enumerate(truck.uncertain):
         unit, low, _, high = shown(one)

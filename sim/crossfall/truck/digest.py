@@ -13,7 +13,10 @@ from crossfall.truck.model import Truck
 
 
 def truck_digest(truck: Truck) -> str:
-    """SHA-256 (hex) of everything in the truck; equal trucks give equal digests everywhere."""
+    """SHA-256 (hex) of everything in the truck; equal trucks give equal digests everywhere.
+
+    Raises TypeError for what no truck holds.
+    """
     total = hashlib.sha256(b"crossfall truck 3")
     for piece in _canonical(truck):
         total.update(piece)

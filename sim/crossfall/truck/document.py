@@ -21,12 +21,15 @@ _AXES = {"x": 0, "y": 1, "z": 2}
 
 
 def text_with_value(text: str, key: str, value: Any) -> str:
-    """The text with one value changed, or with None taken out; tables on the way are made."""
+    """The text with one value changed, or with None taken out; tables on the way are made.
+
+    Raises InputError for a part or an entry that is not there, and for a text that is no TOML.
+    """
     return text_with_values(text, {key: value})
 
 
 def text_with_values(text: str, values: Mapping[str, Any]) -> str:
-    """The same for many, read and written once."""
+    """`text_with_value` for many, read and written once."""
     document = _parse(text)
     for key, value in values.items():
         steps = key.replace("[", ".").replace("]", "").split(".")
@@ -36,12 +39,15 @@ def text_with_values(text: str, values: Mapping[str, Any]) -> str:
 
 
 def text_with_part(text: str, part: Mapping[str, Any]) -> str:
-    """The text with a [[part]] entry at its end."""
+    """The text with a [[part]] entry at its end. Raises as `text_with_entry` does."""
     return text_with_entry(text, "part", part)
 
 
 def text_with_entry(text: str, table: str, given: Mapping[str, Any]) -> str:
-    """The text with a [[table]] entry at its end, its values in line."""
+    """The text with a [[table]] entry at its end, its values in line.
+
+    Raises InputError where it has no name, where the name is there already, or no list takes it.
+    """
     name = given.get("name")
     if not isinstance(name, str) or not name:
         raise InputError(Problem("file", f"a {table} needs a name", "", f"{table}.name"))
@@ -69,7 +75,10 @@ def text_without_part(text: str, name: str) -> str:
 
 
 def text_without_entry(text: str, table: str, name: str) -> str:
-    """`text_without_part` for an entry of any list of tables."""
+    """`text_without_part` for an entry of any list of tables.
+
+    Raises InputError where there is none of that name, or it cannot be told from other entries.
+    """
     data = plain_data(text)
     row = _row(data, name, table)
     index = toml_line_index.line_index(text)
@@ -97,7 +106,10 @@ def text_without_entry(text: str, table: str, name: str) -> str:
 
 
 def places_moved(data: Mapping[str, Any], name: str, by_mm: Sequence[float]) -> dict[str, Any]:
-    """By key, where a part of the file's data then is."""
+    """By key, where a part of the file's data then is, mm; by_mm: (3,).
+
+    Raises InputError where there is no such part, ValueError where by_mm is not three numbers.
+    """
     part = data["part"][_row(data, name)]
     return {
         f"part.{name}.{field}": [
@@ -109,7 +121,10 @@ def places_moved(data: Mapping[str, Any], name: str, by_mm: Sequence[float]) -> 
 
 
 def text_with_name(text: str, name: str, new_name: str) -> str:
-    """The text with a part called otherwise; the battery section follows."""
+    """The text with a part called otherwise; the battery section follows.
+
+    Raises InputError where there is no such part, or the new name is taken.
+    """
     data = plain_data(text)
     row, taken = _row(data, name), _find(data, new_name)
     if taken is not None and taken != row:
@@ -219,6 +234,6 @@ def plain_value(value: Any) -> Any:
 
 
 def tidy_number(value: float) -> float | int:
-    """A sum of decimals without the dust of binary arithmetic."""
+    """A sum of decimals without the dust of binary arithmetic: to 6 places, whole if it is."""
     clean = round(value, 6)
     return int(clean) if clean == int(clean) else clean

@@ -63,7 +63,10 @@ def remove_part(spec: TruckSpec, name: str) -> TruckSpec:
 
 
 def move_part(spec: TruckSpec, name: str, by_mm: Sequence[float]) -> TruckSpec:
-    """The spec with a part shifted in its carrier's axes; a link moves with both ends."""
+    """The spec with a part shifted in its carrier's axes; a link moves with both ends.
+
+    by_mm: (3,) mm. Raises ValueError where it is not three numbers.
+    """
     part = spec.part[part_row(spec, name)]
     for field in ("at_mm", "chassis_end_mm", "axle_end_mm"):
         place = getattr(part, field)

@@ -1,4 +1,8 @@
-"""From link and shock parts of the file to an axle's guidance: `Links` and `Shocks`."""
+"""From link and shock parts of the file to an axle's guidance: `Links` and `Shocks`.
+
+Source: of anti-squat and anti-dive T. D. Gillespie, Fundamentals of Vehicle Dynamics (SAE, 1992),
+chapter 7 (from memory); the rest is derived here from `truck.linkage`.
+"""
 
 from __future__ import annotations
 
@@ -26,7 +30,8 @@ LEAST_APART = 0.01  # m between two shocks' middles; nearer ones hold no roll
 
 def suspended(truck: Truck, spec: schema.TruckSpec, where: Where) -> tuple[Truck, list[Problem]]:
     """The truck with its axles on their links and shocks, where the file has any and they count;
-    and what is wrong with them."""
+    and what is wrong with them. It refuses nothing itself.
+    """
     found: list[Problem] = []
     axles = []
     for end, axle, given in zip(ENDS, truck.axles, (spec.front, spec.rear), strict=True):
@@ -161,7 +166,10 @@ def _on_its_links(
 
 
 def guided(axle: Axle, links: Links) -> Axle:
-    """The axle on these links; roll centre and lean become what they amount to at ride height."""
+    """The axle on these links; roll centre and lean become what they amount to at ride height.
+
+    height m, lean rad, of `linkage.geometry` at 0, 0. Raises LinkageError as that does.
+    """
     height, lean = _amounts(links, axle.tyre.radius)
     return replace(
         axle,
@@ -191,7 +199,10 @@ def _apart(shocks: Shocks | None) -> float:
 
 
 def with_spacing(axle: Axle) -> Axle:
-    """The axle with the spacing of two upright springs that would roll it as its shocks do."""
+    """The axle with the spacing of two upright springs that would roll it as its shocks do.
+
+    (r_left - r_right) / q, m, of `AxleLaw.ratios`. Raises LinkageError where its links bind.
+    """
     if axle.suspension.shocks is None:
         return axle
     (by_q, by_r), (_, other) = law_of(axle).ratios()
@@ -200,7 +211,10 @@ def with_spacing(axle: Axle) -> Axle:
 
 
 def anti(end: str, suspension: Suspension, truck: Truck) -> float:
-    """Anti-dive (front) or anti-squat (rear), percent, that a lean amounts to: SuspensionSpec."""
+    """Anti-dive (front) or anti-squat (rear), percent, that a lean amounts to: SuspensionSpec.
+
+    +-100 tan(lean) L / h, + in front. end: front or rear; any other counts as rear.
+    """
     sign = 1.0 if end == "front" else -1.0
     return float(sign * 100 * tan(suspension.heave_lean) * truck.wheelbase / whole(truck).cg[2])
 

@@ -4,11 +4,13 @@ Links are rods of fixed length with a ball at either end; a wishbone is two that
 them leave the axle two freedoms, which are named here by heave (how far the axle's centre rises
 against the chassis) and roll (positive when the left wheel rises). The other four coordinates of
 its pose solve |p + R a - c|^2 = l^2 for every link, with chassis end c, axle end a, both from the
-axle's centre at ride height, and R = Rz(yaw) Ry(pitch) Rx(roll): W. F. Milliken and D. L. Milliken,
-Race Car Vehicle Dynamics (1995), chapter 17, and J. C. Dixon, Suspension Geometry and Computation
-(2009), for the terms (from memory).
+axle's centre at ride height, and R = Rz(yaw) Ry(pitch) Rx(roll).
 
 Arrays are stacked over cases: the first axis is the case.
+
+Source: for the terms W. F. Milliken and D. L. Milliken, Race Car Vehicle Dynamics (SAE, 1995),
+chapter 17, and J. C. Dixon, Suspension Geometry and Computation (Wiley, 2009) (both from memory);
+poses and twists are derived here from rods of fixed length.
 """
 
 from __future__ import annotations
@@ -52,7 +54,10 @@ class Placed:
 
 
 def rotations(yaw: Array, pitch: Array, roll: Array) -> Array:
-    """(..., 3, 3) Rz(yaw) Ry(pitch) Rx(roll)."""
+    """(..., 3, 3) Rz(yaw) Ry(pitch) Rx(roll).
+
+    rad, of shapes that broadcast, or numpy's ValueError.
+    """
     (cy, sy), (cp, sp), (cr, sr) = ((np.cos(a), np.sin(a)) for a in (yaw, pitch, roll))
     out = np.empty((*np.broadcast_shapes(cy.shape, cp.shape, cr.shape), 3, 3))
     out[..., 0, 0], out[..., 1, 0], out[..., 2, 0] = cy * cp, sy * cp, -sp
@@ -69,6 +74,9 @@ def linkage_poses(chassis: Array, axle: Array, heave: Array, roll: Array) -> Pla
     """Poses of K axles, each on its own four links (K, 4, 3), at heave (K,) m and roll (K,) rad.
 
     Newton's method from where the movement at ride height leads to.
+
+    chassis, axle: m. Solves |p + R a - c|^2 = l^2 for x, y, yaw, pitch. Raises nothing where links
+    do not reach: `Placed.closed`.
     """
     heave, roll = np.broadcast_arrays(np.asarray(heave, float), np.asarray(roll, float))
     length = ((axle - chassis) ** 2).sum(axis=-1)
@@ -93,7 +101,11 @@ def _rates(chassis: Array, axle: Array) -> Array:
 
 def shock_ratio(links: Links, shocks: Shocks) -> float:
     """How far the left shock is pressed by a little heave of the axle, for each of that, at ride
-    height."""
+    height.
+
+    -(u . v), u along the shock, v how its foot moves for a heave of 1. Links that do not hold the
+    axle give a huge number, no error.
+    """
     (x, y, yaw, pitch), _ = np.moveaxis(_rates(links.chassis[None], links.axle[None])[0], -1, 0)
     foot = shocks.axle[0]
     along = (foot - shocks.chassis[0]) / shocks.lengths[0]
@@ -149,7 +161,11 @@ def _slopes(
 
 
 def refuse(links: Links, end: str) -> None:
-    """Raises LinkageError where the links leave the axle of `end` other than its two freedoms."""
+    """Raises LinkageError where the links leave the axle of `end` other than its two freedoms.
+
+    Also raises where a rod has no length, where there are not four, and where the smallest singular
+    value of what they hold is below LEAST_HOLD of the largest.
+    """
     count = len(links.axle)
     names = f"the {end} links"
     short = np.flatnonzero(links.lengths == 0.0)
@@ -204,6 +220,10 @@ def geometry(links: Links, x: float, radius: float, heave: Array, roll: Array) -
 
     From the twists that four rods leave: a rod allows those in which both ends move alike along
     it. Raises LinkageError where they do not reach.
+
+    heave: (K,) m, roll: (K,) rad. Instant centre: where v = 0 by heave, x + 1/w_y, z - v_x/w_y;
+    lean = atan(v_x - R w_y); roll centre: where v_y = 0 by roll, R + z + v_y/w_x; roll axis
+    w_z/w_x. Raises LinAlgError where the rods hold less than four freedoms.
     """
     heave, roll = np.broadcast_arrays(np.asarray(heave, float), np.asarray(roll, float))
     count = heave.shape[0]

@@ -1,4 +1,8 @@
-"""Mass, CG and inertia of bodies put together."""
+"""Mass, CG and inertia of bodies put together.
+
+Source: sums and the parallel-axis theorem (Huygens-Steiner), e.g. J. L. Meriam and L. G. Kraige,
+Engineering Mechanics: Dynamics, appendix B (from memory).
+"""
 
 from __future__ import annotations
 
@@ -15,6 +19,8 @@ def steiner(mass: float | Array, offset: Array) -> Array:
     """Parallel-axis term m (d.d I - d d^T), kg m^2.
 
     offset: (..., 3) m with masses (...) kg to match; gives (..., 3, 3).
+
+    Raises numpy's ValueError where the shapes do not fit.
     """
     d = np.asarray(offset, dtype=np.float64)
     square = np.sum(d * d, axis=-1)[..., None, None] * _EYE
@@ -25,7 +31,8 @@ def steiner(mass: float | Array, offset: Array) -> Array:
 def combine(bodies: Iterable[Body]) -> Body:
     """One body from many, in the same axes; no mass at all gives a body at the origin.
 
-    Parallel-axis theorem: see any mechanics text, e.g. Meriam and Kraige, Dynamics, appendix B.
+    M = sum m, c = sum m c_i / M, I = sum (I_i + m (d.d I - d d^T)), d = c_i - c; kg, m, kg m^2.
+    Raises nothing.
     """
     bodies = tuple(bodies)
     masses = np.array([b.mass for b in bodies])
@@ -40,14 +47,14 @@ def combine(bodies: Iterable[Body]) -> Body:
 
 
 def whole(truck: Truck) -> Body:
-    """The whole truck as one rigid body at ride height."""
+    """The whole truck as one rigid body at ride height: `combine` of its seven."""
     return _kept(
         truck, "whole", lambda: combine((truck.chassis, *(unsprung(truck, i) for i in (0, 1))))
     )
 
 
 def unsprung(truck: Truck, axle: int) -> Body:
-    """One axle (0 front, 1 rear) with its wheels, as one rigid body."""
+    """One axle (0 front, 1 rear) with its wheels, as one rigid body. Raises IndexError beyond 1."""
     a = truck.axles[axle]
     return _kept(truck, f"unsprung {axle}", lambda: combine((a.body, *a.wheels)))
 

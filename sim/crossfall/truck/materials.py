@@ -1,4 +1,7 @@
-"""Densities of common materials, with where each number comes from."""
+"""Densities of common materials, with where each number comes from.
+
+Source: `source` of each row of the table.
+"""
 
 from __future__ import annotations
 
@@ -7,7 +10,7 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True)
 class Material:
-    """density: kg/m^3."""
+    """density: kg/m^3. source: where it is from."""
 
     name: str
     density: float

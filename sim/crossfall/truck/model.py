@@ -2,6 +2,8 @@
 
 x forward, y left, z up; the origin is on the ground plane midway between the axles, with the
 truck level at ride height. Wheels are ordered front left, front right, rear left, rear right.
+
+Source: axes and terms of ISO 8855 (from memory).
 """
 
 from __future__ import annotations
@@ -28,7 +30,10 @@ Carrier = Literal[
 
 
 def frozen(values: object) -> Array:
-    """A read-only float array, so that a frozen dataclass really is frozen."""
+    """A read-only float array, so that a frozen dataclass really is frozen.
+
+    Raises ValueError where the values make no array.
+    """
     array = np.array(values, dtype=np.float64)
     array.flags.writeable = False
     return array
@@ -54,7 +59,7 @@ class Tyre:
     at ride height). width: m, tread width, for drawings. contact_half_width: m, where the tip
     line lies outboard of the wheel's centre plane (0 = the centre plane). stiffness, lateral,
     longitudinal: N/m of the whole tyre at a standstill, how it gives upwards, along the wheel
-    axis and along the direction of rolling (SAE J2718 describes the test).
+    axis and along the direction of rolling (SAE J2718 describes the test, from memory).
     """
 
     radius: float

@@ -1,4 +1,8 @@
-"""One row of the parts list written out: weighed, counted, mirrored and put in its place."""
+"""One row of the parts list written out: weighed, counted, mirrored and put in its place.
+
+Source: a part's own inertia R I R^T, and M R M for a mirror image, are derived here from the turn
+of a tensor; uncertainties as below.
+"""
 
 from __future__ import annotations
 
@@ -64,7 +68,10 @@ def setting(part: schema.PartSpec, spec: schema.TruckSpec) -> Setting:
 
 
 def density(name: str | None, spec: schema.TruckSpec) -> float:
-    """kg/m^3 of a material; 0 for none, and for an unknown one, which is reported elsewhere."""
+    """kg/m^3 of a material; 0 for none, and for an unknown one, which is reported elsewhere.
+
+    Raises nothing.
+    """
     if name in spec.materials:
         return spec.materials[name].density_g_cm3 * 1000.0
     return MATERIALS[name].density if name in MATERIALS else 0.0
@@ -78,6 +85,8 @@ def pieces(
 
     index: the row's place in the list. mesh: the solid of a part whose shape is a mesh. Raises
     ValueError where a link has no length.
+
+    Inertia kg m^2, places m, truck axes. Places are steps of step_mm apart.
     """
     solid, at, turn = _placed(part, around, mesh)
     mass = piece_mass(part, around.density, solid.volume)
@@ -115,7 +124,10 @@ def pieces(
 
 
 def piece_mass(part: schema.PartSpec, density: float, volume: float) -> float:
-    """kg of one piece: as weighed, else by length, else volume (m^3) times density (kg/m^3)."""
+    """kg of one piece: as weighed, else by length, else volume (m^3) times density (kg/m^3).
+
+    m = rho V. Raises nothing.
+    """
     if part.mass_g is not None:
         return part.mass_g * _G
     if isinstance(part.shape, shapes.Strip) and part.shape.g_per_m is not None:
@@ -126,7 +138,12 @@ def piece_mass(part: schema.PartSpec, density: float, volume: float) -> float:
 def uncertainty(
     part: schema.PartSpec, mass: float, around: Setting
 ) -> tuple[float, float | tuple[float, float, float]]:
-    """Standard uncertainty of a piece's mass, kg, and its place, m: one for all axes or three."""
+    """Standard uncertainty of a piece's mass, kg, and its place, m: one for all axes or three.
+
+    u = a / sqrt(3) for plus or minus a; mass: kg. Raises nothing.
+
+    Source: JCGM 100:2008, 4.3.7 (from memory), for a rectangular distribution.
+    """
     mass_tol = around.mass_tol + around.mass_share * mass
     if part.mass_tol_g is not None:
         mass_tol = part.mass_tol_g * _G
@@ -141,7 +158,10 @@ def uncertainty(
 
 @lru_cache(maxsize=1024)
 def rotation(turn_deg: tuple[float, float, float]) -> Array:
-    """(3, 3), a turn about the fixed x, then y, then z axis, as in URDF's rpy."""
+    """(3, 3), a turn (deg) about the fixed x, then y, then z axis, as in URDF's rpy: Rz Ry Rx.
+
+    Source: the URDF specification of rpy (read 2026, as quoted).
+    """
     (sx, sy, sz), (cx, cy, cz) = ([f(radians(a)) for a in turn_deg] for f in (sin, cos))
     about_x = np.array([[1, 0, 0], [0, cx, -sx], [0, sx, cx]])
     about_y = np.array([[cy, 0, sy], [0, 1, 0], [-sy, 0, cy]])

@@ -2,6 +2,9 @@
 
 Part of what the truck *is*: springs are taken as adjusted so that it sits level, which both the
 statics and the trials start from.
+
+Source: derived here from equilibrium: moments about the other axle, moments of an axle in rear
+view, virtual work on its heave and roll. Wheels count as straight ahead.
 """
 
 from __future__ import annotations
@@ -15,14 +18,17 @@ from crossfall.truck.spring_law import spring_law
 
 
 def level_axle_loads(truck: Truck) -> Array:
-    """(2,) N on the ground under front and rear axle, level: moments about the other axle."""
+    """(2,) N on the ground under front and rear axle, level: moments about the other axle.
+
+    F_f = W (x - x_r) / L. Raises nothing; below zero where the CG is outside the axles.
+    """
     body = whole(truck)
     front = body.mass * GRAVITY * (body.cg[0] - truck.rear.x) / truck.wheelbase
     return np.array([front, body.mass * GRAVITY - front])
 
 
 def spring_couples(truck: Truck) -> Array:
-    """(2,) N m, the roll moment each axle's springs hold against the chassis CG's offset.
+    """(2,) N m, the roll moment each axle's springs hold against the chassis CG's offset: S y_c.
 
     How front and rear share it is a matter of adjustment; here each takes it in proportion to
     the sprung load it carries, so that an offset CG does not twist the chassis.
@@ -32,7 +38,7 @@ def spring_couples(truck: Truck) -> Array:
 
 
 def sprung_loads(truck: Truck) -> Array:
-    """(2,) N of sprung weight on front and rear axle: axle load less unsprung weight."""
+    """(2,) N of sprung weight on front and rear axle: S = F - U, axle load less unsprung weight."""
     own = np.array([unsprung(truck, i).mass for i in (0, 1)]) * GRAVITY
     return level_axle_loads(truck) - own
 
@@ -43,6 +49,9 @@ def spring_preloads(truck: Truck) -> Array:
     Both freedoms of an axle balance: the weight of axle and wheels and the ground's loads do no
     work on heave or roll but what the corners take. What heaves along a lean, or turns as it
     heaves, leaves part of the load to its guides.
+
+    A^T f = sum of each force times its rise by heave and roll, A of `AxleLaw.ratios`. Raises
+    LinkageError where the links bind, LinAlgError where the corners hold no roll.
     """
     return np.concatenate([_axle_preloads(truck, i) for i in (0, 1)])
 
@@ -58,18 +67,31 @@ def _axle_preloads(truck: Truck, i: int) -> Array:
 
 
 def axle_squeezes(truck: Truck, i: int) -> Array:
-    """(2,) m, how far the springs of one axle are pressed from free at ride height."""
+    """(2,) m, how far the springs of one axle (0 front, 1 rear) are pressed from free at ride
+    height.
+
+    `SpringLaw.squeeze` of the preloads. Raises as `spring_preloads` does.
+    """
     law = spring_law(truck.axles[i].suspension)
     return np.array([law.squeeze(load) for load in _axle_preloads(truck, i).tolist()])
 
 
 def spring_squeezes(truck: Truck) -> Array:
-    """(4,) m, how far each corner's springs are pressed from free at ride height."""
+    """(4,) m, how far each corner's springs are pressed from free at ride height.
+
+    `axle_squeezes` of both. Raises as `spring_preloads` does.
+    """
     return np.concatenate([axle_squeezes(truck, i) for i in (0, 1)])
 
 
 def corner_rates(truck: Truck) -> Array:
-    """(4,) N/m of each corner at ride height, as if its springs stood upright on the axle."""
+    """(4,) N/m of each corner at ride height, as if its springs stood upright on the axle: k m^2.
+
+    m: how far the spring is pressed for each m of heave. Raises as `spring_preloads` does.
+
+    Source: motion ratio squared, J. C. Dixon, Suspension Geometry and Computation (2009) (from
+    memory).
+    """
     rates = []
     for i, axle in enumerate(truck.axles):
         rate = spring_law(axle.suspension).rate_at(axle_squeezes(truck, i))
@@ -78,7 +100,10 @@ def corner_rates(truck: Truck) -> Array:
 
 
 def tyre_loads(truck: Truck) -> Array:
-    """(4,) N on each tyre, level at ride height: axle load, and roll balance of each axle."""
+    """(4,) N on each tyre, level at ride height: axle load, and roll balance of each axle.
+
+    F / 2 +- (S y_c + U y_u) / T. Raises nothing.
+    """
     loads = []
     for i, (load, moment) in enumerate(
         zip(level_axle_loads(truck), spring_couples(truck), strict=True)

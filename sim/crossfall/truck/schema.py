@@ -324,6 +324,9 @@ class SuspensionSpec(Toleranced):
     limiters: droop_limiter_mm (under the piston) and bump_limiter_mm (clips on the shaft) then take
     away from them. With preload_mm besides, how far the collar presses the springs at full
     extension, the truck does not stand at the height of the file but where its springs hold it.
+
+    Source: T. D. Gillespie, Fundamentals of Vehicle Dynamics (SAE, 1992), chapter 7, for anti-squat
+    and anti-dive of a solid axle (from memory).
     """
 
     spring_n_per_mm: SpringRate | None = None

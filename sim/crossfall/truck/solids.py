@@ -1,7 +1,9 @@
 """Volume and inertia of the plain shapes a part can have. SI; own axes about the own centre.
 
-Round solids lie along their own z. Formulas: tables of homogeneous solids in any mechanics text,
-e.g. Meriam and Kraige, Dynamics, appendix D.
+Round solids lie along their own z. Lengths are in m and not checked here.
+
+Source: J. L. Meriam and L. G. Kraige, Engineering Mechanics: Dynamics, appendix D, table of
+homogeneous solids (from memory), where nothing else stands below.
 """
 
 from __future__ import annotations
@@ -46,24 +48,31 @@ class Solid:
 
 
 def box_gyration(x: float, y: float, z: float) -> Array:
-    """Inertia over mass of a block of these edges, m^2."""
+    """(3, 3) m^2, inertia over mass of a block of these edges: (y^2 + z^2) / 12 and so on."""
     return np.diag([y * y + z * z, x * x + z * z, x * x + y * y]) / 12
 
 
 def tube_gyration(outer: float, inner: float, length: float) -> Array:
-    """Inertia over mass of a round tube of these radii along z, m^2; inner 0 is a solid rod."""
+    """(3, 3) m^2, inertia over mass of a round tube of these radii along z; inner 0 is a solid rod.
+
+    (R^2 + r^2) / 2 about z, (3 (R^2 + r^2) + l^2) / 12 across.
+    """
     square = outer * outer + inner * inner
     side = (3 * square + length * length) / 12
     return np.diag([side, side, square / 2])
 
 
 def sphere_gyration(radius: float) -> Array:
-    """Inertia over mass of a ball, m^2."""
+    """(3, 3) m^2, inertia over mass of a ball: 2/5 R^2."""
     return 0.4 * radius * radius * np.eye(3)
 
 
 def block(x: float, y: float, z: float, wall: float | None = None) -> Solid:
-    """A block, or a closed shell of that wall thickness."""
+    """A block of edges x, y, z, or a closed shell of that wall thickness, m.
+
+    V = x y z; of a shell less the hole's, V and V times gyration both. A wall of 0 leaves nothing,
+    and nan.
+    """
     volume, gyration = x * y * z, box_gyration(x, y, z)
     if wall is not None:
         inner = (x - 2 * wall, y - 2 * wall, z - 2 * wall)
@@ -75,7 +84,10 @@ def block(x: float, y: float, z: float, wall: float | None = None) -> Solid:
 
 
 def tube(outer: float, inner: float, length: float, along: str) -> Solid:
-    """A round tube by its radii, or with inner 0 a solid cylinder."""
+    """A round tube by its radii, or with inner 0 a solid cylinder: V = pi (R^2 - r^2) l.
+
+    along: the axis it lies on, x, y or z; any other raises KeyError.
+    """
     volume = pi * (outer * outer - inner * inner) * length
     size = (outer, inner, length) if inner else (outer, length)
     shape = Shape("tube" if inner else "cylinder", size)
@@ -83,7 +95,7 @@ def tube(outer: float, inner: float, length: float, along: str) -> Solid:
 
 
 def ball(radius: float) -> Solid:
-    """A ball."""
+    """A ball: V = 4/3 pi R^3."""
     volume = 4 / 3 * pi * radius**3
     return _plain(volume, sphere_gyration(radius), Shape("sphere", (radius,)), "z")
 
@@ -92,19 +104,31 @@ def wound(drum: float, width: float, thickness: float, length: float, along: str
     """A strip wound onto a drum of radius `drum`, spread evenly round it.
 
     Its section is the ring of the strip's own volume: length x thickness = pi (R^2 - drum^2).
+
+    width, thickness, length: m of the strip. Raises as `tube` does.
+
+    Source: derived here: a strip keeps its volume when it is wound.
     """
     outer = sqrt(drum * drum + length * thickness / pi)
     return tube(outer, drum, width, along)
 
 
 def lump(mass: float) -> Solid:
-    """What a part without a shape counts as: a ball of LUMP_DENSITY."""
+    """What a part without a shape counts as: a ball of LUMP_DENSITY; mass: kg.
+
+    R = (3 m / (4 pi density))^(1/3).
+
+    Source: common practice, no source, for a lump as a ball; its density is an assumption.
+    """
     return ball((mass / LUMP_DENSITY * 3 / (4 * pi)) ** (1 / 3))
 
 
 @lru_cache(maxsize=4096)
 def solid(shape: shapes.AnyShape, length: float | None = None) -> Solid:
-    """The solid of any shape of the file but a mesh; `length` (m) where a link's rod has none."""
+    """The solid of any shape of the file but a mesh; `length` (m) where a link's rod has none.
+
+    Lengths of a shape are mm. Raises TypeError for a mesh, and for a rod without any length.
+    """
     match shape:
         case shapes.Box():
             wall = None if shape.wall_mm is None else shape.wall_mm * MM

@@ -5,6 +5,11 @@ adapter meets the other's) both give and the rate is k1 k2 / (k1 + k2); from the
 gives alone. Springs push only. With squeeze s, how far the stack is pressed from free,
 
     F = rate max(0, s) + more max(0, s - bound)
+
+Nothing here raises but for a spring without a rate: ZeroDivisionError.
+
+Source: springs in series, Off-Road, Spring Rates Explained (off-roadweb.com, 0909or, read 2026);
+that springs only push, and the squeeze for a force, are derived here from the law above.
 """
 
 from __future__ import annotations
@@ -49,7 +54,11 @@ class SpringLaw:
 
 
 def spring_law(suspension: Suspension) -> SpringLaw:
-    """The law of one corner, along the shock where there is one."""
+    """The law of one corner, along the shock where there is one.
+
+    rate = k1 k2 / (k1 + k2), more = k1 - rate, bound = k2 travel / rate, k2 and travel of the soft
+    one.
+    """
     stiff, soft = suspension.spring_rate, suspension.soft_rate
     if soft == 0.0:
         return SpringLaw(stiff)

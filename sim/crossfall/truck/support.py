@@ -1,4 +1,7 @@
-"""Which tyres a truck leans on as the table tilts."""
+"""Which tyres a truck leans on as the table tilts.
+
+Source: derived here: equilibrium of moments about the line of contacts, tan(theta) = a / (h n.d).
+"""
 
 from __future__ import annotations
 
@@ -13,7 +16,11 @@ PAIRS = ((0, 2), (1, 3), (0, 1), (2, 3))  # left, right, front, rear wheels
 
 
 def downhill_pair(truck: Truck, heading: float) -> tuple[int, int]:
-    """The two wheels a rigid truck would tip over at `heading` (rad): least a / (n.d)."""
+    """The two wheels a rigid truck would tip over at `heading` (rad): least a / (n.d).
+
+    The lines run between the tyres' middles: contact half-widths are left out. Numbers are of
+    `model.WHEELS`. Raises ValueError where the heading is nan.
+    """
     body = whole(truck)
     downhill = np.array([-math.cos(heading), math.sin(heading)])
     levers = {}

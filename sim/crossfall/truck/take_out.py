@@ -1,4 +1,7 @@
-"""Taking what was weighed on its own out of the lump it was counted in, so that no sum changes."""
+"""Taking what was weighed on its own out of the lump it was counted in, so that no sum changes.
+
+Source: derived here: conservation of mass and of first moments.
+"""
 
 from __future__ import annotations
 
@@ -26,6 +29,8 @@ def left_over(
     m' r' = m r - p s, for lump (m at r) and part (p at s), on every carrier they share. The moment
     of inertia becomes what the two shapes say. spec, placed: the truck with the part in it. Raises
     InputError where lump and part are not on the same carriers, or too little is left.
+
+    Masses g, places mm, as in the file.
     """
     row, own = part_row(spec, lump), part_row(spec, part)
     old = spec.part[row]

@@ -1,4 +1,8 @@
-"""How far every number of a chassis file may be out: as the file says, or else by default."""
+"""How far every number of a chassis file may be out: as the file says, or else by default.
+
+Source: DEFAULTS says of each whether it is common practice, no source, or an assumption; that
+independent limits add as the root of their squares is JCGM 100:2008, 5.1.2 (from memory).
+"""
 
 from __future__ import annotations
 
@@ -147,7 +151,10 @@ def reason(one: UncertainInput) -> str:
 
 
 def general(tolerance: ToleranceSpec | None, key: str) -> tuple[float, Basis]:
-    """What a key of [tolerance] comes to, in its unit, and whether the file says so."""
+    """What a key of [tolerance] comes to, in its unit, and whether the file says so.
+
+    Raises AttributeError or KeyError for a key that has no default.
+    """
     given = None if tolerance is None else getattr(tolerance, key)
     return (DEFAULTS[key].value, "default") if given is None else (given, "file")
 
@@ -165,6 +172,9 @@ def uncertain_inputs(truck: Truck, spec: TruckSpec) -> tuple[UncertainInput, ...
 
     What cannot be out is left out: a tolerance of 0, a value of 0 that has to be positive, and
     the suspension of a locked axle.
+
+    low and high are likely -+ limit, SI, cut at 0. Lean, to first order: points / 100 h / L
+    cos(lean)^2. Raises LinkageError where links bind.
     """
     own = spec.chassis.wheelbase_tol_mm
     found = [_even("wheelbase", truck.wheelbase, own, "wheelbase_mm", spec, "m", ("wheelbase",))]

@@ -3,6 +3,10 @@ with other values in their place.
 
 Part rows carry their own errors (`Part.mass_sd`, `Part.place_sd`). What is here is shared by both
 sides of an axle. No file is read: a varied truck costs a fraction of a millisecond.
+
+Source: JCGM 100:2008, 4.3.7 for the rectangular distribution; S. Kotz and J. R. van Dorp, Beyond
+Beta (2004), chapter 1, for the triangular one (both from memory). How the truck follows a number is
+derived here from where its parts are carried.
 """
 
 from __future__ import annotations
@@ -35,7 +39,12 @@ _SHOWN = {
 
 
 def quantile(one: UncertainInput, unit: ArrayLike) -> Array:
-    """The values below which an input lies with the chances `unit` (0 to 1, any shape)."""
+    """The values below which an input lies with the chances `unit` (0 to 1, any shape).
+
+    low + u (high - low), or of a triangle low + sqrt(u (high - low) (likely - low)) below the peak
+    and high - sqrt((1 - u) (high - low) (high - likely)) above. Raises ZeroDivisionError for a
+    triangle of no width.
+    """
     u = np.asarray(unit, dtype=np.float64)
     low, likely, high = one.low, one.likely, one.high
     if one.shape == "rectangular":
@@ -47,14 +56,18 @@ def quantile(one: UncertainInput, unit: ArrayLike) -> Array:
 
 
 def mean(one: UncertainInput) -> float:
-    """Its mean, in its own unit."""
+    """Its mean, in its own unit: (low + high) / 2, or of a triangle (low + likely + high) / 3."""
     if one.shape == "rectangular":
         return (one.low + one.high) / 2
     return (one.low + one.likely + one.high) / 3
 
 
 def sd(one: UncertainInput) -> float:
-    """Its standard deviation, in its own unit: JCGM 100:2008, 4.3.7, for the rectangular one."""
+    """Its standard deviation, in its own unit.
+
+    (high - low) / sqrt(12), or of a triangle
+    sqrt((high - low)^2 - (likely - low) (high - likely)) / sqrt(18).
+    """
     low, likely, high = one.low, one.likely, one.high
     if one.shape == "rectangular":
         return (high - low) / sqrt(12)
@@ -74,6 +87,9 @@ def varied(truck: Truck, changes: Mapping[int, float]) -> Truck:
     changes; and so a varied truck must not be varied again. The track moves the wheels out, the
     wheelbase the axles apart by half each, the radius lifts axle and wheels, all with what is on
     them and links by half. The chassis stays: its heights are measured from the ground.
+
+    Factors are value / likely, shifts value - likely. Raises IndexError for a number there is not,
+    LinkageError where links then bind.
     """
     factors: dict[str, float] = {}
     shifts: dict[str, float] = {}

@@ -1,8 +1,11 @@
 """Where the weight is, how sure that is, and which parts matter most.
 
-Uncertainty is propagated linearly (JCGM 100:2008, 5.1) from each row's mass and place, and from
+Uncertainty is propagated linearly from each row's mass and place, and from
 wheelbase, tracks and tyre radii; one row is one set of errors, shared by all its pieces, and
 different rows are independent.
+
+Source: JCGM 100:2008, 5.1 (from memory): u^2 = sum (df/dx_i)^2 u_i^2; the derivatives are derived
+here from `massprops` and `ride`.
 """
 
 from __future__ import annotations
@@ -67,7 +70,7 @@ class WeighIn:
 
 
 def weigh_truck(truck: Truck) -> WeighIn:
-    """Everything `crossfall weigh` says."""
+    """Everything `crossfall weigh` says, SI. Raises nothing of a truck that `build` made."""
     body = whole(truck)
     slopes = sensitivities(truck)
     loads = level_axle_loads(truck)
@@ -128,13 +131,17 @@ class Sensitivities:
     sd: Array
 
     def spread(self, slopes: Array) -> Array:
-        """(k,) standard uncertainties of k results."""
+        """(k,) standard uncertainties of k results, slopes (k, rows, 4): sqrt(sum (slope sd)^2)."""
         total: Array = np.sqrt(np.sum((slopes * self.sd) ** 2, axis=(1, 2)))
         return total
 
 
 def sensitivities(truck: Truck) -> Sensitivities:
-    """Exact derivatives of mass, CG, axle and tyre loads by the rows' masses and places."""
+    """Exact derivatives of mass, CG, axle and tyre loads by the rows' masses and places.
+
+    dc/dm = (c_i - c) / M, dc/dc_i = m / M; loads as in `_by_axle_loads` and `_by_tyre_loads`. Not
+    finite where the chassis has no mass.
+    """
     body = whole(truck)
     rows = 1 + max((p.row for p in truck.parts), default=-1)
     groups = np.zeros((rows, len(truck.parts)))
@@ -193,7 +200,10 @@ def _by_tyre_loads(truck: Truck, mass: Array, place: Array, side: Array, by_axle
 
 
 def influences(truck: Truck) -> tuple[PartInfluence, ...]:
-    """Every row's hold on the CG height, the strongest first; ties in file order."""
+    """Every row's hold on the CG height, the strongest first; ties in file order.
+
+    m (z - h) / M, and the CG height without it less h, (M h - m z) / (M - m) - h; m.
+    """
     body = whole(truck)
     height = float(body.cg[2])
     pieces: dict[int, list[int]] = {}
