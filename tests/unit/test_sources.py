@@ -52,7 +52,7 @@ PLAIN = {
     | {"slope_rows", "critical_rows", "truck_of", "asked_of", "conditions_of", "ahead"},
     "study/slopes": {"varies", "likely"},
     "study/summary": {"how_asked", "summarize", "read_columns", "input_names", "failures"}
-    | {"by_words", "numbers"},
+    | {"by_words", "same_words", "numbers"},
 }
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from crossfall.truck.checks import truck_mistakes
+from crossfall.truck.linkage import LinkageError
 from crossfall.truck.model import ENDS, Truck
 from crossfall.truck.read import in_memory
 from crossfall.truck.ride import spring_squeezes
@@ -159,16 +160,19 @@ def limits(truck: Truck, basis: Basis) -> tuple[str, ...]:
 
 
 def falls_in_tolerance(truck: Truck, spec: TruckSpec) -> tuple[str, ...]:
-    """Inputs within whose own tolerance the truck cannot stand on the level, a sentence each.
-
-    Raises LinkageError where links bind there.
-    """
+    """Inputs within whose own tolerance the truck cannot stand on the level, or its links bind, a
+    sentence each."""
     where, found = in_memory(spec), []
     for number, one in enumerate(truck.uncertain):
         unit, low, _, high = shown(one)
         for value, end in ((one.low, low), (one.high, high)):
-            if problems := truck_mistakes(varied(truck, {number: value}), spec, where):
-                found.append(f"{one.name}: at {end:.4g} {unit}, in its range, {problems[0].what}")
+            try:
+                problems = truck_mistakes(varied(truck, {number: value}), spec, where)
+                wrong = problems[0].what if problems else ""
+            except LinkageError as error:
+                wrong = str(error)
+            if wrong:
+                found.append(f"{one.name}: at {end:.4g} {unit}, in its range, {wrong}")
     return tuple(found)
 
 

@@ -8,7 +8,9 @@ import numpy as np
 import pytest
 
 from crossfall.truck.axle_law import law_of
-from crossfall.truck.build import load_text
+from crossfall.truck.build import build, load_text, load_truck
+from crossfall.truck.complete import falls_in_tolerance
+from crossfall.truck.edits import set_values
 from crossfall.truck.errors import InputError
 from crossfall.truck.guides import anti
 from crossfall.truck.read import locate
@@ -119,3 +121,13 @@ def test_a_link_end_that_may_be_out_moves_roll_centre_and_lean() -> None:
         got, want = (getattr(t.front.suspension, name) for t in (moved, wanted))
         assert got == pytest.approx(want, rel=1e-9)
         assert got != getattr(truck.front.suspension, name)
+
+
+def test_links_that_bind_within_their_tolerances_are_noted_by_check():
+    """They bound nowhere as the file has them; `check` ended as a fault of its own."""
+    loaded = load_truck("burdock")
+    spec = set_values(loaded.spec, {"front.suspension.bump_mm": 87.483})
+    truck = build(spec, loaded.folder)[0]
+    said = falls_in_tolerance(truck, spec)
+    assert said
+    assert all("in its range, " in one and "bind" in one for one in said)
