@@ -73,14 +73,16 @@ class _Slide:
 def load_pattern(truck: Truck) -> Array:
     """(4,) the change of tyre loads that statics cannot see: no force, and no moment.
 
-    (b_r, -b_r, -b_f, b_f) / (b_f + b_r), b the tip lines of front and rear. The moment is 0 with
-    wheels straight ahead; turned ones stand fore and aft of their axle line, which leaves a little.
+    With wheels straight ahead (b_r, -b_r, -b_f, b_f) / (b_f + b_r), b the tip lines of front and
+    rear; in general each tyre's is the area of the triangle of the others, in turns + and -.
 
-    Source: derived here: the null space of force and moment balance under four tyres.
+    Source: derived here: the null space of force and moment balance under four tyres (Cramer's
+    rule).
     """
-    points = tip_points(truck)
-    front, rear = points[0, 1], points[2, 1]
-    pattern: Array = np.array([rear, -rear, -front, front]) / (front + rear)
+    ground = np.column_stack([np.ones(4), tip_points(truck)])
+    areas = np.linalg.det(np.stack([np.delete(ground, i, axis=0) for i in range(4)]))
+    areas *= (1.0, -1.0, 1.0, -1.0)
+    pattern: Array = areas / (areas[0] - areas[2])
     return pattern
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Literal
 
 import numpy as np
@@ -13,6 +14,7 @@ from crossfall.statics import sliding
 from crossfall.statics.rigid import downhill, tip_angle, tip_points
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Grip, Truck
+from crossfall.truck.steering import swung
 from support import make_truck
 
 HEADINGS = np.radians(np.arange(0.0, 360.0, 30.0))
@@ -27,6 +29,25 @@ def odd_truck() -> Truck:
     return make_truck(
         tracks=(0.150, 0.185), contact_half_width=0.008, chassis_cg=(0.012, 0.006, 0.095)
     )
+
+
+# What statics cannot see
+
+
+@pytest.mark.parametrize("turn", [0.0, 30.0, -20.0])
+def test_the_pattern_has_no_force_and_no_moment(turn: float) -> None:
+    """Turned wheels stand fore and aft of their axle: that once left 10 mm of its height."""
+    truck = odd_truck()
+    steered = swung(np.radians(turn), 0.024)
+    truck = replace(truck, front=replace(truck.front, steered=steered))
+    pattern, points = sliding.load_pattern(truck), tip_points(truck)
+    assert pattern.sum() == pytest.approx(0.0, abs=1e-12)
+    assert pattern @ points == pytest.approx([0.0, 0.0], abs=1e-12)
+    assert np.sign(pattern).tolist() == [1, -1, -1, 1]
+    if turn == 0.0:
+        front, rear = points[0, 1], points[2, 1]
+        expected = np.array([rear, -rear, -front, front]) / (front + rear)
+        assert pattern == pytest.approx(expected, abs=1e-12)
 
 
 # Closed forms
