@@ -47,13 +47,12 @@ class Settling:
 SETTLING = Settling()
 
 
-def outside(cases: Cases, at: Balance, theta: Array) -> Array:
+def outside(at: Balance) -> Array:
     """(B,) how far the line of the weight passes outside the four wheels on the table, over the
     wheelbase; negative inside.
 
     The line meets the table at r - g (r_z / g_z), r the CG and g gravity; what counts is its
-    greatest distance outside an edge between neighbouring patches (plane geometry). Only `at` is
-    looked at.
+    greatest distance outside an edge between neighbouring patches (plane geometry).
     """
     gravity = at.gravity
     foot = at.moment - gravity * ((at.moment[2] + at.pose.place[2]) / gravity[2])
@@ -136,7 +135,7 @@ def _look(cases: Cases, state: Array) -> tuple[Array, ...]:
     def work(cut: slice) -> tuple[Array, ...]:
         part, now = cases.take(cut), state[:, cut]
         at = part.balance(now)
-        return at.load, at.stiffness, at.gaps, outside(part, at, now[-1]), at.history
+        return at.load, at.stiffness, at.gaps, outside(at), at.history
 
     return in_blocks(work, len(cases))
 
