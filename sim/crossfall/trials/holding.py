@@ -10,13 +10,11 @@ from crossfall.trials.log import Fate
 from crossfall.trials.outcome import FINER, SHORT, Bracket
 from crossfall.trials.pace import Pace
 from crossfall.trials.table import Moment, Tilting
-from crossfall.truck.support import PAIRS
 
 SETTLED = 10.0  # times as far as at rest a truck may still move where its tilting starts
 MOST_JUMPS = 4  # after which it begins afresh; one that jumps more often only rocks
 OTHER_WAY = 0.004  # of the weight, by which loads differ that another way has led to
 SLIPS = 1e-4  # m; tyres that slip less on the way move no tip
-FORESEEN = 1.2  # strides, within which it is foreseen where a truck goes
 OTHER = 0.7  # of the strides, in the repeat
 
 
@@ -29,9 +27,9 @@ class _Search:
     jumped: bool
 
 
-def search(run: Tilting, rest: Moment, lifts: float, goes: float, pace: Pace) -> Bracket:
-    """From `rest`, first to a little below where a wheel `lifts` (rad), as fast as the table tilted
-    there, then more slowly to a little below where it `goes`, then in strides.
+def search(run: Tilting, rest: Moment, below: float, pace: Pace) -> Bracket:
+    """From `rest`, first to a little `below` where it goes, if that is known, as fast as the table
+    tilted there, then in strides.
 
     Then how much of that hangs on how it was done: the truck's last strides are done again, one
     thing finer at a time. Where it jumped, or slid, the whole search is done again, everything
@@ -39,9 +37,8 @@ def search(run: Tilting, rest: Moment, lifts: float, goes: float, pace: Pace) ->
     light tyres slip in it: there it is done again with more drag, too, which is nearer to a truck
     that never swings.
     """
-    for below, rate in ((lifts, pace.slow), (goes, pace.steady / 2)):
-        if below > rest.theta:
-            rest = _hold(run, rest, below, replace(pace, steady=rate), 1) or rest
+    if below > rest.theta:
+        rest = _hold(run, rest, below, replace(pace, steady=pace.slow), 1) or rest
     one = _narrowed(run, rest, pace, 1)
     if one.bracket.goes == "rests" or not pace.checks:
         return one.bracket
@@ -87,8 +84,7 @@ def check(run: Tilting, found: _Search, pace: Pace) -> bool:
     the rest before, as it has already done. At last from the level, with more drag. False where
     there are too few rests for that, it does not come to rest, or the way decides."""
     rests, rig = found.rests, run.table.rig
-    close = found.bracket.low - pace.stride / 3
-    apart = [i for i in range(1, len(rests)) if rests[i].theta < close]
+    apart = [i for i in range(1, len(rests)) if rests[i].theta < found.bracket.low - pace.bracket]
     if not apart:
         return False
     end, loads = rests[apart[-1]].theta, []
@@ -130,52 +126,28 @@ def _comes_another_way(
 def _narrowed(
     run: Tilting, rest: Moment, pace: Pace, number: int, first: Sequence[float] = ()
 ) -> _Search:
-    """In strides from `rest`, by halves, and close on both sides of where it should go. first:
-    angles (rad) to try before, upwards.
+    """In strides from `rest`, and by halves. first: angles (rad) to try before, upwards.
 
     Where it went from before a jump says nothing of where it goes from after it.
     """
     high, fresh, rests, jumps = math.inf, 0, [rest], False
-    seen: list[tuple[float, list[float]]] = []
     goes: Fate = "rests"
     while high - rest.theta > 1.001 * pace.bracket and rest.theta < pace.limit:
         ahead = [theta for theta in first if rest.theta < theta < high]
-        stride = _close(seen, pace) or rest.theta + pace.stride
-        test = min(ahead or ((rest.theta + high) / 2, stride))
+        test = min(ahead or ((rest.theta + high) / 2, rest.theta + pace.stride))
         moment = _hold(run, rest, test, pace, number)
         if moment is None:
             high, goes = test, run.ended.fate
             continue
         rest = moment
         rests.append(rest)
-        seen.append((rest.theta, run.loads))
         if not run.ended.jumped:
             continue
-        jumps, seen = True, []
+        jumps = True
         if high - test > pace.bracket and math.isfinite(high) and fresh < MOST_JUMPS:
             high, goes, fresh = math.inf, "rests", fresh + 1
             run.log.afresh()
     return _Search(Bracket(rest.theta, high, goes, run.fell), tuple(rests), jumps)
-
-
-def _close(seen: Sequence[tuple[float, Sequence[float]]], pace: Pace) -> float | None:
-    """Angle (rad) close on one side of where a pair of wheels will bear nothing if its load goes on
-    sinking as in the last rests: (angle, (4,) N) of each. None where that is not within a stride.
-    """
-    near = seen[-1] if seen else (0.0, ())
-    below = [rest for rest in seen if rest[0] < near[0] - pace.stride / 3]
-    if not below:
-        return None
-    (theta, loads), (before, others) = near, below[-1]
-    gone = math.inf
-    for pair in PAIRS:
-        left = sum(loads[w] for w in pair)
-        sinks = sum(others[w] for w in pair) - left
-        if left > 0.0 and sinks > 0.0:
-            gone = min(gone, theta + left * (theta - before) / sinks)
-    half = pace.bracket / 2
-    ahead = [a for a in (gone - half, gone + half) if half < a - theta < FORESEEN * pace.stride]
-    return min(ahead, default=None)
 
 
 def _another_way(

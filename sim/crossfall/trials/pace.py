@@ -15,8 +15,7 @@ class Pace:
     brisk: rad/s of the tilting towards an expected tip, up to `last` (rad) below it.
     slow: rad/s of the tilting to the tip, which finds about where it is and when wheels lift.
     below: rad under the expected tip where the tilting starts, settled.
-    near: rad under where it began to run away from which angles are held; close: under an expected
-    tip that lies there, which no tilting table makes late.
+    near: rad under where it began to run away from which angles are held.
     keep: rad between moments kept on the way, to come back to and hold.
     light: a start is too late where a wheel bears less than this fraction of its level load.
     steady: rad/s between angles that are held.
@@ -39,7 +38,6 @@ class Pace:
     slow: float = math.radians(2.0)
     below: float = math.radians(3.0)
     near: float = math.radians(1.2)
-    close: float = math.radians(0.9)
     keep: float = math.radians(0.7)
     light: float = 0.03
     steady: float = math.radians(1.0)

@@ -25,8 +25,7 @@ from crossfall.trials.pace import Pace
 from crossfall.trials.table import LevelTable, Tilting, level_table, set_grip
 from crossfall.truck.model import Truck
 
-LEANS = 1.2  # times as fast as its table a truck leans on of which a wheel lifts, or that goes
-RUNS = 3.0  # the same of one that runs away
+RUNS = 1.2  # times as fast as its table a truck leans on that is losing its balance
 LOOSE = 0.005  # m/s, faster than any truck creeps that is still held
 
 
@@ -115,12 +114,8 @@ def tilt_on(
         way = run.log.way()
         if goes != "rests":
             way_there = run.log.tilting(began)
-            slides = goes == "slides"
-            at = (_held(way_there),) * 2 if slides else _balanced(way_there, pace.slow)
-            below = at[1] - pace.near
-            if near is not None and at[1] - pace.below < near < at[1]:
-                below = near - pace.close
-            search(run, rest, min(at[0] - pace.near, below), below, pace)
+            at = _held(way_there) if goes == "slides" else _balanced(way_there, pace.slow)
+            search(run, rest, at - pace.near, pace)
         trial = TiltTrial(
             heading,
             "stands",
@@ -200,15 +195,13 @@ def _tilt(run: Tilting, pace: Pace, near: float) -> Fate:
     return "rests"
 
 
-def _balanced(way: TiltingSamples, rate: float) -> tuple[float, float]:
-    """About where (rad) a truck on a table tilting at `rate` (rad/s) first leaned on faster than it
-    may, and where it began to run away: in between wheels may lift."""
+def _balanced(way: TiltingSamples, rate: float) -> float:
+    """About where (rad) a truck on a table tilting at `rate` (rad/s) began to run away."""
     if len(way.time) < 2:  # gone at once
-        return (float(way.theta[-1]) if len(way.theta) else 0.0,) * 2
+        return float(way.theta[-1]) if len(way.theta) else 0.0
     speed = np.gradient(uniform_filter1d(way.lean, 5), way.time)
-    leans, stands = np.flatnonzero(speed > LEANS * rate), np.flatnonzero(speed <= RUNS * rate)
-    first = way.theta[leans[0] if len(leans) else -1]
-    return float(first), float(max(first, way.theta[stands[-1] if len(stands) else 0]))
+    runs = np.flatnonzero(speed > RUNS * rate)
+    return float(way.theta[runs[0] if len(runs) else -1])
 
 
 def _held(way: TiltingSamples) -> float:

@@ -45,8 +45,6 @@ class Rules:
     loads: tuple[float, ...] = (1.0, 1.0, 1.0, 1.0)
     other_way: tuple[float, ...] = (1.0, 1.0, 1.0, 1.0)
     ways: list[tuple] = field(default_factory=list)  # search, vary, finer
-    sinks: bool = False  # whether a pair's load runs out at the tip
-    rates: list[float] = field(default_factory=list)
 
     def __post_init__(self):
         self.table = SimpleNamespace(rig=Rig(), weight=4.0)
@@ -66,9 +64,6 @@ class Rules:
     def move(self, theta, rate, least):
         assert theta > self.theta  # upwards, from rest
         self.came_from, self.theta = self.theta, theta
-        self.rates.append(rate)
-        if self.sinks:
-            self.loads = (1.0, 1.0, *[max(0.0, math.tan(self.tip) - math.tan(theta))] * 2)
 
     def approach(self, theta, rate, keep):
         assert self.theta == 0.0  # all the way
@@ -104,39 +99,16 @@ class Rules:
         return [hold for hold in self.holds if hold[0] == number]
 
 
-def searched(rules, rest, below, pace):
-    """No wheel lifts before it goes."""
-    return search(rules, rest, below, below, pace)
-
-
 @pytest.mark.parametrize("below", [0.0, 0.4, 0.62, 0.7])
 def test_it_is_found_wherever_it_is_looked_for(below):
-    found = searched(Rules(tip=0.637), Rest(0.1), below, PACE)
+    found = search(Rules(tip=0.637), Rest(0.1), below, PACE)
     assert found.low <= 0.637 < found.high
     assert found.high - found.low <= 0.01001
     assert (found.goes, found.fell) == ("tips", 2)
 
 
-def test_where_load_runs_out_it_is_held_close_on_both_sides_of_there():
-    rules = Rules(tip=0.637, sinks=True)
-    found = searched(rules, Rest(0.1), 0.4, PACE)
-    assert found.low <= 0.637 < found.high
-    assert found.high - found.low <= 0.01001
-    assert [fate for *_, fate, _ in rules.of(1)].count("tips") == 1
-    halves = Rules(tip=0.637)
-    searched(halves, Rest(0.1), 0.4, PACE)
-    assert len(rules.of(1)) < len(halves.of(1))
-
-
-def test_between_a_lift_and_the_tip_it_is_moved_more_slowly():
-    rules = Rules(tip=0.637)
-    search(rules, Rest(0.1), 0.3, 0.6, PACE)
-    assert [theta for *_, theta, _, _ in rules.of(1)][:2] == [0.3, 0.6]
-    assert rules.rates[:3] == [PACE.slow, PACE.steady / 2, PACE.steady]
-
-
 def test_one_that_rests_up_to_the_limit_is_told():
-    found = searched(Rules(tip=9.0), Rest(0.1), 0.5, PACE)
+    found = search(Rules(tip=9.0), Rest(0.1), 0.5, PACE)
     assert found.goes == "rests"
     assert math.isinf(found.high)
 
@@ -144,14 +116,14 @@ def test_one_that_rests_up_to_the_limit_is_told():
 def test_what_it_did_before_a_jump_says_nothing_of_after():
     """From far it is carried over by its jump, from near it stands again, until its tip."""
     rules = Rules(tip=0.83, snap=0.52, carried=0.03)
-    found = searched(rules, Rest(0.1), 0.4, PACE)
+    found = search(rules, Rest(0.1), 0.4, PACE)
     assert found.low <= 0.83 < found.high
     assert any(afresh for *_, afresh in rules.of(1))
 
 
 def test_its_own_error_is_measured_one_thing_at_a_time_below_the_tip():
     rules = Rules(tip=0.637)
-    found = searched(rules, Rest(0.1), 0.4, PACE)
+    found = search(rules, Rest(0.1), 0.4, PACE)
     checks = rules.of(0)
     assert [(vary, finer) for _, vary, finer, *_ in checks] == [
         ("base", {}),
@@ -169,21 +141,21 @@ def test_its_own_error_is_measured_one_thing_at_a_time_below_the_tip():
 
 def test_where_no_tyre_slips_it_comes_no_other_way():
     rules = Rules(tip=0.637, slipped=0.0)
-    searched(rules, Rest(0.1), 0.4, PACE)
+    search(rules, Rest(0.1), 0.4, PACE)
     assert [vary for _, vary, *_ in rules.of(0)] == ["base", "step", "rate"]
     assert not rules.ways
 
 
 def test_where_another_way_leads_to_other_loads_it_searches_again_from_there():
     rules = Rules(tip=0.637, other_way=(1.0, 1.1, 0.9, 1.0))
-    searched(rules, Rest(0.1), 0.4, PACE)
+    search(rules, Rest(0.1), 0.4, PACE)
     assert [number for number, *_ in rules.ways] == [0, 2]
     assert rules.of(2)
 
 
 def test_after_a_jump_everything_is_done_again_finer_and_with_more_drag():
     rules = Rules(tip=0.83, snap=0.52)
-    searched(rules, Rest(0.1), 0.4, PACE)
+    search(rules, Rest(0.1), 0.4, PACE)
     assert not rules.of(0)
     finer = dict.fromkeys(("step", "solver", "contact"), FINER["all"]) | {"drag": FINER["way"]}
     assert rules.ways == [(2, "", finer)]
@@ -196,7 +168,7 @@ def test_a_quick_trial_measures_no_error():
     from dataclasses import replace
 
     rules = Rules(tip=0.83, snap=0.52)
-    searched(rules, Rest(0.1), 0.4, replace(PACE, checks=False))
+    search(rules, Rest(0.1), 0.4, replace(PACE, checks=False))
     assert {number for number, *_ in rules.holds} == {1}
 
 
@@ -230,6 +202,6 @@ def test_a_truck_that_jumps_at_every_look_does_not_take_for_ever():
             return "rests", True
 
     rules = Rocks(tip=9.0)
-    found = searched(rules, Rest(0.1), 0.0, PACE)
+    found = search(rules, Rest(0.1), 0.0, PACE)
     assert found.goes == "tips"
     assert len(rules.holds) < 400
