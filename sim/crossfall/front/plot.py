@@ -272,7 +272,7 @@ def sweep_map(
     several rows of it share a point their mean is drawn. Raises ValueError where a column is not
     there or has no numbers, or the grid has no area.
     """
-    from crossfall.show.maps import TIPS, draw_maps
+    from crossfall.show.maps import draw_maps
 
     named = rows if isinstance(rows, Mapping) else {"": rows}
     how = getattr(next(iter(named.values()), ()), "how", "") if len(named) == 1 else ""
@@ -282,15 +282,10 @@ def sweep_map(
         for name, some in lists.items()
         for words, own in _alike(some)
     ]
-    axes, said = (heading_words(x), heading_words(y)), heading_words(value)
-    if value in ANGLES:
-        return Picture(draw_maps(title or "Tip angle", *axes, panels, how, what=TIPS))
-    bare, _, unit = said.partition(", ")
-    unit = unit if unit == "°" else f" {unit}".rstrip()
-    under = f"{said}; light is high"
-    return Picture(
-        draw_maps(title or bare[:1].upper() + bare[1:], *axes, panels, how, what=under, unit=unit)
-    )
+    tips, shown = value in ANGLES, heading_words(value)
+    said = "tip angle" if tips else shown.partition(",")[0]
+    names = title or said[:1].upper() + said[1:], heading_words(x), heading_words(y)
+    return Picture(draw_maps(*names, panels, how, shown="" if tips else shown))
 
 
 def _alike(rows: Sequence[Mapping[str, Any]]) -> list[tuple[str, Any]]:

@@ -37,7 +37,7 @@ _UNITS = {  # ends of column names, and how they are said
 }
 ANGLES = LinearSegmentedColormap.from_list("angle", ["#4f86bf", "#a9c8e4", "#f6f2ea"])
 LABEL_MARGIN = 0.07  # of a side of a panel, that its labels keep free
-TIPS = "table angle at which it tips, degrees; light is steep"
+_TIPS = "table angle at which it tips, degrees; light is steep"
 
 
 @dataclass(frozen=True)
@@ -63,15 +63,15 @@ def draw_maps(
     panels: Sequence[MapPanel],
     how: str = "",
     beside: Sequence[MapPanel] = (),
-    what: str = TIPS,
-    unit: str = "°",
+    shown: str = "",
 ) -> Figure:
     """Small multiples on one scale of colour; light is high, and dots are where it slides first.
 
     The heavy line is the frontier between tipping first and sliding first. how: what was asked and
-    by which method, in words. beside: panels drawn elsewhere that share the scale of colour. what,
-    unit: of the values.
+    by which method, in words. beside: panels drawn elsewhere that share the scale of colour. shown:
+    the values' name and unit, as "margin, mm"; tips if not given.
     """
+    unit = shown.partition(", ")[2] if shown else "°"
     columns = min(len(panels), 3 if len(panels) > 4 else 2)
     rows = -(-len(panels) // columns)
     wide = (WIDTH - 18.0 - 8.0 * (columns - 1) - 6.0) / columns
@@ -95,7 +95,9 @@ def draw_maps(
         axes.set_ylabel(y_name if column == 0 else "")
     empty = any(np.isnan(p.values).any() for p in panels)
     slides = any(p.slide is not None and (p.slide < p.values).any() for p in panels)
-    _bar(made, scale, unit, slides, ("no tip" if what == TIPS else "no value") if empty else "")
+    unit = unit if unit == "°" else f" {unit}".rstrip()
+    _bar(made, scale, unit, slides, ("no value" if shown else "no tip") if empty else "")
+    what = f"{shown}; light is high" if shown else _TIPS
     title(made, name, f"{how}: {what}" if how else what)
     return made
 

@@ -142,13 +142,10 @@ def draw_map(columns: _Columns, wanted: MapSpec, how: str = "") -> list[Figure]:
     if not panels:
         return []
     x, y = plain_name(wanted.x), plain_name(wanted.y)
-    said, _, unit = plain_name(shown).partition(", ")
-    what = "Tip angle" if tips else said[:1].upper() + said[1:]
+    said = "tip angle" if tips else plain_name(shown).partition(",")[0]
+    what = said[:1].upper() + said[1:]
     names = wanted.title or f"{what} over {x.partition(',')[0]} and {y.partition(',')[0]}", x, y
-    made = partial(draw_maps, *names, how=how)
-    if not tips:
-        words = f"{plain_name(shown)}; light is high"
-        made = partial(made, what=words, unit=unit if unit == "°" else f" {unit}".rstrip())
+    made = partial(draw_maps, *names, how=how, shown="" if tips else plain_name(shown))
     apart = len(by_heading) > 1 and _range(panels) > 2 * max(map(_range, by_heading))
     figures = by_heading if apart else [panels]
     return [
