@@ -1,4 +1,4 @@
-"""Every formula of the rooms that move, measure, tune, answer and study says where it is from."""
+"""Every formula of the rooms of physics says where it is from."""
 
 import ast
 from collections.abc import Iterator
@@ -13,6 +13,16 @@ SOURCE = "Source: "
 _Named = ast.FunctionDef | ast.ClassDef
 # Modules that work something out by a formula, and in them what only reads, names or converts.
 FORMULAS = (
+    *("truck/assemble", "truck/axle_law", "truck/build", "truck/checks", "truck/clearance"),
+    *("truck/guides", "truck/linkage", "truck/massprops", "truck/meshes", "truck/pieces"),
+    *("truck/plausibility", "truck/ride", "truck/solids", "truck/spring_law", "truck/stance"),
+    *("truck/steering", "truck/support", "truck/take_out", "truck/tolerances"),
+    *("truck/uncertain", "truck/weight"),
+    *("statics/balance", "statics/budget", "statics/builds", "statics/compliant"),
+    *("statics/compliant_gradient", "statics/compliant_path", "statics/continuation"),
+    *("statics/differentials", "statics/events", "statics/folds", "statics/kinematics"),
+    *("statics/newton", "statics/relaxation", "statics/rigid", "statics/sliding"),
+    *("statics/track", "statics/traction", "statics/tyres"),
     *(f"engines/{m}" for m in ("bullet", "curve", "held", "mujoco", "multibody", "rig", "rolling")),
     *(f"engines/{m}" for m in ("scale", "springs", "tyre_force", "urdf")),
     *(f"trials/{m}" for m in ("course", "drive", "drive_run", "fits", "helm", "outcome", "ramp")),
