@@ -156,7 +156,7 @@ def keep_readings(text: str, path: Path) -> None:
 def board_card(truck: Truck, path: Path, grip: Grip | None) -> dict[str, Any]:
     """Predicted angles for the four ways, and how each reading in the board file compares."""
     asked = [radians(h) for h in _BOARD]
-    predicted = predict(truck, asked, [False] * len(asked))
+    predicted = predict(truck, asked, [False] * len(asked), grip=grip)
     card = [
         {
             "heading_deg": h,

@@ -8,7 +8,14 @@ import numpy as np
 
 from crossfall.measurement.board_diagnosis import Cause, diagnose
 from crossfall.measurement.board_file import BoardReading, BoardReadings
-from crossfall.measurement.board_predict import Prediction, board_grip, predict
+from crossfall.measurement.board_predict import (
+    Outlook,
+    Prediction,
+    board_grip,
+    predict,
+    slopes,
+    ways,
+)
 from crossfall.measurement.scatter import Scatter, interval, pooled, scatter
 from crossfall.measurement.weighted_fit import TOLERANCE
 from crossfall.statics.sliding import slide_range
@@ -73,9 +80,11 @@ def board_scatter(board: BoardReadings) -> Scatter:
     return scatter(groups, board.resolution, prior)
 
 
-def check_board(truck: Truck, board: BoardReadings, grip: Grip | None = None) -> BoardResult:
+def check_board(
+    truck: Truck, board: BoardReadings, grip: Grip | None = None, ahead: Outlook | None = None
+) -> BoardResult:
     """Every reading against the truck's prediction, rad. grip: the board's, `board_grip` if not
-    said.
+    said. ahead: what is expected of `board.tips`, if it is at hand.
 
     u^2 = V / n + B + (accuracy / sqrt(3))^2, V and B as of `scatter`; E_n as of `Verdict`.
     Source: ISO/IEC 17043:2010 and ISO 13528 for E_n; JCGM 100 (GUM), 4.3.7 and 5.1.2, for u (from
@@ -83,30 +92,21 @@ def check_board(truck: Truck, board: BoardReadings, grip: Grip | None = None) ->
     """
     kind = board_scatter(board)
     grip = board_grip(truck) if grip is None else grip
-    expected = predict(
-        truck,
-        [r.heading for r in board.readings],
-        [r.locked for r in board.readings],
-        [r.rail for r in board.readings],
-        grip,
+    asked = ways(board.tips)
+    expected = ahead.expected if ahead is not None else predict(truck, *asked, grip)
+    tipped = [_verdict(r, board, kind, expected, i) for i, r in enumerate(board.tips)]
+    rest = iter(tipped)
+    found = tuple(
+        _slide_verdict(truck, grip, r, board, kind) if r.slid else next(rest)
+        for r in board.readings
     )
-    verdicts = []
-    for i, r in enumerate(board.readings):
-        if r.slid:
-            verdicts.append(_slide_verdict(truck, grip, r, board, kind))
-        else:
-            verdicts.append(_verdict(r, board, kind, expected, i))
-    found = tuple(verdicts)
-    tipped = [(v, i) for v, i in zip(found, range(len(found)), strict=True) if not v.reading.slid]
     causes: tuple[Cause, ...] = ()
-    if not all(v.agrees for v, _ in tipped):
-        causes = diagnose(
-            truck,
-            [v.reading for v, _ in tipped],
-            np.array([v.measured - v.predicted for v, _ in tipped]),
-            np.array([np.hypot(v.u, v.predicted_u) for v, _ in tipped]),
-            grip,
-        )
+    if not all(v.agrees for v in tipped):
+        if ahead is None:
+            ahead = Outlook(expected, slopes(truck, *asked, grip))
+        gaps = np.array([v.measured - v.predicted for v in tipped])
+        u = np.array([np.hypot(v.u, v.predicted_u) for v in tipped])
+        causes = diagnose(truck, board.tips, gaps, u, grip, ahead)
     return BoardResult(found, causes, tuple(_warnings(board, found)))
 
 

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.measurement.board_file import BoardReading
-from crossfall.measurement.board_predict import outlook, predict
+from crossfall.measurement.board_predict import Outlook, likely_tips, ways
 from crossfall.statics.sliding import slide_range
 from crossfall.truck.model import Array, Grip, Truck
 
@@ -38,9 +38,15 @@ class Cause:
 
 
 def diagnose(
-    truck: Truck, readings: Sequence[BoardReading], gaps: Array, u: Array, grip: Grip | None
+    truck: Truck,
+    readings: Sequence[BoardReading],
+    gaps: Array,
+    u: Array,
+    grip: Grip | None,
+    ahead: Outlook,
 ) -> tuple[Cause, ...]:
-    """The likeliest causes of gaps (n,) rad, measured less predicted, with sd u (n,) rad.
+    """The likeliest causes of gaps (n,) rad, measured less predicted, with sd u (n,) rad. ahead:
+    what was expected of the readings.
 
     Best first, with those that do about as well; empty where none explains half of it. A cause with
     pattern p (n,) per unit and usual size s amounts to sum(p gaps / u^2) / (sum(p^2 / u^2) + 1 /
@@ -51,14 +57,14 @@ def diagnose(
     """
     found: list[tuple[float, Cause]] = []
     before = float(np.sum((gaps / u) ** 2))
-    for name, pattern in _patterns(truck, readings, grip).items():
+    for name, pattern in _patterns(ahead).items():
         usual = USUAL[name]
         precision = float(np.sum((pattern / u) ** 2)) + 1 / usual**2
         amount = float(np.sum(pattern * gaps / u**2)) / precision
         left = float(np.sum(((gaps - amount * pattern) / u) ** 2))
         words = _words(name, amount, pattern)
         found.append((left + (amount / usual) ** 2, Cause(name, words, amount, 1 - left / before)))
-    for cause, pattern, penalty in _switches(truck, readings, grip):
+    for cause, pattern, penalty in _switches(truck, readings, grip, ahead):
         left = float(np.sum(((gaps - pattern) / u) ** 2))
         better = Cause(cause.name, cause.words, cause.amount, 1 - left / before)
         found.append((left + penalty, better))
@@ -67,33 +73,26 @@ def diagnose(
     return tuple(best[:3])
 
 
-def _patterns(
-    truck: Truck, readings: Sequence[BoardReading], grip: Grip | None
-) -> dict[str, Array]:
+def _patterns(ahead: Outlook) -> dict[str, Array]:
     """(n,) change of the angles per unit of each cause."""
-    psi, locked = [r.heading for r in readings], [r.locked for r in readings]
-    railed = [r.rail for r in readings]
-    ahead = outlook(truck, psi, locked, railed, grip)
     along, side, height, contact = ahead.slopes.T
     return {
         "height": height,
         "side": side,
         "along": along,
         "contact": contact,
-        "meter": np.ones(len(psi)),
+        "meter": np.ones(len(height)),
         "give": ahead.expected.give,
     }
 
 
 def _switches(
-    truck: Truck, readings: Sequence[BoardReading], grip: Grip | None
+    truck: Truck, readings: Sequence[BoardReading], grip: Grip | None, ahead: Outlook
 ) -> list[tuple[Cause, Array, float]]:
     """Causes that are so or not: their pattern (n,) and what they cost in chi-square."""
-    psi = [r.heading for r in readings]
-    locked = [r.locked for r in readings]
-    railed = [r.rail for r in readings]
-    said = predict(truck, psi, locked, railed, grip)
-    other = predict(truck, psi, [not k for k in locked], railed, grip).angle - said.angle
+    psi, locked, railed = ways(readings)
+    said = ahead.expected.angle
+    other = likely_tips(truck, psi, [not k for k in locked], railed, grip) - said
     found = []
     if all(locked):
         words = "the suspension was not locked after all: the angles are those of free springs"
@@ -106,12 +105,12 @@ def _switches(
         found.append((Cause("lock", words, 1.0, 0.0), other, 4.0))
     if grip is not None and not any(r.rail for r in readings):
         likely = slide_range(truck, np.array(psi), grip)[:, 1]
-        if np.any(likely < said.angle):
+        if np.any(likely < said):
             words = (
                 "it slid rather than tipped: the angles are those at which the tyres let go. "
                 "Lay a thin strip along the downhill tyres and try again"
             )
-            pattern = np.minimum(likely - said.angle, 0.0)
+            pattern = np.minimum(likely - said, 0.0)
             found.append((Cause("slide", words, 1.0, 0.0), pattern, 4.0))
     return found
 

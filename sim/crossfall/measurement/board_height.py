@@ -83,8 +83,7 @@ def infer(
     if not tips:
         raise ValueError("no heading on the board at which the truck tipped")
     if ahead is None:
-        psi, locked = [r.heading for r in tips], [r.locked for r in tips]
-        ahead = outlook(truck, psi, locked, [r.rail for r in tips])
+        ahead = outlook(truck, tips)
     known = board_known(truck, board, place, ahead.expected)
     model = board_model(truck, board, ahead)
     bears = _bears(model, known)

@@ -11,6 +11,7 @@ import numpy as np
 from crossfall.answers.conditions import Conditions, Hold, choose_grip
 from crossfall.answers.ranges import Range, ranges
 from crossfall.answers.tips import tip_pairs
+from crossfall.measurement.board_file import BoardReading
 from crossfall.statics import rigid
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Grip, Truck, frozen
@@ -57,19 +58,46 @@ def board_grip(truck: Truck) -> Grip:
     return next((g for g in truck.grips if g.surface == _BOARD), None) or choose_grip(truck, None)
 
 
-def outlook(
+def outlook(truck: Truck, readings: Sequence[BoardReading], grip: Grip | None = None) -> Outlook:
+    """`predict` and `slopes` for the readings' headings.
+
+    Source: as of `predict` and `slopes`.
+    """
+    asked = ways(readings)
+    return Outlook(predict(truck, *asked, grip), slopes(truck, *asked, grip))
+
+
+def ways(readings: Sequence[BoardReading]) -> tuple[list[float], list[bool], list[bool]]:
+    """Heading (rad), whether locked and whether behind a rail, of each reading."""
+    return (
+        [r.heading for r in readings],
+        [r.locked for r in readings],
+        [r.rail for r in readings],
+    )
+
+
+def likely_tips(
     truck: Truck,
     headings: Sequence[float],
     locked: Sequence[bool],
     railed: Sequence[bool] | None = None,
     grip: Grip | None = None,
-) -> Outlook:
-    """`predict` and `slopes` for the same headings (rad).
+) -> Array:
+    """(n,) rad, the angles of `predict` without their ranges.
 
-    Source: as of `predict` and `slopes`.
+    Source: as of `answers.tips`.
     """
-    asked = headings, locked, railed, grip
-    return Outlook(predict(truck, *asked), slopes(truck, *asked))
+    psi = np.asarray(headings, dtype=np.float64)
+    rail = np.zeros(len(psi), dtype=bool) if railed is None else np.asarray(railed, dtype=bool)
+    mu = (board_grip(truck) if grip is None else grip).likely
+    still = held(truck)
+    out = np.empty(len(psi))
+    for against in (False, True):
+        some = np.flatnonzero(rail == against)
+        if len(some):
+            builds = [still if locked[int(i)] else truck for i in some]
+            out[some] = tip_pairs(builds, psi[some], mu, _hold(against)).free
+    return out
 
 
 def held(truck: Truck) -> Truck:

@@ -166,9 +166,7 @@ def reconcile(
     if session is not None:
         pulls.append(_scales(session))
     if board is not None and board.tips:
-        psi, locked = [r.heading for r in board.tips], [r.locked for r in board.tips]
-        railed = [r.rail for r in board.tips]
-        pulls.append(_board(truck, board, outlook(truck, psi, locked, railed)))
+        pulls.append(_board(truck, board, outlook(truck, board.tips)))
     if not pulls:
         raise ValueError("no readings to reconcile with")
     rows = rows_of(truck)

@@ -112,9 +112,12 @@ def compared(
     """Prediction against board, and what the tips alone say of the truck, where there are any."""
     from crossfall.measurement.board import check_board
     from crossfall.measurement.board_height import infer
+    from crossfall.measurement.board_predict import outlook
 
-    found = check_board(truck, board, board_surface(truck, surface))
-    return found, infer(truck, board) if board.tips else None
+    grip = board_surface(truck, surface)
+    ahead = outlook(truck, board.tips, grip) if board.tips else None
+    found = check_board(truck, board, grip, ahead)
+    return found, infer(truck, board, ahead=ahead) if board.tips else None
 
 
 def board_surface(truck: Truck, surface: str | None) -> Grip:

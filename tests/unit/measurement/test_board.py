@@ -109,7 +109,7 @@ def test_intervals_of_height_and_half_width_cover_the_truth() -> None:
     hits, trials = np.zeros(2), 120
     base = make_truck(contact_half_width=0.004, tyre_stiffness=1e9, locked=True)
     psi = np.radians(FOUR)
-    ahead = outlook(base, list(psi), [True] * 4)
+    ahead = outlook(base, [BoardReading(float(h), (0.5,), True) for h in psi])
     for _ in range(trials):
         real = wider(shifted(base, (0, 0, rng.uniform(-0.01, 0.01))), rng.uniform(-0.003, 0.003))
         tilt = rigid.tip_angle(real, psi) + np.radians(rng.uniform(-0.2, 0.2))
