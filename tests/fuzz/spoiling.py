@@ -32,7 +32,10 @@ from right_files import KINDS, OFTEN, ROOT, whole
 import crossfall.cli  # noqa: F401  before numpy: it says how many threads that may have
 
 MEMORY = 300  # MB of one process, the interpreter and its libraries included
-TIME = 20.0  # s of processor time
+TIME = 20.0  # s of processor time, where `PLAIN` takes `PLAIN_TIME`
+PLAIN = ("tilt", "bramble", "--no-trial", "--heading", "90")
+PLAIN_TIME = 0.35  # s, beyond what `NOTHING` takes
+NOTHING = ("weigh", "bramble")
 FORKS = hasattr(os, "fork")
 STATUSES = (0, 1, 2, 3)
 NEVER = re.compile(rb"Traceback|Warning:|\x1b|[\x00-\x08]|\xc2[\x80-\x9f]|\xe2\x80[\xaa-\xae]")
@@ -97,23 +100,39 @@ def _quiet() -> Iterator[None]:
         yield
 
 
-def judge(asked: Case, folder: Path) -> Verdict:
-    """Run a case in a process of its own, in its folder, and look at what came of it."""
-    status, seconds, megabytes = (_in_child if FORKS else beside)(asked, folder)
+def time_allowed() -> float:
+    """s of one case on this machine as it is just now: `TIME`, or more where `PLAIN`, which has the
+    same kind of work to do, takes longer than it did where `TIME` was set."""
+    taken = []
+    for argv in (PLAIN, NOTHING):
+        with tempfile.TemporaryDirectory() as name:
+            plain = Case(0, "truck", Path(name), argv)
+            taken.append(min(_beside_or_forked(plain, Path(name), 1e6)[1] for _ in range(3)))
+    return TIME * max(1.0, (taken[0] - taken[1]) / PLAIN_TIME)
+
+
+def judge(asked: Case, folder: Path, allowed: float) -> Verdict:
+    """Run a case in a process of its own, in its folder, and look at what came of it. allowed: s of
+    processor time."""
+    status, seconds, megabytes = _beside_or_forked(asked, folder, allowed)
     said = (folder / ".out").read_bytes(), (folder / ".err").read_bytes()
     echoes = re.search(NOT_A_NUMBER, asked.file.read_bytes()) is not None
     faults = [*_text_faults(said, status, echoes), *_answer_faults(asked, status, said[0])]
     if status not in STATUSES:
         last = said[1].decode(errors="replace").strip().splitlines()[-1:]
         faults.append(f"ended with {status}: {' '.join(last)[:300]}")
-    if seconds > TIME:
+    if seconds > allowed:
         faults.append(f"took {seconds:.1f} s")
     if megabytes > MEMORY:
         faults.append(f"took {megabytes:.0f} MB")
     return Verdict(status, seconds, megabytes, tuple(faults))
 
 
-def _in_child(asked: Case, folder: Path) -> tuple[int, float, float]:
+def _beside_or_forked(asked: Case, folder: Path, allowed: float) -> tuple[int, float, float]:
+    return _in_child(asked, folder, allowed) if FORKS else beside(asked, folder)
+
+
+def _in_child(asked: Case, folder: Path, allowed: float) -> tuple[int, float, float]:
     """Exit status, s of CPU and MB."""
     with warnings.catch_warnings():
         # Of threads that sleep: the libraries', which the child does not use before its verb does.
@@ -121,7 +140,7 @@ def _in_child(asked: Case, folder: Path) -> tuple[int, float, float]:
         child = os.fork()
     if child == 0:
         try:
-            _become(asked.argv, folder, bounded=True)
+            _become(asked.argv, folder, allowed)
         finally:
             os._exit(99)
     _, status, used = os.wait4(child, 0)
@@ -137,15 +156,16 @@ def beside(asked: Case, folder: Path) -> tuple[int, float, float]:
     return done.returncode, time.monotonic() - began, 0.0
 
 
-def _become(argv: Sequence[str], folder: Path, *, bounded: bool) -> None:
-    """In the child: the command line's own way in, with nothing of the parent's in its ears."""
+def _become(argv: Sequence[str], folder: Path, allowed: float | None) -> None:
+    """In the child: the command line's own way in, with nothing of the parent's in its ears.
+    allowed: s of processor time after which it is ended, some seconds later."""
     os.chdir(folder)
     for number, name in ((1, ".out"), (2, ".err")):
         os.dup2(os.open(name, os.O_WRONLY | os.O_CREAT | os.O_TRUNC, 0o644), number)
-    if bounded:
+    if allowed is not None:
         import resource
 
-        resource.setrlimit(resource.RLIMIT_CPU, (int(TIME) + 5, int(TIME) + 6))
+        resource.setrlimit(resource.RLIMIT_CPU, (int(allowed) + 5, int(allowed) + 6))
         resource.setrlimit(resource.RLIMIT_AS, (4 << 30, 4 << 30))
     sys.argv = ["crossfall", *argv]
     sys.warnoptions.append("default")  # or the command line would keep warnings to itself
@@ -199,7 +219,7 @@ def _answer_faults(asked: Case, status: int, output: bytes) -> list[str]:
 def main() -> int:
     """A slice of the cases; prints what failed and a summary, and writes a line a fault."""
     if sys.argv[1:2] == ["--case"]:  # see `beside`
-        _become(sys.argv[3:], Path(sys.argv[2]), bounded=False)
+        _become(sys.argv[3:], Path(sys.argv[2]), None)
     parser = argparse.ArgumentParser(description=main.__doc__)
     parser.add_argument("first", type=int)
     parser.add_argument("count", type=int)
@@ -209,12 +229,13 @@ def main() -> int:
         warm()
     else:
         print("no os.fork here: slower, and memory is not looked at", file=sys.stderr)
+    allowed = time_allowed()
     tally: Counter[str] = Counter()
     most, spent = [0.0, 0.0], 0.0
     for seed in range(asked.first, asked.first + asked.count):
         with tempfile.TemporaryDirectory() as name:
             one = case(seed, Path(name))
-            verdict = judge(one, Path(name))
+            verdict = judge(one, Path(name), allowed)
         tally[f"status {verdict.status}"] += 1
         tally["faults"] += bool(verdict.faults)
         spent += verdict.seconds
@@ -228,7 +249,7 @@ def main() -> int:
                 with asked.out.open("a") as kept:
                     kept.write(json.dumps(line) + "\n")
     print(f"{asked.count} files: {dict(tally)}; {spent:.0f} s in all")
-    print(f"of one: at most {most[0]:.1f} s, {most[1]:.0f} MB")
+    print(f"of one: at most {most[0]:.1f} s of {allowed:.0f}, {most[1]:.0f} MB")
     return 1 if tally["faults"] else 0
 
 

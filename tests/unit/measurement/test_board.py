@@ -17,6 +17,7 @@ from crossfall.truck.build import load_truck
 from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck, frozen
+from crossfall.verbs.board import compared
 from support import make_truck
 
 FOUR = (0.0, 90.0, 180.0, 270.0)
@@ -286,6 +287,29 @@ def test_a_reading_marked_as_slid_is_held_against_the_grip() -> None:
     assert check_board(TRUCK, board, grip).agrees
     low = BoardReadings((BoardReading(np.pi / 2, (0.4,) * 3, slid=True),), 0.001, 0.003)
     assert not check_board(TRUCK, low, grip).agrees
+
+
+def test_height_and_verdicts_rest_on_the_same_prediction_made_once(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """On the surface asked for, and each question once: it was asked five times, and the height
+    was that of the board's usual surface."""
+    from crossfall.measurement import board_predict
+
+    board = measured(shifted(TRUCK, (0, 0, 0.012)), locked=False)
+    asked = []
+    ranges = board_predict.ranges
+    monkeypatch.setattr(
+        board_predict, "ranges", lambda t, c: asked.append(c[0].grip) or ranges(t, c)
+    )
+    wet = make_truck(grip=(0.9, 1.0, 1.1)).grips[0]
+    truck = replace(TRUCK, grips=(*TRUCK.grips, replace(wet, surface="wet boards")))
+    found, fitted = compared(truck, board, "wet boards")
+    assert not found.agrees
+    assert [g.surface for g in asked] == ["wet boards"]
+    ahead = outlook(truck, board.tips, truck.grips[-1])
+    assert fitted is not None
+    assert fitted.height == infer(truck, board, ahead=ahead).height
 
 
 def test_locking_the_suspension_leaves_little_to_correct() -> None:
