@@ -26,7 +26,8 @@ FORMULAS = (
     *(f"engines/{m}" for m in ("bullet", "curve", "held", "mujoco", "multibody", "rig", "rolling")),
     *(f"engines/{m}" for m in ("scale", "springs", "tyre_force", "urdf")),
     *(f"trials/{m}" for m in ("course", "drive", "drive_run", "fits", "helm", "outcome", "ramp")),
-    *(f"trials/{m}" for m in ("record", "slope", "stability_margin")),
+    *(f"trials/{m}" for m in ("holding", "pace", "record", "slope", "stability_margin")),
+    *("trials/table", "trials/tilt"),
     *(f"trials/grounds/{m}" for m in ("base", "ditch", "field", "ramp", "rough", "stone")),
     "trials/grounds/strewn",
     *(f"measurement/{m}" for m in ("begin", "board", "board_diagnosis", "board_height")),
@@ -48,7 +49,7 @@ PLAIN = {
     | {"check_driving", "usual_engine", "engine_version"},
     "engines/urdf": {"urdf", "check_urdf", "urdf_text"},
     "trials/record": {"load_record"},
-    "measurement/board_predict": {"board_grip", "held"},
+    "measurement/board_predict": {"board_grip", "held", "ways"},
     "measurement/weighted_fit": {"solvable", "no_truck"},
     "tuning/apply": {"touches", "clash", "objections", "apply", "swapped", "merged", "check_fit"}
     | {"misfits", "built"},

@@ -1,4 +1,11 @@
-"""Where a truck goes over or slides, found by holding the table still."""
+"""Where a truck goes over or slides, found by holding the table still.
+
+Angles rad, widths of brackets rad, ways m. Raises `InputError` past the settings' budget of steps.
+
+Source: strides, then bisection, any numerical text; what a number hangs on is found by making one
+numerical setting finer at a time, as in P. J. Roache, Verification and Validation in Computational
+Science and Engineering (1998) (from memory). The thresholds were found here by trial.
+"""
 
 from __future__ import annotations
 

@@ -2,6 +2,12 @@
 
 The table's slow motion is played by turning gravity in the table's axes; a test shows that a
 table on a real joint gives the same.
+
+Angles rad, lengths m, loads N, times s. Raises `InputError` past the settings' budget of steps.
+
+Source: in axes that tilt with the table, slowly, gravity is (g sin theta along its downhill way,
+-g cos theta), any mechanics text; starts and stops follow (1 - cos(pi t / T)) / 2, a cycloid's
+rise, common practice, no source; what counts as rest, jump and slide was found here by trial.
 """
 
 from __future__ import annotations

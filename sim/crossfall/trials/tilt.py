@@ -4,6 +4,9 @@ The critical angle is the table angle at which the last uphill tyre leaves the t
 end point of tilt-table standards for road vehicles, e.g. UN ECE R111). It is reported twice, both
 at zero rate: the event, bracketed by holding the table still and seeing whether the truck stands,
 and the fit of table angle to load at the angles at which it stood.
+
+Source: the end point as said; the way there, from a start below an expected tip, is made here, and
+trials from elsewhere and at other rates give the same within their intervals (a test).
 """
 
 from __future__ import annotations

@@ -35,8 +35,9 @@ _WORDS = {
 def unmet(loaded: Loaded, catalogue: Catalogue, aim: Aim, bounds: Bounds) -> tuple[str, ...]:
     """Sentences that name what cannot be met, none where the closed form could do it all.
 
-    What only a rigid truck on every fifteenth degree can do counts as possible, where the weakest
-    heading is the aim.
+    Where the weakest heading is the aim, a rigid truck on every fifteenth degree stands for it: it
+    is weakest square to one of its edges, which lie some degrees at most from along and across, and
+    1 / cos(3 deg) there is a thousandth more.
     Source: as `solver.best_angle`, each thing asked alone and then left out.
     """
     asked = _asked(bounds, aim)

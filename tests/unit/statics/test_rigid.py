@@ -8,9 +8,11 @@ import numpy as np
 import pytest
 
 from crossfall.statics import rigid
+from crossfall.truck.build import load_truck
 from crossfall.truck.massprops import combine, whole
 from crossfall.truck.model import GRAVITY, Truck, frozen
 from crossfall.truck.steering import swung
+from crossfall.truck.support import downhill_pair
 from stability_measures import side_loads, static_stability_factor, tilt_table_ratio
 from support import block, make_truck
 
@@ -266,3 +268,13 @@ def test_stability_factor_is_the_tilt_table_ratio_of_a_rigid_truck() -> None:
     side = rigid.tip_angle(truck, np.pi / 2)
     factor = static_stability_factor(truck.front.track, float(whole(truck).cg[2]))
     assert tilt_table_ratio(side) == pytest.approx(factor, rel=1e-12)
+
+
+@pytest.mark.parametrize("name", ["bramble", "burdock", "thistle"])
+def test_the_rail_is_under_the_edge_it_tips_over(name):
+    """Near corners the two once named different tyres, one with their width and one without."""
+    truck = load_truck(name).truck
+    headings = np.radians(np.arange(0.0, 360.0, 0.25))
+    wheels = {"left": (0, 2), "right": (1, 3), "front": (0, 1), "rear": (2, 3)}
+    edges = [wheels[rigid.EDGES[i]] for i in rigid.tip_edge(truck, headings)]
+    assert [downhill_pair(truck, float(h)) for h in headings] == edges
