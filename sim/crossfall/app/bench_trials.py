@@ -108,13 +108,13 @@ class Tried:
         for whose, (text, source) in self._driven(sheet).items():
             grip = self._bench.grip(self._bench.reader.load(text, source).truck)
             trucks.append({"whose": whose, "text": text, "path": str(source), "grip": grip.likely})
-        told = {
+        beside = {
             "truck": truck_name(sheet.history.text, sheet.source),
             "surface": self._bench.grip(self._bench.loaded(sheet).truck).surface,
             "against": self._bench.compared(sheet).words,
             "way": course.way_told(hill),
         }
-        return self.courses.start(asked, trucks, told)
+        return self.courses.start(asked, trucks, beside)
 
     def kept_courses(self) -> dict[str, Any]:
         return course_files.kept_courses(self._bench.folder)

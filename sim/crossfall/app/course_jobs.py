@@ -17,15 +17,15 @@ class Courses(LatestJob):
         self._numbers = count(1)
 
     def start(
-        self, course: dict[str, Any], trucks: list[dict[str, Any]], told: dict[str, Any]
+        self, course: dict[str, Any], trucks: list[dict[str, Any]], beside: dict[str, Any]
     ) -> dict[str, Any]:
         """Drive a course with some trucks, in place of any before.
 
-        course: as the page drew it, understood already. trucks: text, path, grip and whose. told:
+        course: as the page drew it, understood already. trucks: text, path, grip and whose. beside:
         what goes with the answer.
         """
         task = {"course": course, "trucks": trucks}
-        beside = {**told, "number": next(self._numbers)}
+        beside = {**beside, "number": next(self._numbers)}
         self.begin("crossfall.app.course_process", task, len(trucks), beside)
         return self.state()
 

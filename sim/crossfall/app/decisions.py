@@ -134,7 +134,7 @@ def weighed(text: str, truck: Truck, path: Path) -> dict[str, Any]:
             }
             for name, unit, e in zip(names, units, found.estimates, strict=True)
         ],
-        "doubts": [
+        "outliers": [
             f"{d.label}: {d.by:.1f} standard deviations off the rest" for d in found.outliers
         ],
         "warnings": list(found.warnings),

@@ -405,7 +405,7 @@ class ScaleFindingReply(Reply):
 class WeighedReply(Reply):
     file: str
     found: list[ScaleFindingReply]
-    doubts: list[str]
+    outliers: list[str]
     warnings: list[str]
     next: list[str]
 
@@ -511,7 +511,7 @@ class BegunReply(Reply):
     cg_mm: Triple
     cg_pm_mm: Triple
     typical: list[str]
-    doubts: list[str]
+    implausible: list[str]
     headings: list[BegunHeadingReply]
     next: list[BegunNextReply]
 

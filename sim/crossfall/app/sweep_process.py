@@ -28,8 +28,8 @@ def run_sweep(task: dict[str, Any]) -> None:
 
     def watch(p: RunProgress) -> None:
         left = p.seconds_left
-        told = {"done": p.finished, "total": p.total, "seconds_left": left if left < 1e9 else None}
-        print(json.dumps(told), flush=True)
+        state = {"done": p.finished, "total": p.total, "seconds_left": left if left < 1e9 else None}
+        print(json.dumps(state), flush=True)
 
     signal.signal(signal.SIGTERM, stop)
     scenario = scenario_of(load_text(task["text"], task["path"]), task["data"])

@@ -178,7 +178,7 @@ def begun(folder: Path, name: str, typed: Mapping[str, Any], again: bool) -> dic
     given = {str(k): checked_typed(str(k), str(v)) for k, v in typed.items()}
     made, loaded = files.begin_files(path, kept, given, kept if again else None, again)
     said = files.begin_answer(made, loaded, path, kept)
-    return {**said, "file": path.name, "readings_file": kept.name, "doubts": files.askew(made)}
+    return {**said, "file": path.name, "readings_file": kept.name, "implausible": files.askew(made)}
 
 
 def agreement(loaded: Loaded, text: str, scales: Path, board: Path) -> tuple[dict[str, Any], str]:
@@ -199,16 +199,16 @@ def agreement(loaded: Loaded, text: str, scales: Path, board: Path) -> tuple[dic
     files_read = [p for p, one in ((scales, session), (board, read)) if one is not None]
     stamp = text_digest("".join(p.read_text("utf-8") for p in files_read))[:12]
     mark = f"{_COUNTED}{', '.join(p.name for p in files_read)}; readings {stamp}\n"
-    told = {
+    reply = {
         **_told_agreement(found),
         "scales": session is not None,
         "board": read is not None,
         # A reading that the file has been brought together with must not pull a second time.
         "counted": "all" if mark in text else "some" if _COUNTED in text else "",
     }
-    if told["counted"] == "all":
-        return {**told, "moves": []}, text
-    return told, mark + new_text(loaded, found, text)
+    if reply["counted"] == "all":
+        return {**reply, "moves": []}, text
+    return reply, mark + new_text(loaded, found, text)
 
 
 _COUNTED = "# Reconciled with "

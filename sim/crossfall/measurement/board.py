@@ -104,9 +104,9 @@ def check_board(
     if not all(v.agrees for v in tipped):
         if ahead is None:
             ahead = Outlook(expected, slopes(truck, *asked, grip))
-        gaps = np.array([v.measured - v.predicted for v in tipped])
+        residuals = np.array([v.measured - v.predicted for v in tipped])
         u = np.array([np.hypot(v.u, v.predicted_u) for v in tipped])
-        causes = diagnose(truck, board.tips, gaps, u, grip, ahead)
+        causes = diagnose(truck, board.tips, residuals, u, grip, ahead)
     return BoardResult(found, causes, tuple(_warnings(board, found)))
 
 
@@ -123,8 +123,8 @@ def _verdict(
 ) -> Verdict:
     u, half = _errors(r, board, kind)
     measured = float(np.mean(r.angles))
-    gap = measured - float(expected.angle[i])
-    number = gap / float(np.hypot(half, 2.0 * expected.u[i]))
+    residual = measured - float(expected.angle[i])
+    number = residual / float(np.hypot(half, 2.0 * expected.u[i]))
     return Verdict(
         r,
         measured,

@@ -40,32 +40,32 @@ class Cause:
 def diagnose(
     truck: Truck,
     readings: Sequence[BoardReading],
-    gaps: Array,
+    residuals: Array,
     u: Array,
     grip: Grip | None,
     ahead: Outlook,
 ) -> tuple[Cause, ...]:
-    """The likeliest causes of gaps (n,) rad, measured less predicted, with sd u (n,) rad. ahead:
-    what was expected of the readings.
+    """The likeliest causes of residuals (n,) rad, measured less predicted, with sd u (n,) rad.
+    ahead: what was expected of the readings.
 
     Best first, with those that do about as well; empty where none explains half of it. A cause with
-    pattern p (n,) per unit and usual size s amounts to sum(p gaps / u^2) / (sum(p^2 / u^2) + 1 /
-    s^2) and scores chi-square left + (amount / s)^2; one that is so or not scores a penalty of 4
-    instead.
+    pattern p (n,) per unit and usual size s amounts to sum(p r / u^2) / (sum(p^2 / u^2) + 1 / s^2),
+    r the residuals, and scores chi-square left + (amount / s)^2; one that is so or not scores a
+    penalty of 4 instead.
     Source: the mode of a normal posterior with a normal prior, e.g. A. Gelman et al., Bayesian Data
     Analysis (CRC 2013) (from memory); usual sizes and penalties are common practice, no source.
     """
     found: list[tuple[float, Cause]] = []
-    before = float(np.sum((gaps / u) ** 2))
+    before = float(np.sum((residuals / u) ** 2))
     for name, pattern in _patterns(ahead).items():
         usual = USUAL[name]
         precision = float(np.sum((pattern / u) ** 2)) + 1 / usual**2
-        amount = float(np.sum(pattern * gaps / u**2)) / precision
-        left = float(np.sum(((gaps - amount * pattern) / u) ** 2))
+        amount = float(np.sum(pattern * residuals / u**2)) / precision
+        left = float(np.sum(((residuals - amount * pattern) / u) ** 2))
         words = _words(name, amount, pattern)
         found.append((left + (amount / usual) ** 2, Cause(name, words, amount, 1 - left / before)))
     for cause, pattern, penalty in _switches(truck, readings, grip, ahead):
-        left = float(np.sum(((gaps - pattern) / u) ** 2))
+        left = float(np.sum(((residuals - pattern) / u) ** 2))
         better = Cause(cause.name, cause.words, cause.amount, 1 - left / before)
         found.append((left + penalty, better))
     found.sort(key=lambda f: f[0])

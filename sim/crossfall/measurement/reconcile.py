@@ -173,18 +173,18 @@ def reconcile(
     parts = _part_priors(truck, names, fixed)
     if not any(k.uncertain for k in parts):
         raise ValueError("no part may move: give mass_tol_g, place_tol_mm or a [tolerance] table")
-    doubted: dict[tuple[int, int], float] = {}
+    outlying: dict[tuple[int, int], float] = {}
     while True:
-        found, marks = _fit(rows, parts, pulls, doubted)
+        found, marks = _fit(rows, parts, pulls, outlying)
         dofs = [pulls[i].kinds[pulls[i].data[j].kind].dof for i, j in marks]
         worst = unbelievable(found.normalised, dofs)
-        if not worst or len(doubted) == MOST_OUT:
+        if not worst or len(outlying) == MOST_OUT:
             break
-        doubted[marks[worst[0]]] = float(found.normalised[worst[0]])
+        outlying[marks[worst[0]]] = float(found.normalised[worst[0]])
     shown = _shown(rows, len(parts), pulls, found.values[None])
     left = [
         Left(d.label, pulls[i].name, pulls[i].lines[j], float(d.value - shown[i][0, j]), by)
-        for (i, j), by in doubted.items()
+        for (i, j), by in outlying.items()
         for d in (pulls[i].data[j],)
     ]
     return _result(truck, names, rows, parts, found, left)

@@ -102,7 +102,7 @@ export function showWeighed(holder: HTMLElement, found: Weighed): void {
     el("tbody", {}, ...found.found.map((f, i) => el("tr", {}, el("th", { scope: "row" }, `${f.what}, ${f.unit}`),
       el("td", { class: "n" }, el("b", {}, f.value === null ? "not measured" : fixed(f.value))), el("td", { class: "n" }, f.value === null ? "–" : `${fixed(f.low)} to ${fixed(f.high)}`),
       el("td", { class: "n" }, fixed(file[i])), el("td", { class: "n" }, f.value === null ? "–" : signed(f.value - file[i]!)))))),
-    ...[...found.doubts, ...found.warnings].map((w) => el("p", { class: "text wrong" }, w)),
+    ...[...found.outliers, ...found.warnings].map((w) => el("p", { class: "text wrong" }, w)),
     found.next.length ? el("p", { class: "text soft" }, `What would help most now: ${found.next.join("; ")}.`) : null);
 }
 

@@ -506,7 +506,7 @@ export interface ScaleFinding {
 export interface Weighed {
   file: string;
   found: ScaleFinding[];
-  doubts: string[];
+  outliers: string[];
   warnings: string[];
   next: string[];
 }
@@ -624,7 +624,7 @@ export interface Begun {
   cg_mm: Triple;
   cg_pm_mm: Triple;
   typical: string[];
-  doubts: string[];
+  implausible: string[];
   headings: BegunHeading[];
   next: BegunNext[];
 }

@@ -219,7 +219,7 @@ export function wizardPage(leaf: HTMLElement): void {
     const [x, y, z] = b.cg_mm;
     put(body, el("h3", { tabindex: -1, id: "begun" }, `${b.file} is on the bench`),
       el("p", { class: "text" }, `${fixed(b.mass_g, 0)} ± ${fixed(b.mass_pm_g, 0)} g; CG ${signed(x)} ± ${fixed(b.cg_pm_mm[0])} mm ahead of mid-wheelbase, ${signed(y)} ± ${fixed(b.cg_pm_mm[1])} to the left, ${fixed(z)} ± ${fixed(b.cg_pm_mm[2])} up (95 %).`),
-      ...b.doubts.map((d) => el("p", { class: "text wrong" }, `${d[0]!.toUpperCase()}${d.slice(1)}.`)),
+      ...b.implausible.map((d) => el("p", { class: "text wrong" }, `${d[0]!.toUpperCase()}${d.slice(1)}.`)),
       b.next.length ? el("h3", {}, "What to measure next") : null,
       b.next.length ? el("p", { class: "text soft" }, "By how much it narrows the ± of the tip angle, for its minutes.") : null,
       ...b.next.slice(0, 4).map((n, i) => el("div", { class: "change" }, el("span", {}), el("span", {}, n.do),
