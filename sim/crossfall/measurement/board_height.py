@@ -8,7 +8,7 @@ tolerance. Climbs and descents tip over the axle lines and tell h alone; side sl
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -51,7 +51,7 @@ class BoardFit:
     side angles: it holds what tyres and springs cost, and is no half-width of any tyre. x, y: m,
     the CG's place in plan as the angles leave it.
     correlation of height and contact. outliers: readings that do not fit the rest, off and by in
-    rad and sd."""
+    rad and sd; where left_out is true, the others fit each other, and all else is theirs."""
 
     height: Estimate
     contact: Estimate
@@ -62,6 +62,7 @@ class BoardFit:
     chi_square: float
     redundancy: int
     outliers: tuple[OddReading, ...]
+    left_out: bool
     warnings: tuple[str, ...]
 
 
@@ -75,15 +76,40 @@ def infer(
     `weighted_fit.fit`.
 
     place: (2, 2) m, x and y of the CG with their sd, from a weigh-in; from the truck's file where
-    not given. ahead: what is expected of `board.tips`, if it is at hand. ValueError where nothing
-    tipped; InputError where the angles fit no truck.
-    Source: derived here from `board_model`; weighted least squares as in `weighted_fit`.
+    not given. ahead: what is expected of `board.tips`, if it is at hand. Where some of the angles,
+    fewer than half, do not fit the others, and those fit each other, they are left out, the worst
+    first. ValueError where nothing tipped; InputError where the angles fit no truck.
+    Source: derived here from `board_model`; weighted least squares as in `weighted_fit`; leaving
+    out one by one is Baarda's data snooping, W. Baarda, A Testing Procedure for Use in Geodetic
+    Networks (1968) (from memory).
     """
     tips = board.tips
     if not tips:
         raise ValueError("no heading on the board at which the truck tipped")
     if ahead is None:
         ahead = outlook(truck, tips)
+    whole, odd, values = _from_all(truck, board, place, ahead)
+    rest, kept = whole, list(range(len(tips)))
+    out: dict[int, OddReading] = {}
+    while odd and 2 * (len(out) + 1) < len(tips):
+        out[kept.pop(odd[0])] = rest.outliers[0]
+        some = replace(board, readings=tuple(tips[i] for i in kept))
+        rest, odd, values = _from_all(truck, some, place, ahead.of(kept))
+    if odd or not out:
+        return whole
+    common = np.append(values[: len(values) - len(kept)], np.zeros(len(tips)))  # none of its own
+    shown = board_model(truck, board, ahead)(common[None])[0]
+    outliers = [
+        replace(one, off=float(np.mean(tips[i].angles) - shown[i])) for i, one in out.items()
+    ]
+    return replace(rest, outliers=tuple(outliers), left_out=True)
+
+
+def _from_all(
+    truck: Truck, board: BoardReadings, place: Array | None, ahead: Outlook
+) -> tuple[BoardFit, list[int], Array]:
+    """What all tips say, which of them are outliers, worst first, and `board_model`'s values."""
+    tips = board.tips
     known = board_known(truck, board, place, ahead.expected)
     model = board_model(truck, board, ahead)
     bears = _bears(model, known)
@@ -102,11 +128,12 @@ def infer(
         if nearest is not None:
             known[1] = Prior("contact", nearest, 0.0)
             found = fit(model, data, [kind], known)
+    odd = unbelievable(found.normalised, [kind.dof] * len(data))
     outliers = tuple(
         OddReading(data[i].label, tips[i].line, float(found.slips[i]), float(found.normalised[i]))
-        for i in unbelievable(found.normalised, [kind.dof] * len(data))
+        for i in odd
     )
-    return BoardFit(
+    made = BoardFit(
         estimate(found, 0),
         contact,
         _closed_form(truck, board, kind, found) if bears[0] else NOTHING,
@@ -116,8 +143,10 @@ def infer(
         found.chi_square,
         found.redundancy,
         outliers,
+        False,
         tuple(said),
     )
+    return made, odd, found.values
 
 
 def _possible(asked: Estimate, most: float) -> tuple[Estimate, float | None, list[str]]:

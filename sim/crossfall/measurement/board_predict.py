@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from itertools import product
 
 import numpy as np
@@ -51,6 +51,11 @@ class Outlook:
 
     expected: Prediction
     slopes: Array
+
+    def of(self, some: Sequence[int]) -> Outlook:
+        """That of some of the headings."""
+        each = {f.name: getattr(self.expected, f.name)[list(some)] for f in fields(Prediction)}
+        return Outlook(Prediction(**each), self.slopes[list(some)])
 
 
 def board_grip(truck: Truck) -> Grip:

@@ -201,6 +201,7 @@ def board_record(
                 {"reading": d.label, "line": d.line, "off_deg": degrees(d.off), "sd": d.by}
                 for d in fitted.outliers
             ],
+            "outliers_left_out": fitted.left_out,
         },
         "warnings": _warnings(found, fitted),
     }
@@ -298,8 +299,13 @@ def _show_fit(fitted: BoardFit) -> None:
             f"With tip lines {abs(c.value) * 1e3:.1f} mm {side} the tyres' centre planes the "
             "closed form alone would give the side angles; what tyres and springs cost is in it."
         )
+    if fitted.left_out:
+        out.print("That is without what does not fit the other angles, which fit each other:")
+    elif fitted.outliers:
+        out.print("One or more of these cannot be believed, and nothing tells which:")
     for d in fitted.outliers:
+        where = f", line {d.line}" if d.line else ""
         out.print(
-            f"Not to be believed: {d.label}, {degrees(abs(d.off)):.1f}° "
-            f"{'more' if d.off > 0 else 'less'} than the rest allow ({abs(d.by):.1f} sd)."
+            f"  {d.label}{where}: {degrees(abs(d.off)):.1f}° {'more' if d.off > 0 else 'less'} "
+            f"than the rest allow ({abs(d.by):.1f} sd)"
         )

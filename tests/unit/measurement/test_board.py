@@ -212,6 +212,27 @@ def test_an_odd_angle_is_found() -> None:
     assert found.outliers[0].off == pytest.approx(0.07, rel=0.3)
 
 
+def test_an_angle_that_the_others_deny_is_left_out_and_named() -> None:
+    """With it the height was between the two, 30 mm off, and all three angles were blamed."""
+    good = measured(TRUCK, (0.0, 90.0, 270.0))
+    low = replace(good.readings[0], angles=tuple(a - 0.18 for a in good.readings[0].angles))
+    found = infer(TRUCK, replace(good, readings=(low, *good.readings[1:])))
+    assert found.left_out
+    assert [d.label for d in found.outliers] == ["heading 0"]
+    assert found.outliers[0].off == pytest.approx(-0.18, abs=0.02)
+    assert found.height.low <= whole(TRUCK).cg[2] <= found.height.high
+    sides = infer(TRUCK, replace(good, readings=good.readings[1:]))
+    assert found.height == sides.height
+
+
+def test_of_two_that_deny_each_other_neither_is_left_out() -> None:
+    good = measured(TRUCK, (0.0, 180.0))
+    low = replace(good.readings[0], angles=tuple(a - 0.18 for a in good.readings[0].angles))
+    found = infer(TRUCK, replace(good, readings=(low, good.readings[1])))
+    assert not found.left_out
+    assert {d.label for d in found.outliers} == {"heading 0", "heading 180"}
+
+
 # Agreement and diagnosis
 
 
