@@ -142,11 +142,12 @@ def _show(truck: Truck, how: str, found: tuple[LevelSeries, ...]) -> None:
         out.print(
             f"{two.engines[1]} lies {apart}° from {two.engines[0]} ({low}° to {high}°, 95 %)."
         )
+    for engine, outcome in {
+        s.engine: s.levels[0].outcome for s in found if isnan(s.levels[0].tip)
+    }.items():
+        against = "; --rail compares where it would tip" if outcome == "slides" else ""
+        out.print(f"In {engine} it {outcome}: there is no tip to compare{against}.", style="dim")
     for series in found:
-        level = series.levels[0]
-        if isnan(level.tip):
-            text = f"it {level.outcome} in {series.engine}: there is no tip to compare."
-            out.print(text[0].upper() + text[1:], style="dim")
-        elif not series.holds:
+        if not isnan(series.levels[0].tip) and not series.holds:
             what = f"the angle of the finest {_SHOWN[series.varied]} in {series.engine}"
             out.print(f"The interval of the usual trial does not hold {what}.")
