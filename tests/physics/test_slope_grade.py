@@ -8,13 +8,17 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from crossfall.statics.compliant_path import equilibrium_path
 from crossfall.statics.rigid import tip_angle
 from crossfall.trials.drive import Drive
 from crossfall.trials.ramp import RampTrial, ramp_entry
-from crossfall.trials.slope import Command, SlopeTrial, climb_slope, programmes
+from crossfall.trials.slope import Command, Manner, SlopeTrial, climb_slope, programmes
+from crossfall.truck.build import load_truck
 from crossfall.truck.clearance import clearance_angles
+from crossfall.truck.edits import set_values
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Clearance, Truck, frozen
+from crossfall.tuning.apply import built
 from support import make_truck
 
 UP, DOWN = 0.0, math.pi
@@ -101,6 +105,32 @@ def test_it_stops_on_the_grade_and_stays() -> None:
     assert trial.outcome == "climbs"
     travelled = trial.journey.travelled[trial.journey.record.time > 1.0]
     assert np.ptp(travelled) < 2e-3
+
+
+def test_shafts_twist_a_climbing_truck_as_they_twist_one_that_its_motor_holds() -> None:
+    """The file's way and ratio, in the drive as in the statics of the truck held on the slope; the
+    drive once took one way for all and the final drive. What the held axles' own roll adds to
+    their torque, since their shafts stand still, is no part of a drive: they agree to half."""
+    loaded, slope = load_truck("thistle"), math.radians(20.0)
+    gentle = Manner(settle=0.2, tilt=math.radians(40.0))
+
+    def across(turns: str) -> tuple[np.ndarray, np.ndarray]:
+        """N by which front and rear left bear more than right, driven and held."""
+        given = {"front.shaft_turns": turns, "rear.shaft_turns": turns, "chassis.axle_ratio": 2.0}
+        truck = built(loaded, set_values(loaded.spec, given))
+        held = built(loaded, set_values(loaded.spec, {**given, "chassis.held_by": "motor"}))
+        going = (Command(0.8, 0.2, ease=0.2),)
+        trial = climb_slope(truck, slope, going, grip=1.0, manner=gentle)
+        assert trial.outcome == "climbs"
+        seen = trial.journey.record
+        driven = seen.loads[seen.time > seen.time[-1] - 0.3].mean(axis=0)
+        stands = equilibrium_path(held, UP, np.array([slope]), 1.0).load[0]
+        return driven[::2] - driven[1::2], stands[::2] - stands[1::2]
+
+    (driven, held), (other_driven, other_held) = across("clockwise"), across("anticlockwise")
+    by_shafts, expected = driven - other_driven, held - other_held
+    assert np.all(np.abs(expected) > 0.4)
+    assert by_shafts == pytest.approx(expected, rel=0.6)
 
 
 # Ramps

@@ -106,6 +106,7 @@ def _axle(axle: Axle, scale: SimilarityScale) -> Axle:
         (_body(left, s), _body(right, s)),
         axle.shaft,
         open=axle.open,
+        pinion=axle.pinion,
     )
 
 

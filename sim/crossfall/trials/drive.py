@@ -22,6 +22,7 @@ and reaction.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from crossfall.engines.multibody import disc_names
@@ -44,9 +45,9 @@ class Drive:
     own differentials. thrust: push of all
     driven wheels together at the torque limit. brake: pull of the same wheels at full brake.
     top_speed: m/s at full throttle. shaft_ratio: shaft turns per wheel turn, None for the truck's
-    final drive, which takes all of the reduction to be in the axles; where a gearbox before the
-    shafts does part of it, the axle's own ratio is right, and the reaction larger. shaft_way: +1
-    where the shafts turn clockwise seen from behind when driving forward, else -1.
+    own: of its axles only, without the gearbox before the shafts. shaft_way: +1 where the shafts
+    turn clockwise seen from behind when driving forward, -1 anticlockwise, None for the truck's
+    own.
     """
 
     locked: tuple[bool, bool] | None = None
@@ -54,7 +55,7 @@ class Drive:
     brake: float = 1.2
     top_speed: float = 1.5
     shaft_ratio: float | None = None
-    shaft_way: int = -1
+    shaft_way: int | None = None
 
 
 class Driveline:
@@ -77,7 +78,6 @@ class Driveline:
         self.wheels = tuple(w for axle in driven for w in (2 * axle, 2 * axle + 1))
         rolls = [world.joints.get(f"{ENDS[axle]}_roll") for axle in driven]
         self._shafts = [(axle, r) for axle, r in zip(driven, rolls, strict=True) if r is not None]
-        self._ratio = drive.shaft_ratio or truck.final_drive
         self._kept = [0.0, 0.0]  # world N m, lasting part of an open axle's torque on each wheel
         self._smooth = [0.0, 0.0, 0.0, 0.0]  # N m, real size
         self._speed = 0.0
@@ -147,11 +147,19 @@ class Driveline:
     def _react(self) -> None:
         if not self._shafts:
             return
-        way = self.drive.shaft_way * self._torque_scale / self._ratio
         moments = [
-            way * (self._smooth[2 * axle] + self._smooth[2 * axle + 1]) for axle, _ in self._shafts
+            self._pinion(axle)
+            * self._torque_scale
+            * (self._smooth[2 * axle] + self._smooth[2 * axle + 1])
+            for axle, _ in self._shafts
         ]
         self._rig.world.torques([joint for _, joint in self._shafts], moments)
+
+    def _pinion(self, axle: int) -> float:
+        """As of `Axle`, by the drive where that says otherwise."""
+        own, drive = self._truck.axles[axle].pinion, self.drive
+        size = abs(own) if drive.shaft_ratio is None else 1.0 / drive.shaft_ratio
+        return math.copysign(size, own if drive.shaft_way is None else drive.shaft_way)
 
     def _even(self, axle: int, mean: float) -> float:
         """World N m that an open axle puts on each of its wheels, now turning at `mean` (rad/s)."""

@@ -161,7 +161,6 @@ def _bare(spec: schema.TruckSpec) -> Truck:
         rear=_axle(spec.rear, -half, spec.chassis),
         grips=tuple(Grip(k, g.low, g.likely, g.high) for k, g in spec.grip.items()),
         clearance=_clearance(spec),
-        final_drive=spec.chassis.final_drive,
         driven=(spec.chassis.driven != "rear", spec.chassis.driven != "front"),
         steering_lock=None if lock is None else radians(lock),
     )
@@ -190,13 +189,14 @@ def _axle(end: schema.AxleSpec, x: float, chassis: schema.ChassisSpec) -> Axle:
         heave_lean=radians(s.heave_lean_deg or 0.0),
         locked=s.locked,
     )
+    sense = 1.0 if end.shaft_turns == "clockwise" else -1.0
+    pinion = sense / (chassis.axle_ratio or schema.TYPICAL_AXLE_RATIO)
     # As the axle rolls about a shaft that stands still, the shaft turns the other way in it.
-    sense = -1.0 if end.shaft_turns == "clockwise" else 1.0
-    turns = sense / (chassis.axle_ratio or schema.TYPICAL_AXLE_RATIO)
-    shaft = turns if chassis.held_by == "motor" else 0.0
+    shaft = -pinion if chassis.held_by == "motor" else 0.0
     bare = _NOTHING, (_NOTHING, _NOTHING)
     loose = end.differential == "open"
-    return Axle(x, end.track_mm * MM, tyre, suspension, *bare, shaft, steered(end, chassis), loose)
+    track, turned = end.track_mm * MM, steered(end, chassis)
+    return Axle(x, track, tyre, suspension, *bare, shaft, turned, loose, pinion)
 
 
 def steered(end: schema.AxleSpec, chassis: schema.ChassisSpec) -> Steered:

@@ -17,7 +17,7 @@ def truck_digest(truck: Truck) -> str:
 
     Raises TypeError for what no truck holds.
     """
-    total = hashlib.sha256(b"crossfall truck 3")
+    total = hashlib.sha256(b"crossfall truck 4")
     for piece in _canonical(truck):
         total.update(piece)
     return total.hexdigest()

@@ -61,7 +61,7 @@ MEANINGS = {
     "wheelbase_mm": "between the axles",
     "raise_mm": "lifts everything sprung, links' upper ends included",
     "steering_lock_deg": "how far the front wheels turn, for the turning circle",
-    "final_drive": "motor turns per wheel turn",
+    "final_drive": "motor turns per wheel turn, gearbox and axles; axle_ratio is held against it",
     "steer_deg": "how far the front wheels are turned as it stands, to the left",
     "kingpin_offset_mm": "from a kingpin's axis out to the tyre's middle; left out, 20 is assumed",
     "held_by": "what holds the wheels: brakes, or the motor through shafts and differentials",

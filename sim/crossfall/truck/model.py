@@ -169,7 +169,9 @@ class Axle:
     them. open: between the shaft and the wheels is an open differential, which lets them turn
     against each other and gives both the same torque; a locked one turns both alike. steered:
     (x, y) m by which left and right tyre stand elsewhere than straight ahead, as the wheels swing
-    about their kingpins.
+    about their kingpins. pinion: what its shaft takes of its wheels' torque as it is driven, as
+    part of it, 1 over the axle's ratio; below 0 where the shaft turns anticlockwise, seen from
+    behind as it drives forwards.
     """
 
     x: float
@@ -181,6 +183,7 @@ class Axle:
     shaft: float = 0.0
     steered: tuple[tuple[float, float], tuple[float, float]] = ((0.0, 0.0), (0.0, 0.0))
     open: bool = False
+    pinion: float = 0.0
 
     @property
     def loose(self) -> bool:
@@ -285,8 +288,8 @@ class Truck:
     """A complete truck, ready for statics and trials.
 
     chassis: everything sprung. steering_lock: rad, or None where the file gives none.
-    final_drive: motor turns per wheel turn. driven: front and rear. uncertain: independent of one
-    another and of the parts' own errors; `truck.uncertain` says how to vary them.
+    driven: front and rear. uncertain: independent of one another and of the parts' own errors;
+    `truck.uncertain` says how to vary them.
     """
 
     name: str
@@ -295,7 +298,6 @@ class Truck:
     rear: Axle
     grips: tuple[Grip, ...] = ()
     clearance: Clearance | None = None
-    final_drive: float = 1.0
     driven: tuple[bool, bool] = (True, True)
     steering_lock: float | None = None
     parts: tuple[Part, ...] = field(default=(), repr=False)

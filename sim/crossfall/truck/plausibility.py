@@ -179,6 +179,11 @@ def _measures(spec: TruckSpec, where: Where) -> Iterator[Problem]:
             what = f"is {centre:g}, and heights count from the ground"
             key = (name, "suspension", "roll_centre_mm")
             yield _implausible(where, key, what, f"{centre + radius:g}, if that was from the axle")
+    ratio, drive = spec.chassis.axle_ratio, spec.chassis.final_drive
+    if ratio is not None and "final_drive" in spec.chassis.model_fields_set and ratio > drive:
+        what = f"is {ratio:g}, and all of the reduction is {drive:g}"
+        meant = "that of the axle's own gears alone meant"
+        yield _implausible(where, ("chassis", "axle_ratio"), what, meant)
     battery = spec.battery
     if battery is not None and battery.draw_mass_g is not None and battery.draw_mass_g >= 200:
         total = sum(p.body.mass for p, _ in _placed(spec)) / _G

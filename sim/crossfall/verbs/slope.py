@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from crossfall.trials.drive import Drive
     from crossfall.trials.ramp import RampTrial
     from crossfall.trials.slope import SlopeTrial
+    from crossfall.truck.build import Loaded
     from crossfall.truck.model import Grip, Truck
 
 _WHEELS = ("front left", "front right", "rear left", "rear right")
@@ -78,7 +79,7 @@ def ground_options(function: F) -> F:
     "--shaft-ratio",
     type=Number(0.1, 200),
     metavar="N",
-    help="Shaft turns per wheel turn; all of the final drive if not given.",
+    help="Shaft turns per wheel turn; the file's axle_ratio, or 3, if not given.",
 )
 @click.option("--within", type=Number(0.05, 5), default=0.5, show_default=True, metavar="DEG")
 @click.option("--trials", type=click.IntRange(8, 500), default=40, show_default=True, metavar="N")
@@ -99,15 +100,15 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
     """
     _check(asked, record)
     loaded = load_and_warn(truck)
-    left = left_out(loaded.truck)
-    about = {"truck": loaded.truck.name, "left_out": list(left)}
+    left, assumed = left_out(loaded.truck), _assumed(loaded, asked)
+    about = {"truck": loaded.truck.name, "left_out": list(left), "assumed": list(assumed)}
     if asked["slope"] is None and asked["ramp"] is None:
         study = _search(loaded.truck, asked, quiet=as_json)
         if as_json:
             emit("slope", {**about, **study_answer(study, radians(asked["within"]))})
         else:
             show_study(loaded.truck, study, radians(asked["within"]))
-            _say(left)
+            _say((*left, *assumed))
         return 0 if study.critical.settled else 1
     trial = single(loaded.truck, asked)
     if record is not None:
@@ -116,7 +117,7 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
         emit("slope", {**about, **trial_answer(loaded.truck, trial)})
     else:
         show_trial(loaded.truck, trial)
-        _say(left)
+        _say((*left, *assumed))
     return 0 if trial.outcome in PASSED else 1
 
 
@@ -126,6 +127,16 @@ def left_out(truck: Truck) -> tuple[str, ...]:
     if truck.turned:
         found.append("it drives straight ahead, not with its front wheels turned")
     return tuple(found)
+
+
+def _assumed(loaded: Loaded, asked: dict[str, Any]) -> tuple[str, ...]:
+    """What of its drive is not known, a sentence each."""
+    from crossfall.truck.schema import TYPICAL_AXLE_RATIO
+
+    if asked["shaft_ratio"] is not None or loaded.spec.chassis.axle_ratio is not None:
+        return ()
+    turns = f"its shafts turn {TYPICAL_AXLE_RATIO:g} times for each turn of a wheel"
+    return (f"{turns}, which is assumed: give axle_ratio",)
 
 
 def _say(left: tuple[str, ...]) -> None:
