@@ -227,7 +227,7 @@ def likely(grip: Grip | float | None) -> float | None:
 
 
 def static_answer(truck: Truck, crossing: Crossing) -> tuple[float, float]:
-    """(tip, slide) in rad of the truck standing there, every wheel held, at the likely grip.
+    """(tip, slide) in rad of the truck standing there, `as_driven`, at the likely grip.
 
     slide is nan where nothing is said about grip, and then the tyres hold as well as they can.
     Source: as `answers.tips`.
@@ -238,18 +238,27 @@ def static_answer(truck: Truck, crossing: Crossing) -> tuple[float, float]:
         return tip, math.nan
     from crossfall.answers.tips import tip_angles
 
-    return tip, float(tip_angles(truck, [crossing.heading], grip).slide[0])
+    return tip, float(tip_angles(as_driven(truck), [crossing.heading], grip).slide[0])
+
+
+def as_driven(truck: Truck) -> Truck:
+    """The truck as it is on a slope: its wheels straight ahead, whatever its file says, and held by
+    their brakes where it stands; so that a drive is held against itself standing there."""
+    ahead = ((0.0, 0.0), (0.0, 0.0))
+    front, rear = (replace(axle, steered=ahead, shaft=0.0) for axle in truck.axles)
+    return replace(truck, front=front, rear=rear)
 
 
 def standing_tip(truck: Truck, heading: float, grip: float | None = None) -> float:
-    """The one answer's tip (rad) of the truck standing at a heading (rad), against a rail where it
-    slides first. grip: friction coefficient; None: the tyres hold as well as they can.
+    """The one answer's tip (rad) of the truck standing `as_driven` at a heading (rad), against a
+    rail where it slides first. grip: friction coefficient; None: the tyres hold as well as they can.
 
     Source: as `answers.tips`; where that finds none, as `statics.rigid`.
     """
     from crossfall.answers.tips import tip_angles
     from crossfall.statics.compliant import NO_SLIDE
 
+    truck = as_driven(truck)
     found = tip_angles(truck, [heading], NO_SLIDE if grip is None else grip)
     tip = float(found.free[0])
     if math.isnan(tip):  # unresolved: the rigid answer is still a place to start from
