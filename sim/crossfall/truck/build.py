@@ -206,7 +206,7 @@ def steered(end: schema.AxleSpec, chassis: schema.ChassisSpec) -> Steered:
     if not isinstance(end, schema.FrontSpec) or not chassis.steer_deg:
         return (0.0, 0.0), (0.0, 0.0)
     given, turn = end.kingpin_offset_mm, radians(chassis.steer_deg)
-    out = min(schema.TYPICAL_KINGPIN_OFFSET, end.track_mm / 4) if given is None else given
+    out = schema.assumed_kingpin_offset(end.track_mm) if given is None else given
     return swung(turn, out * MM)
 
 

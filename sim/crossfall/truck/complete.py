@@ -12,9 +12,9 @@ from crossfall.truck.ride import spring_squeezes
 from crossfall.truck.schema import (
     TYPICAL_AXLE_RATIO,
     TYPICAL_DAMPING,
-    TYPICAL_KINGPIN_OFFSET,
     ToleranceSpec,
     TruckSpec,
+    assumed_kingpin_offset,
 )
 from crossfall.truck.tolerances import DEFAULTS, Basis
 from crossfall.truck.uncertain import shown, varied
@@ -212,12 +212,12 @@ def how_it_stands(spec: TruckSpec) -> tuple[str, ...]:
             f"{ratio or TYPICAL_AXLE_RATIO:g} times for each turn of a wheel{assumed}"
         )
     if chassis.steer_deg:
-        offset = spec.front.kingpin_offset_mm
-        assumed = "" if offset is not None else ", which is assumed: give kingpin_offset_mm"
+        given, track = spec.front.kingpin_offset_mm, spec.front.track_mm
+        offset = assumed_kingpin_offset(track) if given is None else given
+        assumed = "" if given is not None else ", which is assumed: give kingpin_offset_mm"
         found.append(
             f"with its front wheels turned {abs(chassis.steer_deg):g}° to the "
             f"{'left' if chassis.steer_deg > 0 else 'right'} about kingpins "
-            f"{TYPICAL_KINGPIN_OFFSET if offset is None else offset:g} mm inside their "
-            f"tyres' middles{assumed}"
+            f"{offset:g} mm inside their tyres' middles{assumed}"
         )
     return tuple(found)

@@ -86,12 +86,20 @@ Inertia = Annotated[float, Field(ge=-1e12, le=1e12)]  # kg mm2: HEAVY at FAR
 Inertias = Annotated[tuple[Inertia, ...], Field(strict=False, min_length=3, max_length=6)]
 
 
-TYPICAL_KINGPIN_OFFSET = 20.0  # mm; an assumption
+_KINGPIN_OFFSET = 20.0  # mm; an assumption
 KINGPIN_SHARES = (0.5, 1.5)  # of it, that are built; an assumption
 TYPICAL_AXLE_RATIO = 3.0  # shaft turns to one of the wheels; an assumption
 AXLE_RATIOS = (2.6, 4.0)  # that are built; an assumption
 TYPICAL_DAMPING = 9.0  # N s/m at a corner where the file says nothing; at rest it does nothing
 Limits3 = Annotated[tuple[NotNegative, NotNegative, NotNegative], Field(strict=False)]
+
+
+def assumed_kingpin_offset(track_mm: float) -> float:
+    """mm from kingpin to tyre's middle where the file gives none: min(20, track / 4).
+
+    Source: common practice, no source.
+    """
+    return min(_KINGPIN_OFFSET, track_mm / 4)
 
 
 class PartSpec(Strict):

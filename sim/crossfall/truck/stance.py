@@ -101,9 +101,11 @@ def _lifted(spec: schema.TruckSpec, front: _Went, rear: _Went) -> schema.TruckSp
     rake = asin(step / hypot(ahead, fall)) - atan2(fall, ahead)  # nose up
     middle = (front.ahead + rear.ahead) / 2, (sum(high) - front.up - rear.up) / 2
 
+    lift = spec.chassis.raise_mm  # of all that is sprung, which the places do not have in them
+
     def risen(at: _Place) -> _Place:
-        x, z = _turned(at[0] - middle[0], at[2] - middle[1], rake)
-        return x, at[1], z + sum(high) / 2
+        x, z = _turned(at[0] - middle[0], at[2] + lift - middle[1], rake)
+        return x, at[1], z + sum(high) / 2 - lift
 
     def gone(at: _Place, went: _Went) -> _Place:
         x, z = _turned(at[0], at[2], rake - went.pitch)

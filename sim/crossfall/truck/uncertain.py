@@ -86,7 +86,8 @@ def varied(truck: Truck, changes: Mapping[int, float]) -> Truck:
     A change counts from the likely value, so that a truck changed since it was built keeps its
     changes; and so a varied truck must not be varied again. The track moves the wheels out, the
     wheelbase the axles apart by half each, the radius lifts axle and wheels, all with what is on
-    them and links by half. The chassis stays: its heights are measured from the ground.
+    them and links by half. The chassis stays, with the ends of links and shocks on it: its heights
+    are measured from the ground.
 
     Factors are value / likely, shifts value - likely. Raises IndexError for a number there is not,
     LinkageError where links then bind.
@@ -116,6 +117,7 @@ def varied(truck: Truck, changes: Mapping[int, float]) -> Truck:
     stretch = shifts.get("wheelbase", 0.0) / 2
     if stretch:
         front, rear = replace(front, x=front.x + stretch), replace(rear, x=rear.x - stretch)
+    front, rear = _chassis_still(front, truck.front), _chassis_still(rear, truck.rear)
     moved = _moved(shifts)
     changed = replace(truck, front=front, rear=rear)
     return with_carriers_moved(changed, moved) if moved else changed
@@ -162,6 +164,21 @@ def _axle(name: str, axle: Axle, factors: Mapping[str, float], shifts: Mapping[s
             chassis[[n == links.names[int(first)] for n in links.names], 2] += by_z
         new = guided(new, replace(links, chassis=frozen(chassis)))
     return new
+
+
+def _chassis_still(axle: Axle, before: Axle) -> Axle:
+    """The axle with the chassis' ends of its links and shocks, which count from its centre, where
+    they were before it went there."""
+    away = np.array([axle.x - before.x, 0.0, axle.tyre.radius - before.tyre.radius])
+    links, shocks = axle.suspension.links, axle.suspension.shocks
+    if not away.any():
+        return axle
+    if shocks is not None:
+        ends = replace(shocks, chassis=frozen(shocks.chassis - away))
+        axle = replace(axle, suspension=replace(axle.suspension, shocks=ends))
+    if links is not None:
+        axle = guided(axle, replace(links, chassis=frozen(links.chassis - away)))
+    return axle if shocks is None else with_spacing(axle)
 
 
 def _lifted(truck: Truck, lifts: Sequence[float]) -> Truck:

@@ -98,9 +98,13 @@ def weigh_truck(truck: Truck) -> WeighIn:
     )
 
 
+_MEASURES = ("wheelbase", "track", "radius", "stands")
+
+
 def _by_measures(truck: Truck) -> Array:
-    """(11, n) what a standard uncertainty of wheelbase, tracks and radii each does to mass, CG,
-    axle loads, tyre loads and front share; the truck's other inputs do nothing to them."""
+    """(11, n) what a standard uncertainty of wheelbase, tracks, radii and of how high collars let
+    each end stand does to mass, CG, axle loads, tyre loads and front share; the truck's other
+    inputs do nothing to them."""
 
     def results(changed: Truck) -> Array:
         body, loads = whole(changed), level_axle_loads(changed)
@@ -109,7 +113,7 @@ def _by_measures(truck: Truck) -> Array:
 
     found = []
     for number, one in enumerate(truck.uncertain):
-        if one.fields[0].rpartition(".")[2] in ("wheelbase", "track", "radius"):
+        if one.fields[0].rpartition(".")[2] in _MEASURES:
             ends = (one.likely - sd(one), one.likely + sd(one))
             low, high = (results(varied(truck, {number: value})) for value in ends)
             found.append((high - low) / 2)
