@@ -251,7 +251,7 @@ def as_driven(truck: Truck) -> Truck:
 
 def standing_tip(truck: Truck, heading: float, grip: float | None = None) -> float:
     """The one answer's tip (rad) of the truck standing `as_driven` at a heading (rad), against a
-    rail where it slides first. grip: friction coefficient; None: the tyres hold as well as they can.
+    rail where it slides first. grip: friction coefficient; None: the tyres hold all they can.
 
     Source: as `answers.tips`; where that finds none, as `statics.rigid`.
     """

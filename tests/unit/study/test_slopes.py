@@ -14,13 +14,17 @@ from crossfall.study.slopes import (
     bisect,
     critical_slope,
     drawn_ground,
+    static_answer,
     varies,
     what_closes,
 )
 from crossfall.trials.grounds.plane import Plane
 from crossfall.trials.grounds.rough import Rough
 from crossfall.trials.grounds.stone import Stone
+from crossfall.truck.build import load_truck
+from crossfall.truck.edits import set_values
 from crossfall.truck.model import Grip
+from crossfall.tuning.apply import built
 from support import make_truck
 
 ROCK = Grip("rock", 0.6, 0.9, 1.0)
@@ -137,3 +141,13 @@ def test_four_times_the_trials_halve_an_interval() -> None:
         ]  # fmt: skip
         widths.append(float(np.median([fit.high - fit.low for fit in some])))
     assert 1.5 < widths[0] / widths[1] < 2.7
+
+
+def test_a_drive_is_held_against_the_truck_standing_as_it_drives() -> None:
+    """Straight ahead and on its brakes, whatever its file says: the rest is no dynamics."""
+    loaded = load_truck("bramble")
+    turned = built(
+        loaded, set_values(loaded.spec, {"chassis.steer_deg": 30.0, "chassis.held_by": "motor"})
+    )
+    crossing = Crossing(heading=math.radians(150.0), grip=2.0)
+    assert static_answer(turned, crossing) == static_answer(loaded.truck, crossing)

@@ -11,6 +11,7 @@ from crossfall.truck.build import build, load_truck
 from crossfall.truck.complete import how_it_stands
 from crossfall.truck.edits import set_values
 from crossfall.truck.errors import InputError
+from crossfall.truck.steering import steering
 
 
 def stood(**keys):
@@ -98,3 +99,11 @@ def test_what_cannot_be_is_one_sentence(keys, said):
     with pytest.raises(InputError) as caught:
         stood(**keys)
     assert caught.value.problems[0].what.startswith(said)
+
+
+def test_the_kingpin_offset_that_is_told_is_the_one_used():
+    """A narrow truck's is a quarter of its track; 20 mm was told."""
+    truck, spec = stood(**{"chassis.steer_deg": 20.0, "front.track_mm": 70.0})
+    (said,) = how_it_stands(spec)
+    assert "17.5 mm inside" in said
+    assert steering(truck.front)[1] == pytest.approx(0.0175)

@@ -298,3 +298,19 @@ def test_trucks_that_are_known_otherwise_are_told_apart():
     truck, spec = sample()
     surer, _ = build(set_value(spec, "front.track_tol_mm", 0.5))
     assert truck_digest(surer) != truck_digest(truck)
+
+
+@pytest.mark.parametrize("key", ["rear.tyre.radius_mm", "front.tyre.radius_mm"])
+def test_links_keep_their_ends_on_the_chassis_as_a_radius_varies(key):
+    """They went up with the axle: the roll centre stood still, and the tip of bramble's climb had
+    the wrong sign of it."""
+    loaded, end = load_truck("bramble"), key.partition(".")[0]
+    radius = getattr(loaded.truck, end).tyre.radius
+    number = named(loaded.truck, f"{end} tyre radius")
+    quick = varied(loaded.truck, {number: radius + 1e-3})
+    slow, _ = build(set_values(loaded.spec, {key: 1e3 * radius + 1.0}), loaded.folder)
+    for a, b in zip(quick.axles, slow.axles, strict=True):
+        assert a.suspension.roll_centre_height == pytest.approx(b.suspension.roll_centre_height)
+        assert a.suspension.heave_lean == pytest.approx(b.suspension.heave_lean)
+        assert a.suspension.spring_spacing == pytest.approx(b.suspension.spring_spacing, abs=1e-7)
+        np.testing.assert_allclose(a.suspension.links.chassis, b.suspension.links.chassis)
