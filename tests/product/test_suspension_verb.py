@@ -43,6 +43,10 @@ def test_json_holds_numbers_curves_and_moves(file: Path, tmp_path: Path) -> None
     assert front["roll_steer_deg_per_deg"] < 0 < rear["roll_steer_deg_per_deg"]
     assert front["travel"]["heave_mm"][0] == pytest.approx(-16, abs=0.05)
     assert front["travel"]["heave_mm"][-1] == pytest.approx(20, abs=0.05)
+    # Above the ground that comes up with the axle: it was counted from where the ground had been,
+    # and a centre that stays where it is seemed to go up by the whole heave.
+    centres = front["travel"]["roll_centre_mm"]
+    assert 3.0 < max(centres) - min(centres) < 6.0
     assert len(told["moves"]) == 4 * 2 * 3
     assert all(Path(p).stat().st_size > 10_000 for p in told["files"])
 

@@ -152,10 +152,10 @@ def _near(axes: Axes, trial: TiltTrial, truck: Truck, theta: Array, loads: Array
     axes.set(xlim=(low, high), ylim=(0, most))
     axes.set(xlabel="table angle, degrees", ylabel="load on the lifting tyres together, N")
     axes.legend(loc="lower left", bbox_to_anchor=(-0.06, 1.0), ncols=2, handlelength=2.0)
-    at, half = math.degrees(trial.tip), math.degrees(trial.tip_ci[1] - trial.tip_ci[0]) / 2
+    at, ends = math.degrees(trial.tip), [math.degrees(v) for v in trial.tip_ci]
     on = {"ha": "left", "color": LIGHT.trial, "transform": axes.transAxes}  # under the curve
     haloed(axes, 0.04, 0.12, f"tips at {at:.2f}°", weight="bold", **on)
-    haloed(axes, 0.04, 0.05, f"± {half:.2f}°, 95 %", size=SMALL, **on)
+    haloed(axes, 0.04, 0.05, f"{ends[0]:.2f} to {ends[1]:.2f}°, 95 %", size=SMALL, **on)
 
 
 def _words(trial: TiltTrial) -> str:

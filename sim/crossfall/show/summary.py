@@ -33,7 +33,7 @@ from crossfall.truck.model import Array
 _SUMMARY_FILE = "morning.html"
 BINS = 12  # a side at most, where the points of a map stand on no grid
 _MOST_PANELS = 9
-_FATES = ("stands", "slides", "tips")
+_FATES = ("stands", "stuck", "slides", "tips")  # from good to bad
 _Columns = dict[str, Any]
 
 
@@ -188,22 +188,47 @@ def _panels(columns: _Columns, wanted: MapSpec, shown: str) -> list[list[MapPane
 
 @styled
 def draw_fates(columns: _Columns, wanted: MapSpec, how: str) -> list[Figure]:
-    """What happens on the slope asked for: stands, slides or tips, as three areas."""
-    lines = np.array([c is None for c in columns["cause"]], bool)
-    codes = {fate: i for i, fate in enumerate(_FATES)}
-    coded = dict(columns)
-    coded["_fate"] = np.array([codes.get(str(v), np.nan) for v in columns["on_slope"]], np.float64)
-    x, y, fate = gridded(coded, wanted, "_fate", lines)
-    if np.isfinite(fate).sum() < 4 or len(x) < 2 or len(y) < 2:
-        return []
+    """What happens on the slope asked for: stands, slides, tips or sticks, each an area; a picture
+    for every heading and combination of words."""
+    found = []
+    for heading, standing in _by_heading(columns, wanted):
+        for words, alike in by_words(columns):
+            x, y, fate = _commonest(columns, wanted, standing & alike)
+            if np.isfinite(fate).sum() >= 4 and len(x) >= 2 and len(y) >= 2:
+                under = ", ".join(filter(None, (heading, words, how)))
+                found.append(_draw_areas(x, y, fate, wanted, under))
+    return found
+
+
+def _commonest(columns: _Columns, wanted: MapSpec, lines: Any) -> tuple[Array, Array, Array]:
+    """x (n,), y (m,), and (m, n) which of _FATES is commonest in each cell, the worse of two as
+    common; nan where nothing was tried."""
+    fates = np.array([str(v) for v in columns["on_slope"]])
+    shares = []
+    for one in _FATES:
+        coded = {**columns, "_share": np.where(np.isin(fates, _FATES), fates == one, np.nan)}
+        x, y, share = gridded(coded, wanted, "_share", lines)
+        shares.append(share)
+    worst_first = np.array(shares)[::-1]
+    tried = np.isfinite(worst_first).all(axis=0)
+    commonest = len(_FATES) - 1 - np.nan_to_num(worst_first).argmax(axis=0)
+    return x, y, np.where(tried, commonest, np.nan)
+
+
+def _draw_areas(x: Array, y: Array, fate: Array, wanted: MapSpec, under: str) -> Figure:
     made = figure(WIDTH, 118.0)
     axes = axes_at(made, 18.0, 16.0, WIDTH - 60.0, 80.0)
     axes.grid(False)
-    looks = ((LIGHT.earth, ""), (LIGHT.slide, "..."), (LIGHT.trial, "///"))
+    looks = (
+        (LIGHT.earth, ""),
+        (LIGHT.faint, "xx"),
+        (LIGHT.slide, "..."),
+        (LIGHT.trial, "///"),
+    )
     colours = ListedColormap([c for c, _ in looks])
-    axes.pcolormesh(x, y, fate, cmap=colours, vmin=-0.5, vmax=2.5, edgecolors="face")
+    axes.pcolormesh(x, y, fate, cmap=colours, vmin=-0.5, vmax=len(looks) - 0.5, edgecolors="face")
     for i, (_, hatch) in enumerate(looks):
-        inside = np.where(np.round(fate) == i, 1.0, 0.0)
+        inside = np.where(fate == i, 1.0, 0.0)
         if hatch and inside.any():
             area = axes.contourf(x, y, inside, levels=[0.5, 1.5], colors="none", hatches=[hatch])
             area.set(edgecolor=LIGHT.paper, linewidth=0.0)
@@ -211,11 +236,13 @@ def draw_fates(columns: _Columns, wanted: MapSpec, how: str) -> list[Figure]:
     axes.set(xlim=(x.min(), x.max()), ylim=(y.min(), y.max()))
     axes.set_xlabel(plain_name(wanted.x))
     axes.set_ylabel(plain_name(wanted.y))
-    handles = [Patch(fc=c, ec=LIGHT.paper, hatch=h) for c, h in looks]
-    axes.legend(handles, _FATES, loc="upper left", bbox_to_anchor=(1.02, 1.0))
+    told = [i for i, one in enumerate(_FATES) if one != "stuck" or (fate == i).any()]
+    handles = [Patch(fc=looks[i][0], ec=LIGHT.paper, hatch=looks[i][1]) for i in told]
+    names = [_FATES[i] for i in told]
+    axes.legend(handles, names, loc="upper left", bbox_to_anchor=(1.02, 1.0))
     name = wanted.title or "What happens on the slope"
-    title(made, name, f"{how}: tips or slides, whichever comes first")
-    return [made]
+    title(made, name, f"{under}: whichever comes first" if under else "whichever comes first")
+    return made
 
 
 @styled

@@ -28,9 +28,10 @@ SLOPE_HEADINGS = (90.0, 270.0, 0.0, 180.0)  # deg: both side slopes, climb and d
 
 @dataclass(frozen=True)
 class Travel:
-    """Along n heaves (n,) m, no roll: instant_centre (n, 2) m x and z, truck axes on the chassis,
-    nan where there is none; anti: percent; castor: rad gained; wheelbase: m the axle has gone
-    forwards; wheel_rate: N/m of one wheel's load by its travel.
+    """Along n heaves (n,) m, no roll: roll_centre m above the ground on which the axle stands
+    there; instant_centre (n, 2) m x and z, truck axes on the chassis, nan where there is none;
+    anti: percent; castor: rad gained; wheelbase: m the axle has gone forwards; wheel_rate: N/m of
+    one wheel's load by its travel.
 
     Source: as `look`.
     """
@@ -128,12 +129,14 @@ def _axle(truck: Truck, end: str, axle: Axle, squeeze: Array) -> AxleLook:
     full = whole(truck).cg[2] / truck.wheelbase
     if s.links is not None:
         now = geometry(s.links, axle.x, axle.tyre.radius, heave, np.zeros_like(heave))
-        lean, centre, instant = now.lean, now.roll_centre, now.instant_centre
+        # As the axle comes up so does the ground it stands on, in axes fixed to the chassis.
+        lean, instant = now.lean, now.instant_centre
+        centre = now.roll_centre - now.centre[:, 2]
         castor, forwards = -now.pitch, now.centre[:, 0]
         rates = (now.castor[at], now.heave_steer[at], now.wheelbase[at], now.roll_axis[at])
     else:
         lean = np.full(len(heave), s.heave_lean)
-        centre = s.roll_centre_height + heave * math.cos(s.heave_lean)
+        centre = np.full(len(heave), s.roll_centre_height)
         instant = np.full((len(heave), 2), np.nan)
         castor, forwards = np.zeros(len(heave)), heave * math.sin(s.heave_lean)
         rates = (0.0, 0.0, math.sin(s.heave_lean), 0.0)

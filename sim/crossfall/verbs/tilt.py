@@ -318,13 +318,18 @@ def engines_table(found: Answers) -> Table:
 
 
 def went(trial: TiltTrial) -> str:
-    """How and where one trial went, with half its interval."""
+    """How and where one trial went, and how far the farther end of its interval lies."""
     angle, ends = trial.tip, trial.tip_ci
     if trial.outcome == "slides":
         angle, ends = trial.slide, trial.slide_ci
     if not isfinite(angle):
         return trial.outcome
-    return f"{trial.outcome} {degrees(angle):.2f} ±{degrees(ends[1] - ends[0]) / 2:.2f}"
+    return f"{trial.outcome} {degrees(angle):.2f} ±{degrees(_reach(angle, ends)):.2f}"
+
+
+def _reach(angle: float, ends: tuple[float, float]) -> float:
+    """What ± has to say that both ends of an interval are within it: they may lie unevenly."""
+    return max(ends[1] - angle, angle - ends[0])
 
 
 def span_text(ends: Any, digits: int = 1) -> str:
@@ -351,11 +356,11 @@ def angle(value: float) -> str:
 
 
 def trial_text(a: TipAnswer) -> str:
-    """The trial's angle with half its interval, or what happened instead."""
+    """The trial's angle with what its interval needs, or what happened instead."""
     t = a.trial
     if t is None:
         return "-"
     if t.outcome != "tips":
         return t.outcome
-    half = degrees(t.tip_ci[1] - t.tip_ci[0]) / 2
+    half = degrees(_reach(t.tip, t.tip_ci))
     return f"{degrees(t.tip):.1f} ±{ceil(10 * half) / 10:.1f}"

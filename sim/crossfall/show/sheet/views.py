@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from matplotlib.axes import Axes
@@ -172,16 +173,14 @@ def draw_compass(axes: Axes, frame: Frame, facts: Facts) -> None:
     top = frame.bottom + frame.height
     axes.text(frame.left, top - 3.2, "By direction, nose up", size=HEADING, weight="bold")
     first = facts.now.weakest
-    slide = None if first.conditions.rail else float(np.degrees(first.slide[1]))
-    _compass_key(axes, frame, facts.before is not None, slide is not None)
+    slides = not first.conditions.rail
+    _compass_key(axes, frame, facts.before is not None, slides)
     for ring in rings:
         heavy = ring % 20 == 0
         colour = LIGHT.faint if heavy else LIGHT.grid
         axes.add_artist(Circle((x, y), k * ring, fill=False, ec=colour, lw=0.5, zorder=1))
-    if slide is not None and slide < rings[-1]:
-        axes.add_artist(
-            Circle((x, y), k * slide, fill=False, ec=LIGHT.trial, lw=0.9, ls=SLIDES, zorder=Z_LINE)
-        )
+    if slides:
+        _slides(axes, middle, facts.now.tips, k, float(rings[-1]))
     _little_truck(axes, middle, facts.now.truck, k)
     if facts.before is not None:
         loop = _loop(middle, facts.before.tips, k, lambda a: a.tip)
@@ -191,6 +190,20 @@ def draw_compass(axes: Axes, frame: Frame, facts: Facts) -> None:
     for ring in rings[(rings % 20 == 0) & (k * rings > 9)]:
         u, v = k * ring * np.sin(0.39), k * ring * np.cos(0.39)
         haloed(axes, x + u, y + v, f"{ring:.0f}°", size=SMALL, color=LIGHT.soft)
+
+
+def _slides(axes: Axes, middle: Array, tips: Answers, k: float, most: float) -> None:
+    """Where it slides or rolls away, deg: a circle if that is the same all round."""
+    angles = np.degrees([a.slide[1] for a in tips.answers])
+    look: dict[str, Any] = {"lw": 0.9, "ls": SLIDES, "zorder": Z_LINE, "gid": "slide"}
+    if np.ptp(angles) < 0.01:
+        if angles[0] < most:
+            x, y = middle
+            ring = Circle((x, y), k * angles[0], fill=False, ec=LIGHT.trial, **look)
+            axes.add_artist(ring)
+        return
+    loop = _loop(middle, tips, k, lambda a: min(float(a.slide[1]), np.radians(most)))
+    axes.plot(*loop.T, color=LIGHT.trial, **look)
 
 
 def _compass_key(axes: Axes, frame: Frame, compared: bool, slides: bool) -> None:
