@@ -443,3 +443,23 @@ def test_text_is_cut_and_wrapped_to_its_room():
     lines = wrapped(long, 30.0)
     assert " ".join(lines) == long
     assert all(text_size(line, SMALL)[0] <= 30.0 for line in lines)
+
+
+def test_where_it_rolls_away_is_drawn_by_direction(alone):
+    """Open differentials let it go sooner on the diagonals; a ring said the most hopeful of all."""
+    tips = alone.now.tips
+    ways = range(len(tips.answers))
+    answers = [
+        replace(a, slide=a.slide - 0.05 * i) for i, a in zip(ways, tips.answers, strict=True)
+    ]
+    open_ended = replace(alone, now=replace(alone.now, tips=replace(tips, answers=tuple(answers))))
+    drawn = [
+        line
+        for axes in draw_sheet(open_ended).axes
+        for line in axes.lines
+        if line.get_gid() == "slide"
+    ]
+    (loop,) = drawn
+    middle = loop.get_xydata()[:-1].mean(axis=0)
+    assert np.ptp(np.linalg.norm(loop.get_xydata() - middle, axis=1)) > 2.0
+    assert not [x for axes in draw_sheet(alone).axes for x in axes.lines if x.get_gid() == "slide"]
