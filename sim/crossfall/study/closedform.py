@@ -207,14 +207,15 @@ def _by_builds(scenario: Scenario, some: slice, stop: Callable[[], bool]) -> _Ta
                 build_ = drawn_truck(truck, seed) if scenario.spec.tolerances else truck
                 size[:, i * repeats + r] = sizes(build_)
         except InputError as error:
-            causes[i * repeats : (i + 1) * repeats] = f"InputError: {error.problems[0]}"
+            lines = slice(i * repeats, (i + 1) * repeats)
+            size[:, lines], causes[lines] = np.nan, f"InputError: {error.problems[0]}"
     return _table(scenario, some, dict(values), size, causes)
 
 
 def _table(
     scenario: Scenario, some: slice, values: _Table, size: Array, causes: Any = None
 ) -> _Table:
-    """The columns, in the order point, repeat, heading."""
+    """The columns, in the order point, repeat, heading; nan or null where there is no build."""
     n, repeats = some.stop - some.start, scenario.spec.repeats
     count = 1 if scenario.heading_varies else len(scenario.headings)
     builds = size if size.shape[1] == n * repeats else np.repeat(size, repeats, axis=1)
@@ -233,6 +234,7 @@ def _table(
     about["front_share"] = (builds[1] / mass - x_rear) / (x_front - x_rear)
     about |= {"front_track_mm": 1000 * builds[8], "rear_track_mm": 1000 * builds[9]}
     table |= {name: np.repeat(column, count) for name, column in about.items()}
+    tips = np.where(np.isnan(table["mass_g"]), np.nan, tips)
     table["tip_deg"] = np.degrees(tips)
     table |= _slides(scenario, tips, table)
     table["cause"] = None if causes is None else np.repeat(causes, count)
@@ -251,27 +253,32 @@ def _tips_each(builds: Array, headings: Array) -> Array:
 def _slides(scenario: Scenario, tips: Array, table: _Table) -> _Table:
     """Grip, hold, slide angle, which comes first, and what happens on the slope asked for."""
     spec, truck, fixed = scenario.spec, scenario.loaded.truck, scenario.spec.fixed
+    none = np.isnan(tips)
     grip = table.get("grip", fixed.get("grip"))
     if grip is None:
         surface = table.get("surface", np.array([spec.surface]))
         names, which = np.unique(surface.astype(object), return_inverse=True)
         grip = np.array([choose_grip(truck, name).likely for name in names])[which]
+        grip = np.where(none, np.nan, grip)
     grip = np.broadcast_to(np.asarray(grip, np.float64), tips.shape)
     railed = np.broadcast_to(table.get("hold", np.array(spec.hold)) == "rail", tips.shape)
-    slide = np.where(railed, np.nan, np.arctan(grip))
+    slide = np.where(railed | none, np.nan, np.arctan(grip))
     slides = slide < tips
-    out: _Table = {"grip": grip, "hold": _words(railed, "brakes", "rail")}
+    held = _words(railed, none & ("hold" not in table), "brakes", "rail")
+    out: _Table = {"grip": grip, "hold": held}
     out |= {"slide_deg": np.degrees(slide), "goes_at_deg": np.degrees(np.fmin(tips, slide))}
-    out["first"] = _words(slides, "tips", "slides")
+    out["first"] = _words(slides, none, "tips", "slides")
     slope = table.get("slope_deg", fixed.get("slope_deg"))
     if slope is not None:
         stands = np.radians(slope) < np.fmin(tips, slide)
-        out["on_slope"] = _words(np.where(stands, 2, slides), "tips", "slides", "stands")
+        out["on_slope"] = _words(np.where(stands, 2, slides), none, "tips", "slides", "stands")
     return out
 
 
-def _words(codes: Any, *words: str) -> Any:
-    """An arrow column of a few words: making each line's own would take longer than the answers."""
+def _words(codes: Any, none: Any, *words: str) -> Any:
+    """An arrow column of a few words, null where there is none: making each line's own would take
+    longer than the answers."""
     import pyarrow as pa
 
-    return pa.DictionaryArray.from_arrays(pa.array(np.asarray(codes, np.int8)), list(words))
+    codes = pa.array(np.asarray(codes, np.int8), mask=none)
+    return pa.DictionaryArray.from_arrays(codes, list(words))

@@ -87,7 +87,7 @@ def export_columns(
             for name in (n for n in fixed if n not in table.column_names):
                 table = table.append_column(name, pa.repeat(fixed[name], len(table)))
             for name, values in columns_of(table, responses).items():
-                table = table.append_column(name, pa.array(values))
+                table = table.append_column(name, pa.array(values, from_pandas=True))
             if (responses or fixed) and FAILURE in table.column_names:
                 last = [n for n in table.column_names if n != FAILURE]
                 table = table.select([*last, FAILURE])

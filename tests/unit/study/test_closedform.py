@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import csv
 from pathlib import Path
 from typing import Any
 
 import numpy as np
+import pyarrow.parquet as pq
 import pytest
 
 from closed_tables import closed_form_table
@@ -13,6 +15,7 @@ from crossfall.statics import rigid
 from crossfall.study.closedform import known_sizes, sizes
 from crossfall.study.design import points
 from crossfall.study.scenario import Scenario, load_scenario
+from crossfall.study.summary import summarize
 from crossfall.study.sweep import run_scenario
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
@@ -130,6 +133,32 @@ def test_a_build_that_is_no_truck_is_a_line_with_its_cause(tmp_path: Path) -> No
     assert 2 <= result.failed < 6
     lines = (tmp_path / "out" / "table.csv").read_text().splitlines()
     assert sum("InputError" in line for line in lines) == result.failed
+
+
+@pytest.mark.parametrize("hold", ["brakes", "rail"])
+def test_a_line_without_a_build_says_no_more_than_what_was_put_in(
+    tmp_path: Path, hold: str
+) -> None:
+    text = f'headings_deg = [0, 90]\nhold = "{hold}"\n[fixed]\nslope_deg = 20\n'
+    text += axis("both.track_mm", 30, 176, 2)
+    text += '[[response]]\nname = "steep"\nis = "where(slope_deg > 10, 1, 0)"\n'
+    result = run_scenario(scenario(tmp_path, text), tmp_path / "out")
+    assert result.failed == 2
+    lines = pq.read_table(tmp_path / "out" / "table.parquet").to_pylist()
+    bad, good = lines[:2], lines[2:]
+    given = {"both.track_mm", "heading_deg", "repeat", "seed", "slope_deg", "cause"}
+    given |= {"place", "scenario", "spec", "method", "versions", "batch"}
+    for line in bad:
+        assert line["cause"].startswith("InputError: ")
+        assert {k for k, v in line.items() if v is not None} == given
+    for line in good:
+        nothing = {"cause"} if hold == "brakes" else {"cause", "slide_deg"}
+        assert {k for k, v in line.items() if v is None} == nothing
+        assert line["steep"] == 1
+    with (tmp_path / "out" / "table.csv").open(newline="") as stream:
+        assert {row["tip_deg"] for row in list(csv.DictReader(stream))[:2]} == {""}
+    morning = summarize(scenario(tmp_path, text), tmp_path / "out")
+    assert [h.lines for h in morning.headings] == [1, 1]
 
 
 def test_tolerances_draw_the_same_errors_for_every_build(tmp_path: Path) -> None:
