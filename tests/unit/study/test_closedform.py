@@ -15,7 +15,7 @@ from crossfall.statics import rigid
 from crossfall.study.closedform import known_sizes, sizes
 from crossfall.study.design import points
 from crossfall.study.scenario import Scenario, load_scenario
-from crossfall.study.summary import summarize
+from crossfall.study.summary import how_asked, summarize
 from crossfall.study.sweep import run_scenario
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
@@ -24,9 +24,9 @@ from crossfall.truck.massprops import whole
 HEAD = 'name = "s"\ntruck = "thistle"\nmethod = "closed form"\nseed = 2\n'
 
 
-def scenario(folder: Path, text: str) -> Scenario:
+def scenario(folder: Path, text: str, truck: str = "thistle") -> Scenario:
     path = folder / "s.toml"
-    path.write_text(HEAD + text)
+    path.write_text(HEAD.replace("thistle", truck) + text)
     return load_scenario(path)
 
 
@@ -97,6 +97,31 @@ def test_against_a_rail_nothing_slides(tmp_path: Path) -> None:
     assert set(table["first"]) == {"tips"}
     assert np.isnan(table["slide_deg"]).all()
     np.testing.assert_array_equal(table["goes_at_deg"], table["tip_deg"])
+
+
+@pytest.mark.parametrize("drawn", ["", "tolerances = true\n"])
+def test_the_grip_is_that_of_the_build(tmp_path: Path, drawn: str) -> None:
+    fixed = '[fixed]\n"grip.wet rock.likely" = 0.5\n'
+    text = "headings_deg = [0]\n" + drawn + fixed + axis("grip.rock.likely", 0.76, 1.0, 4)
+    text += '[[axis]]\nkey = "surface"\nvalues = ["rock", "wet rock", "tilt board"]\n'
+    asked = scenario(tmp_path, text, "bramble")
+    assert (known_sizes(asked) is None) == bool(drawn)
+    table = whole_table(asked)
+    expected = [g for rock in (0.76, 0.84, 0.92, 1.0) for g in (rock, 0.5, 0.95)]
+    assert list(table["grip"]) == expected
+    np.testing.assert_allclose(table["slide_deg"], np.degrees(np.arctan(table["grip"])))
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ('[fixed]\n"grip.rock.likely" = 0.8\n', "bramble on rock, grip 0.8, as a rigid block"),
+        ('[fixed]\n"grip.wet rock.likely" = 0.5\n', "bramble on rock, grip 0.9, as a rigid block"),
+        (axis("grip.rock.likely", 0.76, 1.0, 4), "bramble on rock, as a rigid block"),
+    ],
+)
+def test_titles_say_the_grip_of_the_builds(tmp_path: Path, text: str, said: str) -> None:
+    assert how_asked(scenario(tmp_path, text, "bramble")) == said
 
 
 def test_a_swept_heading_is_taken_from_the_axis(tmp_path: Path) -> None:
