@@ -3,15 +3,15 @@
 All that is said of a build is twelve numbers: mass, the moments of mass, tip lines, axle lines,
 tracks, and how turned wheels stand; and the grip of each surface asked for. In nearly every key of a truck file these are affine, and
 smooth in the others (links grow with the wheelbase), so that they are known everywhere as
-polynomials through a few builds. That is checked against real builds in between and, where it does
-not hold, every build is made instead.
+polynomials through a few builds. That is checked against real builds in between, at the ends and in
+the corners and, where it does not hold or one is no truck, every build is made instead.
 """
 
 from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -20,7 +20,7 @@ from numpy.polynomial.chebyshev import chebvander
 
 from crossfall.answers.conditions import choose_grip
 from crossfall.statics import rigid
-from crossfall.study.design import columns, points
+from crossfall.study.design import Axis, columns, points
 from crossfall.study.draws import drawn_truck
 from crossfall.study.scenario import Scenario
 from crossfall.study.scenario_file import CONDITIONS, WORDS, given_values
@@ -34,6 +34,7 @@ _ALIKE = 1e-9  # relative agreement with real builds that the corners must give
 CHECKS = 7  # real builds it is checked against
 _NODES = (2, 4, 7, 11)  # builds along an axis tried in turn until they are enough
 MOST_NODES = 1000  # builds made to know the rest by
+MOST_CORNERS = 64  # of the box that are built too
 SIZES = (
     *("mass", "mx", "my", "mz", "half_front", "half_rear", "x_front", "x_rear"),
     *("front_track", "rear_track"),
@@ -118,7 +119,8 @@ class KnownSizes:
 def known_sizes(scenario: Scenario) -> KnownSizes | None:
     """Sizes over the whole design from a few builds; None where that would not be right.
 
-    Interpolation at Chebyshev nodes cos(pi (i + 1/2) / m), held to real builds in between.
+    Interpolation at Chebyshev nodes cos(pi (i + 1/2) / m), held to real builds in between, at the
+    ends of each axis and, of a few axes, in the corners.
     Source: L. N. Trefethen, Approximation Theory and Approximation Practice (SIAM 2013) (from
     memory).
     """
@@ -134,7 +136,8 @@ def known_sizes(scenario: Scenario) -> KnownSizes | None:
         if None in counts or math.prod(c or 1 for c in counts) > MOST_NODES:
             return None
         known = _through(scenario, low, high, [c or 1 for c in counts])
-        for unit in np.random.default_rng(0).random((CHECKS, len(low))):
+        between = np.random.default_rng(0).random((CHECKS, len(low)))
+        for unit in (*between, *_corners(scenario)):
             if not _alike(known, scenario, low + unit * (high - low)):
                 return None
     except InputError:
@@ -142,17 +145,29 @@ def known_sizes(scenario: Scenario) -> KnownSizes | None:
     return known
 
 
+def _corners(scenario: Scenario) -> Iterator[Array]:
+    """Corners (k,) of the unit box, 0 along axes that do not shape the build or hold one value;
+    none where they are many."""
+    ends = [(0.0, 1.0) if _shapes(a) and len(set(a.values)) > 1 else (0.0,) for a in scenario.axes]
+    if math.prod(map(len, ends)) <= MOST_CORNERS:
+        yield from map(np.array, itertools.product(*ends))
+
+
+def _shapes(axis: Axis) -> bool:
+    return axis.key not in (*CONDITIONS, *WORDS)
+
+
 def _nodes_needed(scenario: Scenario, low: Array, high: Array, axis: int) -> int | None:
     """How many builds along one axis pin the sizes down, the others in the middle."""
-    if scenario.axes[axis].key in (*CONDITIONS, *WORDS):
+    if not _shapes(scenario.axes[axis]):
         return 1
     middle = (low + high) / 2
+    checked = (0.0, 0.13, 0.61, 1.0) if len(set(scenario.axes[axis].values)) > 1 else (0.0,)
     begin, end = (np.where(np.arange(len(low)) == axis, e, middle) for e in (low, high))
     for count in _NODES:
         counts = [count if i == axis else 1 for i in range(len(low))]
         known = _through(scenario, begin, end, counts)
-        between = (begin + f * (end - begin) for f in (0.13, 0.61))
-        if all(_alike(known, scenario, at) for at in between):
+        if all(_alike(known, scenario, begin + f * (end - begin)) for f in checked):
             return count
     return None
 

@@ -186,6 +186,31 @@ def test_a_line_without_a_build_says_no_more_than_what_was_put_in(
     assert [h.lines for h in morning.headings] == [1, 1]
 
 
+HIGH = axis("part.battery pack.at_mm.z", 60, 906.9, 3)
+
+
+@pytest.mark.parametrize("more", ["", axis("grip", 0.5, 1.0, 2)])
+def test_an_end_that_is_no_truck_is_not_answered_from_the_others(tmp_path: Path, more: str) -> None:
+    """Beyond about 873 mm the springs cannot hold the body up."""
+    asked = scenario(tmp_path, "headings_deg = [90]\n" + HIGH + more, "bramble")
+    table = whole_table(asked)
+    beyond = table["part.battery pack.at_mm.z"] > 900
+    assert all("InputError" in cause for cause in table["cause"][beyond])
+    assert np.isnan(table["tip_deg"][beyond]).all()
+    assert np.isfinite(table["tip_deg"][~beyond]).all()
+
+
+def test_corners_that_are_no_trucks_are_not_answered_from_the_others(tmp_path: Path) -> None:
+    """Either end alone still stands on its springs; both together do not."""
+    text = axis("part.battery pack.at_mm.z", 60, 860, 2)
+    text += axis("part.battery pack.mass_g", 100, 300, 2)
+    asked = scenario(tmp_path, "headings_deg = [90]\n" + text, "bramble")
+    for point in [(460.0, 300.0), (860.0, 200.0)]:
+        edits = dict(zip([a.key for a in asked.axes], point, strict=True))
+        build(set_values(asked.loaded.spec, edits), asked.loaded.folder)
+    assert list(np.isnan(whole_table(asked)["tip_deg"])) == [False, False, False, True]
+
+
 def test_tolerances_draw_the_same_errors_for_every_build(tmp_path: Path) -> None:
     text = "headings_deg = [90]\nrepeats = 4\ntolerances = true\n"
     table = whole_table(scenario(tmp_path, text + axis("both.track_mm", 150, 180, 2)))
