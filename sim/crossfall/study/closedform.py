@@ -1,10 +1,11 @@
 """Closed-form sweeps: a million builds in a second or two.
 
 All that is said of a build is twelve numbers: mass, the moments of mass, tip lines, axle lines,
-tracks, and how turned wheels stand; and the grip of each surface asked for. In nearly every key of a truck file these are affine, and
-smooth in the others (links grow with the wheelbase), so that they are known everywhere as
-polynomials through a few builds. That is checked against real builds in between, at the ends and in
-the corners and, where it does not hold or one is no truck, every build is made instead.
+tracks, and how turned wheels stand; and the grip of each surface asked for. In nearly every key of
+a truck file these are affine, and smooth in the others (links grow with the wheelbase), so that
+they are known everywhere as polynomials through a few builds. That is checked against real builds
+in between, at the ends and in the corners and, where it does not hold or one is no truck, every
+build is made instead.
 """
 
 from __future__ import annotations
