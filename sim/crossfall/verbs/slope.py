@@ -317,7 +317,7 @@ def trial_answer(truck: Truck, trial: SlopeTrial | RampTrial) -> dict[str, Any]:
 
 
 def study_answer(study: SlopeStudy, within: float) -> dict[str, Any]:
-    from crossfall.study.slopes import what_closes
+    from crossfall.study.slopes import varies, what_closes
 
     fit, asked = study.critical.fit, study.crossing
     return {
@@ -329,7 +329,7 @@ def study_answer(study: SlopeStudy, within: float) -> dict[str, Any]:
         "critical_ci_deg": [degrees(fit.low), degrees(fit.high)],
         "spread_deg": degrees(fit.spread),
         "settled": study.critical.settled,
-        "what_closes": what_closes(study.critical, within),
+        "what_closes": what_closes(study.critical, within, sharp=not varies(asked)),
         "trials": study.critical.trials,
         "outcomes": [
             {"slope_deg": degrees(angle), "outcome": outcome}
@@ -405,5 +405,5 @@ def show_study(truck: Truck, study: SlopeStudy, within: float) -> None:
         if hand > 0
         else "Driving like this costs nothing against standing."
     )
-    if closes := what_closes(study.critical, within):
+    if closes := what_closes(study.critical, within, sharp=not varies(study.crossing)):
         out.print(closes)
