@@ -244,6 +244,14 @@ def static_answer(truck: Truck, crossing: Crossing) -> tuple[float, float]:
     return tip, float(tip_angles(as_driven(truck), [crossing.heading], grip).slide[0])
 
 
+def left_out(truck: Truck) -> tuple[str, ...]:
+    """What of a truck its trials on driven wheels do not have, a sentence each."""
+    found = []
+    if truck.turned:
+        found.append("it drives straight ahead, not with its front wheels turned")
+    return tuple(found)
+
+
 def as_driven(truck: Truck) -> Truck:
     """The truck as it is on a slope: its wheels straight ahead, whatever its file says, and held by
     their brakes where it stands; so that a drive is held against itself standing there."""

@@ -98,6 +98,8 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
     trials and held against the static answer, which leaves the degrees to keep in hand. The exit
     status of a single trial is 1 where the truck does not get through.
     """
+    from crossfall.study.slopes import left_out
+
     _check(asked, record)
     loaded = load_and_warn(truck)
     left, assumed = left_out(loaded.truck), _assumed(loaded, asked)
@@ -119,14 +121,6 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
         show_trial(loaded.truck, trial)
         _say((*left, *assumed))
     return 0 if trial.outcome in PASSED else 1
-
-
-def left_out(truck: Truck) -> tuple[str, ...]:
-    """What of a truck its trials on driven wheels do not have, a sentence each."""
-    found = []
-    if truck.turned:
-        found.append("it drives straight ahead, not with its front wheels turned")
-    return tuple(found)
 
 
 def _assumed(loaded: Loaded, asked: dict[str, Any]) -> tuple[str, ...]:
