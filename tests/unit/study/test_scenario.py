@@ -221,7 +221,9 @@ shows = "slope"
 
 TO_FIXED = 'method = "compliant"\nheadings_deg = [0, 90]\nseed = 4\n\n'
 KINGPINS = '[[axis]]\nkey = "front.kingpin_offset_mm"\nvalues = [10, 20]\n'
-STRAIGHT = "'{}' has no use in a critical slope; it drives straight ahead, not with its front wheels turned"
+STRAIGHT = (
+    "'{}' has no use in a critical slope; it drives straight ahead, not with its front wheels"
+)
 
 
 @pytest.mark.parametrize(
