@@ -121,9 +121,9 @@ def test_what_does_not_fit_is_refused(words: list[str], said: str) -> None:
 
 
 def test_what_driving_leaves_out_is_said(tmp_path: Path) -> None:
+    from crossfall.study.slopes import left_out
     from crossfall.truck.build import build, load_truck
     from crossfall.truck.edits import set_values
-    from crossfall.verbs.slope import left_out
 
     loaded = load_truck("bramble")
     assert left_out(loaded.truck) == ()

@@ -11,11 +11,15 @@ import time
 from pathlib import Path
 
 import pytest
+from click.testing import CliRunner
 
+from crossfall.cli import crossfall as command_line
 from crossfall.study import blocks
 from crossfall.study.scenario import Scenario, load_scenario
-from crossfall.study.store import status
+from crossfall.study.store import CHANGED, status
+from crossfall.study.summary import how_asked
 from crossfall.study.sweep import batch_of, run_scenario
+from crossfall.truck.errors import InputError
 from shooting import ROOT
 
 CLOSED = """
@@ -180,3 +184,30 @@ def test_status_knows_that_the_truck_has_changed(tmp_path: Path, method: str) ->
     assert told() == (True, 0, trials)
     (tmp_path / "own.toml").write_text(own)
     assert told() == (False, trials, trials)
+
+
+@pytest.mark.parametrize("method", [CLOSED, SPRUNG], ids=["closed form", "compliant"])
+def test_a_report_is_of_the_scenario_as_it_is(tmp_path: Path, method: str) -> None:
+    out, words = tmp_path / "out", ["report", str(tmp_path / "s.toml"), "-o", str(tmp_path / "out")]
+    run_scenario(asked(tmp_path, method), out, workers=1)
+    before = tables(out)
+    edited = asked(tmp_path, method.replace("headings_deg", 'hold = "rail"\nheadings_deg'))
+    refused = CliRunner().invoke(command_line, words)
+    assert isinstance(refused.exception, InputError)
+    assert CHANGED in str(refused.exception)
+    assert tables(out) == before
+    assert not (out / "morning.html").exists()
+    run_scenario(edited, out, workers=1)
+    back = asked(tmp_path, method)
+    assert CliRunner().invoke(command_line, words).exit_code == 0
+    assert tables(out) == before
+    assert f"{how_asked(back)}." in (out / "morning.html").read_text()
+
+
+def test_nothing_is_reported_from_a_table_alone(tmp_path: Path) -> None:
+    out, words = tmp_path / "out", ["report", str(tmp_path / "s.toml"), "-o", str(tmp_path / "out")]
+    run_scenario(asked(tmp_path), out)
+    for file in out.glob("trials.db*"):
+        file.unlink()
+    assert "no results here yet" in str(CliRunner().invoke(command_line, words).exception)
+    assert not (out / "morning.html").exists()

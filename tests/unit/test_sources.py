@@ -61,7 +61,7 @@ PLAIN = {
     "study/draws": {"inputs_of"},
     "study/methods": {"warm_up", "compliant_rows", "tilt_rows", "convergence_rows_of"}
     | {"slope_rows", "critical_rows", "truck_of", "asked_of", "conditions_of", "ahead"},
-    "study/slopes": {"varies", "likely"},
+    "study/slopes": {"varies", "likely", "left_out", "as_driven"},
     "study/summary": {"how_asked", "summarize", "read_columns", "input_names", "failures"}
     | {"by_words", "same_words", "numbers"},
 }

@@ -165,7 +165,8 @@ def sensitivity(
         )
         for s in found
     ]
-    return Indices(rows, SENSITIVITY_SHOWN, found, scenario.spec.name, how_answered(scenario))
+    by = how_answered(scenario, found[0].response)
+    return Indices(rows, SENSITIVITY_SHOWN, found, scenario.spec.name, by)
 
 
 def _scenario(

@@ -25,7 +25,7 @@ from crossfall.show.style import LIGHT, axes_at, figure, styled, svg_element, ti
 from crossfall.show.unbeaten import MOST_FRONTS, draw_unbeaten
 from crossfall.study.dictionary import citation, describe_column
 from crossfall.study.scenario import Scenario
-from crossfall.study.scenario_file import AimsSpec, MapSpec
+from crossfall.study.scenario_file import DRIVES, AimsSpec, MapSpec
 from crossfall.study.summary import Morning, by_words, how_asked, numbers, summarize
 from crossfall.truck.files import write_atomically
 from crossfall.truck.model import Array
@@ -54,7 +54,9 @@ def summary_page(morning: Morning) -> str:
     environment.filters["percent"] = lambda v: "–" if math.isnan(v) else f"{100 * v:.0f} %"
     environment.filters["signed"] = lambda v: signed_figures(v, 2)
     environment.filters["thousands"] = lambda v: f"{v:,}"
-    spec = morning.scenario.spec
+    from crossfall.study.slopes import left_out
+
+    spec, truck = morning.scenario.spec, morning.scenario.loaded.truck
     pictures = [svg_element(f, f"map{i}") for i, f in enumerate(figures(morning))]
     return environment.from_string(_PAGE).render(
         m=morning,
@@ -63,6 +65,7 @@ def summary_page(morning: Morning) -> str:
         pictures=pictures,
         took=_hours(morning.took),
         undrawn=undrawn(morning),
+        left_out=left_out(truck) if spec.method in DRIVES else (),
         tips_first=any(not math.isnan(h.tips_first) for h in morning.headings),
         versions=json.loads(morning.versions or "{}"),
         dictionary={c: describe_column(c, spec.responses) for c in morning.columns},
@@ -334,6 +337,8 @@ code { font-size: .85em; overflow-wrap: anywhere }
 </style></head><body>
 <h1>{{ spec.name }}</h1>
 <p class="under">{{ how }}. {{ spec.note }}</p>
+{% for said in left_out %}<p>Here {{ said }}.</p>
+{% endfor %}
 
 <h2>What ran</h2>
 <p>{{ m.done|thousands }} of {{ m.total|thousands }} trials have an answer,

@@ -139,7 +139,11 @@ def _do(
     lines = len(made["tip_deg"])
     cause = made.pop("cause")
     each = lines // (some.stop - some.start)
-    columns = {"place": np.arange(some.start * each, some.start * each + lines), **made}
+    columns: dict[str, Any] = {"place": np.arange(some.start * each, some.start * each + lines)}
+    columns |= {
+        name: pa.array(column, from_pandas=True) if isinstance(column, np.ndarray) else column
+        for name, column in made.items()  # null, not nan, where there is no number
+    }
     columns["cause"] = pa.array([None] * lines if cause is None else cause, pa.string())
     out = io.BytesIO()
     feather.write_feather(pa.table(columns), out, compression="lz4")

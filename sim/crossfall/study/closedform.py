@@ -1,17 +1,18 @@
 """Closed-form sweeps: a million builds in a second or two.
 
 All that is said of a build is twelve numbers: mass, the moments of mass, tip lines, axle lines,
-tracks, and how turned wheels stand. In nearly every key of a truck file these are affine, and
-smooth in the others (links grow with the wheelbase), so that they are known everywhere as
-polynomials through a few builds. That is checked against real builds in between and, where it does
-not hold, every build is made instead.
+tracks, and how turned wheels stand; and the grip of each surface asked for. In nearly every key of
+a truck file these are affine, and smooth in the others (links grow with the wheelbase), so that
+they are known everywhere as polynomials through a few builds. That is checked against real builds
+in between, at the ends and in the corners and, where it does not hold or one is no truck, every
+build is made instead.
 """
 
 from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -20,10 +21,10 @@ from numpy.polynomial.chebyshev import chebvander
 
 from crossfall.answers.conditions import choose_grip
 from crossfall.statics import rigid
-from crossfall.study.design import columns, points
+from crossfall.study.design import Axis, columns, points
 from crossfall.study.draws import drawn_truck
 from crossfall.study.scenario import Scenario
-from crossfall.study.scenario_file import CONDITIONS, WORDS
+from crossfall.study.scenario_file import CONDITIONS, WORDS, given_values
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
 from crossfall.truck.errors import InputError
@@ -34,6 +35,7 @@ _ALIKE = 1e-9  # relative agreement with real builds that the corners must give
 CHECKS = 7  # real builds it is checked against
 _NODES = (2, 4, 7, 11)  # builds along an axis tried in turn until they are enough
 MOST_NODES = 1000  # builds made to know the rest by
+MOST_CORNERS = 64  # of the box that are built too
 SIZES = (
     *("mass", "mx", "my", "mz", "half_front", "half_rear", "x_front", "x_rear"),
     *("front_track", "rear_track"),
@@ -54,6 +56,19 @@ def sizes(truck: Truck) -> Array:
     axles = (truck.front.x, truck.rear.x, truck.front.track, truck.rear.track)
     cg = body.mass * body.cg
     return np.array([body.mass, *cg, front, rear, *axles, back, inwards])
+
+
+def _surfaces(scenario: Scenario) -> list[str | None]:
+    """Surfaces whose grip is asked for, none where one number is given."""
+    if given_values(scenario.spec, "grip"):
+        return []
+    return list(dict.fromkeys(given_values(scenario.spec, "surface") or [scenario.spec.surface]))
+
+
+def _numbers_of(scenario: Scenario, truck: Truck) -> Array:
+    """(12 + S,) the sizes of a build, and its likely grip on each surface asked for."""
+    grips = [choose_grip(truck, name).likely for name in _surfaces(scenario)]
+    return np.array([*sizes(truck), *grips])
 
 
 def block_table(
@@ -78,7 +93,8 @@ def block_table(
 
 @dataclass(frozen=True)
 class KnownSizes:
-    """Sizes over the box low to high (k,) as a tensor (m_1, ..., m_k, 12) of Chebyshev terms.
+    """Sizes and grips over the box low to high (k,) as a tensor (m_1, ..., m_k, 12 + S) of
+    Chebyshev terms.
 
     Source: L. N. Trefethen, Approximation Theory and Approximation Practice (SIAM 2013) (from
     memory).
@@ -89,7 +105,7 @@ class KnownSizes:
     terms: Array
 
     def at(self, values: Sequence[Array]) -> Array:
-        """(12, n) sizes at n points, one (n,) array an axis."""
+        """(12 + S, n) sizes and grips at n points, one (n,) array an axis."""
         n = len(values[0]) if values else 1
         found = self.terms.reshape(1, -1)
         for v, low, high, m in zip(values, self.low, self.high, self.terms.shape, strict=False):
@@ -98,13 +114,14 @@ class KnownSizes:
                 found = basis @ found.reshape(m, -1)
             else:
                 found = np.einsum("nm,nmr->nr", basis, found.reshape(n, m, -1))
-        return np.ascontiguousarray(np.broadcast_to(found, (n, len(SIZES))).T)
+        return np.ascontiguousarray(np.broadcast_to(found, (n, self.terms.shape[-1])).T)
 
 
 def known_sizes(scenario: Scenario) -> KnownSizes | None:
     """Sizes over the whole design from a few builds; None where that would not be right.
 
-    Interpolation at Chebyshev nodes cos(pi (i + 1/2) / m), held to real builds in between.
+    Interpolation at Chebyshev nodes cos(pi (i + 1/2) / m), held to real builds in between, at the
+    ends of each axis and, of a few axes, in the corners.
     Source: L. N. Trefethen, Approximation Theory and Approximation Practice (SIAM 2013) (from
     memory).
     """
@@ -120,7 +137,8 @@ def known_sizes(scenario: Scenario) -> KnownSizes | None:
         if None in counts or math.prod(c or 1 for c in counts) > MOST_NODES:
             return None
         known = _through(scenario, low, high, [c or 1 for c in counts])
-        for unit in np.random.default_rng(0).random((CHECKS, len(low))):
+        between = np.random.default_rng(0).random((CHECKS, len(low)))
+        for unit in (*between, *_corners(scenario)):
             if not _alike(known, scenario, low + unit * (high - low)):
                 return None
     except InputError:
@@ -128,17 +146,29 @@ def known_sizes(scenario: Scenario) -> KnownSizes | None:
     return known
 
 
+def _corners(scenario: Scenario) -> Iterator[Array]:
+    """Corners (k,) of the unit box, 0 along axes that do not shape the build or hold one value;
+    none where they are many."""
+    ends = [(0.0, 1.0) if _shapes(a) and len(set(a.values)) > 1 else (0.0,) for a in scenario.axes]
+    if math.prod(map(len, ends)) <= MOST_CORNERS:
+        yield from map(np.array, itertools.product(*ends))
+
+
+def _shapes(axis: Axis) -> bool:
+    return axis.key not in (*CONDITIONS, *WORDS)
+
+
 def _nodes_needed(scenario: Scenario, low: Array, high: Array, axis: int) -> int | None:
     """How many builds along one axis pin the sizes down, the others in the middle."""
-    if scenario.axes[axis].key in (*CONDITIONS, *WORDS):
+    if not _shapes(scenario.axes[axis]):
         return 1
     middle = (low + high) / 2
+    checked = (0.0, 0.13, 0.61, 1.0) if len(set(scenario.axes[axis].values)) > 1 else (0.0,)
     begin, end = (np.where(np.arange(len(low)) == axis, e, middle) for e in (low, high))
     for count in _NODES:
         counts = [count if i == axis else 1 for i in range(len(low))]
         known = _through(scenario, begin, end, counts)
-        between = (begin + f * (end - begin) for f in (0.13, 0.61))
-        if all(_alike(known, scenario, at) for at in between):
+        if all(_alike(known, scenario, begin + f * (end - begin)) for f in checked):
             return count
     return None
 
@@ -146,11 +176,11 @@ def _nodes_needed(scenario: Scenario, low: Array, high: Array, axis: int) -> int
 def _through(scenario: Scenario, low: Array, high: Array, counts: Sequence[int]) -> KnownSizes:
     """The polynomial through the builds at the Chebyshev nodes of the box."""
     unit = [np.cos(np.pi * (np.arange(m) + 0.5) / m) for m in counts]
-    shape = (*counts, len(SIZES))
-    terms = np.empty(shape)
+    terms = np.empty((*counts, len(SIZES) + len(_surfaces(scenario))))
     for index in np.ndindex(*counts):
         u = np.array([nodes[i] for nodes, i in zip(unit, index, strict=True)])
-        terms[index] = sizes(_built(scenario, (low + high + u * (high - low)) / 2))
+        built = _built(scenario, (low + high + u * (high - low)) / 2)
+        terms[index] = _numbers_of(scenario, built)
     for axis, nodes in enumerate(unit):
         inverse = np.linalg.inv(chebvander(nodes, len(nodes) - 1))
         terms = np.moveaxis(np.tensordot(inverse, terms, axes=(1, axis)), 0, axis)
@@ -160,7 +190,7 @@ def _through(scenario: Scenario, low: Array, high: Array, counts: Sequence[int])
 
 def _alike(known: KnownSizes, scenario: Scenario, at: Array) -> bool:
     got = known.at([np.array([v]) for v in at])[:, 0]
-    wanted = sizes(_built(scenario, at))
+    wanted = _numbers_of(scenario, _built(scenario, at))
     return bool(np.allclose(got, wanted, rtol=_ALIKE, atol=_ALIKE * 1e-3))
 
 
@@ -195,7 +225,7 @@ def _by_builds(scenario: Scenario, some: slice, stop: Callable[[], bool]) -> _Ta
     at = list(chosen)
     values: Mapping[str, Any] = {key: np.array([p[i] for p in at]) for i, key in enumerate(keys)}
     repeats = scenario.spec.repeats
-    size = np.full((len(SIZES), len(at) * repeats), np.nan)
+    size = np.full((len(SIZES) + len(_surfaces(scenario)), len(at) * repeats), np.nan)
     causes = np.full(len(at) * repeats, None, dtype=object)
     for i, point in enumerate(at):
         try:
@@ -205,19 +235,21 @@ def _by_builds(scenario: Scenario, some: slice, stop: Callable[[], bool]) -> _Ta
                     return None
                 seed = scenario.seed_of(r)
                 build_ = drawn_truck(truck, seed) if scenario.spec.tolerances else truck
-                size[:, i * repeats + r] = sizes(build_)
+                size[:, i * repeats + r] = _numbers_of(scenario, build_)
         except InputError as error:
-            causes[i * repeats : (i + 1) * repeats] = f"InputError: {error.problems[0]}"
+            lines = slice(i * repeats, (i + 1) * repeats)
+            size[:, lines], causes[lines] = np.nan, f"InputError: {error.problems[0]}"
     return _table(scenario, some, dict(values), size, causes)
 
 
 def _table(
     scenario: Scenario, some: slice, values: _Table, size: Array, causes: Any = None
 ) -> _Table:
-    """The columns, in the order point, repeat, heading."""
+    """The columns, in the order point, repeat, heading; nan or null where there is no build."""
     n, repeats = some.stop - some.start, scenario.spec.repeats
     count = 1 if scenario.heading_varies else len(scenario.headings)
-    builds = size if size.shape[1] == n * repeats else np.repeat(size, repeats, axis=1)
+    every = size if size.shape[1] == n * repeats else np.repeat(size, repeats, axis=1)
+    builds, grips = every[: len(SIZES)], np.repeat(every[len(SIZES) :], count, axis=1)
     table: _Table = {key: np.repeat(v, repeats * count) for key, v in values.items()}
     if scenario.heading_varies:
         tips = _tips_each(builds, np.repeat(np.radians(values["heading_deg"]), repeats))
@@ -233,8 +265,9 @@ def _table(
     about["front_share"] = (builds[1] / mass - x_rear) / (x_front - x_rear)
     about |= {"front_track_mm": 1000 * builds[8], "rear_track_mm": 1000 * builds[9]}
     table |= {name: np.repeat(column, count) for name, column in about.items()}
+    tips = np.where(np.isnan(table["mass_g"]), np.nan, tips)
     table["tip_deg"] = np.degrees(tips)
-    table |= _slides(scenario, tips, table)
+    table |= _slides(scenario, tips, grips, table)
     table["cause"] = None if causes is None else np.repeat(causes, count)
     return table
 
@@ -248,30 +281,36 @@ def _tips_each(builds: Array, headings: Array) -> Array:
     return tips
 
 
-def _slides(scenario: Scenario, tips: Array, table: _Table) -> _Table:
-    """Grip, hold, slide angle, which comes first, and what happens on the slope asked for."""
-    spec, truck, fixed = scenario.spec, scenario.loaded.truck, scenario.spec.fixed
+def _slides(scenario: Scenario, tips: Array, grips: Array, table: _Table) -> _Table:
+    """Grip, hold, slide angle, which comes first, and what happens on the slope asked for. grips:
+    (S, n) of each surface asked for."""
+    spec, fixed = scenario.spec, scenario.spec.fixed
+    none = np.isnan(tips)
     grip = table.get("grip", fixed.get("grip"))
     if grip is None:
-        surface = table.get("surface", np.array([spec.surface]))
-        names, which = np.unique(surface.astype(object), return_inverse=True)
-        grip = np.array([choose_grip(truck, name).likely for name in names])[which]
+        grip = grips[0]
+        for name, other in zip(_surfaces(scenario)[1:], grips[1:], strict=True):
+            grip = np.where(table["surface"] == name, other, grip)
+        grip = np.round(grip, 12)  # without the polynomial's last digits: 0.9 as the file has it
     grip = np.broadcast_to(np.asarray(grip, np.float64), tips.shape)
     railed = np.broadcast_to(table.get("hold", np.array(spec.hold)) == "rail", tips.shape)
-    slide = np.where(railed, np.nan, np.arctan(grip))
+    slide = np.where(railed | none, np.nan, np.arctan(grip))
     slides = slide < tips
-    out: _Table = {"grip": grip, "hold": _words(railed, "brakes", "rail")}
+    held = _words(railed, none & ("hold" not in table), "brakes", "rail")
+    out: _Table = {"grip": grip, "hold": held}
     out |= {"slide_deg": np.degrees(slide), "goes_at_deg": np.degrees(np.fmin(tips, slide))}
-    out["first"] = _words(slides, "tips", "slides")
+    out["first"] = _words(slides, none, "tips", "slides")
     slope = table.get("slope_deg", fixed.get("slope_deg"))
     if slope is not None:
         stands = np.radians(slope) < np.fmin(tips, slide)
-        out["on_slope"] = _words(np.where(stands, 2, slides), "tips", "slides", "stands")
+        out["on_slope"] = _words(np.where(stands, 2, slides), none, "tips", "slides", "stands")
     return out
 
 
-def _words(codes: Any, *words: str) -> Any:
-    """An arrow column of a few words: making each line's own would take longer than the answers."""
+def _words(codes: Any, none: Any, *words: str) -> Any:
+    """An arrow column of a few words, null where there is none: making each line's own would take
+    longer than the answers."""
     import pyarrow as pa
 
-    return pa.DictionaryArray.from_arrays(pa.array(np.asarray(codes, np.int8)), list(words))
+    codes = pa.array(np.asarray(codes, np.int8), mask=none)
+    return pa.DictionaryArray.from_arrays(codes, list(words))

@@ -19,7 +19,7 @@ import numpy as np
 
 from crossfall.study.dictionary import NONE, citation, describe_column
 from crossfall.study.responses import columns_of, with_responses
-from crossfall.study.store import damaged, latest_batch, reading, stored_records
+from crossfall.study.store import batch_name, damaged, latest_batch, reading, stored_records
 from crossfall.study.versions import versions_of
 from crossfall.truck.files import in_one_step
 
@@ -36,20 +36,23 @@ def export(
     target: Path,
     responses: Mapping[str, str] = NONE,
     fixed: Mapping[str, Any] = NONE,
+    batch: str = "",
 ) -> int:
-    """Write the latest batch's table to `target`, .parquet or .csv; returns its lines.
+    """Write a batch's table to `target`, .parquet or .csv; returns its lines.
 
     responses: columns more, name -> expression; see `responses`. fixed: columns of one value, what
-    the scenario holds fast.
+    the scenario holds fast. batch: its id, the latest's if not given.
 
     Trials not yet done are not in it; failed ones are, with their cause. ValueError for another
-    ending, InputError where `store` is none, OSError where the target cannot be written.
+    ending, InputError where `store` is none or has no such batch, OSError where the target cannot
+    be written.
     """
     if target.suffix not in (".parquet", ".csv"):
         raise ValueError(f"{target}: the table can be written as .parquet or .csv")
     with reading(store) as db:
         db.execute("BEGIN")  # both passes see the same trials, whatever a run adds meanwhile
-        batch, scenario, _, _ = latest_batch(db, store)
+        batch = batch or latest_batch(db, store)[0]
+        scenario = batch_name(db, store, batch)
         columns = _columns(_rows(db, store, batch, scenario, responses, fixed), responses)
         with in_one_step(target) as part:
             lines = _rows(db, store, batch, scenario, responses, fixed)
@@ -87,7 +90,7 @@ def export_columns(
             for name in (n for n in fixed if n not in table.column_names):
                 table = table.append_column(name, pa.repeat(fixed[name], len(table)))
             for name, values in columns_of(table, responses).items():
-                table = table.append_column(name, pa.array(values))
+                table = table.append_column(name, pa.array(values, from_pandas=True))
             if (responses or fixed) and FAILURE in table.column_names:
                 last = [n for n in table.column_names if n != FAILURE]
                 table = table.select([*last, FAILURE])

@@ -42,6 +42,7 @@ if TYPE_CHECKING:
 
 _Row = dict[str, Any]
 _FATES = {"crossed": "stands", "slid": "slides", "rolled over": "tips"}
+_PLACES = ("folder", "ground_folder", "records")  # of common: where files lie on this machine
 STACK = 128  # builds and headings answered at once: a stack takes little longer than one
 
 
@@ -119,7 +120,8 @@ def _kept(
     wanted = float(evaluate_expression(common["keep"], {**common["fixed"], **payload, **row}))
     if not (math.isfinite(wanted) and wanted):
         return {"record": None}
-    name = value_digest([common["truck"], common["fixed"], payload])[:16] + ".npz"
+    asked = {k: v for k, v in common.items() if k not in _PLACES}
+    name = value_digest([asked, payload])[:16] + ".npz"
     folder = Path(common["records"])
     folder.mkdir(parents=True, exist_ok=True)
     save(folder / name)

@@ -146,17 +146,19 @@ def _parsed(expression: str) -> ast.AST:
 
 
 def columns_of(table: Any, responses: Mapping[str, str]) -> dict[str, Any]:
-    """Name -> (n,) of each response for an arrow table; nan where one is no finite number."""
+    """Name -> (n,) of each response for an arrow table; nan where one is no finite number, and on
+    lines that failed."""
     if not responses:
         return {}
     said = " ".join(responses.values())
     plain = {"double", "int64", "bool"}
     wanted = [f.name for f in table.schema if str(f.type) in plain or f.name in said]
     columns = {name: table[name].to_numpy() for name in wanted}
+    there = table["cause"].is_null().to_numpy() if "cause" in table.column_names else True
     out: dict[str, Any] = {}
     for name, expression in responses.items():
         value = np.broadcast_to(evaluate_expression(expression, columns | out), (len(table),))
-        out[name] = np.where(np.isfinite(value), value, np.nan)
+        out[name] = np.where(np.isfinite(value) & there, value, np.nan)
     return out
 
 

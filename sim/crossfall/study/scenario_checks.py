@@ -32,6 +32,7 @@ from crossfall.truck.sentences import suggestion
 from crossfall.truck.toml_line_index import KeyPath as Key
 
 _GOES_WITH_TILTS = f"it goes with {' and '.join(TILTS)}"
+_OF_TURNING = ("chassis.steer_deg", "front.kingpin_offset_mm")
 MOST_LAID = 50  # grounds that are read before a sweep begins
 
 
@@ -250,6 +251,10 @@ def _driving_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:
         if key == "slope_deg" and spec.method in (*TILTS, "critical slope"):
             what = f"'slope_deg' has no use in a {spec.method}"
             yield where.problem(place, what, "it finds the slope itself")
+        if drives and key in _OF_TURNING:
+            what = f"'{key}' has no use in a {spec.method}"
+            allowed = "it drives straight ahead, not with its front wheels turned"
+            yield where.problem(place, what, allowed)
 
 
 def _word_mistakes(spec: ScenarioSpec, where: Where) -> Iterator[Problem]:

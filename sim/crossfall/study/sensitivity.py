@@ -16,6 +16,7 @@ from __future__ import annotations
 
 import itertools
 import math
+import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
@@ -23,9 +24,9 @@ from typing import Any, Literal
 import numpy as np
 
 from crossfall.study.methods import NoAnswer, ahead, compliant_rows
-from crossfall.study.responses import with_responses
+from crossfall.study.responses import COLUMNS, with_responses
 from crossfall.study.scenario import Scenario
-from crossfall.study.scenario_file import WORDS
+from crossfall.study.scenario_file import CONDITIONS, WEIGHTS, WORDS
 from crossfall.study.summary import how_asked
 from crossfall.study.sweep import common_of
 from crossfall.truck.errors import InputError, Problem
@@ -80,13 +81,14 @@ class Sensitivity:
         return *heading, *self.words.values()
 
 
-def how_answered(scenario: Scenario) -> str:
-    """Truck, ground and the method that answers here, in a few words."""
-    return how_asked(scenario, _answers_by(scenario))
+def how_answered(scenario: Scenario, response: str) -> str:
+    """Truck, ground and the method that the response was answered by, in a few words.
 
-
-def _answers_by(scenario: Scenario) -> str:
-    return "closed form" if scenario.spec.method == "closed form" else "compliant"
+    Source: derived here: rigid_deg is the closed form, all other answers are on springs.
+    """
+    expression = scenario.spec.responses.get(response, response)
+    used = set(re.findall(r"\w+", expression)) & set(COLUMNS) - {*WEIGHTS, *CONDITIONS, *WORDS}
+    return how_asked(scenario, "closed form" if used == {"rigid_deg"} else "compliant")
 
 
 def sobol_sensitivity(
@@ -109,7 +111,7 @@ def sobol_sensitivity(
     """
     count = samples or (_SAMPLES if how == "sobol" else TRAJECTORIES)
     if response is None:
-        response = "rigid_deg" if _answers_by(scenario) == "closed form" else "tip_deg"
+        response = "rigid_deg" if scenario.spec.method == "closed form" else "tip_deg"
     known = (*RESPONSES, *scenario.spec.responses)
     if response not in known:
         raise ValueError(f"the response is {response}; it may be {', '.join(known)}")
@@ -185,7 +187,7 @@ def _answers(
         ahead(common, [payload for _, _, payload in tasks])
         for c, i, payload in tasks:
             try:
-                row = {**payload, **compliant_rows(common, payload)[0]}
+                row = {**common["fixed"], **payload, **compliant_rows(common, payload)[0]}
                 value = with_responses(row, own)[response] if response in own else row[response]
             except (NoAnswer, InputError):
                 continue

@@ -127,12 +127,13 @@ def critical_slope(
     )
 
 
-def what_closes(found: CriticalSlope, half_width: float) -> str:
+def what_closes(found: CriticalSlope, half_width: float, *, sharp: bool = False) -> str:
     """What would bring the interval of a search that ended wider than +-half_width (rad) to it, a
     sentence; "" where it is as narrow as that.
 
-    Trials wanted: n (width / (2 half_width))^2, as widths go with 1 / sqrt(n).
-    Source: derived here from the central limit theorem.
+    sharp: whether the search is `bisect`. Trials wanted: n (width / (2 half_width))^2, as widths go
+    with 1 / sqrt(n), and of a sharp edge n + log2(width / (2 half_width)).
+    Source: derived here from the central limit theorem, and from halving.
     """
     fit = found.fit
     if found.settled:
@@ -150,8 +151,8 @@ def what_closes(found: CriticalSlope, half_width: float) -> str:
         side = "above" if math.isinf(fit.high) else "below"
         tail = f"it is open {side}: drives that end alike there would close it"
         return f"{found.trials} trials do not bound it, {tail}; allow twice as many."
-    # The interval narrows with the root of the trials that tell something.
-    wanted = math.ceil(found.trials * ((fit.high - fit.low) / (2 * half_width)) ** 2)
+    times = (fit.high - fit.low) / (2 * half_width)
+    wanted = math.ceil(found.trials + math.log2(times) if sharp else found.trials * times**2)
     now = math.degrees(fit.high - fit.low) / 2
     return (
         f"The interval is ±{now:.1f}° after {found.trials} trials; about {wanted} would bring it "
@@ -175,7 +176,8 @@ def bisect(
     angles: list[float] = []
     failed: list[bool] = []
     ends = [-math.inf, math.inf]
-    while len(angles) < most and not ends[1] - ends[0] <= 2 * half_width:
+    narrow = 2 * half_width * (1 + 1e-9)  # halves of a width may be a hair off
+    while len(angles) < most and not ends[1] - ends[0] <= narrow:
         angle = (max(ends[0], low) + min(ends[1], high)) / 2
         if angle - low < half_width or high - angle < half_width:
             angle = low if angle - low < half_width else high
@@ -186,7 +188,8 @@ def bisect(
         ends[1 if failed[-1] else 0] = angle
     fit = fit_logistic(angles, failed)
     sharp = replace(fit, low=ends[0], high=ends[1])
-    return CriticalSlope(sharp, np.array(angles), np.array(failed), math.isfinite(sum(ends)))
+    settled = ends[1] - ends[0] <= narrow
+    return CriticalSlope(sharp, np.array(angles), np.array(failed), settled)
 
 
 def one_trial(truck: Truck, crossing: Crossing, angle: float, number: int) -> SlopeTrial:
@@ -241,6 +244,14 @@ def static_answer(truck: Truck, crossing: Crossing) -> tuple[float, float]:
     return tip, float(tip_angles(as_driven(truck), [crossing.heading], grip).slide[0])
 
 
+def left_out(truck: Truck) -> tuple[str, ...]:
+    """What of a truck its trials on driven wheels do not have, a sentence each."""
+    found = []
+    if truck.turned:
+        found.append("it drives straight ahead, not with its front wheels turned")
+    return tuple(found)
+
+
 def as_driven(truck: Truck) -> Truck:
     """The truck as it is on a slope: its wheels straight ahead, whatever its file says, and held by
     their brakes where it stands; so that a drive is held against itself standing there."""
@@ -251,7 +262,7 @@ def as_driven(truck: Truck) -> Truck:
 
 def standing_tip(truck: Truck, heading: float, grip: float | None = None) -> float:
     """The one answer's tip (rad) of the truck standing `as_driven` at a heading (rad), against a
-    rail where it slides first. grip: friction coefficient; None: the tyres hold all they can.
+    rail where it slides first. grip: a coefficient; None: the tyres hold as well as they can.
 
     Source: as `answers.tips`; where that finds none, as `statics.rigid`.
     """

@@ -29,6 +29,7 @@ from crossfall.truck.locks import is_locked, lock
 
 _FORMAT = 1  # of the tables below; a store of another format is refused
 BLOCKS = "closed form"  # method of batches whose tasks are blocks of trials (see `blocks`)
+CHANGED = "the truck or the scenario is not what it was: sweep does the rest anew"
 _KNOWN = 200  # trials looked up at once
 _FULL = ("full", "disk i/o")  # what sqlite says when the disk takes no more
 
@@ -249,6 +250,15 @@ def latest_batch(db: sqlite3.Connection, path: Path) -> tuple[str, str, str, int
     if found is None:
         raise InputError(Problem(str(path), "no results here yet", "run the sweep first"))
     return found
+
+
+def batch_name(db: sqlite3.Connection, path: Path, batch: str) -> str:
+    """The name of a batch by its id. Raises InputError where the store was filled for others."""
+    latest_batch(db, path)
+    found = db.execute("SELECT name FROM batch WHERE id = ?", (batch,)).fetchone()
+    if found is None:
+        raise InputError(Problem(str(path), CHANGED))
+    return str(found[0])
 
 
 def status(path: Path, asked: Batch | None = None) -> BatchStatus:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -14,7 +15,8 @@ from crossfall.answers.conditions import choose_grip
 from crossfall.study.export import FAILURE, LEADING
 from crossfall.study.scenario import Scenario
 from crossfall.study.scenario_file import WEIGHTS, WORDS, given_values
-from crossfall.study.sweep import PARQUET, STORE
+from crossfall.study.sweep import PARQUET, STORE, batch_of
+from crossfall.truck.edits import paths
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import Array
 
@@ -112,7 +114,12 @@ def how_asked(scenario: Scenario, method: str = "") -> str:
         words.append(f"grip {spec.fixed['grip']:g}")
     elif all(a.key not in ("grip", "surface") for a in scenario.axes):
         grip = choose_grip(truck, spec.surface)
-        words = [f"{truck.name} on {grip.surface}", f"grip {grip.likely:g}"]
+        words = [f"{truck.name} on {grip.surface}"]
+        place = (("grip", grip.surface, "likely"),)
+        named = partial(paths, scenario.loaded.spec)
+        edits = {named(key): value for key, value in spec.fixed.items() if "." in key}
+        if place not in [named(a.key) for a in scenario.axes if "." in a.key]:
+            words.append(f"grip {edits.get(place, grip.likely):g}")
     tried = given_values(spec, "trial") or [spec.trial or "careful"]
     said = _METHODS["compliant" if tried == ["none"] else spec.method]
     if tried == ["quick"]:
@@ -138,7 +145,7 @@ def summarize(scenario: Scenario, folder: Path) -> Morning:
         convergence_lines(columns, good),
         str(columns["versions"][0]) if lines else "",
         str(columns["spec"][0]) if lines else "",
-        _took(folder),
+        _took(scenario, folder),
         columns,
     )
 
@@ -324,14 +331,14 @@ def _inputs(columns: _Columns, line: int) -> str:
     return ", ".join(f"{n} {shown(columns[n][line])}" for n in input_names(columns))
 
 
-def _took(folder: Path) -> float:
+def _took(scenario: Scenario, folder: Path) -> float:
     """s that the trials took, as the store remembers."""
-    from crossfall.study.store import latest_batch, reading
+    from crossfall.study.store import batch_id, reading
 
     path = folder / STORE
     if not path.exists():
         return float("nan")
     with reading(path) as db:
-        batch = latest_batch(db, path)[0]
+        batch = batch_id(batch_of(scenario, folder))
         query = "SELECT total(took) FROM plan JOIN trial USING (key) WHERE batch = ?"
         return float(db.execute(query, (batch,)).fetchone()[0])

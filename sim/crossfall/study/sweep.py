@@ -19,7 +19,7 @@ from crossfall.study.pool import TrialLimits
 from crossfall.study.runner import RunProgress, run_batch
 from crossfall.study.scenario import Scenario, scenario_folder
 from crossfall.study.scenario_file import DRIVES, given_values
-from crossfall.study.store import full_disk, is_full
+from crossfall.study.store import batch_id, batch_name, full_disk, is_full, reading
 from crossfall.study.task import Batch, canonical, make_batch, value_digest
 from crossfall.study.versions import versions_of
 from crossfall.truck.digest import truck_digest as truck_digest
@@ -207,14 +207,16 @@ def _closed_form(
 def write_tables(scenario: Scenario, folder: Path) -> tuple[tuple[Path, ...], int]:
     """The table of what is done so far, as Parquet and, unless it is very long, as CSV; its lines.
 
-    No files where no block of a closed-form sweep is done yet.
+    No files where no block of a closed-form sweep is done yet. Raises InputError where the store
+    was filled for another scenario or truck, as before an edit.
     """
     store = folder / STORE
     files = (folder / PARQUET, folder / CSV)[: 2 if scenario.total <= MOST_CSV else 1]
     own, fixed = scenario.spec.responses, scenario.spec.fixed
+    batch = batch_of(scenario, folder)
+    name = batch_id(batch)
     if scenario.spec.method != "closed form":
-        return files, max(export(store, file, own, fixed) for file in files)
-    batch = batch_of_blocks(scenario)
+        return files, max(export(store, file, own, fixed, name) for file in files)
     head = {
         "scenario": scenario.spec.name,
         "spec": batch.spec,
@@ -222,6 +224,8 @@ def write_tables(scenario: Scenario, folder: Path) -> tuple[tuple[Path, ...], in
         "versions": canonical(batch.versions),
         "batch": value_digest(json.loads(scenario.spec.model_dump_json())),
     }
+    with reading(store) as db:
+        batch_name(db, store, name)
     tables = done_blocks(store, batch)
     first = next(tables, None)
     if first is None:

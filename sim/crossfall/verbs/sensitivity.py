@@ -64,12 +64,12 @@ def command(
             )
     except ValueError as error:
         raise click.UsageError(str(error)) from error
-    files = []
+    files, by = [], how_answered(loaded, found[0].response)
     if plot is not None:
         from crossfall.show.indices import draw_sensitivity
         from crossfall.show.style import save
 
-        save(draw_sensitivity(loaded.spec.name, found, how_answered(loaded)), plot)
+        save(draw_sensitivity(loaded.spec.name, found, by), plot)
         files.append(str(plot))
     if as_json:
         emit(
@@ -84,7 +84,7 @@ def command(
             },
         )
         return
-    console().print(f"{how_answered(loaded)}; ± is 95 %", style="dim", markup=False)
+    console().print(f"{by}; ± is 95 %", style="dim", markup=False)
     for one in found:
         _show(loaded.spec.name, one)
     for file in files:

@@ -98,6 +98,8 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
     trials and held against the static answer, which leaves the degrees to keep in hand. The exit
     status of a single trial is 1 where the truck does not get through.
     """
+    from crossfall.study.slopes import left_out
+
     _check(asked, record)
     loaded = load_and_warn(truck)
     left, assumed = left_out(loaded.truck), _assumed(loaded, asked)
@@ -119,14 +121,6 @@ def command(truck: str, as_json: bool, record: Path | None, **asked: Any) -> int
         show_trial(loaded.truck, trial)
         _say((*left, *assumed))
     return 0 if trial.outcome in PASSED else 1
-
-
-def left_out(truck: Truck) -> tuple[str, ...]:
-    """What of a truck its trials on driven wheels do not have, a sentence each."""
-    found = []
-    if truck.turned:
-        found.append("it drives straight ahead, not with its front wheels turned")
-    return tuple(found)
 
 
 def _assumed(loaded: Loaded, asked: dict[str, Any]) -> tuple[str, ...]:
@@ -317,7 +311,7 @@ def trial_answer(truck: Truck, trial: SlopeTrial | RampTrial) -> dict[str, Any]:
 
 
 def study_answer(study: SlopeStudy, within: float) -> dict[str, Any]:
-    from crossfall.study.slopes import what_closes
+    from crossfall.study.slopes import varies, what_closes
 
     fit, asked = study.critical.fit, study.crossing
     return {
@@ -329,7 +323,7 @@ def study_answer(study: SlopeStudy, within: float) -> dict[str, Any]:
         "critical_ci_deg": [degrees(fit.low), degrees(fit.high)],
         "spread_deg": degrees(fit.spread),
         "settled": study.critical.settled,
-        "what_closes": what_closes(study.critical, within),
+        "what_closes": what_closes(study.critical, within, sharp=not varies(asked)),
         "trials": study.critical.trials,
         "outcomes": [
             {"slope_deg": degrees(angle), "outcome": outcome}
@@ -405,5 +399,5 @@ def show_study(truck: Truck, study: SlopeStudy, within: float) -> None:
         if hand > 0
         else "Driving like this costs nothing against standing."
     )
-    if closes := what_closes(study.critical, within):
+    if closes := what_closes(study.critical, within, sharp=not varies(study.crossing)):
         out.print(closes)

@@ -23,7 +23,7 @@ def command(scenario: str, out: Path | None, as_json: bool) -> None:
 
     SCENARIO is what `crossfall sweep` was given, or the folder of its results.
     """
-    from crossfall.study.store import status
+    from crossfall.study.store import CHANGED, status
     from crossfall.study.sweep import STORE, folder_of
     from crossfall.verbs.sweep import duration
 
@@ -53,7 +53,7 @@ def command(scenario: str, out: Path | None, as_json: bool) -> None:
     share = 100 * (found.done + found.failed) / max(found.total, 1)
     click.echo(f"  {found.done:,} done, {found.failed:,} failed of {found.total:,} ({share:.1f} %)")
     if found.changed:
-        click.echo("  the truck or the scenario is not what it was: sweep does the rest anew")
+        click.echo(f"  {CHANGED}")
     if found.running and found.rate > 0:
         click.echo(f"  {found.rate:.1f} trials/s, {duration(found.seconds_left)} left")
     if since is not None:

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import csv
 from pathlib import Path
 from typing import Any
 
 import numpy as np
+import pyarrow.parquet as pq
 import pytest
 
 from closed_tables import closed_form_table
@@ -13,6 +15,7 @@ from crossfall.statics import rigid
 from crossfall.study.closedform import known_sizes, sizes
 from crossfall.study.design import points
 from crossfall.study.scenario import Scenario, load_scenario
+from crossfall.study.summary import how_asked, summarize
 from crossfall.study.sweep import run_scenario
 from crossfall.truck.build import build
 from crossfall.truck.edits import set_values
@@ -21,9 +24,9 @@ from crossfall.truck.massprops import whole
 HEAD = 'name = "s"\ntruck = "thistle"\nmethod = "closed form"\nseed = 2\n'
 
 
-def scenario(folder: Path, text: str) -> Scenario:
+def scenario(folder: Path, text: str, truck: str = "thistle") -> Scenario:
     path = folder / "s.toml"
-    path.write_text(HEAD + text)
+    path.write_text(HEAD.replace("thistle", truck) + text)
     return load_scenario(path)
 
 
@@ -96,6 +99,31 @@ def test_against_a_rail_nothing_slides(tmp_path: Path) -> None:
     np.testing.assert_array_equal(table["goes_at_deg"], table["tip_deg"])
 
 
+@pytest.mark.parametrize("drawn", ["", "tolerances = true\n"])
+def test_the_grip_is_that_of_the_build(tmp_path: Path, drawn: str) -> None:
+    fixed = '[fixed]\n"grip.wet rock.likely" = 0.5\n'
+    text = "headings_deg = [0]\n" + drawn + fixed + axis("grip.rock.likely", 0.76, 1.0, 4)
+    text += '[[axis]]\nkey = "surface"\nvalues = ["rock", "wet rock", "tilt board"]\n'
+    asked = scenario(tmp_path, text, "bramble")
+    assert (known_sizes(asked) is None) == bool(drawn)
+    table = whole_table(asked)
+    expected = [g for rock in (0.76, 0.84, 0.92, 1.0) for g in (rock, 0.5, 0.95)]
+    assert list(table["grip"]) == expected
+    np.testing.assert_allclose(table["slide_deg"], np.degrees(np.arctan(table["grip"])))
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ('[fixed]\n"grip.rock.likely" = 0.8\n', "bramble on rock, grip 0.8, as a rigid block"),
+        ('[fixed]\n"grip.wet rock.likely" = 0.5\n', "bramble on rock, grip 0.9, as a rigid block"),
+        (axis("grip.rock.likely", 0.76, 1.0, 4), "bramble on rock, as a rigid block"),
+    ],
+)
+def test_titles_say_the_grip_of_the_builds(tmp_path: Path, text: str, said: str) -> None:
+    assert how_asked(scenario(tmp_path, text, "bramble")) == said
+
+
 def test_a_swept_heading_is_taken_from_the_axis(tmp_path: Path) -> None:
     asked = scenario(tmp_path, axis("heading_deg", 0, 350, 36) + axis("both.track_mm", 150, 180, 4))
     table = whole_table(asked)
@@ -130,6 +158,57 @@ def test_a_build_that_is_no_truck_is_a_line_with_its_cause(tmp_path: Path) -> No
     assert 2 <= result.failed < 6
     lines = (tmp_path / "out" / "table.csv").read_text().splitlines()
     assert sum("InputError" in line for line in lines) == result.failed
+
+
+@pytest.mark.parametrize("hold", ["brakes", "rail"])
+def test_a_line_without_a_build_says_no_more_than_what_was_put_in(
+    tmp_path: Path, hold: str
+) -> None:
+    text = f'headings_deg = [0, 90]\nhold = "{hold}"\n[fixed]\nslope_deg = 20\n'
+    text += axis("both.track_mm", 30, 176, 2)
+    text += '[[response]]\nname = "steep"\nis = "where(slope_deg > 10, 1, 0)"\n'
+    result = run_scenario(scenario(tmp_path, text), tmp_path / "out")
+    assert result.failed == 2
+    lines = pq.read_table(tmp_path / "out" / "table.parquet").to_pylist()
+    bad, good = lines[:2], lines[2:]
+    given = {"both.track_mm", "heading_deg", "repeat", "seed", "slope_deg", "cause"}
+    given |= {"place", "scenario", "spec", "method", "versions", "batch"}
+    for line in bad:
+        assert line["cause"].startswith("InputError: ")
+        assert {k for k, v in line.items() if v is not None} == given
+    for line in good:
+        nothing = {"cause"} if hold == "brakes" else {"cause", "slide_deg"}
+        assert {k for k, v in line.items() if v is None} == nothing
+        assert line["steep"] == 1
+    with (tmp_path / "out" / "table.csv").open(newline="") as stream:
+        assert {row["tip_deg"] for row in list(csv.DictReader(stream))[:2]} == {""}
+    morning = summarize(scenario(tmp_path, text), tmp_path / "out")
+    assert [h.lines for h in morning.headings] == [1, 1]
+
+
+HIGH = axis("part.battery pack.at_mm.z", 60, 906.9, 3)
+
+
+@pytest.mark.parametrize("more", ["", axis("grip", 0.5, 1.0, 2)])
+def test_an_end_that_is_no_truck_is_not_answered_from_the_others(tmp_path: Path, more: str) -> None:
+    """Beyond about 873 mm the springs cannot hold the body up."""
+    asked = scenario(tmp_path, "headings_deg = [90]\n" + HIGH + more, "bramble")
+    table = whole_table(asked)
+    beyond = table["part.battery pack.at_mm.z"] > 900
+    assert all("InputError" in cause for cause in table["cause"][beyond])
+    assert np.isnan(table["tip_deg"][beyond]).all()
+    assert np.isfinite(table["tip_deg"][~beyond]).all()
+
+
+def test_corners_that_are_no_trucks_are_not_answered_from_the_others(tmp_path: Path) -> None:
+    """Either end alone still stands on its springs; both together do not."""
+    text = axis("part.battery pack.at_mm.z", 60, 860, 2)
+    text += axis("part.battery pack.mass_g", 100, 300, 2)
+    asked = scenario(tmp_path, "headings_deg = [90]\n" + text, "bramble")
+    for point in [(460.0, 300.0), (860.0, 200.0)]:
+        edits = dict(zip([a.key for a in asked.axes], point, strict=True))
+        build(set_values(asked.loaded.spec, edits), asked.loaded.folder)
+    assert list(np.isnan(whole_table(asked)["tip_deg"])) == [False, False, False, True]
 
 
 def test_tolerances_draw_the_same_errors_for_every_build(tmp_path: Path) -> None:

@@ -9,8 +9,9 @@ from pathlib import Path
 import pytest
 
 from crossfall.engines import held
+from crossfall.study.methods import _kept
 from crossfall.study.scenario import load_scenario
-from crossfall.study.sweep import run_scenario
+from crossfall.study.sweep import batch_of, run_scenario
 from crossfall.trials.record import load_record
 from crossfall.trials.saved import load_trial
 from crossfall.truck.errors import InputError
@@ -56,6 +57,21 @@ def test_a_row_names_the_record_from_which_its_angle_follows_again(tmp_path: Pat
     trial = load_trial(tmp_path / "out" / kept["record"])
     assert math.degrees(trial.tip) == pytest.approx(float(kept["trial_deg"]), abs=1e-9)
     assert len(list((tmp_path / "out" / "records").iterdir())) == 1
+
+
+def test_trials_of_different_questions_have_records_of_different_names(tmp_path: Path) -> None:
+    names: list[str] = []
+    asked = ("", 'hold = "rail"\n', 'surface = "rock"\n', 'engine = "mujoco"\n')
+    asked += ("tolerances = true\n", "ranges = true\n")
+    text = TILT.replace("[fixed]\ngrip = 1.5\n", "")
+    for words in (*asked, ""):
+        (tmp_path / "s.toml").write_text(text.replace("keep =", f"{words}keep ="))
+        batch = batch_of(load_scenario(tmp_path / "s.toml"), tmp_path / "out")
+        *_, last = batch.tasks()
+        common = {**batch.common, **batch.local}
+        _kept(common, last.payload, {}, lambda path: names.append(path.name))
+    assert len(set(names)) == len(asked)
+    assert names[0] == names[-1]
 
 
 def test_nothing_is_begun_where_trucks_cannot_be_driven(tmp_path: Path, monkeypatch) -> None:

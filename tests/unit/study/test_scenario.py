@@ -219,6 +219,13 @@ shows = "slope"
     assert "did you mean 'battery pack'?" in found[3]
 
 
+TO_FIXED = 'method = "compliant"\nheadings_deg = [0, 90]\nseed = 4\n\n'
+KINGPINS = '[[axis]]\nkey = "front.kingpin_offset_mm"\nvalues = [10, 20]\n'
+STRAIGHT = (
+    "'{}' has no use in a critical slope; it drives straight ahead, not with its front wheels"
+)
+
+
 @pytest.mark.parametrize(
     ("change", "said"),
     [
@@ -234,6 +241,14 @@ shows = "slope"
         (('"bramble"', '"brambel"'), "F:2: truck: 'brambel': there is no such file"),
         (("steps = 3", "steps = 300000\n[[axis]]\nkey='slope_deg'\nvalues=[1]"), "at most 200000"),
         (("seed = 4", "[design]\nkind='latin hypercube'\npoints=9"), "wants first and last"),
+        (
+            (f"{TO_FIXED}[fixed]", 'method = "critical slope"\n[fixed]\n"chassis.steer_deg" = 10'),
+            f"fixed.chassis.steer_deg: {STRAIGHT.format('chassis.steer_deg')}",
+        ),
+        (
+            (TO_FIXED, f'method = "critical slope"\n{KINGPINS}'),
+            f"axis[0].key: {STRAIGHT.format('front.kingpin_offset_mm')}",
+        ),
         (("[fixed]", "[fixd]"), "did you mean 'fixed'?"),
         (('name = "good"', 'name = "good'), "is not valid TOML"),
     ],

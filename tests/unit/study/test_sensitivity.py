@@ -131,6 +131,36 @@ def test_a_response_of_one_s_own_is_asked_like_any_other(how) -> None:
         sobol_sensitivity(asked, how, response="thrice")
 
 
+def test_a_response_knows_what_the_scenario_holds_fast() -> None:
+    own = [
+        {"name": "hand", "is": "goes_at_deg - slope_deg"},
+        {"name": "steep", "is": "goes_at_deg + where(slope_deg > 20, 5, 0)"},
+    ]
+    asked = scenario(method="compliant", fixed={"slope_deg": 25.0}, response=own)
+    names = ("goes_at_deg", "hand", "steep")
+    means = [sobol_sensitivity(asked, "morris", response=n, samples=4)[0].mean for n in names]
+    assert means[1] == pytest.approx(means[0] - 25)
+    assert means[2] == pytest.approx(means[0] + 5)
+
+
+@pytest.mark.parametrize("method", ["closed form", "compliant"])
+@pytest.mark.parametrize(
+    ("response", "by"),
+    [
+        ("rigid_deg", "as a rigid block"),
+        ("tip_deg", "on springs and tyres"),
+        ("twice", "as a rigid block"),
+        ("lost", "on springs and tyres"),
+    ],
+)
+def test_the_method_named_is_the_one_that_answered(method, response, by) -> None:
+    own = [
+        {"name": "twice", "is": 'rigid_deg + rigid_deg + 0 * value("both.track_mm")'},
+        {"name": "lost", "is": "rigid_deg - tip_deg"},
+    ]
+    assert how_answered(scenario(method=method, response=own), response).endswith(by)
+
+
 @pytest.mark.parametrize(("how", "samples"), [("sobol", 100), ("sobol", 8), ("morris", 2)])
 def test_samples_that_cannot_be_are_refused(how, samples) -> None:
     with pytest.raises(ValueError, match="samples is"):
@@ -139,7 +169,9 @@ def test_samples_that_cannot_be_are_refused(how, samples) -> None:
 
 def test_no_share_is_drawn_beyond_the_whole() -> None:
     asked = scenario()
-    made = draw_sensitivity("x", sobol_sensitivity(asked, samples=16), how_answered(asked))
+    made = draw_sensitivity(
+        "x", sobol_sensitivity(asked, samples=16), how_answered(asked, "rigid_deg")
+    )
     for axes in made.axes:
         assert axes.get_xlim()[0] == 0.0
         assert axes.get_xlim()[1] <= 1.0

@@ -70,6 +70,20 @@ def test_a_sharp_edge_is_bisected(edge: float) -> None:
     assert found.trials <= 9
 
 
+def test_a_sharp_edge_is_settled_only_where_it_is_as_narrow_as_was_asked() -> None:
+    def searched(most: int) -> CriticalSlope:
+        return bisect(lambda angle, _: angle > 0.3217, 0.1, 0.5, half_width=width, most=most)
+
+    width = math.radians(0.05)
+    short = searched(7)
+    assert not short.settled
+    said = what_closes(short, width, sharp=True)
+    most = int(said.partition("about ")[2].partition(" would")[0])
+    assert searched(most).settled
+    assert not searched(most - 1).settled
+    assert what_closes(searched(most), width, sharp=True) == ""
+
+
 @pytest.mark.parametrize("fails", [True, False])
 def test_an_edge_outside_is_said_to_be_open(fails: bool) -> None:
     found = bisect(lambda *_: fails, 0.1, 0.5, half_width=0.002, most=40)

@@ -12,7 +12,7 @@ import pytest
 from crossfall.show.maps import MapPanel, draw_maps, plain_name
 from crossfall.show.summary import draw_map, figures, gridded, summary_page
 from crossfall.show.unbeaten import draw_unbeaten
-from crossfall.study.scenario import load_scenario
+from crossfall.study.scenario import load_scenario, scenario_of
 from crossfall.study.scenario_file import AimsSpec, MapSpec
 from crossfall.study.summary import (
     Morning,
@@ -23,6 +23,8 @@ from crossfall.study.summary import (
     surprises,
 )
 from crossfall.study.sweep import run_scenario
+from crossfall.truck.build import build, load_truck
+from crossfall.truck.edits import set_values
 from crossfall.truck.errors import InputError
 
 Columns = dict[str, Any]
@@ -175,6 +177,16 @@ def test_the_page_says_what_failed_and_escapes_it(tmp_path: Path) -> None:
     assert "1.11 h of worker time" in text
     assert "−0.60" in text
     assert text == summary_page(morning)
+
+
+@pytest.mark.parametrize(("method", "said"), [("slope trial", True), ("compliant", False)])
+def test_the_page_says_that_trucks_drive_straight_ahead(method: str, said: bool) -> None:
+    loaded = load_truck("bramble")
+    turned = set_values(loaded.spec, {"chassis.steer_deg": 10.0})
+    loaded = replace(loaded, spec=turned, truck=build(turned, loaded.folder)[0])
+    asked = scenario_of(loaded, {"method": method, "name": "t", "fixed": {"slope_deg": 20.0}})
+    morning = Morning(asked, 12, 0, 12, (), (), (), (), "{}", "", 1.0, trials())
+    assert ("Here it drives straight ahead" in summary_page(morning)) == said
 
 
 def test_the_page_says_which_picture_could_not_be_drawn(tmp_path: Path) -> None:
