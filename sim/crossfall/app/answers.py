@@ -73,8 +73,14 @@ def quick(truck: Truck, grip: Grip, known: KnownAnswers, exact: bool = False) ->
     stiff = rigid.tip_angle(truck, MAP_HEADINGS)
     slide = sliding.slide_range(truck, [0.0], grip)[0]
     last = known.curve
-    curve = None if last is None or last.grip != grip else carried(last, stiff, slide[1])
-    nothing = [None] * len(stiff)
+    nothing, curve, goes = [None] * len(stiff), None, None
+    if last is not None and last.grip == grip:
+        away = last.tips.slide if truck.may_roll else slide[1]
+        curve = carried(last, stiff, away)
+        if truck.may_roll:
+            goes = plain_degrees(np.where(np.isnan(curve.rail), curve.tip, away))
+    elif truck.may_roll:
+        goes = nothing
     return {
         "exact": exact and curve is not None,
         "numbers": _numbers(truck),
@@ -86,6 +92,7 @@ def quick(truck: Truck, grip: Grip, known: KnownAnswers, exact: bool = False) ->
         "rail_deg": nothing if curve is None else plain_degrees(curve.rail),
         "first_lift_deg": nothing if curve is None else plain_degrees(curve.first_lift),
         "slide_deg": dict(zip(("low", "likely", "high"), plain_degrees(slide), strict=True)),
+        "goes_at_deg": goes,
         "ways": None if known.ways is None else [record(a) for a in known.ways.answers],
         **_gains(truck, grip, known.gains),
     }
@@ -100,8 +107,10 @@ class Carried:
     first_lift: Array
 
 
-def carried(known: TipMap, stiff: Array, slide: float) -> Carried:
-    """The curve moved by what the rigid one has moved to `stiff`; itself where that has not."""
+def carried(known: TipMap, stiff: Array, slide: Array | float) -> Carried:
+    """The curve moved by what the rigid one has moved to `stiff`; itself where that has not.
+
+    slide: rad, where it slides or rolls away, one or over HEADINGS."""
     shift = stiff - known.rigid
     if not shift.any():
         slides, free, lift = known.tips.slides, known.tips.free, known.tips.first_lift

@@ -5,6 +5,7 @@ from __future__ import annotations
 import secrets
 import threading
 from collections.abc import Callable
+from contextlib import AbstractContextManager, nullcontext
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import IO
@@ -168,11 +169,19 @@ class Desk:
             except IndexError:
                 raise InputError(Problem("history", f"has no step {step}")) from None
 
-    def save(self, at: At, path: Path | None = None, over: bool = False) -> Sheet:
+    def save(
+        self,
+        at: At,
+        path: Path | None = None,
+        over: bool = False,
+        beside: Callable[[], AbstractContextManager[None]] = nullcontext,
+    ) -> Sheet:
         """Write the working text to its file, or to `path` as a new one.
 
+        beside: puts what the text names beside a new file, and takes it away again on an error.
         Raises Conflict where the file on disk is no longer the one the work began from, or a
-        new name is taken; `over` says to write all the same.
+        new name is taken; `over` says to write all the same. Raises InputError, and writes nothing,
+        where the text would be no truck as the new file.
         """
         with self._mutex:
             sheet = self.agree(at)
@@ -184,7 +193,7 @@ class Desk:
             if not over:
                 self._clear_to_write(target, new=target != sheet.path)
             if target != sheet.source:
-                return self._move_to(target)
+                return self._move_to(target, beside)
             write_atomically(target, sheet.history.text)
             return self._put(_saved(sheet, target))
 
@@ -224,20 +233,24 @@ class Desk:
         history = changed(sheet.history, text, what, fitted)
         return self._put(_saved(replace(sheet, history=history), sheet.path))
 
-    def _move_to(self, target: Path) -> Sheet:
+    def _move_to(self, target: Path, beside: Callable[[], AbstractContextManager[None]]) -> Sheet:
         """Write the new file and carry on in it, history kept; the old one's journal is done."""
         path = journal.journal_path(target, self._keeper)
         held = journal.lock_journal(path)
         if held is None:
             raise InputError(Problem(target.name, "is open in another bench", "close that first"))
-        entry = journal.read(path)
-        if target.exists() and entry is not None and entry.unsaved:
-            held.close()
-            raise InputError(
-                Problem(target.name, "has unsaved work of its own", "open it, save or discard that")
-            )
         history = self._sheet.history
-        write_atomically(target, history.text)
+        try:
+            entry = journal.read(path)
+            if target.exists() and entry is not None and entry.unsaved:
+                allowed = "open it, save or discard that"
+                raise InputError(Problem(target.name, "has unsaved work of its own", allowed))
+            with beside():
+                self._check(history.text, target)
+                write_atomically(target, history.text)
+        except BaseException:
+            held.close()
+            raise
         self._journal.unlink(missing_ok=True)
         self.close()
         self._held, self._journal = held, path

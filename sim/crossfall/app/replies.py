@@ -145,6 +145,10 @@ class AnswersReply(Reply):
     """Where it slides away first: the tip against a rail."""
     first_lift_deg: list[float | None]
     slide_deg: LowLikelyHighReply
+    """As a whole on its tyres, the same on every heading."""
+    goes_at_deg: list[float | None] | None
+    """Of a truck that open differentials may let roll away: tip, slide or that, whichever is first.
+    Null of any other, which slides as `slide_deg` says."""
     ways: list[TipAnswerReply] | None
     """Climb, left side down, descent, right side down in full; null until it is worked out."""
     gain: dict[str, dict[str, tuple[float, float, float, float]]]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import tomllib
+from contextlib import AbstractContextManager
 from dataclasses import replace
 from pathlib import Path
 from threading import Lock
@@ -27,6 +28,7 @@ from crossfall.app.document import At, Desk, Sheet
 from crossfall.app.edits import on_spec, on_text, understood
 from crossfall.app.folder import inside, listing
 from crossfall.app.journal import text_digest
+from crossfall.app.mesh_copies import copied_meshes
 from crossfall.app.reference import Reference
 from crossfall.app.scene import scene
 from crossfall.app.truck_cache import (
@@ -328,13 +330,20 @@ class Bench:
         return self.state()
 
     def save(self, at: At, name: str | None, over: bool) -> dict[str, Any]:
-        """Write the truck to its file, or to a new one, which gets a copy of the change file."""
+        """Write the truck to its file, or to a new one, which gets a copy of the change file and,
+        in another folder, of the mesh files it names."""
         path = None if name is None else inside(self.folder, name)
         if path is not None and path.name.endswith(OTHERS):
             kind = path.name.removesuffix(".toml").rpartition(".")[2]
             raise InputError(Problem(path.name, f"is the name of a {kind} file, not of a truck"))
-        before = self.desk.agree(at).source
-        after = self.desk.save(at, path, over).source
+        sheet = self.desk.agree(at)
+        before = sheet.source
+
+        def beside() -> AbstractContextManager[None]:
+            folder = (path or before).resolve().parent
+            return copied_meshes(self.loaded(sheet).spec, before.resolve().parent, folder)
+
+        after = self.desk.save(at, path, over, beside).source
         if after != before:
             mine, its = change_file_of(before), change_file_of(after)
             if mine.is_file() and not its.exists():

@@ -104,11 +104,15 @@ function outcome(way: TipAnswer): string {
 }
 
 function sliding(): HTMLElement {
-  const { surface, grip_range: grip, slide_deg: slide, ways } = store.answers;
+  const { surface, grip_range: grip, slide_deg: slide, goes_at_deg: rolls, ways } = store.answers;
   const span = (low: number, high: number, digits: number): string => (high > low ? ` (${fixed(low, digits)} to ${fixed(high, digits)})` : "");
   const all = lines(store.answers);
+  const by = (c: Line): string => (c.way ? `${c.short} ${fixed(c.way.slide_deg.likely)}°${span(c.way.slide_deg.low ?? 0, c.way.slide_deg.high ?? 0, 1)}` : `${c.short} …`);
+  const where = rolls === null
+    ? `it slides at ${fixed(slide.likely)}°${span(slide.low, slide.high, 1)}`
+    : `it slides or rolls away by heading: ${all.map(by).join(", ")}`;
   return el("p", { class: "text soft", id: "sliding" },
-    `On ${surface}, grip ${fixed(grip.likely, 2)}${span(grip.low, grip.high, 2)}, it slides at ${fixed(slide.likely)}°${span(slide.low, slide.high, 1)}. `,
+    `On ${surface}, grip ${fixed(grip.likely, 2)}${span(grip.low, grip.high, 2)}, ${where}. `,
     ways ? `${all.map((c) => `${c.short}: ${outcome(c.way!)}`).join("; ")}. ` : "",
     all.some((c) => c.slides) ? "In brackets: it slides first, and would tip there against a rail." : "");
 }

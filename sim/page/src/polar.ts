@@ -123,10 +123,8 @@ export class Polar {
     this.high = Math.max(this.high, Math.min(95, Math.ceil((top + 2) / 10) * 10));
     if (this.high !== high || !this.back.hasChildNodes()) this.drawBack();
     this.drawPlan();
-    const [low, likely, most] = [a.slide_deg.low, a.slide_deg.likely, a.slide_deg.high].map((v) => circle(this.radius(v)));
     const layers: SVGElement[] = [
-      svg("path", { class: "slide-band", d: `${most}${low}`, "fill-rule": "evenodd" }),
-      svg("path", { class: "slide-likely", d: likely }),
+      ...this.sliding(a),
       svg("path", { class: "lift", d: this.pieces(a.heading_deg, a.first_lift_deg) }),
     ];
     const before = store.bench.before;
@@ -149,6 +147,17 @@ export class Polar {
     this.drawPuck();
   }
 
+  /** Rings where it slides, over the range of grip; a line where it may roll away sooner, which is
+   * known at the likely grip only. */
+  private sliding(a: Answers): SVGElement[] {
+    if (a.goes_at_deg !== null) {
+      const away = a.goes_at_deg.map((v, i) => (a.rail_deg[i] === null ? a.slide_deg.likely : v));
+      return tips(a).some((v) => v !== null) ? [svg("path", { class: "slide-likely", d: pathData(this.curve(a.heading_deg, away)) })] : [];
+    }
+    const [low, likely, most] = [a.slide_deg.low, a.slide_deg.likely, a.slide_deg.high].map((v) => circle(this.radius(v)));
+    return [svg("path", { class: "slide-band", d: `${most}${low}`, "fill-rule": "evenodd" }), svg("path", { class: "slide-likely", d: likely })];
+  }
+
   /** A line all round, left out where there is no number. */
   private pieces(headings: number[], values: (number | null)[]): string {
     let path = "";
@@ -162,9 +171,9 @@ export class Polar {
   }
 
   /** The line of the tips as two: where it tips first, and where it slides first; cut on the ring
-   * of the grip itself. */
+   * of the grip itself, or midway where it may roll away. */
   private cutAt(a: Answers): [string, string] {
-    const [headings, values, slide] = [a.heading_deg, tips(a), a.slide_deg.likely];
+    const [headings, values] = [a.heading_deg, tips(a)];
     const lines: [string, string] = ["", ""];
     const step = 360 / headings.length;
     let last = -1;
@@ -178,6 +187,7 @@ export class Polar {
       const [here, there] = [i, (i + 1) % headings.length].map((k) => (a.rail_deg[k] === null ? 0 : 1)) as [0 | 1, 0 | 1];
       if (last !== here) go(here, heading, v);
       if (here !== there) {
+        const slide = a.goes_at_deg === null ? a.slide_deg.likely : (v + next) / 2;
         const share = next === v ? 0.5 : Math.max(0, Math.min(1, (slide - v) / (next - v)));
         const cut = heading + step * share;
         go(here, cut, slide);

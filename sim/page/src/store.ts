@@ -125,7 +125,8 @@ export function goes(a: Answers, heading: number): { slides: boolean; deg: numbe
   if (tip === null) return null;
   const count = a.heading_deg.length;
   const slides = a.rail_deg[Math.round((heading * count) / 360) % count] !== null;
-  return { slides, deg: slides ? a.slide_deg.likely : tip };
+  const first = slides ? a.slide_deg.likely : tip;
+  return { slides, deg: a.goes_at_deg === null ? first : (around(a.heading_deg, a.goes_at_deg, heading) ?? first) };
 }
 
 type Range = [number, number];

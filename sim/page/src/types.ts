@@ -250,7 +250,10 @@ export interface Answers {
   /** Where it slides away first: the tip against a rail. */
   rail_deg: (number | null)[];
   first_lift_deg: (number | null)[];
+  /** As a whole on its tyres, the same on every heading. */
   slide_deg: LowLikelyHigh;
+  /** Of a truck that open differentials may let roll away: tip, slide or that, whichever is first. Null of any other, which slides as `slide_deg` says. */
+  goes_at_deg: (number | null)[] | null;
   /** Climb, left side down, descent, right side down in full; null until it is worked out. */
   ways: TipAnswer[] | null;
   /** Degrees per 10 g at a place, by direction and by what carries it: c0 + cx x + cy y + cz z. */

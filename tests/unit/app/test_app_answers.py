@@ -30,11 +30,17 @@ from crossfall.app.stances import stances
 from crossfall.statics import rigid
 from crossfall.truck.build import Loaded, load_truck
 from crossfall.truck.demos import demo_folder
+from crossfall.truck.document import text_with_value
 from crossfall.truck.errors import InputError
 from crossfall.tuning.gains import gradients
 from support import make_truck
 
 SAME = 1e-9  # deg
+OPENED = {
+    "chassis.held_by": "motor",
+    "front.differential": "open",
+    "rear.differential": "open",
+}
 
 
 @pytest.fixture(scope="module")
@@ -114,6 +120,47 @@ def test_how_it_stands_ends_where_the_answer_does(bramble: Loaded, bench: Bench)
         assert tip - 0.5 < angles[-1] <= tip
         unknown = stances(bramble.truck, shown_grip(bramble.truck, "rock"), heading, None)
         assert unknown["goes_at_deg"] == pytest.approx(path["goes_at_deg"], abs=SAME)
+
+
+@pytest.fixture(scope="module")
+def rolling(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Bench]:
+    """Bramble held by its motor, both its differentials open."""
+    folder = tmp_path_factory.mktemp("rolling")
+    text = (demo_folder() / "bramble.toml").read_text("utf-8")
+    for key, value in OPENED.items():
+        text = text_with_value(text, key, value)
+    (folder / "bramble.toml").write_text(text, "utf-8")
+    made = Bench(folder / "bramble.toml", folder, folder / "state")
+    yield made
+    made.close()
+
+
+def test_where_it_rolls_away_is_the_answer_all_round(rolling: Bench) -> None:
+    at = rolling.desk.sheet.at
+    assert rolling.state()["answers"]["goes_at_deg"] == [None] * len(MAP_HEADINGS)
+    said, (loaded, _) = rolling.exact(at), rolling.at(at)
+    grip = rolling.grip(loaded.truck)
+    found = tip_angles(loaded.truck, MAP_HEADINGS[::6], grip.likely)
+    assert (found.slides & (found.slide < np.arctan(grip.likely) - 0.1)).any()
+    goes = np.array(said["goes_at_deg"], dtype=float)
+    assert goes[::6] == pytest.approx(np.degrees(found.goes), abs=SAME, nan_ok=True)
+    assert goes[24] < said["slide_deg"]["low"]
+    assert rolling.tried.path(at, 120.0)["goes_at_deg"] == pytest.approx(goes[24], abs=SAME)
+
+
+def test_where_it_rolls_away_stays_while_a_weight_is_dragged(rolling: Bench) -> None:
+    at = rolling.desk.sheet.at
+    said = rolling.exact(at)
+    edit = {"do": "set", "part": "motor", "key": "mass_g", "value": 150}
+    tried = rolling.attempt(at, [edit])["answers"]
+    assert not tried["exact"]
+    assert tried["goes_at_deg"][24] == pytest.approx(said["goes_at_deg"][24], abs=SAME)
+    assert tried["rail_deg"][24] is not None
+
+
+def test_a_truck_that_cannot_roll_away_is_sent_no_more() -> None:
+    truck = make_truck()
+    assert quick(truck, shown_grip(truck, "rock"), KnownAnswers())["goes_at_deg"] is None
 
 
 def test_grams_are_worth_what_gains_says(bramble: Loaded, bench: Bench) -> None:

@@ -115,6 +115,25 @@ def test_saving_as_moves_to_the_new_file_and_leaves_the_old(spec: Path, keeper: 
     assert Desk(spec, check, keeper=keeper).sheet.history.text == "# mine\na = 1\n"
 
 
+def test_what_is_no_truck_under_its_new_name_is_not_saved(spec: Path, keeper: Path) -> None:
+    def only_here(text: str, path: Path) -> None:
+        if path.parent != spec.parent:
+            raise InputError(Problem(path.name, "names a mesh that is not there"))
+
+    desk = Desk(spec, only_here, keeper=keeper)
+    put(desk, "a = 2\n")
+    before = desk.sheet
+    away = spec.parent.parent / "away.toml"
+    with pytest.raises(InputError, match="not there"):
+        desk.save(before.at, away)
+    assert desk.sheet == before
+    assert not away.exists()
+    assert list(keeper.glob("*.json"))
+    put(desk, "a = 3\n")
+    away.write_text("a = 4\n")
+    Desk(away, check, keeper=keeper).close()  # it is not held
+
+
 def test_a_demo_truck_needs_a_name(spec: Path, keeper: Path) -> None:
     desk = Desk(spec, check, writable=False, keeper=keeper)
     put(desk, "a = 2\n")
