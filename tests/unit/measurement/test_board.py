@@ -10,13 +10,14 @@ import pytest
 
 from crossfall.measurement.board import BoardResult, check_board
 from crossfall.measurement.board_file import BoardReading, BoardReadings, add_reading, read_board
-from crossfall.measurement.board_height import infer
+from crossfall.measurement.board_height import board_known, board_model, infer
 from crossfall.measurement.board_predict import held, outlook, predict
 from crossfall.statics import rigid
 from crossfall.truck.build import load_truck
 from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck, frozen
+from crossfall.truck.steering import swung
 from crossfall.verbs.board import compared
 from support import make_truck
 
@@ -75,6 +76,26 @@ def test_height_and_half_width_come_back_from_all_four_headings() -> None:
     assert found.height.value == pytest.approx(whole(real).cg[2], abs=0.0003)
     assert found.contact.value == pytest.approx(0.003, abs=0.0003)
     assert found.warnings == ()
+
+
+def turned(truck: Truck) -> Truck:
+    """The truck with its front wheels 30 deg to the left, their tyres 20 mm out from kingpins."""
+    return replace(truck, front=replace(truck.front, steered=swung(np.radians(30.0), 0.02)))
+
+
+def test_with_wheels_turned_the_file_s_own_values_give_the_prediction() -> None:
+    truck = turned(TRUCK)
+    board = measured(truck)
+    ahead = outlook(truck, board.tips)
+    known = board_known(truck, board, None, ahead.expected)
+    shown = board_model(truck, board, ahead)(np.array([[k.value for k in known]]))[0]
+    assert shown == pytest.approx(ahead.expected.angle, abs=1e-9)
+
+
+def test_with_wheels_turned_the_closed_form_s_tip_lines_are_the_tyres_own() -> None:
+    stiff = turned(make_truck(contact_half_width=0.004, tyre_stiffness=1e9, locked=True))
+    found = infer(stiff, measured(stiff))
+    assert found.closed_form.value == pytest.approx(0.004, abs=1e-4)
 
 
 def test_soft_tyres_hide_the_half_width_but_not_the_height() -> None:
