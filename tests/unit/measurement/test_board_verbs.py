@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 
+import crossfall
 from crossfall import cli
 
 SCALES = """\
@@ -159,3 +160,28 @@ def test_reconcile_writes_a_new_file_once(
     assert status == 2
     assert "nothing is overwritten" in err
     assert (here / "bramble.reconciled.toml").read_bytes() == written
+
+
+def test_reconcile_takes_the_surface_of_the_board(
+    here: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    from crossfall.measurement import reconcile
+
+    board = here / "b.toml"
+    board.write_text("[[tip]]\nheading_deg = 0\nangle_deg = [47, 47.1]\n")
+    asked = []
+    outlook = reconcile.outlook
+    monkeypatch.setattr(
+        reconcile, "outlook", lambda t, r, grip: asked.append(grip) or outlook(t, r, grip)
+    )
+    args = ("reconcile", "bramble", "--board", board)
+    run(monkeypatch, capsys, *args, "--surface", "rock")
+    run(monkeypatch, capsys, *args, "-o", here / "other.toml")
+    assert asked[0].surface == "rock"
+    assert asked[1].surface == "tilt board"
+    status, _, err = run(monkeypatch, capsys, *args, "-o", here / "x.toml", "--surface", "ice")
+    assert status == 2
+    assert "no surface 'ice'" in err
+    found = crossfall.reconcile("bramble", board=board, surface="rock")
+    assert asked[2].surface == "rock"
+    assert found.agrees in (True, False)
