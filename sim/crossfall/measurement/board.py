@@ -156,9 +156,15 @@ def _warnings(board: BoardReadings, verdicts: tuple[Verdict, ...]) -> list[str]:
     if board.readings and repeats < 2:
         found.append("too few repeats to know how one tip differs from the next; 0.3 deg is taken")
     for v in verdicts:
+        heading = np.degrees(v.reading.heading)
         if v.reading.slid and v.measured > v.high:
             found.append(
-                f"at heading {np.degrees(v.reading.heading):.0f} it held on longer than the grip "
-                "in the file allows: raise it"
+                f"at heading {heading:.0f} it held on longer than the grip in the file allows: "
+                "raise it"
+            )
+        elif v.reading.slid and v.measured < v.low:
+            found.append(
+                f"at heading {heading:.0f} it let go sooner than the grip in the file allows: "
+                f"lower it to about {np.tan(v.measured):.2f}"
             )
     return found

@@ -331,6 +331,17 @@ def test_a_reading_marked_as_slid_is_held_against_the_grip() -> None:
     assert not check_board(TRUCK, low, grip).agrees
 
 
+def slid_at(degrees: float) -> BoardReadings:
+    at = (float(np.radians(degrees)),) * 3
+    return BoardReadings((BoardReading(np.pi / 2, at, slid=True),), 0.001, 0.003)
+
+
+def test_a_truck_that_slid_sooner_than_its_grip_allows_is_told_the_grip_it_had() -> None:
+    (said,) = check_board(TRUCK, slid_at(25.0)).warnings
+    assert "at heading 90 it let go sooner than the grip in the file allows" in said
+    assert "lower it to about 0.47" in said
+
+
 def test_height_and_verdicts_rest_on_the_same_prediction_made_once(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:

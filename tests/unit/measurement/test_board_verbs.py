@@ -131,6 +131,16 @@ def test_board_prints_no_negative_half_width(
     assert "only side slopes" not in err
 
 
+def test_a_slide_that_disagrees_is_no_matter_of_headings(
+    here: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    args = ("--heading", 90, "--angle", 10, "--angle", 10.2, "--slid")
+    status, out, err = run(monkeypatch, capsys, "board", "bramble", *args)
+    assert status == 1
+    assert "single cause" not in out
+    assert "lower it to about 0.18" in " ".join(err.split())
+
+
 @pytest.mark.parametrize(
     "args", [("--heading", "90"), ("--angle", "30"), ("--heading", "90", "--angle", "95")]
 )
