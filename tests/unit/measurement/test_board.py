@@ -8,6 +8,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from crossfall.answers.answer import slide_angles
 from crossfall.measurement.board import BoardResult, check_board
 from crossfall.measurement.board_file import BoardReading, BoardReadings, add_reading, read_board
 from crossfall.measurement.board_height import board_known, board_model, infer
@@ -331,15 +332,32 @@ def test_a_reading_marked_as_slid_is_held_against_the_grip() -> None:
     assert not check_board(TRUCK, low, grip).agrees
 
 
-def slid_at(degrees: float) -> BoardReadings:
+def slid_at(degrees: float, heading: float = np.pi / 2) -> BoardReadings:
     at = (float(np.radians(degrees)),) * 3
-    return BoardReadings((BoardReading(np.pi / 2, at, slid=True),), 0.001, 0.003)
+    return BoardReadings((BoardReading(heading, at, slid=True),), 0.001, 0.003)
 
 
 def test_a_truck_that_slid_sooner_than_its_grip_allows_is_told_the_grip_it_had() -> None:
     (said,) = check_board(TRUCK, slid_at(25.0)).warnings
     assert "at heading 90 it let go sooner than the grip in the file allows" in said
     assert "lower it to about 0.47" in said
+
+
+def test_a_truck_that_rolls_away_is_held_against_where_its_differentials_let_go() -> None:
+    front, rear = TRUCK.axles
+    loose = replace(
+        TRUCK,
+        front=replace(front, shaft=-0.3, open=True),
+        rear=replace(rear, shaft=-0.3, open=True),
+    )
+    askew = np.pi / 4
+    low, likely, high = np.degrees(slide_angles(loose, np.array([askew]), TRUCK.grips[0])[0])
+    assert likely < np.degrees(np.arctan(TRUCK.grips[0].likely)) - 2
+    found = check_board(loose, slid_at(likely, askew))
+    assert found.agrees
+    assert np.degrees([found.verdicts[0].low, found.verdicts[0].high]) == pytest.approx([low, high])
+    (said,) = check_board(loose, slid_at(low - 1, askew)).warnings
+    assert said.endswith("lower it")
 
 
 def test_height_and_verdicts_rest_on_the_same_prediction_made_once(
