@@ -119,14 +119,17 @@ def reconcile(
     truck: Vehicle | str | PathLike[str],
     scales: Readings | None = None,
     board: Readings | None = None,
+    *,
+    surface: str | None = None,
 ) -> Result:
     """Move uncertain masses and places, within the file's tolerances, to agree with scale and
     board: under the keys of `crossfall reconcile --json`, and `vehicle`, the truck that agrees,
     to be asked and saved.
 
-    scales: as for `weigh_in`. board: as the readings of `board`. `left_out` names readings that no
-    movement within the tolerances explains (data snooping after Baarda; Mikhail and Ackermann,
-    Observations and Least Squares). Raises InputError; ValueError where nothing is given.
+    scales: as for `weigh_in`. board, surface: as the readings and surface of `board`. `left_out`
+    names readings that no movement within the tolerances explains (data snooping after Baarda;
+    Mikhail and Ackermann, Observations and Least Squares). Raises InputError; ValueError where
+    nothing is given.
     """
     from crossfall.measurement.board_file import read_board
     from crossfall.measurement.reconcile_write import new_text
@@ -143,6 +146,7 @@ def reconcile(
         loaded,
         None if scales is None else read_session(scales, vehicle.model),
         None if board is None else read_board(board),
+        surface,
     )
     text = new_text(loaded, found, vehicle.source())
     record = plain_json({"truck": vehicle.name, **reconcile_record(found)})

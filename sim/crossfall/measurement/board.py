@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from crossfall.answers.answer import slide_angles
 from crossfall.measurement.board_diagnosis import Cause, diagnose
 from crossfall.measurement.board_file import BoardReading, BoardReadings
 from crossfall.measurement.board_predict import (
@@ -18,7 +19,6 @@ from crossfall.measurement.board_predict import (
 )
 from crossfall.measurement.scatter import Scatter, interval, pooled, scatter
 from crossfall.measurement.weighted_fit import TOLERANCE
-from crossfall.statics.sliding import slide_range
 from crossfall.truck.model import Grip, Truck
 
 _GUESSED_SCATTER = float(np.radians(0.3))  # of one tip, where nothing is repeated
@@ -107,7 +107,7 @@ def check_board(
         residuals = np.array([v.measured - v.predicted for v in tipped])
         u = np.array([np.hypot(v.u, v.predicted_u) for v in tipped])
         causes = diagnose(truck, board.tips, residuals, u, grip, ahead)
-    return BoardResult(found, causes, tuple(_warnings(board, found)))
+    return BoardResult(found, causes, tuple(_warnings(truck, board, found)))
 
 
 def _errors(r: BoardReading, board: BoardReadings, kind: Scatter) -> tuple[float, float]:
@@ -142,7 +142,7 @@ def _slide_verdict(
     truck: Truck, grip: Grip, r: BoardReading, board: BoardReadings, kind: Scatter
 ) -> Verdict:
     """It slid: the angle against the range the grip allows."""
-    low, likely, high = (float(v) for v in slide_range(truck, np.array([r.heading]), grip)[0])
+    low, likely, high = (float(v) for v in slide_angles(truck, np.array([r.heading]), grip)[0])
     u, half = _errors(r, board, kind)
     measured = float(np.mean(r.angles))
     spread = (high - low) / np.sqrt(24)  # sd of a triangular distribution, symmetric
@@ -150,15 +150,23 @@ def _slide_verdict(
     return Verdict(r, measured, u, likely, low, high, float("nan"), float(spread), number)
 
 
-def _warnings(board: BoardReadings, verdicts: tuple[Verdict, ...]) -> list[str]:
+def _warnings(truck: Truck, board: BoardReadings, verdicts: tuple[Verdict, ...]) -> list[str]:
     found = []
     repeats = sum(len(r.angles) - 1 for r in board.readings)
     if board.readings and repeats < 2:
         found.append("too few repeats to know how one tip differs from the next; 0.3 deg is taken")
     for v in verdicts:
+        heading = np.degrees(v.reading.heading)
         if v.reading.slid and v.measured > v.high:
             found.append(
-                f"at heading {np.degrees(v.reading.heading):.0f} it held on longer than the grip "
-                "in the file allows: raise it"
+                f"at heading {heading:.0f} it held on longer than the grip in the file allows: "
+                "raise it"
+            )
+        elif v.reading.slid and v.measured < v.low:
+            # Where it may roll away, the angle is not that of friction.
+            about = "" if truck.may_roll else f" to about {np.tan(v.measured):.2f}"
+            found.append(
+                f"at heading {heading:.0f} it let go sooner than the grip in the file allows: "
+                f"lower it{about}"
             )
     return found

@@ -13,9 +13,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from crossfall.answers.answer import slide_angles
 from crossfall.measurement.board_file import BoardReading
 from crossfall.measurement.board_predict import Outlook, likely_tips, ways
-from crossfall.statics.sliding import slide_range
 from crossfall.truck.model import Array, Grip, Truck
 
 TIE = 2.0  # of chi-square: causes closer than this to the best are named as well
@@ -104,7 +104,7 @@ def _switches(
         )
         found.append((Cause("lock", words, 1.0, 0.0), other, 4.0))
     if grip is not None and not any(r.rail for r in readings):
-        likely = slide_range(truck, np.array(psi), grip)[:, 1]
+        likely = slide_angles(truck, np.array(psi), grip)[:, 1]
         if np.any(likely < said):
             words = (
                 "it slid rather than tipped: the angles are those at which the tyres let go. "

@@ -186,12 +186,13 @@ def _closed_form(truck: Truck, board: BoardReadings, kind: Scatter, found: Weigh
         _limit("inclinometer", 0.0, board.accuracy),
     ]
     front, rear = (a.track / 2 for a in truck.axles)
+    _, aside = truck.front.steered
 
     def angles(p: Array) -> Array:
         w, z, x, y, track, meter = p.T
         wider = w + track / 2
         tilt: Array = rigid.rigid_tip_angles(
-            front + wider, rear + wider, truck.front.x, truck.rear.x, x, y, z, psi
+            front + wider, rear + wider, truck.front.x, truck.rear.x, x, y, z, psi, aside
         )
         shown: Array = tilt + meter[:, None]
         return shown
@@ -266,13 +267,14 @@ def board_model(truck: Truck, board: BoardReadings, ahead: Outlook) -> ReadingMo
     middle = np.array([*whole(truck).cg, _half_width(truck)])
     apart = [a.tyre.contact_half_width - middle[3] for a in truck.axles]
     halves = [a.track / 2 + d for a, d in zip(truck.axles, apart, strict=True)]
+    _, aside = truck.front.steered
     # A truck that stands askew tips along another line: the derivative is enough for 2 deg.
     turned = _turning(truck, psi)
 
     def closed(x: Array, y: Array, z: Array, w: Array, base: Array, track: Array) -> Array:
         """(K, D); a heading each, as diagonals differ from builds only in the heading."""
         front, rear = (half + track / 2 + w for half in halves)
-        return rigid.rigid_tip_angles(front, rear, base / 2, -base / 2, x, y, z, psi)
+        return rigid.rigid_tip_angles(front, rear, base / 2, -base / 2, x, y, z, psi, aside)
 
     steps = np.concatenate([np.eye(4), -np.eye(4)]) * 1e-4
     x0, y0, z0, w0 = (middle + steps).T

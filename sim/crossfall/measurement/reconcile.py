@@ -22,7 +22,7 @@ from crossfall.measurement.scatter import Scatter
 from crossfall.measurement.weigh_in_pose import Posed, pose
 from crossfall.measurement.weigh_in_session import Session
 from crossfall.measurement.weighted_fit import Datum, Prior, ReadingModel, unbelievable
-from crossfall.truck.model import Array, Truck
+from crossfall.truck.model import Array, Grip, Truck
 
 MOST_OUT = 3  # readings left out before the whole is given up as not belonging together
 AGREES = 0.01  # least chance of a chi-square as large as found
@@ -152,13 +152,14 @@ def reconcile(
     session: Session | None = None,
     board: BoardReadings | None = None,
     fixed: frozenset[int] = frozenset(),
+    grip: Grip | None = None,
 ) -> Reconciled:
     """The least change of the file that agrees with the readings; kg, m, rad.
 
-    names: of the rows. fixed: rows that may not move. Minimises sum((reading - model)^2 / s^2) +
-    sum(move^2 / sd^2) within limits. ValueError where nothing pulls or nothing may move; InputError
-    where the readings fit no truck. chance: that of a chi-square as large with as many degrees of
-    freedom as readings.
+    names: of the rows. fixed: rows that may not move. grip: the board's, `board_grip` if not said.
+    Minimises sum((reading - model)^2 / s^2) + sum(move^2 / sd^2) within limits. ValueError where
+    nothing pulls or nothing may move; InputError where the readings fit no truck. chance: that of a
+    chi-square as large with as many degrees of freedom as readings.
     Source: E. M. Mikhail and F. Ackermann, Observations and Least Squares (1976), for data
     snooping; the chi-square test is common to all adjustment (from memory).
     """
@@ -166,7 +167,7 @@ def reconcile(
     if session is not None:
         pulls.append(_scales(session))
     if board is not None and board.tips:
-        pulls.append(_board(truck, board, outlook(truck, board.tips)))
+        pulls.append(_board(truck, board, outlook(truck, board.tips, grip)))
     if not pulls:
         raise ValueError("no readings to reconcile with")
     rows = rows_of(truck)

@@ -44,6 +44,7 @@ from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import GRAVITY, WHEELS, Truck
 from crossfall.truck.read import given_source
+from crossfall.truck.ride import axle_squeezes, wheel_rates
 from crossfall.truck.sentences import problems
 from crossfall.truck.shapes import (
     Dimension,
@@ -304,8 +305,8 @@ def _free(spec: _SuspensionSpec, truck: Truck | None, session: Session) -> Free:
         front, rear = (a.suspension for a in truck.axles)
         anti_roll = front.anti_roll + rear.anti_roll
         exact = {
-            "rate_front": front.spring_rate,
-            "rate_rear": rear.spring_rate,
+            "rate_front": _wheel_rate(truck, 0),
+            "rate_rear": _wheel_rate(truck, 1),
             "spacing": (front.spring_spacing + rear.spring_spacing) / 2,
             "roll_centre": (front.roll_centre_height + rear.roll_centre_height) / 2,
             "unsprung_front": unsprung(truck, 0).mass,
@@ -325,6 +326,12 @@ def _free(spec: _SuspensionSpec, truck: Truck | None, session: Session) -> Free:
     both = {**guess, **stated}
     known = truck is not None or {"rate_front", "rate_rear"} <= set(stated)
     return Free(**both, anti_roll=anti_roll, known=known)
+
+
+def _wheel_rate(truck: Truck, i: int) -> float:
+    """N/m at one wheel of an axle (0 front, 1 rear), standing level."""
+    squeeze = float(np.mean(axle_squeezes(truck, i)))
+    return float(wheel_rates(truck.axles[i], squeeze, np.zeros(1))[0])
 
 
 def _wheels(reading: Repeats) -> int:

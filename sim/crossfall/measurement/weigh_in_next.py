@@ -115,16 +115,22 @@ def _candidates(session: Session) -> Iterator[tuple[str, Session]]:
         loads = (*r.loads, *(float(np.mean(r.loads)),) * REPEATS)
         more = [replace(r, loads=loads) if j == i else o for j, o in enumerate(session.readings)]
         yield f"{REPEATS} more repeats: {r.label}", replace(session, readings=tuple(more))
-    done = {(r.at, r.raised, r.block.value, r.locked) for r in session.readings}
+    done = {_way(session, r) for r in session.readings}
     locked = session.free is None or all(r.locked for r in session.readings if r.raised)
     for r in _new_readings(session):
         if session.free is None or locked:
             r = replace(r, locked=session.free is not None and locked)
-        if (r.at, r.raised, r.block.value, r.locked) not in done:
+        if _way(session, r) not in done:
             held = " with the suspension locked" if r.locked and r.raised else ""
             what = f"weigh the {r.label}{held}, {REPEATS} times"
             yield what, replace(session, readings=(*session.readings, r))
     yield from _better_rulers(session)
+
+
+def _way(session: Session, r: Repeats) -> tuple[str, str, float, bool, bool]:
+    """What makes one reading another than the next: springs only where they change the loads."""
+    held = bool(r.raised) and session.free is not None and r.locked
+    return r.at, r.raised, r.block.value, r.turned, held
 
 
 def _new_readings(session: Session) -> Iterator[Repeats]:

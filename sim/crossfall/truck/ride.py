@@ -11,9 +11,9 @@ from __future__ import annotations
 
 import numpy as np
 
-from crossfall.truck.axle_law import law_of
+from crossfall.truck.axle_law import BY_Q, BY_QQ, LEFT, VALUE, law_of
 from crossfall.truck.massprops import unsprung, whole
-from crossfall.truck.model import GRAVITY, Array, Truck
+from crossfall.truck.model import GRAVITY, Array, Axle, Truck
 from crossfall.truck.spring_law import spring_law
 
 
@@ -97,6 +97,23 @@ def corner_rates(truck: Truck) -> Array:
         rate = spring_law(axle.suspension).rate_at(axle_squeezes(truck, i))
         rates.append(rate * law_of(axle).ratios()[:, 0] ** 2)
     return np.concatenate(rates)
+
+
+def wheel_rates(axle: Axle, squeeze: float, heave: Array) -> Array:
+    """(H,) N/m of one wheel's load by its travel, at heaves (H,) m without roll.
+
+    k (dc/dq)^2 + F d2c/dq2, of the compression c over heave q. squeeze: m, how far the springs are
+    pressed from free at ride height. Raises LinkageError where the links bind.
+    Source: W. F. Milliken and D. L. Milliken, Race Car Vehicle Dynamics (SAE 1995), for rates
+    through installation ratios (from memory).
+    """
+    springs = spring_law(axle.suspension)
+    corner = law_of(axle).at(heave, np.zeros_like(heave))[LEFT]
+    pressed = squeeze + corner[VALUE]
+    rates: Array = (
+        springs.rate_at(pressed) * corner[BY_Q] ** 2 + springs.force(pressed) * corner[BY_QQ]
+    )
+    return rates
 
 
 def tyre_loads(truck: Truck) -> Array:

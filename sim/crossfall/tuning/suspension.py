@@ -11,13 +11,13 @@ import numpy as np
 from crossfall.answers.conditions import Conditions
 from crossfall.answers.tips import tip_pairs
 from crossfall.truck import edits
-from crossfall.truck.axle_law import BY_Q, BY_QQ, LEFT, RIGHT, VALUE, law_of
+from crossfall.truck.axle_law import LEFT, RIGHT, VALUE, law_of
 from crossfall.truck.build import Loaded, build
 from crossfall.truck.errors import InputError
 from crossfall.truck.linkage import geometry
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import ENDS, Array, Axle, Suspension, Truck, frozen
-from crossfall.truck.ride import spring_squeezes
+from crossfall.truck.ride import spring_squeezes, wheel_rates
 from crossfall.truck.spring_law import spring_law
 
 _STEPS = 41  # places along the travel
@@ -98,11 +98,11 @@ class Moved:
 def look(truck: Truck) -> tuple[AxleLook, AxleLook]:
     """Both axles, front first; SI.
 
-    wheel_rate k (dc/dq)^2 + F d2c/dq2, of compression c over heave q; anti 100 tan(lean) L / h, for
-    all of the force on that axle; spacing (dc_l/dr - dc_r/dr) / (dc/dq).
-    Source: W. F. Milliken and D. L. Milliken, Race Car Vehicle Dynamics (SAE 1995), for rates
-    through installation ratios and anti percentages; J. C. Dixon, Suspension Geometry and
-    Computation (Wiley 2009), for axles on links (from memory).
+    wheel_rate as `truck.ride.wheel_rates`; anti 100 tan(lean) L / h, for all of the force on that
+    axle; spacing (dc_l/dr - dc_r/dr) / (dc/dq), of compression c over heave q and roll r.
+    Source: W. F. Milliken and D. L. Milliken, Race Car Vehicle Dynamics (SAE 1995), for anti
+    percentages; J. C. Dixon, Suspension Geometry and Computation (Wiley 2009), for axles on links
+    (from memory).
     """
     squeezes = spring_squeezes(truck).reshape(2, 2)
     front, rear = (
@@ -120,11 +120,7 @@ def _axle(truck: Truck, end: str, axle: Axle, squeeze: Array) -> AxleLook:
     droop = float(-np.interp(-s.droop, pressed, wide))
     heave = np.sort(np.append(np.linspace(-droop, bump, _STEPS), 0.0))
     at = int(np.argmin(np.abs(heave)))
-    corner = law.at(heave, np.zeros_like(heave))[LEFT]
-    pressed_by = squeeze[0] + corner[VALUE]
-    rate = (
-        springs.rate_at(pressed_by) * corner[BY_Q] ** 2 + springs.force(pressed_by) * corner[BY_QQ]
-    )
+    rate = wheel_rates(axle, float(squeeze[0]), heave)
     sign = 100.0 if end == "front" else -100.0
     full = whole(truck).cg[2] / truck.wheelbase
     if s.links is not None:

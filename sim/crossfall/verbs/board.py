@@ -273,7 +273,7 @@ def _show(loaded: Loaded, file: str, found: BoardResult, fitted: BoardFit | None
         out.print("Most likely " + escape(found.causes[0].words) + ".")
         for c in found.causes[1:]:
             out.print("It may also be that " + escape(c.words) + ".")
-    else:
+    elif not all(v.agrees for v in found.verdicts if not v.reading.slid):
         out.print(
             "No single cause explains the pattern. Check that the truck stood square on the board, "
             "that the headings are the right way round, and repeat the odd one out."

@@ -38,6 +38,11 @@ _SHOWN = 12  # rows of the table of moves
     help="A board file, as the board verb keeps it.",
 )
 @click.option(
+    "--surface",
+    metavar="NAME",
+    help="Which [grip] the board has; 'tilt board' or the first if not given.",
+)
+@click.option(
     "-o",
     "--output",
     type=click.Path(path_type=Path, dir_okay=False),
@@ -49,6 +54,7 @@ def command(
     truck: str,
     scales: Path | None,
     board_path: Path | None,
+    surface: str | None,
     output: Path | None,
     as_json: bool,
 ) -> int:
@@ -71,7 +77,7 @@ def command(
     fixed = included_rows(loaded)
     if fixed:
         warn(f"{len(fixed)} parts from included files are taken as they are")
-    found = reconciled_truck(loaded, session, board)
+    found = reconciled_truck(loaded, session, board, surface)
     sources = [p.name for p in (scales, board_path) if p]
     write_reconciled(loaded, found, path, sources)
     if as_json:
@@ -85,16 +91,23 @@ def command(
 
 
 def reconciled_truck(
-    loaded: Loaded, session: Session | None, board: BoardReadings | None
+    loaded: Loaded,
+    session: Session | None,
+    board: BoardReadings | None,
+    surface: str | None = None,
 ) -> Reconciled:
-    """What the readings make of the truck. Raises InputError where they say nothing of it."""
+    """What the readings make of the truck, the board being of that surface or its own.
+
+    Raises InputError where they say nothing of it, or the truck has no such surface.
+    """
     from crossfall.measurement.reconcile import reconcile
     from crossfall.measurement.reconcile_write import included_rows
     from crossfall.truck.errors import InputError, Problem
+    from crossfall.verbs.board import board_surface
 
-    names = [p.name for p in loaded.spec.part]
+    grip, names = board_surface(loaded.truck, surface), [p.name for p in loaded.spec.part]
     try:
-        return reconcile(loaded.truck, names, session, board, included_rows(loaded))
+        return reconcile(loaded.truck, names, session, board, included_rows(loaded), grip)
     except ValueError as error:
         raise InputError(Problem(str(loaded.path), str(error))) from None
 

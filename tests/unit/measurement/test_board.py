@@ -8,15 +8,17 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from crossfall.answers.answer import slide_angles
 from crossfall.measurement.board import BoardResult, check_board
 from crossfall.measurement.board_file import BoardReading, BoardReadings, add_reading, read_board
-from crossfall.measurement.board_height import infer
+from crossfall.measurement.board_height import board_known, board_model, infer
 from crossfall.measurement.board_predict import held, outlook, predict
 from crossfall.statics import rigid
 from crossfall.truck.build import load_truck
 from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck, frozen
+from crossfall.truck.steering import swung
 from crossfall.verbs.board import compared
 from support import make_truck
 
@@ -75,6 +77,26 @@ def test_height_and_half_width_come_back_from_all_four_headings() -> None:
     assert found.height.value == pytest.approx(whole(real).cg[2], abs=0.0003)
     assert found.contact.value == pytest.approx(0.003, abs=0.0003)
     assert found.warnings == ()
+
+
+def turned(truck: Truck) -> Truck:
+    """The truck with its front wheels 30 deg to the left, their tyres 20 mm out from kingpins."""
+    return replace(truck, front=replace(truck.front, steered=swung(np.radians(30.0), 0.02)))
+
+
+def test_with_wheels_turned_the_file_s_own_values_give_the_prediction() -> None:
+    truck = turned(TRUCK)
+    board = measured(truck)
+    ahead = outlook(truck, board.tips)
+    known = board_known(truck, board, None, ahead.expected)
+    shown = board_model(truck, board, ahead)(np.array([[k.value for k in known]]))[0]
+    assert shown == pytest.approx(ahead.expected.angle, abs=1e-9)
+
+
+def test_with_wheels_turned_the_closed_form_s_tip_lines_are_the_tyres_own() -> None:
+    stiff = turned(make_truck(contact_half_width=0.004, tyre_stiffness=1e9, locked=True))
+    found = infer(stiff, measured(stiff))
+    assert found.closed_form.value == pytest.approx(0.004, abs=1e-4)
 
 
 def test_soft_tyres_hide_the_half_width_but_not_the_height() -> None:
@@ -308,6 +330,34 @@ def test_a_reading_marked_as_slid_is_held_against_the_grip() -> None:
     assert check_board(TRUCK, board, grip).agrees
     low = BoardReadings((BoardReading(np.pi / 2, (0.4,) * 3, slid=True),), 0.001, 0.003)
     assert not check_board(TRUCK, low, grip).agrees
+
+
+def slid_at(degrees: float, heading: float = np.pi / 2) -> BoardReadings:
+    at = (float(np.radians(degrees)),) * 3
+    return BoardReadings((BoardReading(heading, at, slid=True),), 0.001, 0.003)
+
+
+def test_a_truck_that_slid_sooner_than_its_grip_allows_is_told_the_grip_it_had() -> None:
+    (said,) = check_board(TRUCK, slid_at(25.0)).warnings
+    assert "at heading 90 it let go sooner than the grip in the file allows" in said
+    assert "lower it to about 0.47" in said
+
+
+def test_a_truck_that_rolls_away_is_held_against_where_its_differentials_let_go() -> None:
+    front, rear = TRUCK.axles
+    loose = replace(
+        TRUCK,
+        front=replace(front, shaft=-0.3, open=True),
+        rear=replace(rear, shaft=-0.3, open=True),
+    )
+    askew = np.pi / 4
+    low, likely, high = np.degrees(slide_angles(loose, np.array([askew]), TRUCK.grips[0])[0])
+    assert likely < np.degrees(np.arctan(TRUCK.grips[0].likely)) - 2
+    found = check_board(loose, slid_at(likely, askew))
+    assert found.agrees
+    assert np.degrees([found.verdicts[0].low, found.verdicts[0].high]) == pytest.approx([low, high])
+    (said,) = check_board(loose, slid_at(low - 1, askew)).warnings
+    assert said.endswith("lower it")
 
 
 def test_height_and_verdicts_rest_on_the_same_prediction_made_once(

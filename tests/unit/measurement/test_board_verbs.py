@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 
+import crossfall
 from crossfall import cli
 
 SCALES = """\
@@ -130,6 +131,16 @@ def test_board_prints_no_negative_half_width(
     assert "only side slopes" not in err
 
 
+def test_a_slide_that_disagrees_is_no_matter_of_headings(
+    here: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    args = ("--heading", 90, "--angle", 10, "--angle", 10.2, "--slid")
+    status, out, err = run(monkeypatch, capsys, "board", "bramble", *args)
+    assert status == 1
+    assert "single cause" not in out
+    assert "lower it to about 0.18" in " ".join(err.split())
+
+
 @pytest.mark.parametrize(
     "args", [("--heading", "90"), ("--angle", "30"), ("--heading", "90", "--angle", "95")]
 )
@@ -159,3 +170,28 @@ def test_reconcile_writes_a_new_file_once(
     assert status == 2
     assert "nothing is overwritten" in err
     assert (here / "bramble.reconciled.toml").read_bytes() == written
+
+
+def test_reconcile_takes_the_surface_of_the_board(
+    here: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    from crossfall.measurement import reconcile
+
+    board = here / "b.toml"
+    board.write_text("[[tip]]\nheading_deg = 0\nangle_deg = [47, 47.1]\n")
+    asked = []
+    outlook = reconcile.outlook
+    monkeypatch.setattr(
+        reconcile, "outlook", lambda t, r, grip: asked.append(grip) or outlook(t, r, grip)
+    )
+    args = ("reconcile", "bramble", "--board", board)
+    run(monkeypatch, capsys, *args, "--surface", "rock")
+    run(monkeypatch, capsys, *args, "-o", here / "other.toml")
+    assert asked[0].surface == "rock"
+    assert asked[1].surface == "tilt board"
+    status, _, err = run(monkeypatch, capsys, *args, "-o", here / "x.toml", "--surface", "ice")
+    assert status == 2
+    assert "no surface 'ice'" in err
+    found = crossfall.reconcile("bramble", board=board, surface="rock")
+    assert asked[2].surface == "rock"
+    assert found.agrees in (True, False)

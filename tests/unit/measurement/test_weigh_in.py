@@ -10,7 +10,7 @@ from weighin_cases import AXLES, BOTH_ENDS, KITCHEN, RULER, SPRINGS, TRUTH, WHEE
 
 from crossfall.measurement.weigh_in import weigh_in
 from crossfall.measurement.weigh_in_next import next_readings
-from crossfall.measurement.weigh_in_session import Measured, Session, WeighingScale
+from crossfall.measurement.weigh_in_session import Free, Measured, Session, WeighingScale
 
 ON_FOUR = tuple(WHEELS) + tuple((wheel, "rear") for wheel, _ in WHEELS)
 
@@ -209,6 +209,24 @@ def test_advice_asks_for_a_side_when_only_that_is_missing() -> None:
     plan = next_readings(read(session((("front", ""), ("rear", ""), ("rear", "front")))))
     assert plan.worst == "y"
     assert "side" in plan.advice[0].what
+
+
+def test_what_was_weighed_the_right_way_round_may_be_weighed_turned_round() -> None:
+    before = read(session(AXLES, floor=0.02))
+    assert any("front axle, level, turned round" in a.what for a in next_readings(before).advice)
+
+
+@pytest.mark.parametrize(("free", "level"), [(None, True), (SPRINGS, True), (SPRINGS, False)])
+def test_what_was_done_with_the_suspension_locked_is_not_asked_for_again(
+    free: Free | None, level: bool
+) -> None:
+    before = read(session(BOTH_ENDS, free=free))
+    readings = tuple(replace(r, locked=level or bool(r.raised)) for r in before.readings)
+    locked = replace(before, readings=readings)
+    asked = {a.what for a in next_readings(locked).advice}
+    for reading in locked.readings:
+        held = " with the suspension locked" if free and reading.raised else ""
+        assert f"weigh the {reading.label}{held}, 3 times" not in asked
 
 
 def test_no_advice_makes_anything_worse() -> None:

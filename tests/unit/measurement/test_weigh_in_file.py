@@ -4,11 +4,16 @@ from __future__ import annotations
 
 from pathlib import Path
 
+import numpy as np
 import pytest
 
 from crossfall.measurement.weigh_in import weigh_in
 from crossfall.measurement.weigh_in_file import read_session
+from crossfall.measurement.weigh_in_model import Springs, Stand, TruckGeometry, wheel_loads
+from crossfall.truck.build import load_truck
 from crossfall.truck.errors import InputError
+from crossfall.truck.massprops import unsprung, whole
+from crossfall.tuning.suspension import look
 from support import make_truck
 
 GOOD = """\
@@ -84,6 +89,37 @@ def test_springs_come_from_the_file_else_the_truck_else_a_wide_guess(tmp_path: P
     told = read_session(write(tmp_path, own), make_truck()).free
     assert told is not None
     assert told.rate_front.value == pytest.approx(350.0)
+
+
+def test_springs_along_their_shocks_count_as_what_they_are_at_the_wheel() -> None:
+    truck = load_truck("bramble").truck
+    body, looks = whole(truck), look(truck)
+    shape = TruckGeometry(
+        *np.array([body.mass, *body.cg, truck.wheelbase, truck.front.track, truck.rear.track]),
+        *np.array([a.tyre.radius for a in truck.axles]),
+    )
+    springs = Springs(
+        *(np.array(one.wheel_rate) for one in looks),
+        np.mean([one.spacing for one in looks]),
+        np.mean([one.roll_centre for one in looks]),
+        *(np.array(unsprung(truck, i).mass) for i in (0, 1)),
+    )
+    zero = np.zeros(())
+    level, up = (
+        1e3 * wheel_loads(shape, springs, Stand(np.array(block), zero, zero, zero, zero))
+        for block in (0.0, 0.09)
+    )
+    readings = [
+        {"at": "front", "load_g": [float(level[:2].sum())] * 3},
+        {"at": "rear", "load_g": [float(level[2:].sum())] * 3},
+        {"at": "rear", "raised": "front", "block_mm": 90, "load_g": [float(up[2:].sum())] * 3},
+    ]
+    given = {
+        "scale": {"resolution_g": 1},
+        "suspension": {"locked": False},
+        "reading": readings,
+    }
+    assert weigh_in(read_session(given, truck)).z.value == pytest.approx(body.cg[2], abs=2e-4)
 
 
 def test_one_reading_may_be_locked_when_the_rest_are_not(tmp_path: Path) -> None:
