@@ -39,10 +39,12 @@ AngleErrors = dict[
 @dataclass(frozen=True)
 class DirectionAngles:
     """n builds, all (n, 4) for DIRECTIONS. heading: rad, the one that decides. angle: rad, there.
-    slides: whether it slides away first there, so that the angle is the one against a rail."""
+    slide: rad, where it slides or rolls away there, nan against a rail. slides: whether it does so
+    first, so that the angle is the one against a rail."""
 
     heading: Array
     angle: Array
+    slide: Array
     slides: Flags
 
 
@@ -63,8 +65,10 @@ def angles(trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes") -> D
         hold,
     )
     ends = slice(0, count * len(fixed))
-    free, slides = (v[ends].reshape(count, -1) for v in (found.free, found.slides))
-    made = [np.empty((count, 4)), np.empty((count, 4)), np.zeros((count, 4))]
+    free, slide, slides = (
+        v[ends].reshape(count, -1) for v in (found.free, found.slide, found.slides)
+    )
+    made = [np.empty((count, 4)) for _ in range(4)]
     at = 0
     for d, name in enumerate(DIRECTIONS):
         own = slice(at, at + len(AIMS[name]))
@@ -75,12 +79,14 @@ def angles(trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes") -> D
             rows = np.arange(count)
             made[0][:, d] = np.array(AIMS[name])[least]
             made[1][:, d] = tips[rows, least]
-            made[2][:, d] = slides[:, own][rows, least]
+            made[2][:, d] = slide[:, own][rows, least]
+            made[3][:, d] = slides[:, own][rows, least]
         else:
             heading, least_of_all = weakest_alike(trucks, mu, hold, found.free[ends.stop :])
             made[0][:, d], made[1][:, d] = heading, least_of_all
-            made[2][:, d] = slide_there(trucks, heading, least_of_all, mu, hold)
-    return DirectionAngles(made[0], made[1], made[2].astype(bool))
+            there = slide_there(trucks, heading, least_of_all, mu, hold)
+            made[2][:, d], made[3][:, d] = there
+    return DirectionAngles(*made[:3], made[3].astype(bool))
 
 
 def angle_errors(truck: Truck, heading: float, fresh: frozenset[str] = frozenset()) -> AngleErrors:

@@ -30,17 +30,20 @@ from crossfall.tuning.whatif import fresh_parts
 class Scored:
     """A set's answer, and what was predicted of it.
 
-    headings: (H,) rad, where it was asked; angles, rigid: (H,) rad there; slides: (H,) where it
-    slides first, so that the angle is the one against a rail. weakest: (2,) heading and angle, rad,
-    where the weakest heading is the aim and was searched for; until then the value is only a bound.
+    headings: (H,) rad, where it was asked; angles, rigid: (H,) rad there; slide: (H,) rad, where it
+    slides or rolls away, and slides: whether it does so first, so that the angle is the one against
+    a rail. weakest: (2,) heading and angle, rad, where the weakest heading is the aim and was
+    searched for; until then the value is only a bound.
     """
 
     picks: Picks
     spec: TruckSpec
     truck: Truck
     grip: Grip
+    hold: Hold
     headings: Array
     angles: Array
+    slide: Array
     slides: Flags
     rigid: Array
     predicted: float
@@ -57,13 +60,12 @@ class Scored:
         return self.headings if self.weakest is None else self.weakest[:1]
 
     @property
-    def own_slides(self) -> Flags:
-        """Whether it slides first, on `own_headings`."""
+    def own_slide(self) -> tuple[Array, Flags]:
+        """rad, where it slides away, and whether it does so first, on `own_headings`."""
         if self.weakest is None:
-            return self.slides
+            return self.slide, self.slides
         heading, angle = self.weakest[:1], self.weakest[1:]
-        first = slide_there([self.truck], heading, angle, self.grip.likely)
-        return np.asarray(self.slides.any() & first)
+        return slide_there([self.truck], heading, angle, self.grip.likely, self.hold)
 
 
 class Scores:
@@ -127,14 +129,16 @@ class Scores:
                 spec=spec,
                 truck=truck,
                 grip=grip,
+                hold=self.hold,
                 headings=self.headings,
                 angles=angles,
+                slide=slide,
                 slides=slides,
                 rigid=self._rigid(truck),
                 predicted=predicted,
             )
-            for (picks, predicted, spec, truck, grip), angles, slides in zip(
-                new, np.nan_to_num(found.free), found.slides, strict=True
+            for (picks, predicted, spec, truck, grip), angles, slide, slides in zip(
+                new, np.nan_to_num(found.free), found.slide, found.slides, strict=True
             )
         ]
         self.scored |= {s.picks: s for s in fresh}
@@ -175,7 +179,7 @@ class Scores:
             (c, k, float(h), bool(railed))
             for c in range(len(where))
             for k, s in enumerate(some)
-            for h, railed in zip(s.own_headings, s.own_slides, strict=True)
+            for h, railed in zip(s.own_headings, s.own_slide[1], strict=True)
         ]
         for rail in (False, True):
             these = [a for a in asked if (a[3] or self.hold == "rail") == rail]

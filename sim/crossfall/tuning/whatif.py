@@ -81,8 +81,9 @@ class ChangeOutcome:
 class Ranking:
     """All changes, the best for the aim first.
 
-    now: (4,) rad for DIRECTIONS, the truck as it is, on now_heading (4,) rad; now_slides: where it
-    slides away first, so that `now` is the angle against a rail. impossible: position and reason.
+    now: (4,) rad for DIRECTIONS, the truck as it is, on now_heading (4,) rad; now_slide: (4,) rad,
+    where it slides or rolls away there; now_slides: whether it does so first, so that `now` is the
+    angle against a rail. impossible: position and reason.
     """
 
     aim: Direction
@@ -90,6 +91,7 @@ class Ranking:
     hold: Hold
     now: Array
     now_heading: Array
+    now_slide: Array
     now_slides: Flags
     corners: tuple[Corner, ...]
     effects: Effects
@@ -154,6 +156,7 @@ def rank_changes(
         hold,
         weighed.found.angle[now],
         weighed.found.heading[now],
+        weighed.found.slide[now],
         weighed.found.slides[now],
         weighed.corners,
         effects(loaded.truck, loaded.spec),

@@ -164,6 +164,7 @@ def _answer(
         "currency": catalogue.currency or old.spec.currency,
         "added_mass_g": (whole(new.truck).mass - whole(old.truck).mass) * 1e3,
         **conditions_record(grip, hold),
+        "slide_likely_deg": by_direction(found.slide[1]),
         "before_deg": by_direction(found.angle[0]),
         "angle_deg": by_direction(found.angle[1]),
     }

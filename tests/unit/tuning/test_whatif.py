@@ -22,10 +22,14 @@ from crossfall.tuning.changes import Catalogue, change_file_of, read_changes
 from crossfall.tuning.corners import WORTH_SAYING, Corner, corners, truck_at, turns
 from crossfall.tuning.directions import DIRECTIONS, angle_errors, difference_sd
 from crossfall.tuning.effects import effects, turning_circle
+from crossfall.tuning.gains import gradients
 from crossfall.tuning.limits import breaches, read_limits
+from crossfall.tuning.milp_model import Bounds
 from crossfall.tuning.packs import packs
+from crossfall.tuning.plan import aim_at, plan
 from crossfall.tuning.whatif import ChangeOutcome, Ranking, rank_changes
 from crossfall.tuning.whatif_words import outcome_words
+from crossfall.verbs.whatif import now_words, ranking_record
 from support import make_truck
 
 SIDE, CLIMB, DESCENT, WORST = range(4)
@@ -90,6 +94,32 @@ def test_base_is_the_one_answer(bramble: Loaded, ranking: Ranking) -> None:
     heading, angle = weakest([bramble.truck], ranking.grip.likely)
     assert ranking.now[WORST] == pytest.approx(angle[0], abs=1e-9)
     assert ranking.now_heading[WORST] == pytest.approx(heading[0], abs=1e-9)
+
+
+def test_where_it_rolls_away_is_told_on_each_heading(bramble: Loaded, catalogue: Catalogue) -> None:
+    """Held by its motor on open differentials it lets go below the angle of friction, 42 deg."""
+    exact = {f"grip.rock.{k}": 0.9 for k in ("low", "high")}
+    loose = {f"{end}.differential": "open" for end in ("front", "rear")}
+    spec = set_values(bramble.spec, loose | exact | {"chassis.held_by": "motor"})
+    rolling = replace(bramble, spec=spec, truck=build(spec, bramble.folder)[0])
+    few = Catalogue((catalogue["tray lower"],), "", catalogue.source)
+    found = rank_changes(rolling, few)
+    right = tip_angles(rolling.truck, found.now_heading, 0.9).slide
+    assert found.now_slides[CLIMB]
+    assert degrees(right[CLIMB]) < 36
+    np.testing.assert_allclose(found.now_slide, right, atol=1e-6)
+    told = ranking_record(rolling, few, found)["slide_likely_deg"]
+    assert told == pytest.approx(dict(zip(DIRECTIONS, np.degrees(right), strict=True)), abs=1e-4)
+    words = now_words(
+        found.grip, "brakes", found.now, found.now_heading, found.now_slide, found.now_slides
+    )[1]
+    assert f"the climb, at {degrees(right[CLIMB]):.0f}°" in words
+    assert "42°" not in words
+    slopes = gradients(rolling, "rigid")
+    at = tip_angles(rolling.truck, slopes.headings, 0.9).slide
+    np.testing.assert_allclose(slopes.slide, at, atol=1e-6)
+    planned = plan(rolling, few, aim_at("climb"), Bounds(budget=0.0)).now
+    assert planned.slide[0] == pytest.approx(right[CLIMB], abs=1e-6)
 
 
 def test_worst_of_a_changed_truck_is_its_own_weakest_heading(
