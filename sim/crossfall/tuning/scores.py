@@ -23,7 +23,7 @@ from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.corners import Corner, corners, grip_at, truck_at
 from crossfall.tuning.directions import AngleErrors, angle_errors
 from crossfall.tuning.menu import Picks
-from crossfall.tuning.whatif import fresh_parts
+from crossfall.tuning.whatif import fresh_parts, grip_there
 
 
 @dataclass(frozen=True)
@@ -116,7 +116,7 @@ class Scores:
             try:
                 spec = apply(self.loaded.spec, self.catalogue, dict(picks))
                 truck = built(self.loaded, spec)
-                new.append((picks, predicted, spec, truck, self._grip_of(truck)))
+                new.append((picks, predicted, spec, truck, grip_there(truck, self.grip)))
             except InputError:
                 self.impossible.add(picks)
         if not new:
@@ -144,9 +144,6 @@ class Scores:
         self.scored |= {s.picks: s for s in fresh}
         return fresh
 
-    def _grip_of(self, truck: Truck) -> Grip:
-        return choose_grip(truck, self.grip.surface) if truck.grips else self.grip
-
     def _rigid(self, truck: Truck) -> Array:
         return rigid.tip_angle(truck, self.headings)
 
@@ -165,7 +162,7 @@ class Scores:
         """(B, H) rad, rigid less compliant."""
         if not trucks:
             return np.zeros((0, len(self.headings)))
-        grips = [self._grip_of(t).likely for t in trucks]
+        grips = [grip_there(t, self.grip).likely for t in trucks]
         compliant = np.nan_to_num(tip_angles(trucks, self.headings, grips, self.hold).free)
         stiff = np.array([self._rigid(t) for t in trucks])
         losses: Array = stiff - compliant

@@ -259,9 +259,13 @@ def _add(
         spec = apply(loaded.spec, catalogue, chosen)
         truck = built(loaded, spec) if chosen else loaded.truck
         fresh = fresh_parts([catalogue.changes[i] for i in chosen])
-        own = choose_grip(truck, grip.surface) if truck.grips else grip
-        builds[key] = _Build(spec, truck, fresh, own)
+        builds[key] = _Build(spec, truck, fresh, grip_there(truck, grip))
     return key
+
+
+def grip_there(truck: Truck, grip: Grip) -> Grip:
+    """The grip of a build on the surface of the truck as it is, which changes may set."""
+    return choose_grip(truck, grip.surface) if truck.grips else grip
 
 
 def _best_place(
@@ -286,7 +290,8 @@ def _best_place(
         steps.append(step)
     if not steps:
         return change.most
-    found = angles(trucks, grip.likely, hold).angle[:, DIRECTIONS.index(aim)]
+    grips = [grip_there(truck, grip).likely for truck in trucks]
+    found = angles(trucks, grips, hold).angle[:, DIRECTIONS.index(aim)]
     return steps[int(np.nanargmax(found))]
 
 

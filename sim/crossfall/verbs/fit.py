@@ -142,10 +142,10 @@ def _answer(
     from crossfall.answers.conditions import choose_grip
     from crossfall.truck.massprops import whole
     from crossfall.tuning.directions import angles
+    from crossfall.tuning.whatif import grip_there
 
     grip, hold = choose_grip(old.truck, surface), hold_of(rail)
-    likely = [choose_grip(t, grip.surface).likely if t.grips else grip.likely
-              for t in (old.truck, new.truck)]  # fmt: skip
+    likely = [grip_there(t, grip).likely for t in (old.truck, new.truck)]
     found = angles([old.truck, new.truck], likely, hold)
     return {
         "file": str(new.path),
