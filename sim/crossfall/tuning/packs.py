@@ -15,7 +15,7 @@ from crossfall.tuning.battery import RunTime, run_time
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.directions import angle_errors, angles, difference_sd
 from crossfall.tuning.menu import Picks, guiding, menu, touched_names
-from crossfall.tuning.whatif import grip_there
+from crossfall.tuning.whatif import fresh_parts, grip_there
 
 
 @dataclass(frozen=True)
@@ -68,7 +68,9 @@ def packs(
     made = []
     for k, (picks, truck, runs) in enumerate(found):
         own = (stood.heading[k], stood.angle[k], stood.slide[k], stood.slides[k])
-        sd = [difference_sd(angle_errors(truck, float(h)), {}) for h in stood.heading[k]]
+        fresh = fresh_parts([catalogue.changes[i] for i, _ in picks])
+        errors = [angle_errors(truck, float(h), fresh, loaded.truck) for h in stood.heading[k]]
+        sd = [difference_sd(own, {}) for own in errors]
         beaten = _beaten(minutes, stood.angle, k)
         price = sum(catalogue.changes[i].cost(n) for i, n in picks)
         made.append(

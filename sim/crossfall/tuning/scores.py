@@ -201,4 +201,4 @@ class Scores:
         `directions.angle_errors`."""
         fresh = fresh_parts([self.catalogue.changes[i] for i, _ in s.picks])
         heading = s.headings[int(s.angles.argmin())] if s.weakest is None else s.weakest[0]
-        return angle_errors(s.truck, float(heading), fresh)
+        return angle_errors(s.truck, float(heading), fresh, self.loaded.truck)

@@ -171,7 +171,7 @@ class _Weighed:
     def __init__(
         self, builds: Mapping[_Key, _Build], loaded: Loaded, grip: Grip, hold: Hold, aim: Direction
     ) -> None:
-        self.builds, self.hold = builds, hold
+        self.builds, self.hold, self.weighed = builds, hold, loaded.truck
         self.keys = {key: k for k, key in enumerate(builds)}
         every = list(builds.values())
         self.found: DirectionAngles = angles(
@@ -236,7 +236,8 @@ class _Weighed:
         k = self.keys[key]
         if (k, direction) not in self._angle_errors:
             build, heading = self.builds[key], float(self.found.heading[k, direction])
-            self._angle_errors[k, direction] = angle_errors(build.truck, heading, build.fresh)
+            own = angle_errors(build.truck, heading, build.fresh, self.weighed)
+            self._angle_errors[k, direction] = own
         return self._angle_errors[k, direction]
 
     def effects(self, key: _Key) -> Effects:
