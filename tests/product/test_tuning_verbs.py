@@ -145,6 +145,25 @@ def test_runtime_with_and_without_changes(tmp_path: Path) -> None:
     assert "Minutes against degrees" in text
     assert "with more cells the current falls" in text
     assert "Left out:" in text
+    aimed = found["aim"]
+    for p in found["packs"]:
+        bracketed = "[{:.2f}]" if p["slides_first"][aimed] else "{:.2f}"
+        told = f"{bracketed.format(p['angle_deg'][aimed])} {1.96 * p['angle_sd_deg'][aimed]:.2f}"
+        assert told in text  # ± is 95 % here too
+    now = found["now"]
+    assert f"{now['run_time_min']:.0f} ± {1.96 * now['run_time_sd_min']:.0f} min" in text
+    assert "On rock, grip 0.9, all wheels held" in text
+
+
+def test_runtime_on_the_surface_named_and_against_a_rail() -> None:
+    """On wet rock thistle slides first, and the degrees are those against a rail."""
+    wet = answer("runtime", "thistle", "--surface", "wet rock")
+    rail = answer("runtime", "thistle", "--surface", "wet rock", "--rail")
+    assert (wet["surface"], wet["hold"], rail["hold"]) == ("wet rock", "brakes", "rail")
+    assert wet["packs"][0]["slides_first"]["climb"]
+    assert not any(rail["packs"][0]["slides_first"].values())
+    climbs = [found["packs"][0]["angle_deg"]["climb"] for found in (wet, rail)]
+    assert climbs[0] == pytest.approx(climbs[1], abs=1e-6)
 
 
 def test_limits_answer_no_with_1(tmp_path: Path) -> None:
@@ -183,7 +202,7 @@ def test_bad_input_is_one_line_a_mistake(
     path.write_text(
         'format = 1\ntruck = "bramble"\n[[change]]\nname = "a"\nlabel = "a"\nremove = ["cabb"]\n'
     )
-    for verb in ("whatif", "plan", "gains", "sheet"):
+    for verb in ("whatif", "plan", "gains", "runtime", "sheet"):
         (line,) = refused(capsys, monkeypatch, verb, "bramble", "--surface", "ice")
         assert "no surface 'ice'" in line
     for verb in ("whatif", "plan", "runtime"):

@@ -55,7 +55,7 @@ PLAIN = {
     | {"misfits", "built"},
     "tuning/corners": {"corners", "grip_at", "truck_at"},
     "tuning/directions": {"row_name"},
-    "tuning/whatif": {"fresh_parts"},
+    "tuning/whatif": {"fresh_parts", "grip_there"},
     "answers/answer": {"versions"},
     "answers/tips": {"taken"},
     "study/draws": {"inputs_of"},

@@ -272,16 +272,18 @@ def weakest_alike(
 
 def slide_there(
     trucks: Sequence[Truck], headings: Array, free: Array, grip: ArrayLike, hold: Hold = "brakes"
-) -> NDArray[np.bool_]:
-    """(B,) whether truck i, whose `free` angle (rad) on heading i (rad) is known, slides first
-    there: on its brakes, and free > atan(mu) - NEAR_SLIDE.
+) -> tuple[Array, Flags]:
+    """(B,) rad, `slide` of truck i, whose `free` angle (rad) on heading i (rad) is known, and
+    whether it slides first there: on its brakes, and free > slide - NEAR_SLIDE.
 
-    Source: Coulomb friction, any mechanics text.
+    Source: Coulomb friction, any mechanics text; open differentials as `tip_pairs`.
     """
     mu = np.broadcast_to(np.asarray(grip, dtype=np.float64), free.shape)
     if any(truck.may_roll for truck in trucks):
-        return tip_pairs(trucks, headings, mu, hold).slides
-    return np.asarray((hold == "brakes") & (free > np.arctan(mu) - NEAR_SLIDE))
+        found = tip_pairs(trucks, headings, mu, hold)
+        return found.slide, found.slides
+    slide = np.arctan(mu) if hold == "brakes" else np.full(free.shape, np.nan)
+    return slide, free > slide - NEAR_SLIDE
 
 
 def _deepest(count: int, who: Ints, places: Array, angles: Array) -> tuple[Array, Array]:

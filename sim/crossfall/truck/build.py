@@ -130,7 +130,7 @@ def _built(
 
 def taken_up(part: Part) -> Part:
     """A part whose errors change no sum, since the remainder takes them up."""
-    return replace(part, mass_sd=0.0, place_sd=0.0)
+    return replace(part, mass_sd=0.0, place_sd=0.0, taken_up=(part.mass_sd, part.place_sd))
 
 
 def _mesh(

@@ -242,7 +242,8 @@ class Part:
     of its [[part]] entry. A link shared between chassis and axle has unsprung in (0, 1): that
     fraction of its mass rides on `carrier`'s axle and the rest on the chassis. mass_sd: kg,
     place_sd: m, for every axis or one each, standard uncertainties, shared by a row's pieces;
-    mirrored: this piece is a mirror image, so that the row's sideways error moves it the other way.
+    taken_up: those two where a remainder takes this row's errors up and they are 0 here; mirrored:
+    this piece is a mirror image, so that the row's sideways error moves it the other way.
     centre, turn: where `shape` is drawn, (3,) m and (3, 3) rotation, truck axes.
     """
 
@@ -259,6 +260,7 @@ class Part:
     mass_sd: float = 0.0
     place_sd: float | tuple[float, float, float] = 0.0
     mirrored: bool = False
+    taken_up: tuple[float, float | tuple[float, float, float]] | None = None
 
 
 @dataclass(frozen=True)

@@ -6,7 +6,7 @@ slides away first, what it would do against a rail, so that there is always a nu
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
@@ -17,7 +17,7 @@ from crossfall.answers.conditions import Hold
 from crossfall.answers.tips import ROUND, slide_there, tip_pairs, weakest_alike
 from crossfall.statics import rigid
 from crossfall.truck.massprops import whole
-from crossfall.truck.model import Array, Flags, Truck
+from crossfall.truck.model import Array, Flags, Part, Truck
 
 Direction = Literal["side", "climb", "descent", "worst"]
 DIRECTIONS: tuple[Direction, ...] = ("side", "climb", "descent", "worst")
@@ -39,10 +39,12 @@ AngleErrors = dict[
 @dataclass(frozen=True)
 class DirectionAngles:
     """n builds, all (n, 4) for DIRECTIONS. heading: rad, the one that decides. angle: rad, there.
-    slides: whether it slides away first there, so that the angle is the one against a rail."""
+    slide: rad, where it slides or rolls away there, nan against a rail. slides: whether it does so
+    first, so that the angle is the one against a rail."""
 
     heading: Array
     angle: Array
+    slide: Array
     slides: Flags
 
 
@@ -63,8 +65,10 @@ def angles(trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes") -> D
         hold,
     )
     ends = slice(0, count * len(fixed))
-    free, slides = (v[ends].reshape(count, -1) for v in (found.free, found.slides))
-    made = [np.empty((count, 4)), np.empty((count, 4)), np.zeros((count, 4))]
+    free, slide, slides = (
+        v[ends].reshape(count, -1) for v in (found.free, found.slide, found.slides)
+    )
+    made = [np.empty((count, 4)) for _ in range(4)]
     at = 0
     for d, name in enumerate(DIRECTIONS):
         own = slice(at, at + len(AIMS[name]))
@@ -75,38 +79,64 @@ def angles(trucks: Sequence[Truck], grip: ArrayLike, hold: Hold = "brakes") -> D
             rows = np.arange(count)
             made[0][:, d] = np.array(AIMS[name])[least]
             made[1][:, d] = tips[rows, least]
-            made[2][:, d] = slides[:, own][rows, least]
+            made[2][:, d] = slide[:, own][rows, least]
+            made[3][:, d] = slides[:, own][rows, least]
         else:
             heading, least_of_all = weakest_alike(trucks, mu, hold, found.free[ends.stop :])
             made[0][:, d], made[1][:, d] = heading, least_of_all
-            made[2][:, d] = slide_there(trucks, heading, least_of_all, mu, hold)
-    return DirectionAngles(made[0], made[1], made[2].astype(bool))
+            there = slide_there(trucks, heading, least_of_all, mu, hold)
+            made[2][:, d], made[3][:, d] = there
+    return DirectionAngles(made[0], made[1], made[2], made[3].astype(bool))
 
 
-def angle_errors(truck: Truck, heading: float, fresh: frozenset[str] = frozenset()) -> AngleErrors:
+def angle_errors(
+    truck: Truck, heading: float, fresh: frozenset[str] = frozenset(), weighed: Truck | None = None
+) -> AngleErrors:
     """What the uncertainty of each part's mass and place may do to the tip angle, (4,) rad, one sd
     each.
 
     heading: rad. By the exact derivatives of the rigid answer, dtheta/dm u(m) and m / M dtheta/dc
     u(r): the tolerances' share hardly depends on the springs. `fresh` names rows that are other
-    things than the same names on another build, so that their errors have nothing to do with each
-    other.
-    Source: JCGM 100 (GUM), 5.1.2 and 5.2.2 for pieces of a row, wholly correlated (from memory).
+    other. weighed: the truck as the scale had it, if this is another. A remainder was found there
+    from what the other rows were taken to be, so it carries minus their errors of mass and moment
+    wherever they have gone since; on that truck itself the two cancel.
+    Source: JCGM 100 (GUM), 5.1.2 and 5.2.2 for pieces of a row, wholly correlated (from memory);
+    the remainder's share derived here: conservation of mass and of first moments.
     """
+    found: AngleErrors = {}
+    for part, own in _part_errors(truck, heading, truck.parts, np.zeros(3)):
+        name = row_name(part.label)
+        name = f"{name}*" if name.casefold() in fresh else name
+        found[name] = found.get(name, 0.0) + own
+    before = (weighed or truck).parts
+    if not any(p.taken_up for p in before):
+        return found
+    lump = next(p for p in before if p.taken_up is None)
+    now = next((p for p in truck.parts if p.label == lump.label), None)
+    if now is None or lump.label.casefold() in fresh:
+        return found  # with the remainder gone, nothing carries their errors
+    hidden = [p for p in before if p.taken_up is not None]
+    for part, own in _part_errors(truck, heading, hidden, now.body.cg - lump.body.cg):
+        name = row_name(part.label)
+        found[name] = found.get(name, 0.0) - own
+    return found
+
+
+def _part_errors(
+    truck: Truck, heading: float, parts: Sequence[Part], shift: Array
+) -> Iterator[tuple[Part, Array]]:
+    """Each part, `shift` (3,) m from its place, with what its own errors do there, (4,) rad."""
+    if not parts:
+        return
     gradient = rigid.cg_gradient(truck, heading)
     total = whole(truck).mass
-    places = np.array([p.body.cg for p in truck.parts])
-    by_mass = rigid.mass_derivative(truck, heading, places)
-    found: AngleErrors = {}
-    for part, slope in zip(truck.parts, by_mass, strict=True):
+    places = np.array([p.body.cg + shift for p in parts])
+    for part, slope in zip(parts, rigid.mass_derivative(truck, heading, places), strict=True):
+        mass_sd, place_sd = part.taken_up or (part.mass_sd, part.place_sd)
         by_place = part.body.mass / total * gradient
         if part.mirrored:
             by_place = by_place * (1.0, -1.0, 1.0)
-        name = row_name(part.label)
-        name = f"{name}*" if name.casefold() in fresh else name
-        own = np.array([slope * part.mass_sd, *(by_place * np.asarray(part.place_sd))])
-        found[name] = found.get(name, 0.0) + own
-    return found
+        yield part, np.array([slope * mass_sd, *(by_place * np.asarray(place_sd))])
 
 
 def row_name(label: str) -> str:

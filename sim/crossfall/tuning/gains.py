@@ -14,7 +14,7 @@ from typing import Literal
 import numpy as np
 
 from crossfall.answers.conditions import Hold, choose_grip
-from crossfall.answers.tips import tip_angles, weakest
+from crossfall.answers.tips import slide_there, tip_angles, weakest
 from crossfall.statics import rigid
 from crossfall.statics.compliant_gradient import TipGradient, tip_gradient
 from crossfall.truck.build import Loaded
@@ -64,8 +64,9 @@ class Slopes:
 class Gradients:
     """All derivatives of a truck by one of the two methods.
 
-    headings, angles, slides: (5,) climb, left down, descent, right down and the weakest, rad; where
-    it slides first the angle and its derivatives are against a rail. governing: (4,) which of them
+    headings, angles, slide, slides: (5,) climb, left down, descent, right down and the weakest;
+    slide: rad, where it slides or rolls away; where it `slides` first the angle (rad) and its
+    derivatives are against a rail. governing: (4,) which of them
     counts, for DIRECTIONS. there: the slopes on those at the corners, where they were asked for.
     """
 
@@ -75,6 +76,7 @@ class Gradients:
     hold: Hold
     headings: Array
     angles: Array
+    slide: Array
     slides: Flags
     slopes: Slopes
     corners: tuple[Corner, ...] = ()
@@ -106,7 +108,8 @@ def gradients(
         tips = rigid.tip_angle(truck, headings)
         nothing = np.zeros(5, dtype=bool)
         slopes = Slopes(truck, headings, None, np.zeros(5))
-        return Gradients(truck, method, grip, hold, headings, tips, nothing, slopes)
+        slide = slide_there([truck] * 5, headings, tips, grip.likely, hold)[0]
+        return Gradients(truck, method, grip, hold, headings, tips, slide, nothing, slopes)
     headings = np.append(rigid.QUARTERS, weakest([truck], grip.likely, hold)[0])
     found = tip_angles(truck, headings, grip.likely, hold)
     railed = found.slides | (hold == "rail")
@@ -118,7 +121,17 @@ def gradients(
         other, mu = truck_at(corner, truck), grip_at(corner, grip)
         there.append(_slopes(loaded, other, headings[own], mu, railed[own]))
     return Gradients(
-        truck, method, grip, hold, headings, found.free, found.slides, slopes, where, tuple(there)
+        truck,
+        method,
+        grip,
+        hold,
+        headings,
+        found.free,
+        found.slide,
+        found.slides,
+        slopes,
+        where,
+        tuple(there),
     )
 
 

@@ -13,6 +13,7 @@ from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Truck
 from crossfall.truck.read import read_source
+from crossfall.truck.ride import level_axle_loads
 from crossfall.truck.schema import TruckSpec
 from crossfall.truck.shapes import Length, Line, Mass, Name, Strict, Text, mistake
 from crossfall.truck.toml_line_index import nearest_line
@@ -22,7 +23,8 @@ _SLACK = 1e-9  # kg or m: what arithmetic may add to a value that stands exactly
 
 
 class ClassLimits(Strict):
-    """A class's limits; whatever is left out is free. Widths are over the tyres."""
+    """A class's limits; whatever is left out is free. Widths are over the tyres, diameters those of
+    tyres that carry nothing, as on a bench."""
 
     format: Literal[1]
     name: Name
@@ -80,11 +82,23 @@ def details(spec: TruckSpec) -> frozenset[str]:
     return frozenset(p.detail.casefold() for p in spec.part if p.detail)
 
 
+def free_diameter(radius: float, stiffness: float, axle_load: float) -> float:
+    """m across a tyre that carries nothing: d = 2 (r + F / (2 k)), r its loaded radius, m, k its
+    vertical stiffness, N/m, F the level load on its axle, N.
+
+    Source: derived here: the tyre a linear spring, as the statics has it, and half of F on each.
+    """
+    return 2 * (radius + axle_load / 2 / stiffness)
+
+
 def breaches(limits: ClassLimits, truck: Truck, spec: TruckSpec) -> tuple[Breach, ...]:
     """Every limit that is broken, in the order of the class's fields."""
     found = []
     base = truck.wheelbase
-    diameters = [2 * a.tyre.radius for a in truck.axles]
+    tyres, loads = [a.tyre for a in truck.axles], level_axle_loads(truck)
+    diameters = [
+        free_diameter(t.radius, t.stiffness, load) for t, load in zip(tyres, loads, strict=True)
+    ]
     measured = (
         ("mass_g", whole(truck).mass, whole(truck).mass),
         ("width_mm", outside_width(truck), outside_width(truck)),
@@ -93,7 +107,7 @@ def breaches(limits: ClassLimits, truck: Truck, spec: TruckSpec) -> tuple[Breach
     )
     for what, least, most in measured:
         words, unit = what.rsplit("_", 1)
-        words = words.replace("_", " ")
+        words = words.replace("tyre", "free tyre's").replace("_", " ")
         low = getattr(limits, f"least_{what}", None)
         high = getattr(limits, f"most_{what}", None)
         if low is not None and least * 1e3 < low - _SLACK * 1e3:

@@ -28,14 +28,14 @@ from crossfall.statics import rigid
 from crossfall.truck import meshes, shapes
 from crossfall.truck.build import Loaded, as_it_stands, steered
 from crossfall.truck.errors import InputError
-from crossfall.truck.model import Array
+from crossfall.truck.model import GRAVITY, Array
 from crossfall.truck.pieces import pieces, setting
 from crossfall.truck.read import contained
 from crossfall.truck.schema import PartSpec, TruckSpec
 from crossfall.truck.solids import MM, Solid
 from crossfall.tuning.apply import Lengthening, apply, stretch, stretched
 from crossfall.tuning.battery import specific_power, usable_energy
-from crossfall.tuning.limits import ClassLimits
+from crossfall.tuning.limits import ClassLimits, free_diameter
 from crossfall.tuning.menu import Menu, Picks, only_softens, touched_names
 
 GRAM = 1e3  # rows are scaled so that a solver's 1e-7 is nothing: grams, gram metres
@@ -147,6 +147,8 @@ class Modeller:
 
     Where collars say how high the truck stands, sets are counted at the height it has now; what
     they lift or let down comes in when they are answered as they stand, as all that gives does.
+    Free tyres are measured with the set-up's loads, before its parts change: 100 g more make one
+    look about 0.1 mm larger.
     """
 
     def __init__(self, loaded: Loaded, menu: Menu, bounds: Bounds) -> None:
@@ -168,7 +170,7 @@ class Modeller:
         if stiff not in self._cores:
             self._cores[stiff] = self._core(stiff)
         core = self._cores[stiff]
-        if core is None:
+        if core is None or not self._tyres_allowed(setup, core):
             return None
         price = float(sum(changes[i].cost(n) for i, n in setup))
         found = [*core.rows, *self._rules.rows(setup)]
@@ -229,6 +231,26 @@ class Modeller:
             named, counters, count_least = _detail_rows(self.bounds.limits, whole, tallies)
             rows += named
         return _Core(spec, whole, tallies, tuple(rows), tuple(counters), count_least)
+
+    def _tyres_allowed(self, setup: Picks, core: _Core) -> bool:
+        """Whether the free tyres are of the class; how stiff they are is no matter of the core."""
+        limits = self.bounds.limits
+        if limits is None:
+            return True
+        least, most = limits.least_tyre_diameter_mm, limits.most_tyre_diameter_mm
+        if least is None and most is None:
+            return True
+        spec = apply(self.base, self.menu.catalogue, dict(setup))
+        weight, moment = core.whole.sums[:2] * GRAVITY
+        lean = moment / (spec.chassis.wheelbase_mm * MM)
+        diameters = [
+            free_diameter(t.radius_mm, t.stiffness_n_per_mm, float(load))
+            for t, load in (
+                (spec.front.tyre, weight / 2 + lean),
+                (spec.rear.tyre, weight / 2 - lean),
+            )
+        ]
+        return _under(max(diameters), most) and _under(-min(diameters), least and -least)
 
     def _column(
         self, k: int, setup: Picks, spec: TruckSpec, apart: bool, along: Lengthening
@@ -415,19 +437,16 @@ def _detail_rows(
 
 def _geometry_allowed(limits: ClassLimits, spec: TruckSpec) -> bool:
     width = max(e.track_mm + e.tyre.width_mm for e in (spec.front, spec.rear))
-    diameters = [2 * e.tyre.radius_mm for e in (spec.front, spec.rear)]
     base = spec.chassis.wheelbase_mm
-
-    def under(value: float, most: float | None) -> bool:
-        return most is None or value <= most + 1e-6
-
     return (
-        under(width, limits.most_width_mm)
-        and under(base, limits.most_wheelbase_mm)
-        and under(max(diameters), limits.most_tyre_diameter_mm)
-        and under(-base, limits.least_wheelbase_mm and -limits.least_wheelbase_mm)
-        and under(-min(diameters), limits.least_tyre_diameter_mm and -limits.least_tyre_diameter_mm)
+        _under(width, limits.most_width_mm)
+        and _under(base, limits.most_wheelbase_mm)
+        and _under(-base, limits.least_wheelbase_mm and -limits.least_wheelbase_mm)
     )
+
+
+def _under(value: float, most: float | None) -> bool:
+    return most is None or value <= most + 1e-6
 
 
 def _names(menu: Menu, picks: Picks) -> frozenset[str]:

@@ -9,23 +9,29 @@ import numpy as np
 from crossfall.answers.conditions import Hold, choose_grip
 from crossfall.truck.build import Loaded
 from crossfall.truck.errors import InputError, Problem
-from crossfall.truck.model import Array
+from crossfall.truck.model import Array, Flags
 from crossfall.tuning.apply import apply, built
 from crossfall.tuning.battery import RunTime, run_time
 from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.directions import angle_errors, angles, difference_sd
 from crossfall.tuning.menu import Picks, guiding, menu, touched_names
+from crossfall.tuning.whatif import fresh_parts, grip_there
 
 
 @dataclass(frozen=True)
 class Pack:
-    """One combination. angle: (4,) rad for DIRECTIONS; sd: (4,) rad. on_front: per direction,
-    whether no other runs at least as long and stands at least as far."""
+    """One combination. heading, angle, sd: (4,) rad for DIRECTIONS; slide: (4,) rad, where it
+    slides or rolls away, and slides: whether it does so first, so that the angle is the one against
+    a rail. on_front: per direction, whether no other runs at least as long and stands at least as
+    far."""
 
     picks: Picks
     price: float
     runs: RunTime
+    heading: Array
     angle: Array
+    slide: Array
+    slides: Flags
     sd: Array
     on_front: tuple[bool, ...]
 
@@ -56,16 +62,19 @@ def packs(
         if runs is not None:
             found.append((picks, truck, runs))
     grip = choose_grip(loaded.truck, surface)
-    stood = angles([truck for _, truck, _ in found], grip.likely, hold)
+    grips = [grip_there(truck, grip).likely for _, truck, _ in found]
+    stood = angles([truck for _, truck, _ in found], grips, hold)
     minutes = np.array([runs.seconds for *_, runs in found])
     made = []
     for k, (picks, truck, runs) in enumerate(found):
-        own = stood.angle[k]
-        sd = [difference_sd(angle_errors(truck, float(h)), {}) for h in stood.heading[k]]
+        own = (stood.heading[k], stood.angle[k], stood.slide[k], stood.slides[k])
+        fresh = fresh_parts([catalogue.changes[i] for i, _ in picks])
+        errors = [angle_errors(truck, float(h), fresh, loaded.truck) for h in stood.heading[k]]
+        sd = [difference_sd(own, {}) for own in errors]
         beaten = _beaten(minutes, stood.angle, k)
         price = sum(catalogue.changes[i].cost(n) for i, n in picks)
         made.append(
-            Pack(picks, float(price), runs, own, np.array(sd), tuple(not b for b in beaten))
+            Pack(picks, float(price), runs, *own, np.array(sd), tuple(not b for b in beaten))
         )
     return tuple(sorted(made, key=lambda p: (-p.runs.seconds, p.price, p.picks)))
 

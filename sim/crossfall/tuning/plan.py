@@ -77,11 +77,11 @@ class Choice:
     """A set with its answer. SI.
 
     value: rad, least over the aim's headings; sd: its standard uncertainty from masses and
-    places. headings: (H,) rad, the aim's, or the weakest; angles, rigid: (H,) rad there; slides:
-    (H,) where it slides first, so that the angle is the one against a rail. there: (c,) rad, the
-    value at the plan's corners; nan for what is only on the front. added_mass: kg. side: Effects
-    less those of the truck as it is. tied: whether it is closer to the best than the uncertainty of
-    their difference.
+    places. headings: (H,) rad, the aim's, or the weakest; angles, rigid: (H,) rad there; slide:
+    (H,) rad, where it slides or rolls away, and slides: whether it does so first, so that the angle
+    is the one against a rail. there: (c,) rad, the value at the plan's corners; nan for what is
+    only on the front. added_mass: kg. side: Effects less those of the truck as it is. tied: whether
+    it is closer to the best than the uncertainty of their difference.
     """
 
     picks: Picks
@@ -90,6 +90,7 @@ class Choice:
     sd: float
     headings: Array
     angles: Array
+    slide: Array
     slides: Flags
     rigid: Array
     there: Array
@@ -408,6 +409,7 @@ class _Planner:
             sd = difference_sd(own, self.scores.angle_errors(best))
             tied = abs(s.value - best.value) < SURE * sd + NUMERICAL
         limits = self.bounds.limits
+        slide, slides = s.own_slide
         return Choice(
             picks=s.picks,
             price=self.scores.price(s),
@@ -415,7 +417,8 @@ class _Planner:
             sd=difference_sd(own, {}),
             headings=headings,
             angles=s.angles if s.weakest is None else s.weakest[1:],
-            slides=s.own_slides,
+            slide=slide,
+            slides=slides,
             rigid=rigid.tip_angle(s.truck, headings),
             there=values[s.picks],
             added_mass=side.mass,

@@ -23,24 +23,27 @@ from crossfall.tuning.changes import Catalogue
 from crossfall.tuning.corners import Corner, corners, grip_at, truck_at
 from crossfall.tuning.directions import AngleErrors, angle_errors
 from crossfall.tuning.menu import Picks
-from crossfall.tuning.whatif import fresh_parts
+from crossfall.tuning.whatif import fresh_parts, grip_there
 
 
 @dataclass(frozen=True)
 class Scored:
     """A set's answer, and what was predicted of it.
 
-    headings: (H,) rad, where it was asked; angles, rigid: (H,) rad there; slides: (H,) where it
-    slides first, so that the angle is the one against a rail. weakest: (2,) heading and angle, rad,
-    where the weakest heading is the aim and was searched for; until then the value is only a bound.
+    headings: (H,) rad, where it was asked; angles, rigid: (H,) rad there; slide: (H,) rad, where it
+    slides or rolls away, and slides: whether it does so first, so that the angle is the one against
+    a rail. weakest: (2,) heading and angle, rad, where the weakest heading is the aim and was
+    searched for; until then the value is only a bound.
     """
 
     picks: Picks
     spec: TruckSpec
     truck: Truck
     grip: Grip
+    hold: Hold
     headings: Array
     angles: Array
+    slide: Array
     slides: Flags
     rigid: Array
     predicted: float
@@ -57,13 +60,12 @@ class Scored:
         return self.headings if self.weakest is None else self.weakest[:1]
 
     @property
-    def own_slides(self) -> Flags:
-        """Whether it slides first, on `own_headings`."""
+    def own_slide(self) -> tuple[Array, Flags]:
+        """rad, where it slides away, and whether it does so first, on `own_headings`."""
         if self.weakest is None:
-            return self.slides
+            return self.slide, self.slides
         heading, angle = self.weakest[:1], self.weakest[1:]
-        first = slide_there([self.truck], heading, angle, self.grip.likely)
-        return np.asarray(self.slides.any() & first)
+        return slide_there([self.truck], heading, angle, self.grip.likely, self.hold)
 
 
 class Scores:
@@ -114,7 +116,7 @@ class Scores:
             try:
                 spec = apply(self.loaded.spec, self.catalogue, dict(picks))
                 truck = built(self.loaded, spec)
-                new.append((picks, predicted, spec, truck, self._grip_of(truck)))
+                new.append((picks, predicted, spec, truck, grip_there(truck, self.grip)))
             except InputError:
                 self.impossible.add(picks)
         if not new:
@@ -127,21 +129,20 @@ class Scores:
                 spec=spec,
                 truck=truck,
                 grip=grip,
+                hold=self.hold,
                 headings=self.headings,
                 angles=angles,
+                slide=slide,
                 slides=slides,
                 rigid=self._rigid(truck),
                 predicted=predicted,
             )
-            for (picks, predicted, spec, truck, grip), angles, slides in zip(
-                new, np.nan_to_num(found.free), found.slides, strict=True
+            for (picks, predicted, spec, truck, grip), angles, slide, slides in zip(
+                new, np.nan_to_num(found.free), found.slide, found.slides, strict=True
             )
         ]
         self.scored |= {s.picks: s for s in fresh}
         return fresh
-
-    def _grip_of(self, truck: Truck) -> Grip:
-        return choose_grip(truck, self.grip.surface) if truck.grips else self.grip
 
     def _rigid(self, truck: Truck) -> Array:
         return rigid.tip_angle(truck, self.headings)
@@ -161,7 +162,7 @@ class Scores:
         """(B, H) rad, rigid less compliant."""
         if not trucks:
             return np.zeros((0, len(self.headings)))
-        grips = [self._grip_of(t).likely for t in trucks]
+        grips = [grip_there(t, self.grip).likely for t in trucks]
         compliant = np.nan_to_num(tip_angles(trucks, self.headings, grips, self.hold).free)
         stiff = np.array([self._rigid(t) for t in trucks])
         losses: Array = stiff - compliant
@@ -175,7 +176,7 @@ class Scores:
             (c, k, float(h), bool(railed))
             for c in range(len(where))
             for k, s in enumerate(some)
-            for h, railed in zip(s.own_headings, s.own_slides, strict=True)
+            for h, railed in zip(s.own_headings, s.own_slide[1], strict=True)
         ]
         for rail in (False, True):
             these = [a for a in asked if (a[3] or self.hold == "rail") == rail]
@@ -200,4 +201,4 @@ class Scores:
         `directions.angle_errors`."""
         fresh = fresh_parts([self.catalogue.changes[i] for i, _ in s.picks])
         heading = s.headings[int(s.angles.argmin())] if s.weakest is None else s.weakest[0]
-        return angle_errors(s.truck, float(heading), fresh)
+        return angle_errors(s.truck, float(heading), fresh, self.loaded.truck)

@@ -26,8 +26,8 @@ _WORDS = {
     "most_width_mm": "at most {:g} mm over the tyres",
     "least_wheelbase_mm": "a wheelbase of at least {:g} mm",
     "most_wheelbase_mm": "a wheelbase of at most {:g} mm",
-    "least_tyre_diameter_mm": "tyres of at least {:g} mm",
-    "most_tyre_diameter_mm": "tyres of at most {:g} mm",
+    "least_tyre_diameter_mm": "free tyres of at least {:g} mm",
+    "most_tyre_diameter_mm": "free tyres of at most {:g} mm",
     "least_details": "at least {:g} scale details",
 }
 

@@ -81,8 +81,9 @@ class ChangeOutcome:
 class Ranking:
     """All changes, the best for the aim first.
 
-    now: (4,) rad for DIRECTIONS, the truck as it is, on now_heading (4,) rad; now_slides: where it
-    slides away first, so that `now` is the angle against a rail. impossible: position and reason.
+    now: (4,) rad for DIRECTIONS, the truck as it is, on now_heading (4,) rad; now_slide: (4,) rad,
+    where it slides or rolls away there; now_slides: whether it does so first, so that `now` is the
+    angle against a rail. impossible: position and reason.
     """
 
     aim: Direction
@@ -90,6 +91,7 @@ class Ranking:
     hold: Hold
     now: Array
     now_heading: Array
+    now_slide: Array
     now_slides: Flags
     corners: tuple[Corner, ...]
     effects: Effects
@@ -154,6 +156,7 @@ def rank_changes(
         hold,
         weighed.found.angle[now],
         weighed.found.heading[now],
+        weighed.found.slide[now],
         weighed.found.slides[now],
         weighed.corners,
         effects(loaded.truck, loaded.spec),
@@ -168,7 +171,7 @@ class _Weighed:
     def __init__(
         self, builds: Mapping[_Key, _Build], loaded: Loaded, grip: Grip, hold: Hold, aim: Direction
     ) -> None:
-        self.builds, self.hold = builds, hold
+        self.builds, self.hold, self.weighed = builds, hold, loaded.truck
         self.keys = {key: k for k, key in enumerate(builds)}
         every = list(builds.values())
         self.found: DirectionAngles = angles(
@@ -233,7 +236,8 @@ class _Weighed:
         k = self.keys[key]
         if (k, direction) not in self._angle_errors:
             build, heading = self.builds[key], float(self.found.heading[k, direction])
-            self._angle_errors[k, direction] = angle_errors(build.truck, heading, build.fresh)
+            own = angle_errors(build.truck, heading, build.fresh, self.weighed)
+            self._angle_errors[k, direction] = own
         return self._angle_errors[k, direction]
 
     def effects(self, key: _Key) -> Effects:
@@ -256,9 +260,13 @@ def _add(
         spec = apply(loaded.spec, catalogue, chosen)
         truck = built(loaded, spec) if chosen else loaded.truck
         fresh = fresh_parts([catalogue.changes[i] for i in chosen])
-        own = choose_grip(truck, grip.surface) if truck.grips else grip
-        builds[key] = _Build(spec, truck, fresh, own)
+        builds[key] = _Build(spec, truck, fresh, grip_there(truck, grip))
     return key
+
+
+def grip_there(truck: Truck, grip: Grip) -> Grip:
+    """The grip of a build on the surface of the truck as it is, which changes may set."""
+    return choose_grip(truck, grip.surface) if truck.grips else grip
 
 
 def _best_place(
@@ -283,7 +291,8 @@ def _best_place(
         steps.append(step)
     if not steps:
         return change.most
-    found = angles(trucks, grip.likely, hold).angle[:, DIRECTIONS.index(aim)]
+    grips = [grip_there(truck, grip).likely for truck in trucks]
+    found = angles(trucks, grips, hold).angle[:, DIRECTIONS.index(aim)]
     return steps[int(np.nanargmax(found))]
 
 

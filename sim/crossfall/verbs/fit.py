@@ -142,10 +142,10 @@ def _answer(
     from crossfall.answers.conditions import choose_grip
     from crossfall.truck.massprops import whole
     from crossfall.tuning.directions import angles
+    from crossfall.tuning.whatif import grip_there
 
     grip, hold = choose_grip(old.truck, surface), hold_of(rail)
-    likely = [choose_grip(t, grip.surface).likely if t.grips else grip.likely
-              for t in (old.truck, new.truck)]  # fmt: skip
+    likely = [grip_there(t, grip).likely for t in (old.truck, new.truck)]
     found = angles([old.truck, new.truck], likely, hold)
     return {
         "file": str(new.path),
@@ -164,6 +164,7 @@ def _answer(
         "currency": catalogue.currency or old.spec.currency,
         "added_mass_g": (whole(new.truck).mass - whole(old.truck).mass) * 1e3,
         **conditions_record(grip, hold),
+        "slide_likely_deg": by_direction(found.slide[1]),
         "before_deg": by_direction(found.angle[0]),
         "angle_deg": by_direction(found.angle[1]),
     }

@@ -90,6 +90,7 @@ def gains_record(found: Gradients, rows: tuple[PartGain, ...]) -> dict[str, Any]
         "truck": found.truck.name,
         "method": found.method,
         **conditions_record(found.grip, found.hold),
+        "slide_likely_deg": by_direction(found.slide[own]),
         "angle_deg": by_direction(found.angles[own]),
         "heading_deg": by_direction(found.headings[own]),
         "slides_first": named_directions(found.slides[own]),
@@ -161,9 +162,8 @@ def _show(found: Gradients, rows: tuple[PartGain, ...]) -> None:
     if found.method == "rigid":
         how = "rigid, the closed form"
     else:
-        first, *rest = now_words(
-            found.grip, found.hold, found.angles[own], found.headings[own], found.slides[own]
-        )
+        there = (found.angles, found.headings, found.slide, found.slides)
+        first, *rest = now_words(found.grip, found.hold, *(values[own] for values in there))
         out.print(f"[bold]{name}[/bold] {escape(first)}")
         for line in rest:
             out.print(escape(line))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from math import atan, degrees, isfinite, radians
+from math import degrees, isfinite, radians
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -203,10 +203,13 @@ def _choice(catalogue: Catalogue, found: BuildPlan, c: Choice) -> dict[str, Any]
             {
                 "heading_deg": degrees(h),
                 "angle_deg": degrees(angle),
+                "slide_likely_deg": degrees(slide),
                 "slides_first": bool(slides),
                 "rigid_deg": degrees(stiff),
             }
-            for h, angle, slides, stiff in zip(c.headings, c.angles, c.slides, c.rigid, strict=True)
+            for h, angle, slide, slides, stiff in zip(
+                c.headings, c.angles, c.slide, c.slides, c.rigid, strict=True
+            )
         ],
         "side_effects": effect_keys(c.side),
         "breaches": [b.sentence for b in c.breaches],
@@ -340,7 +343,7 @@ def _best(loaded: Loaded, catalogue: Catalogue, best: Choice, found: BuildPlan) 
 
     out = console()
     money = catalogue.currency or loaded.spec.currency or ""
-    gain, slide = degrees(best.value - found.now.value), degrees(atan(found.grip.likely))
+    gain = degrees(best.value - found.now.value)
     out.print(
         f"best set: [bold]{_stands(found, best)}[/bold], "
         f"{signed_figures(gain, 1)}°, for {best.price:g} {money}".rstrip()
@@ -351,10 +354,10 @@ def _best(loaded: Loaded, catalogue: Catalogue, best: Choice, found: BuildPlan) 
     if not best.picks:
         out.print("  nothing: leave it as it is")
     out.print(f"  {escape(side_words(best.side, most=15))}")
-    for heading, angle, slides, rigid in zip(
-        best.headings, best.angles, best.slides, best.rigid, strict=True
+    for heading, angle, slide, slides, rigid in zip(
+        best.headings, best.angles, best.slide, best.slides, best.rigid, strict=True
     ):
-        slid = f" against a rail, sliding first at {slide:.0f}°" if slides else ""
+        slid = f" against a rail, sliding first at {degrees(slide):.0f}°" if slides else ""
         out.print(
             f"  heading {degrees(heading):.0f}°: {degrees(angle):.1f}° with springs and tyres"
             f"{slid}, {degrees(rigid):.1f}° rigid"

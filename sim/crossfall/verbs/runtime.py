@@ -8,11 +8,32 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from crossfall.verbs.common import console, emit, json_option, load_and_warn, truck_argument
-from crossfall.verbs.whatif import by_direction, catalogue_of, changes_option
+from crossfall.verbs.common import (
+    console,
+    emit,
+    json_option,
+    load_and_warn,
+    say_how_it_stands,
+    standing_options,
+    stood,
+    truck_argument,
+)
+from crossfall.verbs.whatif import (
+    by_direction,
+    catalogue_of,
+    changes_option,
+    conditions_record,
+    hold_of,
+    named_directions,
+    now_words,
+    rail_option,
+    surface_option,
+)
 
 if TYPE_CHECKING:
+    from crossfall.answers.conditions import Hold
     from crossfall.truck.build import Loaded
+    from crossfall.truck.model import Grip
     from crossfall.tuning.battery import RunTime
     from crossfall.tuning.changes import Catalogue
     from crossfall.tuning.packs import Pack
@@ -28,20 +49,37 @@ if TYPE_CHECKING:
     show_default=True,
     help="Which angle to set against the minutes.",
 )
+@surface_option
+@rail_option
+@standing_options
 @click.option("--plots", type=click.Path(path_type=Path), metavar="DIR", help="Draw the front.")
 @json_option
-def command(truck: str, changes: Path | None, aim: Any, plots: Path | None, as_json: bool) -> None:
+def command(
+    truck: str,
+    changes: Path | None,
+    aim: Any,
+    surface: str | None,
+    rail: bool,
+    hold: str | None,
+    steer: float | None,
+    plots: Path | None,
+    as_json: bool,
+) -> None:
     """How long does the pack last, and what do more minutes cost in degrees?
 
     The power at the truck's work is kept from pack to pack, in proportion to the truck's mass, so
     that more cells give it at less current; packs are compared by their energy at 3.7 V a cell.
     Every combination of changes to the pack is tried; those marked are on the front: nothing else
-    gives more of both.
+    gives more of both. Degrees are those on springs and tyres at the surface's own grip, as `tilt`
+    has them; where the truck slides first, what it would do against a rail.
     """
+    from crossfall.answers.conditions import choose_grip
+    from crossfall.truck.complete import how_it_stands
     from crossfall.tuning.changes import Catalogue, change_file_of
     from crossfall.tuning.packs import packs
 
-    loaded = load_and_warn(truck)
+    loaded = stood(load_and_warn(truck), hold, steer)
+    held, grip = hold_of(rail or hold == "rail"), choose_grip(loaded.truck, surface)
     path = change_file_of(loaded.path)
     if changes is None and not path.exists():
         from crossfall.truck.read import Source
@@ -49,13 +87,18 @@ def command(truck: str, changes: Path | None, aim: Any, plots: Path | None, as_j
         catalogue = Catalogue((), "", Source(str(path), {}, {}))
     else:
         catalogue = catalogue_of(loaded, changes)
-    found = packs(loaded, catalogue)
+    found = packs(loaded, catalogue, surface=surface, hold=held)
     if plots is not None:
         _draw(loaded, catalogue, found, aim, plots)
     if as_json:
-        emit("runtime", _answer(loaded, catalogue, found, aim))
+        conditions = {
+            **conditions_record(grip, held),
+            "stands": list(how_it_stands(loaded.spec)),
+        }
+        emit("runtime", {**_answer(loaded, catalogue, found, aim), **conditions})
     else:
-        _show(loaded, catalogue, found, aim)
+        _show(loaded, catalogue, found, aim, grip, held)
+        say_how_it_stands(loaded.spec)
 
 
 def _answer(
@@ -83,7 +126,10 @@ def _answer(
                 "changes": [catalogue.changes[i].name for i, _ in p.picks],
                 "price": p.price,
                 **_runs(p.runs),
+                "heading_deg": by_direction(p.heading),
                 "angle_deg": by_direction(p.angle),
+                "slide_likely_deg": by_direction(p.slide),
+                "slides_first": named_directions(p.slides),
                 "angle_sd_deg": by_direction(p.sd),
                 "on_front": p.on_front[DIRECTIONS.index(aim)],
             }
@@ -109,21 +155,32 @@ def _name(catalogue: Catalogue, pack: Pack) -> str:
     return ", ".join(catalogue.changes[i].name for i, _ in pack.picks) or "as it is"
 
 
-def _show(loaded: Loaded, catalogue: Catalogue, found: tuple[Pack, ...], aim: Any) -> None:
+def _show(
+    loaded: Loaded,
+    catalogue: Catalogue,
+    found: tuple[Pack, ...],
+    aim: Any,
+    grip: Grip,
+    hold: Hold,
+) -> None:
     from rich.markup import escape
     from rich.table import Table
 
     from crossfall.tuning.battery import CELL, KEPT, NEGLECTED
-    from crossfall.tuning.directions import DIRECTIONS
+    from crossfall.tuning.directions import DIRECTIONS, SURE
 
     out = console()
-    now = next(p for p in found if not p.picks).runs
+    as_is = next(p for p in found if not p.picks)
+    now = as_is.runs
     how = "measured on this pack" if now.how == "measured" else "estimated from the mass, a guess"
     out.print(
-        f"[bold]{escape(loaded.truck.name)}[/bold]: {now.minutes:.0f} ± {now.sd / 60:.0f} min, "
+        f"[bold]{escape(loaded.truck.name)}[/bold]: "
+        f"{now.minutes:.0f} ± {SURE * now.sd / 60:.0f} min, "
         f"{now.energy / 3600:.1f} Wh usable at {now.power:.0f} W, {now.current:.1f} A from "
         f"{now.cells} cells ({how})"
     )
+    for line in now_words(grip, hold, as_is.angle, as_is.heading, as_is.slide, as_is.slides):
+        out.print(escape(f"{line[0].upper()}{line[1:]}"))
     aimed = DIRECTIONS.index(aim)
     table = Table(title=f"Minutes against degrees, {aim}", box=None, title_justify="left")
     for name in ("", "pack"):
@@ -138,12 +195,14 @@ def _show(loaded: Loaded, catalogue: Catalogue, found: tuple[Pack, ...], aim: An
             f"{p.runs.energy / 3600:.1f}",
             f"{p.runs.cells}",
             f"{p.runs.current:.1f}",
-            f"{degrees(p.angle[aimed]):.2f}",
-            f"{degrees(p.sd[aimed]):.2f}",
+            (r"\[{:.2f}]" if p.slides[aimed] else "{:.2f}").format(degrees(p.angle[aimed])),
+            f"{degrees(SURE * p.sd[aimed]):.2f}",
             f"{p.price:g}",
         )
     out.print(table)
-    out.print("•: on the front, nothing else gives more of both.")
+    out.print("•: on the front, nothing else gives more of both. ±: 95 %.")
+    if any(p.slides[aimed] for p in found):
+        out.print(r"\[ ]: it slides first, and would tip there against a rail.", style="dim")
     out.print(f"{KEPT[0].upper()}{KEPT[1:]}. Packs are compared by energy at {CELL:g} V a cell.")
     out.print(f"Left out: {'; '.join(NEGLECTED)}.")
 

@@ -160,6 +160,7 @@ def ranking_record(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> dict
         "currency": catalogue.currency or loaded.spec.currency,
         "aim": found.aim,
         **conditions_record(found.grip, found.hold),
+        "slide_likely_deg": by_direction(found.now_slide),
         "now_deg": by_direction(found.now),
         "heading_deg": by_direction(found.now_heading),
         "slides_first": named_directions(found.now_slides),
@@ -175,15 +176,11 @@ def ranking_record(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> dict
 
 def conditions_record(grip: Grip, hold: Hold) -> dict[str, Any]:
     """What the angles are for, under the same keys as `tilt` has them."""
-    from math import atan
-
-    likely = None if hold == "rail" else degrees(atan(grip.likely))
     return {
         "surface": grip.surface,
         "grip": grip.likely,
         "grip_range": {"low": grip.low, "likely": grip.likely, "high": grip.high},
         "hold": hold,
-        "slide_likely_deg": likely,
     }
 
 
@@ -255,24 +252,29 @@ def sentence_list(names: Sequence[str]) -> str:
     return " and ".join(p for p in (", ".join(names[:-1]), *names[-1:]) if p)
 
 
-def now_words(grip: Grip, hold: Hold, angles: Any, headings: Any, slides: Any) -> list[str]:
-    """Where the truck stands now: a line of angles, and one about sliding where it slides first."""
-    from math import atan
+def now_words(
+    grip: Grip, hold: Hold, angles: Any, headings: Any, slide: Any, slides: Any
+) -> list[str]:
+    """Where the truck stands now: a line of angles, and one about sliding where it slides first.
 
+    angles, headings, slide (rad, where it slides or rolls away) and slides are (4,).
+    """
     from crossfall.tuning.directions import DIRECTIONS
 
-    said, railed = [], []
+    said = []
+    railed: dict[str, list[str]] = {}
     for k, name in enumerate(DIRECTIONS):
         where = f" (heading {degrees(headings[k]):.0f})" if name == "worst" else ""
         said.append(f"{'weakest' if name == 'worst' else name} {degrees(angles[k]):.1f}°{where}")
         if slides[k]:
-            railed.append("the weakest heading" if name == "worst" else f"the {name}")
+            words = "the weakest heading" if name == "worst" else f"the {name}"
+            railed.setdefault(f"{degrees(slide[k]):.0f}°", []).append(words)
     how = "against a rail" if hold == "rail" else "all wheels held"
     lines = [f"on {grip.surface}, grip {grip.likely:g}, {how}: {', '.join(said)}"]
     if railed:
+        slid = "; on ".join(f"{sentence_list(where)}, at {at}" for at, where in railed.items())
         lines.append(
-            f"It slides first on {sentence_list(railed)}, at {degrees(atan(grip.likely)):.0f}°: "
-            "the angle there is what it would do against a rail."
+            f"It slides first on {slid}: the angle there is what it would do against a rail."
         )
     return lines
 
@@ -281,7 +283,9 @@ def _show(loaded: Loaded, catalogue: Catalogue, found: Ranking) -> None:
     from rich.markup import escape
 
     out = console()
-    first, *rest = now_words(found.grip, found.hold, found.now, found.now_heading, found.now_slides)
+    first, *rest = now_words(
+        found.grip, found.hold, found.now, found.now_heading, found.now_slide, found.now_slides
+    )
     out.print(f"[bold]{escape(loaded.truck.name)}[/bold] {escape(first)}")
     for line in rest:
         out.print(escape(line))

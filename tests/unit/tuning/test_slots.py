@@ -9,9 +9,10 @@ import pytest
 
 from crossfall.truck.build import Loaded, load_truck
 from crossfall.truck.errors import InputError
+from crossfall.truck.model import Truck
 from crossfall.tuning.apply import apply, built, check_fit
 from crossfall.tuning.changes import SLOT, Catalogue, read_changes
-from crossfall.tuning.directions import DIRECTIONS, angles
+from crossfall.tuning.directions import DIRECTIONS, DirectionAngles, angles
 from crossfall.tuning.milp_model import Bounds
 from crossfall.tuning.plan import aim_at, plan
 from crossfall.tuning.whatif import best_slots, rank_changes
@@ -85,6 +86,23 @@ def test_the_best_place_is_the_best_of_all(tmp_path: Path, bramble: Loaded) -> N
         )
         assert best_slots(bramble, found, {0: 1}, {0}, aim=aim) == {0: wanted}
     assert wanted < SLOT
+
+
+def test_a_slot_is_looked_at_with_the_grip_that_what_it_requires_sets(
+    tmp_path: Path, bramble: Loaded, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    sticky = '\n[[change]]\nname = "sticky"\nset."grip.rock.likely" = 0.8\n'
+    found = catalogue(tmp_path, sticky, DOWN + "requires = ['sticky']\n")
+    asked: list[float] = []
+
+    def noted(trucks: list[Truck], grip: list[float], hold: str) -> DirectionAngles:
+        asked.extend(np.broadcast_to(grip, len(trucks)))
+        nothing = np.zeros((len(trucks), 4))
+        return DirectionAngles(nothing, nothing, nothing, nothing > 0)
+
+    monkeypatch.setattr("crossfall.tuning.whatif.angles", noted)
+    assert best_slots(bramble, found, {0: 1, 1: 1}, {1}) == {0: 1, 1: 1}
+    assert asked == [0.8] * SLOT
 
 
 def test_plan_puts_a_slot_where_it_is_best(tmp_path: Path, bramble: Loaded) -> None:

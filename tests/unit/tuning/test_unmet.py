@@ -8,9 +8,11 @@ import numpy as np
 import pytest
 
 from crossfall.truck.build import Loaded, load_truck
+from crossfall.truck.ride import level_axle_loads
 from crossfall.tuning.changes import Catalogue, read_changes
-from crossfall.tuning.limits import ClassLimits
-from crossfall.tuning.milp_model import Bounds
+from crossfall.tuning.limits import ClassLimits, free_diameter
+from crossfall.tuning.menu import menu
+from crossfall.tuning.milp_model import Bounds, Modeller
 from crossfall.tuning.plan import aim_at
 from crossfall.tuning.unmet import unmet
 
@@ -57,6 +59,24 @@ def test_the_limit_that_nothing_meets_is_named(bramble: Loaded, some: Catalogue)
         bramble, some, aim_at("side"), Bounds(limits=limits(details=["figurehead"]))
     )
     assert "'figurehead'" in sentence
+
+
+def test_tyres_are_measured_free_as_scrutineers_do(bramble: Loaded, some: Catalogue) -> None:
+    """114 mm as they stand; what they carry squashes them by 3 mm more."""
+    asked = Bounds(limits=limits(most_tyre_diameter_mm=115))
+    (sentence,) = unmet(bramble, some, aim_at("side"), asked)
+    assert sentence.endswith("free tyres of at most 115 mm")
+    truck = bramble.truck
+    free = [
+        free_diameter(a.tyre.radius, a.tyre.stiffness, load) * 1e3
+        for a, load in zip(truck.axles, level_axle_loads(truck), strict=True)
+    ]
+    assert 116.5 < min(free) < max(free) < 118
+    made = menu(some)
+    for edge, fits in ((-0.01, False), (0.01, True)):
+        asked = Bounds(limits=limits(most_tyre_diameter_mm=max(free) + edge))
+        model = Modeller(bramble, made, asked).model(())
+        assert (model is not None) == fits
 
 
 def test_what_only_together_cannot_be_is_named(bramble: Loaded, some: Catalogue) -> None:
