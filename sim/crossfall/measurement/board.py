@@ -33,7 +33,8 @@ class Verdict:
     measured: mean of the repeats, u its standard uncertainty. predicted: the one answer's tip, with
     its 95 % range low to high and predicted_u. number: E_n = (measured - predicted) /
     sqrt(U^2 + U_predicted^2), U the 95 % expanded uncertainties (ISO/IEC 17043:2010 B.3.1.3 and
-    ISO 13528, from memory); they agree where |E_n| <= 1. A reading at which it slid is held against
+    ISO 13528, from memory), of the prediction that on the reading's side, as its range may be
+    lopsided; they agree where |E_n| <= 1. A reading at which it slid is held against
     the slide range instead.
 
     Source: E_n as above; a triangle's sd, (high - low) / sqrt(24), as JCGM 100 (GUM), 4.3.9 (from
@@ -124,7 +125,8 @@ def _verdict(
     u, half = _errors(r, board, kind)
     measured = float(np.mean(r.angles))
     residual = measured - float(expected.angle[i])
-    number = residual / float(np.hypot(half, 2.0 * expected.u[i]))
+    towards = expected.high[i] if residual > 0 else expected.low[i]
+    number = residual / float(np.hypot(half, towards - expected.angle[i]))
     return Verdict(
         r,
         measured,

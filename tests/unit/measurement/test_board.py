@@ -275,6 +275,22 @@ def test_en_number_is_the_gap_over_the_combined_expanded_uncertainty() -> None:
     assert v.number == pytest.approx((v.measured - v.predicted) / combined, rel=0.15)
 
 
+def test_what_lies_within_a_lopsided_range_agrees() -> None:
+    """A reading inside the 95 % range, on its long side, was said not to agree."""
+    ahead = outlook(TRUCK, [BoardReading(float(np.pi / 4), (0.5,))])
+    angle = float(ahead.expected.angle[0])
+    lopsided = replace(ahead.expected, low=np.array([angle - 0.03]), high=np.array([angle + 0.005]))
+
+    def asked(off: float) -> bool:
+        readings = (BoardReading(float(np.pi / 4), (angle + off,) * 3),)
+        board = BoardReadings(readings, 1e-4, 1e-4)
+        found = check_board(TRUCK, board, ahead=replace(ahead, expected=lopsided))
+        return found.verdicts[0].agrees
+
+    assert asked(-0.028)
+    assert not asked(0.028)
+
+
 @pytest.mark.parametrize(
     ("by", "name", "words"),
     [
