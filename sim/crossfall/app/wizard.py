@@ -53,7 +53,8 @@ class Instruction:
 
 
 def _corner(name: str, caution: str = "") -> Instruction:
-    do = f"Stand the {name} wheel on the scale and the other three on blocks just as high"
+    do = f"Stand the {name} wheel on the scale and the other three on blocks just as high, "
+    do += "the dampers free"
     return Instruction(do, f"corner {name}", caution)
 
 
@@ -76,7 +77,7 @@ INSTRUCTIONS: dict[str, Instruction] = {
     "raised_g": Instruction(
         "Weigh the lower axle, both its wheels on the scale, brakes off", "raised", "block"
     ),
-    "held": Instruction("Was the suspension tied, so that nothing sank or rose?", "damper"),
+    "held": Instruction("Was the suspension tied by then, so that nothing sank or rose?", "damper"),
     "wheel_g": Instruction("Take one wheel off and weigh it, tyre and all"),
     "body_g": Instruction("Take the body off and weigh it; leave this out if it stays on"),
     "roof_mm": Instruction("Measure how high its roof stands above the ground"),
@@ -104,6 +105,7 @@ _CHOICES = {
     "raised": ("front", "rear"),
     "anti_roll_bar": ("none", "front", "rear", "both"),
     "held": ("yes", "no"),
+    "corners_held": ("yes", "no"),
 }
 
 

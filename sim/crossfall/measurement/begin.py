@@ -134,6 +134,7 @@ def _sums(r: Readings, made: Setup) -> Sums:
         (radii[0].value * _MM, radii[1].value * _MM),
         radii[0].tol * _MM * _RECTANGULAR,
         pairs,
+        made.ends[0].tyre["stiffness"].value / _MM,
     )
 
 

@@ -38,10 +38,12 @@ class Readings(Strict):
     """What was read off; None where it was not. mm and g, as a ruler and a kitchen scale show them.
 
     raised: the end whose wheels stood on a block of block_mm while raised_g was under that axle.
-    held: with the suspension held still (ties round the dampers). wheel_g: one whole wheel.
-    body_g, roof_mm: the body shell, and the roof's height above the ground. pack_at_mm: the pack's
-    middle, ahead of mid-wheelbase, left of the middle, above the ground. squash_: one wheel pressed
-    on a scale. front_, rear_sag_mm: what the body sinks by with sag_g put on it over that axle.
+    held: with the suspension held still (ties round the dampers); corners_held: and so it was for
+    the four corners, where a wheel a hair too high then takes the others' load. wheel_g: one whole
+    wheel. body_g, roof_mm: the body shell, and the roof's height above the ground. pack_at_mm: the
+    pack's middle, ahead of mid-wheelbase, left of the middle, above the ground. squash_: one wheel
+    pressed on a scale. front_, rear_sag_mm: what the body sinks by with sag_g put on it over that
+    axle.
     front_, rear_hang_mm: how far wheels hang below where they stand when the truck is lifted.
     side_, roll_: a held wheel pulled along its axle, and along the ground. part: parts weighed on
     their own. scale_step_g, scatter_g: of the scale, and what standing the truck on it anew changes
@@ -63,6 +65,7 @@ class Readings(Strict):
     block_mm: Size
     raised_g: Grams
     held: bool = True
+    corners_held: bool = False
     wheel_g: Grams | None = None
     body_g: Grams | None = None
     roof_mm: Size | None = None
@@ -149,7 +152,7 @@ QUESTIONS = (
              needed=True),
     Question("tyre_width_mm", "tyre width", "mm", "of the tread", needed=True),
     Question("front_left_g", "front left wheel on the scale", "g",
-             "the other three on blocks as high as the scale", needed=True),
+             "the other three on blocks as high as the scale, the dampers free", needed=True),
     Question("front_right_g", "front right wheel on the scale", "g", needed=True),
     Question("rear_left_g", "rear left wheel on the scale", "g", needed=True),
     Question("rear_right_g", "rear right wheel on the scale", "g", needed=True),
@@ -158,7 +161,8 @@ QUESTIONS = (
              "from the lower wheels' ground to the raised ones', 80 to 120", needed=True),
     Question("raised_g", "load under the raised axle", "g",
              "both its wheels together, the brakes off", 4.0, needed=True),
-    Question("held", "was the suspension held still", "yes or no", "cable ties round the dampers"),
+    Question("held", "was the suspension held still", "yes or no",
+             "cable ties round the dampers, after the corners"),
     Question("wheel_g", "one wheel", "g", "taken off, tyre and all", 2.0),
     Question("body_g", "the body", "g", "taken off; leave out if it stays on", 1.0),
     Question("roof_mm", "height of its roof", "mm", "above the ground", after="body_g"),
@@ -182,6 +186,7 @@ QUESTIONS = (
 """Asked in this order. Beyond them only the name is asked."""
 
 FURTHER = (
+    Question("corners_held", "were the dampers tied for the four corners as well", "yes or no"),
     Question("axle_height_mm", "wheel nut above the ground", "mm", "the truck standing", 1.0),
     Question("tread_mm", "width of the tread's print", "mm", "on paper, under its own weight", 3.0),
     Question("front_roll_centre_mm", "height of the front roll centre", "mm", "from the links"),

@@ -13,17 +13,25 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from math import radians, sqrt, tan
+from typing import Any
 
 import numpy as np
 
 from crossfall.measurement.readings import Readings
-from crossfall.measurement.weigh_in_model import Springs, Stand, TruckGeometry, wheel_loads
+from crossfall.measurement.weigh_in_model import (
+    Springs,
+    Stand,
+    TruckGeometry,
+    warp_stiffness,
+    wheel_loads,
+)
 from crossfall.truck.model import Array
 
 _MM = _G = 1e-3
 _ACCURACY = 0.002  # of a load, plus or minus: what kitchen scales mostly promise
 FLOOR = radians(0.2)  # plus or minus
 _RECTANGULAR = 1 / sqrt(3)
+HEIGHT_MATCH = 0.0002  # m, plus or minus: the scale higher or lower than its blocks
 FIRST, SECOND = 0.06, 0.14  # m, CG heights the solution starts from
 _ROUNDS = 30
 _CLOSE = 1e-13  # m
@@ -45,18 +53,21 @@ class Sums:
 
 
 def sums(readings: Readings, radii: tuple[float, float], radius_sd: float,
-         springs: Mapping[str, tuple[float, float]]) -> Sums:  # fmt: skip
+         springs: Mapping[str, tuple[float, float]], tyre: float) -> Sums:  # fmt: skip
     """Mass, CG and covariance from readings in g and mm; SI out.
 
     radii: (2,) m, front and rear wheel centres above the ground, and their sd. springs: of the free
     suspension, value and sd by the names of `weigh_in_model.Springs`; not asked where it was held.
+    tyre: N/m, one tyre's stiffness; how far a corner is out for a scale higher than its blocks is
+    `weigh_in_model.warp_stiffness` times that.
     x = L (front / M - 1/2), y = (left less right loads times track / 2) / M; covariance D D^T, D
     the changes by one sd of each reading, and what accuracy and floor add.
     """
     names, values, sds = _inputs(readings, radii, radius_sd, springs)
     steps = np.where(sds > 0, sds, 0.0)
     tried = np.column_stack([values[:, None], values[:, None] + np.diag(steps)])
-    found = _solved(dict(zip(names, tried, strict=True)), readings)  # (4, 1 + n)
+    warp = _warp(readings, springs, tyre)
+    found = _solved(dict(zip(names, tried, strict=True)), readings, warp)  # (4, 1 + n)
     change = found[:, 1:] - found[:, :1]
     mass, *cg = found[:, 0]
     lean = tan(FLOOR) * _RECTANGULAR * cg[2]  # moves the level loads' centre as a lean would
@@ -76,6 +87,7 @@ def _inputs(
     raised = sqrt((pair**2 + readings.scale_step_g**2 / 12) / readings.raised_repeats) * _G
     rows = [
         *((f"corner {i}", w * _G, scale) for i, w in enumerate(readings.corners_g)),
+        ("scale over blocks", 0.0, HEIGHT_MATCH * _RECTANGULAR),
         ("raised load", readings.raised_g * _G, raised),
         ("block", readings.block_mm * _MM, ruler),
         ("wheelbase", readings.wheelbase_mm * _MM, ruler),
@@ -90,9 +102,19 @@ def _inputs(
     return list(names), np.array(values), np.array(sds)
 
 
-def _solved(inputs: Mapping[str, Array], readings: Readings) -> Array:
-    """(4, K) mass, x, y, z for K sets of readings."""
-    corners = np.array([inputs[f"corner {i}"] for i in range(4)])
+def _warp(readings: Readings, springs: Mapping[str, tuple[float, float]], tyre: float) -> float:
+    """kg per m that each corner shows too much for a scale higher than its blocks."""
+    track = (readings.front_track_mm + readings.rear_track_mm) / 2 * _MM
+    if readings.corners_held:
+        return warp_stiffness(track, tyre)
+    free: dict[str, Any] = {name: np.array(value) for name, (value, _) in springs.items()}
+    return warp_stiffness(track, tyre, Springs(**free))
+
+
+def _solved(inputs: Mapping[str, Array], readings: Readings, warp: float) -> Array:
+    """(4, K) mass, x, y, z for K sets of readings; warp: kg/m, as of `_warp`."""
+    too_much = warp * inputs["scale over blocks"]
+    corners = np.array([inputs[f"corner {i}"] - too_much for i in range(4)])
     base, front_track, rear_track = (inputs[k] for k in ("wheelbase", "front track", "rear track"))
     mass = corners.sum(axis=0)
     x = base * (corners[:2].sum(axis=0) / mass - 0.5)

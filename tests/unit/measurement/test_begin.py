@@ -15,6 +15,8 @@ from crossfall.measurement.begin import REST, Beginning, begin
 from crossfall.measurement.next_reading import _shares, next_measurements
 from crossfall.measurement.readings import QUESTIONS, Readings, checked, written
 from crossfall.measurement.truck_text import truck_text
+from crossfall.measurement.weigh_in import weigh_in
+from crossfall.measurement.weigh_in_file import read_session
 from crossfall.measurement.weigh_in_model import Springs, Stand, TruckGeometry, wheel_loads
 from crossfall.truck.build import build, load_text
 from crossfall.truck.errors import InputError
@@ -97,6 +99,46 @@ def test_the_rear_may_be_raised_and_the_springs_free() -> None:
     assert (
         again.sums.sd[3] > begin(checked({**FULL, "raised": "rear", "raised_g": rear})).sums.sd[3]
     )
+
+
+@pytest.mark.parametrize("held", [False, True], ids=["free", "held"])
+def test_corners_are_as_sure_as_a_weigh_in_has_them(held: bool) -> None:
+    """A scale 0.2 mm higher than the blocks lifts a wheel onto one diagonal; with the dampers tied
+    only the tyres give way, and each corner may be 25 g out, all four alike."""
+    begun = begin(checked({**QUICK, "corners_held": held}))
+    r, (front, rear) = begun.readings, begun.setup.ends
+    wheels = ("front left", "front right", "rear left", "rear right")
+    corners = [
+        {"at": at, "load_g": load, "locked": held}
+        for at, load in zip(wheels, r.corners_g, strict=True)
+    ]
+    up = {"at": "front", "raised": "front", "block_mm": r.block_mm, "load_g": r.raised_g}
+    weighed = weigh_in(
+        read_session(
+            {
+                "truck": {
+                    "wheelbase_mm": r.wheelbase_mm,
+                    "front_track_mm": r.front_track_mm,
+                    "rear_track_mm": r.rear_track_mm,
+                    "front_radius_mm": front.tyre["radius"].value,
+                    "rear_radius_mm": rear.tyre["radius"].value,
+                },
+                "scale": {"resolution_g": 1, "placement_g": r.scatter_g},
+                "suspension": {
+                    "locked": False,
+                    "front_spring_n_per_mm": front.suspension["spring"].value,
+                    "rear_spring_n_per_mm": rear.suspension["spring"].value,
+                    "spring_spacing_mm": front.suspension["spring_spacing"].value,
+                    "tyre_n_per_mm": front.tyre["stiffness"].value,
+                },
+                "reading": [*corners, {**up, "locked": True}],
+            }
+        )
+    )
+    sd = [e.u for e in weighed.estimates]
+    assert begun.sums.sd[:3] == pytest.approx(sd[:3], rel=0.06)
+    assert begun.sums.sd[3] == pytest.approx(sd[3], rel=0.25)  # who says how sure radii are
+    assert (sd[0] > 0.04) == held
 
 
 def test_parts_taken_out_of_the_rest_change_no_sum() -> None:
