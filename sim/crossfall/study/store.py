@@ -29,7 +29,7 @@ from crossfall.truck.locks import is_locked, lock
 
 _FORMAT = 1  # of the tables below; a store of another format is refused
 BLOCKS = "closed form"  # method of batches whose tasks are blocks of trials (see `blocks`)
-CHANGED = "the truck or the scenario is not what it was: sweep does the rest anew"
+CHANGED = "the truck, the scenario or crossfall itself is not what it was: sweep does the rest anew"
 _KNOWN = 200  # trials looked up at once
 _FULL = ("full", "disk i/o")  # what sqlite says when the disk takes no more
 
