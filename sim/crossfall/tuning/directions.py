@@ -126,8 +126,6 @@ def _part_errors(
     truck: Truck, heading: float, parts: Sequence[Part], shift: Array
 ) -> Iterator[tuple[Part, Array]]:
     """Each part, `shift` (3,) m from its place, with what its own errors do there, (4,) rad."""
-    if not parts:
-        return
     gradient = rigid.cg_gradient(truck, heading)
     total = whole(truck).mass
     places = np.array([p.body.cg + shift for p in parts])
