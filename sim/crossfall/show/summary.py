@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any
 
 import numpy as np
+from matplotlib.collections import PolyCollection
 from matplotlib.colors import ListedColormap
 from matplotlib.figure import Figure
 from matplotlib.patches import Patch
@@ -230,11 +231,16 @@ def _draw_areas(x: Array, y: Array, fate: Array, wanted: MapSpec, under: str) ->
     )
     colours = ListedColormap([c for c, _ in looks])
     axes.pcolormesh(x, y, fate, cmap=colours, vmin=-0.5, vmax=len(looks) - 0.5, edgecolors="face")
+    (left, right), (low, high) = _cells(x), _cells(y)
     for i, (_, hatch) in enumerate(looks):
-        inside = np.where(fate == i, 1.0, 0.0)
-        if hatch and inside.any():
-            area = axes.contourf(x, y, inside, levels=[0.5, 1.5], colors="none", hatches=[hatch])
-            area.set(edgecolor=LIGHT.paper, linewidth=0.0)
+        if hatch and (fate == i).any():
+            corners = [
+                [(left[k], low[m]), (right[k], low[m]), (right[k], high[m]), (left[k], high[m])]
+                for m, k in np.argwhere(fate == i)
+            ]
+            area = PolyCollection(corners, facecolors="none", edgecolors=LIGHT.paper, hatch=hatch)
+            area.set_linewidth(0.0)
+            axes.add_collection(area)
     # Cells reach half a step beyond their values; the axes do not, where there may be nothing.
     axes.set(xlim=(x.min(), x.max()), ylim=(y.min(), y.max()))
     axes.set_xlabel(plain_name(wanted.x))
@@ -270,6 +276,12 @@ def draw_agreement(columns: _Columns, how: str = "") -> Figure:
     under = "bars: the trial's 95 % interval"
     title(made, "Do trial and statics agree?", f"{how}: {under}" if how else under)
     return made
+
+
+def _cells(at: Array) -> tuple[Array, Array]:
+    """(n,) where the cell of each value begins and ends: midway to its neighbours."""
+    middle = (at[1:] + at[:-1]) / 2
+    return np.append(2 * at[0] - middle[0], middle), np.append(middle, 2 * at[-1] - middle[-1])
 
 
 def gridded(
