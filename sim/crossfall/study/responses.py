@@ -163,9 +163,10 @@ def columns_of(table: Any, responses: Mapping[str, str]) -> dict[str, Any]:
 
 
 def with_responses(row: Mapping[str, Any], responses: Mapping[str, str]) -> dict[str, Any]:
-    """The row with its responses after the other columns: None where one is no finite number."""
+    """The row with its responses after the other columns: None where one is no finite number. One
+    may use those before it."""
     out = dict(row)
     for name, expression in responses.items():
-        value = float(evaluate_expression(expression, row))
+        value = float(evaluate_expression(expression, out))
         out[name] = value if np.isfinite(value) else None
     return out

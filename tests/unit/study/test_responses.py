@@ -66,6 +66,18 @@ def test_what_is_no_such_expression_is_refused(expression, words):
     assert words in found[0]
 
 
+def test_a_response_may_use_those_before_it():
+    """It ended as a fault of crossfall's own, but in a closed form."""
+    own = {
+        "spare": "tip_deg - 25",
+        "twice": "2 * spare",
+        "none": "spare / 0",
+        "of_none": "none + 1",
+    }
+    found = with_responses({"tip_deg": 32.0}, own)
+    assert found == {"tip_deg": 32.0, "spare": 7.0, "twice": 14.0, "none": None, "of_none": None}
+
+
 def test_what_has_no_value_has_no_response():
     row = with_responses(ROW, {"a": "rail_deg + 1", "b": "1 / (slide_deg - 42)", "c": "2"})
     assert (row["a"], row["b"], row["c"]) == (None, None, 2.0)
