@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from crossfall.answers.figures import signed_figures
-from crossfall.verbs.common import console, emit, json_option, truck_argument
+from crossfall.verbs.common import console, emit, json_option, truck_argument, warn
 from crossfall.verbs.whatif import (
     by_direction,
     changes_option,
@@ -78,6 +78,8 @@ def command(
     new = load_text(text, path)
     write_atomically(path, text)
     record = _answer(loaded, new, catalogue, chosen, surface, rail)
+    for said in record["warnings"]:
+        warn(said)
     if as_json:
         emit("fit", record)
     else:
@@ -167,7 +169,20 @@ def _answer(
         "slide_likely_deg": by_direction(found.slide[1]),
         "before_deg": by_direction(found.angle[0]),
         "angle_deg": by_direction(found.angle[1]),
+        "warnings": _warnings(old),
     }
+
+
+def _warnings(old: Loaded) -> list[str]:
+    """What the new file cannot know."""
+    row = old.spec.remainder
+    if row is None:
+        return []
+    return [
+        f"'{old.spec.part[row].name}' is what the scale left of the truck as it was: weigh it "
+        "again with these changes. Until then the new file's ± leaves out what the changed parts "
+        "may be off by"
+    ]
 
 
 def _show(record: dict[str, Any], truck: str) -> None:

@@ -88,3 +88,20 @@ def test_what_cannot_be_fitted_is_told(truck: Path, words: list[str], told: str)
     assert told in str(found.exception)
     assert "\n" not in str(found.exception)
     assert len(list(truck.parent.iterdir())) == 2
+
+
+def test_a_truck_found_by_weighing_wants_to_be_weighed_again(truck: Path) -> None:
+    assert (
+        json.loads(run(truck, "no spare", "-o", truck.with_name("a.toml"), "--json").stdout)[
+            "warnings"
+        ]
+        == []
+    )
+    text = truck.read_text(encoding="utf-8")
+    head, _, tail = text.partition('name = "motor"')
+    lump = 'on = "chassis"\n'
+    tail = tail.replace(lump, f"{lump}remainder = true\n", 1)
+    truck.write_text(f'{head}name = "motor"{tail}', encoding="utf-8")
+    found = run(truck, "no spare", "-o", truck.with_name("b.toml"), "--json")
+    assert "weigh it again" in json.loads(found.stdout)["warnings"][0]
+    assert "weigh it again" in found.stderr
