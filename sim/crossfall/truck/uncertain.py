@@ -22,6 +22,7 @@ from numpy.typing import ArrayLike
 from crossfall.truck.assemble import with_carriers_moved, with_parts_moved, with_weight_shifted
 from crossfall.truck.axle_law import law_of
 from crossfall.truck.guides import guided, with_spacing
+from crossfall.truck.linkage import LinkageError
 from crossfall.truck.model import Array, Axle, Part, Truck, UncertainInput, frozen
 from crossfall.truck.steering import steering, swung
 
@@ -89,8 +90,8 @@ def varied(truck: Truck, changes: Mapping[int, float]) -> Truck:
     them and links by half. The chassis stays, with the ends of links and shocks on it: its heights
     are measured from the ground.
 
-    Factors are value / likely, shifts value - likely. Raises IndexError for a number there is not,
-    LinkageError where links then bind.
+    Factors are value / likely, shifts value - likely. Raises IndexError for a number there is not.
+    Where its links then bind, whoever asks for the axle's law is told.
     """
     factors: dict[str, float] = {}
     shifts: dict[str, float] = {}
@@ -157,7 +158,7 @@ def _axle(name: str, axle: Axle, factors: Mapping[str, float], shifts: Mapping[s
             for end, out in own["shocks"].items()
         }
         suspension = replace(new.suspension, shocks=replace(shocks, **ends))
-        new = with_spacing(replace(new, suspension=suspension))
+        new = _spaced(replace(new, suspension=suspension))
     if own["links"] and links is not None:
         chassis = links.chassis.copy()
         for first, by_z in own["links"].items():
@@ -178,7 +179,15 @@ def _chassis_still(axle: Axle, before: Axle) -> Axle:
         axle = replace(axle, suspension=replace(axle.suspension, shocks=ends))
     if links is not None:
         axle = guided(axle, replace(links, chassis=frozen(links.chassis - away)))
-    return axle if shocks is None else with_spacing(axle)
+    return axle if shocks is None else _spaced(axle)
+
+
+def _spaced(axle: Axle) -> Axle:
+    """The axle with the spacing that follows from its shocks; as it was where its links bind."""
+    try:
+        return with_spacing(axle)
+    except LinkageError:
+        return axle
 
 
 def _lifted(truck: Truck, lifts: Sequence[float]) -> Truck:
@@ -212,7 +221,7 @@ def _lifted(truck: Truck, lifts: Sequence[float]) -> Truck:
         moved = replace(s, shocks=shocks, droop=s.droop - up * ratio, bump=s.bump + up * ratio)
         axle = replace(axle, x=axle.x + on - back, suspension=moved)
         axle = axle if links is None else guided(axle, links)
-        axles.append(axle if shocks is None else with_spacing(axle))
+        axles.append(axle if shocks is None else _spaced(axle))
     raised = replace(truck, front=axles[0], rear=axles[1])
     return with_parts_moved(raised, part_by)
 

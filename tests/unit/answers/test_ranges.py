@@ -16,6 +16,7 @@ from crossfall.truck.demos import demo_folder
 from crossfall.truck.errors import InputError
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Grip
+from crossfall.truck.weight import weigh_truck
 from support import make_truck
 
 SIDE = np.pi / 2
@@ -104,3 +105,4 @@ def test_links_that_bind_within_their_tolerances_are_told() -> None:
     truck = load_text(raised, demo_folder() / "thistle.toml").truck
     with pytest.raises(InputError, match="within its tolerances the links bind"):
         ranges(truck, conditions(truck, [0.0], None))
+    assert weigh_truck(truck).cg_sd[2] > 0.0  # which asks no links
