@@ -88,15 +88,15 @@ def infer(
         raise ValueError("no heading on the board at which the truck tipped")
     if ahead is None:
         ahead = outlook(truck, tips)
-    whole, odd, values = _from_all(truck, board, place, ahead)
-    rest, kept = whole, list(range(len(tips)))
+    every, odd, values = _from_all(truck, board, place, ahead)
+    rest, kept = every, list(range(len(tips)))
     out: dict[int, OddReading] = {}
     while odd and 2 * (len(out) + 1) < len(tips):
         out[kept.pop(odd[0])] = rest.outliers[0]
         some = replace(board, readings=tuple(tips[i] for i in kept))
         rest, odd, values = _from_all(truck, some, place, ahead.of(kept))
     if odd or not out:
-        return whole
+        return every
     common = np.append(values[: len(values) - len(kept)], np.zeros(len(tips)))  # none of its own
     shown = board_model(truck, board, ahead)(common[None])[0]
     outliers = [

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, fields, replace
 from itertools import product
 
@@ -93,15 +93,12 @@ def likely_tips(
     Source: as of `answers.tips`.
     """
     psi = np.asarray(headings, dtype=np.float64)
-    rail = np.zeros(len(psi), dtype=bool) if railed is None else np.asarray(railed, dtype=bool)
     mu = (board_grip(truck) if grip is None else grip).likely
     still = held(truck)
     out = np.empty(len(psi))
-    for against in (False, True):
-        some = np.flatnonzero(rail == against)
-        if len(some):
-            builds = [still if locked[int(i)] else truck for i in some]
-            out[some] = tip_pairs(builds, psi[some], mu, _hold(against)).free
+    for hold, some in _by_hold(len(psi), railed):
+        builds = [still if locked[i] else truck for i in some]
+        out[some] = tip_pairs(builds, psi[some], mu, hold).free
     return out
 
 
@@ -125,14 +122,13 @@ def predict(
     Source: ranges as in `answers.ranges`; u by JCGM 100 (GUM), 4.3.4 (from memory).
     """
     psi, lock = np.asarray(headings, dtype=np.float64), np.asarray(locked, dtype=bool)
-    rail = np.zeros(len(psi), dtype=bool) if railed is None else np.asarray(railed, dtype=bool)
     ground = board_grip(truck) if grip is None else grip
     angle, found = np.empty(len(psi)), [Range((0.0, 0.0), (0.0, 0.0), 1.0, ())] * len(psi)
-    for still, against in product((False, True), repeat=2):
-        some = np.flatnonzero((lock == still) & (rail == against))
-        if not len(some):
+    for still, (hold, so) in product((False, True), _by_hold(len(psi), railed)):
+        some = [i for i in so if lock[i] == still]
+        if not some:
             continue
-        build, hold = held(truck) if still else truck, _hold(against)
+        build = held(truck) if still else truck
         asked = [Conditions(float(psi[i]), ground, hold) for i in some]
         tips, made = ranges(build, asked)
         angle[some] = tips.free
@@ -144,8 +140,13 @@ def predict(
     return Prediction(angle, low, high, rigid.tip_angle(truck, psi), u, np.array(by_ground))
 
 
-def _hold(rail: bool) -> Hold:
-    return "rail" if rail else "brakes"
+def _by_hold(count: int, railed: Sequence[bool] | None) -> Iterator[tuple[Hold, list[int]]]:
+    """Which of so many readings are held how, of the holds there are; on brakes if not said."""
+    rail = [False] * count if railed is None else railed
+    holds: tuple[Hold, Hold] = ("brakes", "rail")
+    for hold in holds:
+        if some := [i for i in range(count) if rail[i] == (hold == "rail")]:
+            yield hold, some
 
 
 def _ground(cause: str) -> bool:
@@ -167,25 +168,19 @@ def slopes(
     Source: central differences, as JCGM 100 (GUM), 5.1.3, note 2 (from memory).
     """
     psi = np.asarray(headings, dtype=np.float64)
-    rail = [False] * len(psi) if railed is None else list(railed)
     mu = (board_grip(truck) if grip is None else grip).likely
     changes = [(sign * _STEP * axis, 0.0) for axis in np.eye(3) for sign in (1.0, -1.0)]
     least = min(a.tyre.contact_half_width for a in truck.axles)
     ends = (_STEP, -min(least, _STEP))
     changes += [(np.zeros(3), end) for end in ends]
     found = np.empty((len(changes), len(psi)))
-    for against in (False, True):
-        some = [i for i, r in enumerate(rail) if r == against]
-        if not some:
-            continue
+    for hold, some in _by_hold(len(psi), railed):
         builds = [
             _changed(held(truck) if locked[i] else truck, shift, wider)
             for shift, wider in changes
             for i in some
         ]
-        tips = tip_pairs(
-            builds, np.tile(psi[some], len(changes)), mu, _hold(against), originals=len(some)
-        )
+        tips = tip_pairs(builds, np.tile(psi[some], len(changes)), mu, hold, originals=len(some))
         found[:, some] = tips.free.reshape(len(changes), -1)
     spans = np.array([2 * _STEP] * 3 + [ends[0] - ends[1]])
     out: Array = ((found[::2] - found[1::2]) / spans[:, None]).T
