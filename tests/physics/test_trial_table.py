@@ -8,9 +8,9 @@ import numpy as np
 import pytest
 from scipy.spatial.transform import Rotation
 
+from crossfall.engines.axle_forces import corner_forces
 from crossfall.engines.rig import HeldRig
 from crossfall.engines.settings import TrialSettings
-from crossfall.engines.springs import axle_forces
 from crossfall.trials.table import Tilting, level_table, set_grip
 from crossfall.trials.tilt import tilt_trial
 from crossfall.truck.model import GRAVITY
@@ -30,13 +30,13 @@ class MovingTable(HeldRig):
         to_table, world = table.inv(), self.world
         frames, states = world.frames(self._links), world.joint_states(self._joints)
         forces: list[float] = []
-        for at, law, _ in filter(None, self._own):
-            pair = states[2 * at : 2 * at + 2]
-            forces += axle_forces(at, law, *pair, self._stops, self.dt)
-        for axle, link, (cg, origin, turn) in zip(self.axles, self._links, frames, strict=True):
+        for i, (link, (cg, origin, turn)) in enumerate(zip(self._links, frames, strict=True)):
+            (heave, roll), held = states[2 * i : 2 * i + 2], self.wheels
+            moved = (*heave[:2], *roll[:2], self.dt)
+            forces += corner_forces(held.axles, held.states, self._laws, i, *moved)
             inside = (to_table * Rotation.from_matrix(np.reshape(turn, (3, 3)))).as_matrix()
-            seen = [tuple(to_table.apply(v)) for v in (origin, cg, DOWN)]
-            force, moment = axle.press(seen[0], inside.ravel().tolist(), *seen[1:])
+            seen = [tuple(to_table.apply(v).tolist()) for v in (origin, cg, DOWN)]
+            force, moment = held.press(i, seen[0], inside.ravel().tolist(), *seen[1:])
             world.press(link, cg, table.apply(force).tolist(), table.apply(moment).tolist())
         world.advance(tuple(DOWN), self._joints, forces)
 

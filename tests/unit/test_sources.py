@@ -23,8 +23,8 @@ FORMULAS = (
     *("statics/differentials", "statics/events", "statics/folds", "statics/kinematics"),
     *("statics/newton", "statics/relaxation", "statics/rigid", "statics/sliding"),
     *("statics/track", "statics/traction", "statics/tyres"),
-    *(f"engines/{m}" for m in ("bullet", "curve", "held", "mujoco", "multibody", "rig", "rolling")),
-    *(f"engines/{m}" for m in ("scale", "springs", "tyre_force", "urdf")),
+    *(f"engines/{m}" for m in ("bullet", "held", "mujoco", "multibody", "rig", "rolling")),
+    *(f"engines/{m}" for m in ("axle_forces", "held_wheels", "scale", "springs", "urdf")),
     *(f"trials/{m}" for m in ("course", "drive", "drive_run", "fits", "helm", "outcome", "ramp")),
     *(f"trials/{m}" for m in ("holding", "pace", "record", "slope", "stability_margin")),
     *("trials/table", "trials/tilt"),
@@ -47,6 +47,7 @@ PLAIN = {
     "engines/bullet": {"saved"},
     "engines/held": {"held_truck", "installed_engines", "installed", "engines_named"}
     | {"check_driving", "usual_engine", "engine_version"},
+    "engines/springs": {"set_corners", "stacked"},
     "engines/urdf": {"urdf", "check_urdf", "urdf_text"},
     "trials/record": {"load_record"},
     "measurement/board_predict": {"board_grip", "held", "ways"},

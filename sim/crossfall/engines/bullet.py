@@ -329,6 +329,11 @@ class World:
         states = self._p.getLinkStates(self._body, links, physicsClientId=self._client)
         return [(s[4], s[5]) for s in states]
 
+    def places(self, links: Sequence[int]) -> list[tuple[float, ...]]:
+        """(10,) of each link: CG and origin (3,) m, and its frame's quaternion x, y, z, w."""
+        states = self._p.getLinkStates(self._body, links, 0, 1, physicsClientId=self._client)
+        return [(*s[0], *s[4], *s[5]) for s in states]
+
     def frames(self, links: Sequence[int]) -> list[tuple[_Place, _Place, tuple[float, ...]]]:
         """CG and origin (3,) m of each link, and the (9,) rotation of its frame, rows first."""
         p = self._p

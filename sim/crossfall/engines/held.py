@@ -10,10 +10,10 @@ from importlib.util import find_spec
 from typing import Any, Literal, Protocol, get_args
 
 from crossfall.engines.settings import TrialSettings
-from crossfall.engines.tyre_force import Vector
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import GRAVITY, Array, Truck
 
+Vector = tuple[float, float, float]
 EngineName = Literal["bullet", "mujoco"]
 ENGINES: tuple[EngineName, ...] = get_args(EngineName)
 PACKAGES: dict[EngineName, str] = {"bullet": "pybullet", "mujoco": "mujoco"}

@@ -1,7 +1,7 @@
 """One held truck in MuJoCo, with that engine's own springs, stops, tyres and friction.
 
-Built from the Truck alone, apart from the URDF and from `tyre_force`, so that the two engines share
-no more than the truck and the way it is tilted. A corner is a fixed tendon of length
+Built from the Truck alone, apart from the URDF and from `held_wheels`: the two engines share no
+more than the truck and the way it is tilted. A corner is a fixed tendon of length
 -c = -(q +- (s/2) r): its spring has a dead band above its free length, so it only pushes, and its
 limits are the stops. An axle on links has six joints in a row, heave and roll among them, and its
 links are tendons from ball to ball whose length is held: it goes where they let it, whatever
@@ -29,11 +29,11 @@ from typing import Any
 import mujoco
 import numpy as np
 
-from crossfall.engines.held import engine_version
+from crossfall.engines.axle_forces import Records
+from crossfall.engines.held import Vector, engine_version
 from crossfall.engines.multibody import multibody
 from crossfall.engines.settings import EngineError, TrialSettings
-from crossfall.engines.springs import CornerSprings, Stops, axle_forces, corner_springs
-from crossfall.engines.tyre_force import Vector
+from crossfall.engines.springs import Corners, CornerSprings, corner_springs
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import ENDS, GRAVITY, Array, Axle, Body, Links, Truck, Tyre, frozen
 from crossfall.truck.ride import tyre_loads
@@ -72,7 +72,7 @@ class _Snapshot:
     """Everything needed to go back to a moment."""
 
     state: Array
-    stops: Stops
+    corners: Records
 
 
 class MujocoTruck:
@@ -113,13 +113,13 @@ class MujocoTruck:
         self._radii = [truck.axles[w // 2].tyre.radius for w in range(4)]
         self._axles = [model.body(end).id for end in ENDS]
         laws = corner_springs(truck, settings, self.dt, 1.0, settling=True)
-        self._shocks = [law for law in laws if law.shocks is not None]
+        self._shocks = [law for law in laws if law.law is not None]
         self._pressed = [
             (moving[name], int(model.joint(name).dofadr[0]))
             for law in self._shocks
             for name in (law.heave, law.roll)
         ]
-        self._stops = Stops(len(self._shocks))
+        self._corners = Corners(self._shocks)
         body = whole(truck)  # drag on the whole: its joints have dampers of their own
         self._inert = np.concatenate([np.full(3, body.mass), np.diag(body.inertia)])
         self.refine()
@@ -171,9 +171,9 @@ class MujocoTruck:
         """What the shocks do, on heave and roll."""
         data = self._data
         moves = [(float(data.qpos[at]), float(data.qvel[dof])) for at, dof in self._pressed]
-        for i, law in enumerate(self._shocks):
+        for i in range(len(self._shocks)):
             heave, roll = 2 * i, 2 * i + 1
-            forces = axle_forces(i, law, moves[heave], moves[roll], self._stops, self.dt)
+            forces = self._corners.forces(i, moves[heave], moves[roll], self.dt)
             for at, force in zip((heave, roll), forces, strict=True):
                 data.qfrc_applied[self._pressed[at][1]] = force
 
@@ -220,11 +220,11 @@ class MujocoTruck:
         self._check()
         state = np.empty(mujoco.mj_stateSize(self._model, STATE))
         mujoco.mj_getState(self._model, self._data, state, STATE)
-        return _Snapshot(state, self._stops.copy())
+        return _Snapshot(state, self._corners.save())
 
     def restore(self, snapshot: _Snapshot) -> None:
         mujoco.mj_setState(self._model, self._data, snapshot.state, STATE)
-        self._stops = snapshot.stops.copy()
+        self._corners.restore(snapshot.corners)
         self._tie()
 
     def forget(self, snapshot: _Snapshot) -> None:
@@ -276,7 +276,7 @@ def mjcf(truck: Truck, settings: TrialSettings, method: SolverMethod, step: floa
                 tendons += [_link(end, n) for n in range(len(s.links.names))]
                 ties += [f'<tendon tendon1="{end}_link{n}"/>' for n in range(len(s.links.names))]
             joints = _axle_joints(end, law, None if s.links else s.heave_lean, soft, axle.body)
-            tendons += [] if law.shocks is not None else _corners(law, firm)
+            tendons += [] if law.law is not None else _corners(law, firm)
         wheels = "".join(
             _wheel(truck, w, float(loads[w]), centre, settings, soft) for w in (2 * i, 2 * i + 1)
         )
@@ -314,7 +314,7 @@ def _axle_joints(end: str, law: CornerSprings, lean: float | None, soft: float, 
     rate = law.rate + law.more
     heave = 2 * rate * soft - body.mass
     roll = (2 * rate * law.half_spacing**2 + law.anti_roll) * soft - float(body.inertia[0, 0])
-    bar = law.anti_roll if law.shocks is None else 0.0  # shocks come with theirs
+    bar = law.anti_roll if law.law is None else 0.0  # shocks come with theirs
     return (
         f'{ways}<joint name="{end}_heave" type="slide" axis="{axis}" '
         f'armature="{max(0.0, heave)!r}"/>{turns}'

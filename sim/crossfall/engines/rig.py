@@ -1,7 +1,7 @@
 """A truck on its springs and tyres in Bullet: driven over ground, or held on the table.
 
-Source: the laws are those of `engines.springs`, `tyre_force`, `curve`, `rolling` and `scale`, each
-with its own.
+Source: the laws are those of `engines.axle_forces`, `springs`, `rolling` and `scale`, each with its
+own.
 """
 
 from __future__ import annotations
@@ -10,23 +10,24 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from crossfall.engines.axle_forces import held_step as held_axles
 from crossfall.engines.bullet import World
-from crossfall.engines.curve import Curve
-from crossfall.engines.held import engine_version
+from crossfall.engines.curve import set_curve
+from crossfall.engines.held import Vector, engine_version
+from crossfall.engines.held_wheels import HeldWheels, KeptWheels
 from crossfall.engines.multibody import SHARE, disc_names, multibody
 from crossfall.engines.rolling import RollingCurve
 from crossfall.engines.scale import SimilarityScale, similar
 from crossfall.engines.settings import EngineError, GroundSettings, TrialSettings, endless
 from crossfall.engines.springs import (
-    CornerSprings,
-    Stops,
-    axle_forces,
+    Corners,
     corner_springs,
     held_step,
     safe_step,
+    set_corners,
+    stacked,
     tyre_springs,
 )
-from crossfall.engines.tyre_force import HeldWheels, KeptPatches, Vector
 from crossfall.truck.model import ENDS, Array, Truck
 from crossfall.truck.ride import tyre_loads
 
@@ -55,7 +56,7 @@ class Rig:
         names = [*sprung, *(tyre.joint for tyre in self.tyres)]
         self._joints = [self.world.joints[name] for name in names]
         self._tyre_laws = [(tyre.force, tyre.rate, tyre.damping) for tyre in self.tyres]
-        self._stops = Stops(len(self._laws))
+        self._corners = Corners(self._laws)
         self._rolling = self._curves(big)
         self._axles = [self.world.link[f"{end}_axle"] for end in ENDS]
 
@@ -101,8 +102,8 @@ class Rig:
     def _push(self, states: Sequence[tuple[float, ...]]) -> list[float]:
         forces: list[float] = []
         at = 0
-        for i, law in enumerate(self._laws):
-            forces += axle_forces(i, law, states[at], states[at + 1], self._stops, self.dt)
+        for i in range(len(self._laws)):
+            forces += self._corners.forces(i, states[at], states[at + 1], self.dt)
             at += 2
         for force, rate, damping in self._tyre_laws:
             state = states[at]
@@ -116,8 +117,7 @@ class _Snapshot:
     """Everything needed to go back to a moment."""
 
     state: int
-    stops: Stops
-    holds: tuple[KeptPatches, ...]
+    wheels: KeptWheels
 
 
 class HeldRig:
@@ -136,25 +136,24 @@ class HeldRig:
         self.world = World(truck, step=self.dt, turning=False)
         self.drag(1.0)
         loads = tyre_loads(truck).tolist()
-        self.axles = [
-            HeldWheels(axle, loads[2 * i : 2 * i + 2], settings.tyre_damping, self.dt)
-            for i, axle in enumerate(truck.axles)
-        ]
+        self.wheels = HeldWheels(truck, loads, settings.tyre_damping, self.dt)
         self._links = [self.world.link[f"{end}_axle"] for end in ENDS]
         self.joint_names = tuple(self.world.moving)
         self._moving = [self.world.joints[name] for name in self.joint_names]
-        # Of each axle with joints: which of those that have some it is, its springs, and what its
-        # curve on links adds.
-        self._own: list[tuple[int, CornerSprings, Curve | None] | None] = []
-        laws = iter(enumerate(corner_springs(truck, settings, self.dt, 1.0, settling=True)))
-        for i, axle in enumerate(truck.axles):
-            s = axle.suspension
-            curve = None if s.locked or s.links is None else Curve(truck, i, SHARE)
-            self._own.append(None if s.locked else (*next(laws), curve))
-        loose = [own[1] for own in self._own if own]
-        names = [name for law in loose for name in (law.heave, law.roll)]
-        self._joints = [self.world.joints[name] for name in names]
-        self._stops = Stops(len(loose))
+        laws: list[Array | None] = [None, None]
+        self._joints: list[int] = []
+        springs = iter(corner_springs(truck, settings, self.dt, 1.0, settling=True))
+        for i, (axle, own) in enumerate(zip(truck.axles, self.wheels.axles, strict=True)):
+            if axle.suspension.locked:
+                continue
+            corners = next(springs)
+            set_corners(own, corners)
+            laws[i] = corners.law
+            if axle.suspension.links is not None:
+                laws[i] = set_curve(own, truck, i, SHARE)
+            self._joints += [self.world.joints[name] for name in (corners.heave, corners.roll)]
+        self._laws = stacked(laws)
+        self._sprung = [not axle.suspension.locked for axle in truck.axles]
 
     def __enter__(self) -> HeldRig:
         return self
@@ -163,64 +162,60 @@ class HeldRig:
         self.world.close()
 
     def grip(self, friction: Sequence[float]) -> None:
-        for i, axle in enumerate(self.axles):
-            axle.friction = list(friction[2 * i : 2 * i + 2])
+        self.wheels.grip(friction)
 
     def refine(self, *, step: int = 1, solver: int = 1, contact: int = 1) -> None:
         """Tyres are forces here: there are no contacts to solve, or to make firmer."""
         self.dt = self._whole_step / step
         self.world.refine(self.dt)
-        for axle in self.axles:
-            axle.refine(step)
+        self.wheels.refine(step)
 
     def drag(self, times: float) -> None:
         self.world.drag(self.settings.drag * times)
 
     def step(self, gravity: Vector, count: int = 1) -> None:
-        try:
-            for _ in range(count):
-                self._step(gravity)
-        except (ValueError, OverflowError):  # what plain numbers say to nan and infinity
-            raise EngineError(_LOST) from None
+        for _ in range(count):
+            self._step(gravity)
 
     def _step(self, gravity: Vector) -> None:
-        world = self.world
-        states = world.joint_states(self._joints)
-        forces: list[float] = []
-        frames = world.frames(self._links)
-        for axle, link, frame, own in zip(self.axles, self._links, frames, self._own, strict=True):
-            cg, origin, turn = frame
-            if own is None:
-                world.press(link, cg, *axle.press(origin, turn, cg, gravity))
-                continue
-            at, law, curve = own
-            heave, roll = states[2 * at], states[2 * at + 1]
-            if curve is None:
-                on_heave, on_roll = axle_forces(at, law, heave, roll, self._stops, self.dt)
-                force, moment = axle.press(origin, turn, cg, gravity, roll[0])
-            else:
-                curve.follow(cg, origin, turn, heave[0], roll[0])
-                corners = curve.corners
-                on_heave, on_roll = axle_forces(at, law, heave, roll, self._stops, self.dt, corners)
-                force, moment = axle.press(curve.origin, curve.turn, cg, gravity, roll[0])
-                moment, more = curve.make_up(force, moment, gravity)
-                on_heave, on_roll = on_heave + more[0], on_roll + more[1]
-            forces += (on_heave, on_roll + axle.torque)
-            world.press(link, cg, force, moment)
+        world, wheels, links = self.world, self.wheels, self._links
+        front, rear = self._moves(world.joint_states(self._joints))
+        there, here = world.places(links)
+        moves = (*front, *there, *rear, *here)
+        axles, states, patches = wheels.axles, wheels.states, wheels.patches
+        one, turned, a, b, other, twisted, c, d = held_axles(
+            axles, states, self._laws, patches, moves, gravity, self.dt
+        )
+        if not math.isfinite(sum(one) + sum(turned) + sum(other) + sum(twisted) + a + b + c + d):
+            raise EngineError(_LOST)
+        world.press(links[0], (there[0], there[1], there[2]), one, turned)
+        world.press(links[1], (here[0], here[1], here[2]), other, twisted)
+        forces = [*((a, b) if self._sprung[0] else ()), *((c, d) if self._sprung[1] else ())]
         world.advance(gravity, self._joints, forces)
 
+    def _moves(self, states: Sequence[tuple[float, ...]]) -> list[tuple[float, ...]]:
+        """Of each axle, heave and its speed, roll and its speed."""
+        moves: list[tuple[float, ...]] = [(0.0,) * 4] * 2
+        at = 0
+        for i in (0, 1):
+            if self._sprung[i]:
+                heave, roll = states[at], states[at + 1]
+                moves[i] = heave[0], heave[1], roll[0], roll[1]
+                at += 2
+        return moves
+
     def loads(self) -> list[float]:
-        return [load for axle in self.axles for load in axle.loads]
+        return self.wheels.loads
 
     def slips(self) -> list[float]:
-        return [slip for axle in self.axles for slip in axle.slips]
+        return self.wheels.slips
 
     def place(self) -> tuple[float, ...]:
         at, turn = self.world.chassis()
         return (*at, *(self._wheelbase * q for q in turn))
 
     def gives(self) -> list[Vector]:
-        return [give for axle in self.axles for give in axle.gives]
+        return self.wheels.gives
 
     def joint_positions(self) -> list[float]:
         return [state[0] for state in self.world.joint_states(self._moving)]
@@ -238,14 +233,11 @@ class HeldRig:
         return self.world.chassis_poses(raw)
 
     def save(self) -> _Snapshot:
-        holds = tuple(axle.save() for axle in self.axles)
-        return _Snapshot(self.world.save(), self._stops.copy(), holds)
+        return _Snapshot(self.world.save(), self.wheels.save())
 
     def restore(self, snapshot: _Snapshot) -> None:
         self.world.restore(snapshot.state)
-        self._stops = snapshot.stops.copy()
-        for axle, hold in zip(self.axles, snapshot.holds, strict=True):
-            axle.restore(hold)
+        self.wheels.restore(snapshot.wheels)
 
     def forget(self, snapshot: _Snapshot) -> None:
         self.world.forget(snapshot.state)

@@ -12,16 +12,17 @@ Source: derived here from virtual work, as `engines.curve`, and from the balance
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 
-from crossfall.engines.curve import Curve, rotated
+import numpy as np
+
+from crossfall.engines.axle_forces import AXLE, rolling_step
+from crossfall.engines.curve import set_curve
+from crossfall.engines.held import Vector
 from crossfall.engines.multibody import SHARE, disc_places
 from crossfall.engines.springs import TyreSpring
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import Truck
-
-_Vector = tuple[float, float, float]
 
 
 class RollingCurve:
@@ -30,71 +31,34 @@ class RollingCurve:
 
     def __init__(self, truck: Truck, index: int, tyres: Sequence[TyreSpring]) -> None:
         axle, body = truck.axles[index], unsprung(truck, index)
+        self._axle = np.zeros(1, AXLE)
+        self._axle["radius"] = axle.tyre.radius
         share = SHARE * axle.body.mass / body.mass
-        self._curve = Curve(truck, index, share)
+        self._law = set_curve(self._axle[0], truck, index, share)[None]
         centre = (axle.x, 0.0, axle.suspension.roll_centre_height)
-        self._to_cg: list[float] = (body.cg - centre).tolist()
-        self._radius = axle.tyre.radius
-        self._discs: list[tuple[_Vector, float, list[TyreSpring]]] = []
+        discs: list[list[float]] = []
         for wheel in (2 * index, 2 * index + 1):
             places = disc_places(wheel, axle)
             mass = axle.wheels[wheel % 2].mass / len(places)
             for at in places:
-                x, y, z = (at - centre).tolist()
-                first = 3 * len(self._discs)
-                self._discs.append(((x, y, z), mass, list(tyres[first : first + 3])))
+                up, ahead, aside = tyres[3 * len(discs) : 3 * len(discs) + 3]
+                own = (mass, ahead.rate, aside.rate, up.rate, up.force)
+                discs.append([*(at - centre), *own])
+        self._discs = np.array(discs)
 
     def missing(
         self,
-        origin: _Vector,
+        origin: Vector,
         turn: Sequence[float],
         joints: Sequence[Sequence[float]],
         gives: Sequence[Sequence[float]],
-        gravity: _Vector,
-    ) -> tuple[_Vector, tuple[float, float]]:
+        gravity: Vector,
+    ) -> tuple[Vector, tuple[float, float]]:
         """Moment (N m) on the axle, and what besides on heave (N) and roll (N m).
 
         origin: m, the engine's roll centre of the axle. turn: (9,) its rotation, rows first.
         joints: state of heave and roll. gives: states of the tyres' joints.
         """
-        curve = self._curve
-        cg = _from(origin, turn, self._to_cg)
-        curve.follow(cg, origin, turn, joints[0][0], joints[1][0])
-        ahead, up = -turn[6], -turn[8]
-        down = self._radius / math.hypot(ahead, up)
-        patch = ahead * down, up * down
-        force, true, straight = [0.0] * 3, [0.0] * 3, [0.0] * 3
-        for i, (place, mass, springs) in enumerate(self._discs):
-            dz, dx, dy = (state[0] for state in gives[3 * i : 3 * i + 3])
-            pushed = (
-                springs[1].rate * dx,
-                springs[2].rate * dy,
-                springs[0].rate * dz + springs[0].force,
-            )
-            f = [v - mass * g for v, g in zip(rotated(turn, pushed), gravity, strict=True)]
-            touch = place[0] + dx + patch[0], place[1] + dy, place[2] + dz + patch[1]
-            _add(force, f)
-            _add(straight, _cross(_less(_from(origin, turn, touch), cg), f))
-            _add(true, _cross(_less(_from(curve.origin, curve.turn, touch), cg), f))
-        given, more = curve.make_up(
-            (force[0], force[1], force[2]), (true[0], true[1], true[2]), gravity
-        )
-        return _less(given, straight), more
-
-
-def _from(origin: Sequence[float], rows: Sequence[float], v: Sequence[float]) -> _Vector:
-    x, y, z = rotated(rows, v)
-    return origin[0] + x, origin[1] + y, origin[2] + z
-
-
-def _less(a: Sequence[float], b: Sequence[float]) -> _Vector:
-    return a[0] - b[0], a[1] - b[1], a[2] - b[2]
-
-
-def _cross(a: Sequence[float], b: Sequence[float]) -> _Vector:
-    return a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]
-
-
-def _add(to: list[float], v: Sequence[float]) -> None:
-    for i in (0, 1, 2):
-        to[i] += v[i]
+        moves = (joints[0][0], joints[1][0], *origin, *turn)
+        given = np.array([state[0] for state in gives]).reshape(-1, 3)
+        return rolling_step(self._axle, self._law, 0, self._discs, moves, given, gravity)

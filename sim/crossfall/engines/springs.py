@@ -1,8 +1,6 @@
-"""What holds a truck up in a trial: corner springs, stops, anti-roll bars and tyres.
+"""What holds a truck up in a trial: corner springs, stops, anti-roll bars and tyres, and how long a
+step they allow. How hard corners push is in `axle_forces`.
 
-The laws are in joint coordinates, heave q and roll r per axle: a corner's compression is
-c = q + (s/2) r on the left and q - (s/2) r on the right, or what `truck.axle_law` says of its
-shocks, and a corner force F does work on c.
 All values are those of the truck that runs in the world (a similar one, where scaled).
 """
 
@@ -11,18 +9,34 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from typing import Any
 
 import numpy as np
 from numpy.typing import ArrayLike
 
+from crossfall.engines.axle_forces import AXLE, STATE, Records, corner_forces
 from crossfall.engines.multibody import disc_names, tyre_joints
 from crossfall.engines.settings import TrialSettings
-from crossfall.truck.axle_law import LEFT, NearLaw, law_of
+from crossfall.truck.axle_law import law_of
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import ENDS, GRAVITY, Array, Truck
 from crossfall.truck.ride import spring_squeezes, sprung_loads, tyre_loads
 from crossfall.truck.spring_law import spring_law
+
+_SAME = (
+    "half_spacing",
+    "rate",
+    "preload",
+    "damping",
+    "anti_roll",
+    "bump",
+    "droop",
+    "stop_rate",
+    "stop_damping",
+    "stop_time",
+    "more",
+    "bound",
+)  # names in AXLE
 
 
 @dataclass(frozen=True)
@@ -30,8 +44,8 @@ class CornerSprings:
     """One axle's pair of corners. N, m, s, kg; stop_rate N/m, stop_damping N s/m, stop_time s.
 
     rate, preload: of left and right while all of its springs give; more: N/m that a corner gains
-    from the compression on at which its soft spring is bound; see `truck.spring_law`. shocks:
-    compression of left and right shock and its slopes; None for corners that stand upright.
+    from the compression on at which its soft spring is bound; see `truck.spring_law`. law: (7,
+    terms) of an axle whose shocks lean, `truck.axle_law`; None for corners that stand upright.
     """
 
     heave: str
@@ -48,12 +62,7 @@ class CornerSprings:
     stop_time: float
     more: float = 0.0
     bound: tuple[float, float] = (math.inf, math.inf)
-    shocks: NearLaw | None = None
-
-    @cached_property
-    def numbers(self) -> tuple[float, float, float, float, float]:
-        """Half spacing, rate, damping and the compressions at bump and droop, at hand."""
-        return self.half_spacing, self.rate, self.damping, self.bump, -self.droop
+    law: Array | None = None
 
 
 @dataclass(frozen=True)
@@ -112,7 +121,7 @@ def corner_springs(
                 settings.stop_time * time,
                 springs.more,
                 (springs.bound - left, springs.bound - right),
-                None if s.shocks is None else NearLaw(law_of(axle).coefficients[LEFT:]),
+                None if s.shocks is None else law_of(axle).coefficients,
             )
         )
     return tuple(out)
@@ -224,99 +233,48 @@ def _share_of_axle(truck: Truck, index: int, spacing: float) -> float:
     return float(min(body.mass / 2, 2 * about / spacing**2))
 
 
-class Stops:
-    """Forces (N) the bump and droop stops have taken up, two per axle; bump positive.
+class Corners:
+    """The corners of axles, to be asked in every step; see `axle_forces.corner_forces`."""
 
-    A stop is a spring as stiff as the time step allows, and what it leaves of the overlap it takes
-    up within `stop_time`: at rest a corner stands exactly on its stop. With overlap o and its rate
-    v the force is h + k o + d v, at least 0; then h grows by k o dt / stop_time.
-    Source: derived here from an augmented Lagrangian with one step of its multiplier h in a time
-    step; such multipliers in J. Nocedal and S. J. Wright, Numerical Optimization (Springer 2006),
-    chapter 17 (from memory).
-    """
+    def __init__(self, springs: Sequence[CornerSprings]) -> None:
+        self._axles, self._states = np.zeros(len(springs), AXLE), np.zeros(len(springs), STATE)
+        for axle, one in zip(self._axles, springs, strict=True):
+            set_corners(axle, one)
+        self._laws = stacked([one.law for one in springs])
 
-    def __init__(self, axles: int) -> None:
-        self.held = [[0.0, 0.0] for _ in range(axles)]
+    def forces(
+        self, i: int, heave: Sequence[float], roll: Sequence[float], dt: float
+    ) -> tuple[float, float]:
+        """N on heave and N m on roll of the i-th, from (position, velocity) of both, m and rad; its
+        stops go on a step of dt, s."""
+        axles, states, laws = self._axles, self._states, self._laws
+        return corner_forces(axles, states, laws, i, heave[0], heave[1], roll[0], roll[1], dt)
 
-    def copy(self) -> Stops:
-        other = Stops(0)
-        other.held = [list(pair) for pair in self.held]
-        return other
+    @property
+    def stops(self) -> Array:
+        """(n, 2) N that bump and droop stops have taken up; bump positive."""
+        return np.asarray(self._states["stops"])
 
-    def force(
-        self, axle: int, side: int, law: CornerSprings, c: float, v: float, dt: float
-    ) -> float:
-        """Stop force (N) against compression c at rate v; the held force goes on one step."""
-        held = self.held[axle][side]
-        sign = 1.0 if held > 0.0 or c > law.bump else -1.0
-        overlap = c - law.bump if sign > 0.0 else -law.droop - c
-        now = sign * held + law.stop_rate * overlap
-        self.held[axle][side] = sign * max(
-            0.0, sign * held + law.stop_rate * overlap * dt / law.stop_time
-        )
-        return sign * max(0.0, now + law.stop_damping * sign * v)
+    def save(self) -> Records:
+        return self._states.copy()
+
+    def restore(self, states: Records) -> None:
+        self._states[:] = states
 
 
-def axle_forces(
-    index: int,
-    law: CornerSprings,
-    heave: tuple[float, ...],
-    roll: tuple[float, ...],
-    stops: Stops,
-    dt: float,
-    corners: Sequence[tuple[float, float, float]] | None = None,
-) -> tuple[float, float]:
-    """Joint force (N) on heave and moment (N m) on roll, from (position, velocity) of both, m and
-    rad.
-
-    index: of the axle among `stops`. dt: s. corners: of left and right, as `law.shocks` has it,
-    where that is known already. Springs push only, as `truck.spring_law` says; dampers act both
-    ways; stops are one-sided. -sum(F dc/dq) on heave, -sum(F dc/dr) - k_bar r on roll, over both
-    corners.
-    Source: derived here from virtual work.
-    """
-    q, qv = heave[:2]
-    r, rv = roll[:2]
-    half, rate, damping, bump, droop = law.numbers
-    if corners is None and law.shocks is not None:
-        corners = law.shocks(q, r)
-    elif corners is None and law.more:
-        corners = [(q + half * r, 1.0, half), (q - half * r, 1.0, -half)]
-    if corners is not None:
-        return _corner_forces(index, law, corners, (qv, r, rv), stops, dt)
-    left, right = q + half * r, q - half * r
-    left_v, right_v = qv + half * rv, qv - half * rv
-    a, b = law.preload[0] + rate * left, law.preload[1] + rate * right
-    a = (a if a > 0.0 else 0.0) + damping * left_v
-    b = (b if b > 0.0 else 0.0) + damping * right_v
-    held = stops.held[index]
-    if held[0] != 0.0 or left > bump or left < droop:
-        a += stops.force(index, 0, law, left, left_v, dt)
-    if held[1] != 0.0 or right > bump or right < droop:
-        b += stops.force(index, 1, law, right, right_v, dt)
-    return -a - b, -half * (a - b) - law.anti_roll * r
+def set_corners(axle: Any, springs: CornerSprings) -> None:
+    """Write them into a record of AXLE."""
+    axle["sprung"] = True
+    for name in _SAME:
+        axle[name] = getattr(springs, name)
+    axle["shocks"] = springs.law is not None
 
 
-def _corner_forces(
-    index: int,
-    law: CornerSprings,
-    corners: Sequence[tuple[float, float, float]],
-    moves: tuple[float, float, float],
-    stops: Stops,
-    dt: float,
-) -> tuple[float, float]:
-    """The same for corners whose ratios change along the travel, or whose soft springs bind. moves:
-    heave's velocity, roll and its velocity."""
-    _, rate, damping, bump, droop = law.numbers
-    qv, r, rv = moves
-    on_heave, on_roll = 0.0, -law.anti_roll * r
-    for side, (c, by_q, by_r) in enumerate(corners):
-        v = by_q * qv + by_r * rv
-        force = max(0.0, law.preload[side] + rate * c) + damping * v
-        if c > law.bound[side]:
-            force += law.more * (c - law.bound[side])
-        if stops.held[index][side] != 0.0 or c > bump or c < droop:
-            force += stops.force(index, side, law, c, v, dt)
-        on_heave -= force * by_q
-        on_roll -= force * by_r
-    return on_heave, on_roll
+def stacked(laws: Sequence[Array | None]) -> Array:
+    """(n, 7, terms) coefficients of axle laws, for `axle_forces`; 0 where there is none."""
+    terms = max((law.shape[1] for law in laws if law is not None), default=2)
+    out = np.zeros((len(laws), 7, terms))
+    for own, law in zip(out, laws, strict=True):
+        if law is not None:
+            own[:, : law.shape[1]] = law
+    return out

@@ -7,8 +7,7 @@ from typing import Any, Literal
 
 import numpy as np
 
-from crossfall.engines.held import HeldTruck
-from crossfall.engines.tyre_force import Vector
+from crossfall.engines.held import HeldTruck, Vector
 from crossfall.trials.record import Record
 from crossfall.truck.model import Array, frozen
 

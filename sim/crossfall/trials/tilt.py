@@ -17,7 +17,6 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 import numpy as np
-from scipy.ndimage import uniform_filter1d
 
 from crossfall.engines.held import EngineName, usual_engine
 from crossfall.engines.settings import TrialSettings
@@ -26,7 +25,7 @@ from crossfall.trials.log import Fate, TiltingSamples
 from crossfall.trials.outcome import TiltTrial, concluded
 from crossfall.trials.pace import Pace
 from crossfall.trials.table import LevelTable, Tilting, level_table, set_grip
-from crossfall.truck.model import Truck
+from crossfall.truck.model import Array, Truck
 
 RUNS = 1.2  # times as fast as its table a truck leans on that is losing its balance
 LOOSE = 0.005  # m/s, faster than any truck creeps that is still held
@@ -202,9 +201,14 @@ def _balanced(way: TiltingSamples, rate: float) -> float:
     """About where (rad) a truck on a table tilting at `rate` (rad/s) began to run away."""
     if len(way.time) < 2:  # gone at once
         return float(way.theta[-1]) if len(way.theta) else 0.0
-    speed = np.gradient(uniform_filter1d(way.lean, 5), way.time)
+    speed = np.gradient(_smooth(way.lean), way.time)
     runs = np.flatnonzero(speed > RUNS * rate)
     return float(way.theta[runs[0] if len(runs) else -1])
+
+
+def _smooth(values: Array) -> Array:
+    """Means of five in a row; the ends repeat."""
+    return np.convolve(np.pad(values, 2, mode="edge"), np.full(5, 0.2), mode="valid")
 
 
 def _held(way: TiltingSamples) -> float:

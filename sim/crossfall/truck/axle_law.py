@@ -9,7 +9,7 @@ mm and 0.002 deg. Force and stiffness follow from the same polynomials, so that 
 has a mechanism without friction or gain of energy.
 
 An engine of rigid bodies steps an axle on straight joints, the tangent of its path at ride height;
-`engines.curve` says what force makes up for the rest, for whichever engine has the two joints.
+`engines.axle_forces` says what force makes up for the rest, where an engine has the two joints.
 
 Source: derived here: least squares at Chebyshev's nodes, as in any text on approximation, of the
 exact poses of `truck.linkage`; forces follow by virtual work, F_q = -f dc/dq.
@@ -32,10 +32,6 @@ LEAST_TRAVEL = 1e-4  # m, about which links are fitted that need not move
 _NODES = 7  # of the corner travel each way, at which links are fitted
 X, Y, Z, YAW, PITCH, LEFT, RIGHT = range(7)
 VALUE, BY_Q, BY_R, BY_QQ, BY_QR, BY_RR = range(6)
-NEAR = (1e-4, 2e-3)  # m of heave and rad of roll, of `NearLaw`
-_CELLS = 10_000  # kept at most: a truck that is flung away crosses no end of them
-_Series = tuple[float, ...]
-_Point = tuple[float, float, float]
 
 
 @cache
@@ -131,41 +127,6 @@ class AxleLaw:
         i = np.array([i for i, _ in powers(degree_of(self.coefficients.shape[1]))])
         unit = np.where(np.isin(np.arange(7), (YAW, PITCH)), 1.0, length)
         return np.asarray(self.coefficients * length**i / unit[:, None])
-
-
-class NearLaw:
-    """For who asks at one place after another, step by step: polynomials of heave and roll by
-    their second-degree Taylor series about the middle of a small cell, kept once worked out.
-
-    What the cell leaves out is of the third degree: over an axle's travel 1e-9 m and rad, and 3e-5
-    of a slope. Slopes are those of the series, so that no energy is made. What is found hangs on
-    the place alone, not on the way there.
-    """
-
-    def __init__(self, coefficients: Array) -> None:
-        """coefficients: (f, terms)."""
-        self._coefficients = coefficients
-        self._cells: dict[tuple[int, int], list[_Series]] = {}
-
-    def __call__(self, heave: float, roll: float) -> list[_Point]:
-        """For each of the f, its value and its slopes by heave and by roll."""
-        i, j = round(heave / NEAR[0]), round(roll / NEAR[1])
-        cell = self._cells.get((i, j)) or self._cell(i, j)
-        q, r = heave - i * NEAR[0], roll - j * NEAR[1]
-        found = []
-        for value, at_q, at_r, qq, qr, rr in cell:
-            by_q, by_r = at_q + qq * q + qr * r, at_r + qr * q + rr * r
-            found.append((value + 0.5 * ((at_q + by_q) * q + (at_r + by_r) * r), by_q, by_r))
-        return found
-
-    def _cell(self, i: int, j: int) -> list[_Series]:
-        if len(self._cells) >= _CELLS:
-            self._cells.clear()
-        with np.errstate(all="ignore"):  # of a truck that its engine lost
-            at = basis(np.array(i * NEAR[0]), np.array(j * NEAR[1]), self._coefficients.shape[1])
-            series: list[_Series] = [tuple(row) for row in (self._coefficients @ at.T).tolist()]
-        self._cells[i, j] = series
-        return series
 
 
 def axle_law_values(coefficients: Array, heave: Array, roll: Array) -> Array:

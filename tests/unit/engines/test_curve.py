@@ -6,8 +6,9 @@ import numpy as np
 import pytest
 from scipy.spatial.transform import Rotation
 
-from crossfall.engines.curve import Curve
-from crossfall.truck.axle_law import NEAR, law_of
+from crossfall.engines.axle_forces import AXLE, follow, law_values, make_up
+from crossfall.engines.curve import set_curve
+from crossfall.truck.axle_law import BY_R, axle_law_values, law_of
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import Array
 from linkages import linked
@@ -17,7 +18,7 @@ SHARE = 0.01
 TRUCK = linked(make_truck(), "three links and a track bar", "wishbone")
 TURN = Rotation.from_rotvec([0.1, -0.3, 0.7]).as_matrix()
 BASE, GRAVITY = np.array([0.02, -0.05, 0.01]), np.array([3.0, 1.0, -9.0])
-HEAVE, ROLL = 110 * NEAR[0], -60 * NEAR[1]  # in the middle of a cell, where the series is exact
+HEAVE, ROLL = 0.011, -0.12
 
 
 def straight(index: int, heave: float, roll: float) -> tuple[Array, Array, Array]:
@@ -32,11 +33,21 @@ def straight(index: int, heave: float, roll: float) -> tuple[Array, Array, Array
     return turn, origin, origin + turn @ (own - centre)
 
 
-def followed(index: int, heave: float, roll: float) -> Curve:
-    curve = Curve(TRUCK, index, SHARE)
-    turn, origin, cg = straight(index, heave, roll)
-    curve.follow(tuple(cg), tuple(origin), turn.ravel().tolist(), heave, roll)
-    return curve
+class Curve:
+    """An axle on its true path, and what its joints are given."""
+
+    def __init__(self, index: int, heave: float, roll: float) -> None:
+        records = np.zeros(1, AXLE)
+        self.axle = records[0]
+        law = set_curve(self.axle, TRUCK, index, SHARE)
+        turn, origin, cg = straight(index, heave, roll)
+        self.at = law_values(law, heave, roll)
+        places = tuple(cg.tolist()), tuple(origin.tolist()), tuple(turn.ravel().tolist())
+        self.true = follow(self.axle, self.at, *places, heave, roll)
+        self.turn, self.origin = self.true[:2]
+
+    def make_up(self, *given: Array) -> tuple[tuple[float, ...], tuple[float, float]]:
+        return make_up(self.axle, self.at, self.true, *(tuple(v.tolist()) for v in given))
 
 
 def true(index: int, point: Array, heave: float, roll: float) -> Array:
@@ -47,7 +58,7 @@ def true(index: int, point: Array, heave: float, roll: float) -> Array:
 
 @pytest.mark.parametrize("index", [0, 1])
 def test_it_stands_where_its_links_have_it(index: int) -> None:
-    curve, axle = followed(index, HEAVE, ROLL), TRUCK.axles[index]
+    curve, axle = Curve(index, HEAVE, ROLL), TRUCK.axles[index]
     centre = np.array([axle.x, 0.0, axle.suspension.roll_centre_height])
     turn, _ = law_of(axle).motion(HEAVE, ROLL)
     assert curve.origin == pytest.approx(true(index, centre, HEAVE, ROLL), abs=1e-12)
@@ -61,8 +72,8 @@ def test_the_joints_get_the_work_that_tyres_and_weight_do_on_the_true_path(index
     turn, origin, cg = straight(index, HEAVE, ROLL)
     touched = true(index, place, HEAVE, ROLL)
     moment = np.cross(touched - cg, force)
-    curve = followed(index, HEAVE, ROLL)
-    given, more = curve.make_up(tuple(force), tuple(moment), tuple(GRAVITY))
+    curve = Curve(index, HEAVE, ROLL)
+    given, more = curve.make_up(force, moment, GRAVITY)
 
     def apart(by: Array, at: Array, engine: bool) -> Array:
         """Rate of a point, of the engine's axle or of the true one, by heave and roll."""
@@ -94,7 +105,15 @@ def test_the_chassis_takes_the_weight_where_it_truly_is() -> None:
     _, origin, cg = straight(0, HEAVE, ROLL)
     body = unsprung(TRUCK, 0)
     weight = body.mass * GRAVITY
-    given, _ = followed(0, HEAVE, ROLL).make_up((0.0,) * 3, (0.0,) * 3, tuple(GRAVITY))
+    given, _ = Curve(0, HEAVE, ROLL).make_up(np.zeros(3), np.zeros(3), GRAVITY)
     engine = np.cross(origin, SHARE * weight) + np.cross(cg, (1 - SHARE) * weight)
     wanted = np.cross(true(0, body.cg, HEAVE, ROLL), weight)
     assert engine + given == pytest.approx(wanted, abs=1e-12)
+
+
+@pytest.mark.parametrize("terms", [2, 5, 9, 14, 20])
+def test_a_law_worked_out_compiled_is_the_law(terms: int) -> None:
+    rng = np.random.default_rng(terms)
+    coefficients, q, r = rng.normal(size=(7, terms)), 0.4, -0.7
+    exact = axle_law_values(coefficients, np.array(q), np.array(r))[:, : BY_R + 1]
+    assert law_values(coefficients, q, r) == pytest.approx(exact, rel=1e-12)

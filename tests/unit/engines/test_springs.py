@@ -12,8 +12,7 @@ from crossfall.engines.rig import HeldRig, Rig
 from crossfall.engines.scale import SimilarityScale, similar
 from crossfall.engines.settings import GroundSettings, TrialSettings
 from crossfall.engines.springs import (
-    Stops,
-    axle_forces,
+    Corners,
     corner_springs,
     held_step,
     safe_step,
@@ -31,8 +30,8 @@ def laws(truck, settling=False):
     return corner_springs(truck, TrialSettings(), STEP, 1.0, settling=settling)
 
 
-def forces(law, q=0.0, r=0.0, qv=0.0, rv=0.0, stops=None):
-    return axle_forces(0, law, (q, qv), (r, rv), stops or Stops(2), STEP)
+def forces(law, q=0.0, r=0.0, qv=0.0, rv=0.0, corners=None):
+    return (corners or Corners([law])).forces(0, (q, qv), (r, rv), STEP)
 
 
 def test_at_ride_height_the_springs_carry_the_preloads():
@@ -82,25 +81,26 @@ def test_dampers_act_both_ways():
 
 @pytest.mark.parametrize(("over", "sign"), [(0.0215, -1), (-0.0265, 1)])
 def test_stops_push_back_and_take_up_their_overlap(over, sign):
-    law, stops = laws(make_truck())[0], Stops(2)
-    free = forces(law, over, stops=Stops(2))[0]
+    law = laws(make_truck())[0]
+    corners, free = Corners([law]), forces(law, over)[0]
     bare = -sum(max(0.0, p + law.rate * over) for p in law.preload)
-    first = forces(law, over, stops=stops)[0] - bare
+    first = forces(law, over, corners=corners)[0] - bare
     assert first * sign > 0
     assert first == pytest.approx(free - bare)
     for _ in range(20):
-        last = forces(law, over, stops=stops)[0] - bare
+        last = forces(law, over, corners=corners)[0] - bare
     assert last * sign > first * sign
 
 
 def test_a_stop_lets_go():
-    law, stops = laws(make_truck())[0], Stops(2)
+    law = laws(make_truck())[0]
+    corners = Corners([law])
     for _ in range(5):
-        forces(law, 0.021, stops=stops)
-    assert any(stops.held[0])
+        forces(law, 0.021, corners=corners)
+    assert corners.stops.any()
     for _ in range(200):
-        forces(law, 0.019, stops=stops)
-    assert not any(stops.held[0])
+        forces(law, 0.019, corners=corners)
+    assert not corners.stops.any()
 
 
 def test_settling_only_ever_adds_damping():
@@ -203,16 +203,18 @@ def test_a_held_truck_that_rests_is_balanced():
         rig.grip([5.0] * 4)
         for i in range(6000):
             rig.step(gravity_on_table(math.radians(60.0), math.radians(20.0) * min(1.0, i / 500)))
-        world, mass = rig.world, whole(LOPSIDED).mass
-        frames = world.frames([world.link["front_axle"], world.link["rear_axle"]])
-        force, moment = np.zeros(3), np.cross(world.mass_centre(), np.multiply(mass, gravity))
-        give = np.zeros(3)
-        for axle, (_, origin, turn) in zip(rig.axles, frames, strict=True):
-            now = axle.save()
-            f, m = axle.press(origin, turn, (0.0, 0.0, 0.0), gravity)
-            force, moment = force + f, moment + m
-            give += sum(p.mass * np.array(p.give) for p in axle.patches)
-            axle.restore(now)
+        world, wheels, mass = rig.world, rig.wheels, whole(LOPSIDED).mass
+        links = [world.link["front_axle"], world.link["rear_axle"]]
+        force, moment, give = np.zeros(3), np.zeros(3), np.zeros(3)
+        for _ in range(200):  # the engine's places move by 1e-9 m at rest, loads by 1e-4 N
+            rig.step(gravity)
+            now, frames = wheels.save(), world.frames(links)
+            moment += np.cross(world.mass_centre(), np.multiply(mass, gravity)) / 200
+            for i, (_, origin, turn) in enumerate(frames):
+                f, m = wheels.press(i, origin, turn, (0.0, 0.0, 0.0), gravity)
+                force, moment = force + np.array(f) / 200, moment + np.array(m) / 200
+            give += wheels.patches["mass"] @ wheels.patches["give"] / 200
+            wheels.restore(now)
     np.testing.assert_allclose(force, -mass * np.array(gravity), atol=1e-5 * mass * GRAVITY)
     np.testing.assert_allclose(moment, 0.0, atol=1e-5 * mass * GRAVITY * 0.3)
     assert np.linalg.norm(np.cross(give, gravity)) > 1e-4 * mass * GRAVITY * 0.3  # it counts

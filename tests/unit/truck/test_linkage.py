@@ -8,12 +8,8 @@ import numpy as np
 import pytest
 
 from crossfall.truck.axle_law import (
-    BY_Q,
-    BY_R,
-    NEAR,
     VALUE,
     YAW,
-    NearLaw,
     X,
     Y,
     axle_law_values,
@@ -117,23 +113,3 @@ def test_the_derivatives_of_a_path_are_those_of_its_values() -> None:
     assert now[:, 3:5] == pytest.approx(by_q[:, 1:3], abs=1e-8 * size)
     assert now[:, 4:] == pytest.approx(by_r[:, 1:3], abs=1e-8 * size)
     assert basis(np.zeros(1), np.zeros(1), 27)[VALUE].any() == np.False_
-
-
-@pytest.mark.parametrize("name", FRONT)
-def test_a_law_read_step_by_step_is_the_law(name: str) -> None:
-    """As near as its docstring says, all over the travel and anywhere in a cell; and its slopes are
-    those of its values, so that whoever is driven by them gains no energy."""
-    own, rng = links(name), np.random.default_rng(5)
-    coefficients = np.pad(guided(own), ((0, 2), (0, 0)))
-    near = NearLaw(coefficients)
-    places = np.array(travel(own.bump, own.droop, own.spacing, 9)).T
-    for q, r in places + rng.uniform(-0.5, 0.5, places.shape) * NEAR:
-        exact = axle_law_values(coefficients, np.array(q), np.array(r))[:, : BY_R + 1]
-        found = np.array(near(q, r))
-        assert np.abs(found[:, VALUE] - exact[:, VALUE]).max() < 1e-9
-        assert np.abs(found - exact).max() < 3e-5
-    middle, h = np.round(places[0] / NEAR) * NEAR, 1e-6
-    by_q = np.subtract(near(middle[0] + h, middle[1]), near(middle[0] - h, middle[1]))[:, VALUE]
-    by_r = np.subtract(near(middle[0], middle[1] + h), near(middle[0], middle[1] - h))[:, VALUE]
-    slopes = np.array(near(*middle))[:, BY_Q:]
-    assert np.column_stack([by_q, by_r]) / (2 * h) == pytest.approx(slopes, abs=1e-8)

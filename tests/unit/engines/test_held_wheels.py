@@ -8,7 +8,8 @@ import numpy as np
 import pytest
 from scipy.spatial.transform import Rotation
 
-from crossfall.engines.tyre_force import HeldWheels, slip
+from crossfall.engines.axle_forces import slip
+from crossfall.engines.held_wheels import HeldWheels
 from crossfall.truck.model import GRAVITY
 from crossfall.truck.ride import tyre_loads
 from support import make_truck, with_tyres
@@ -21,10 +22,15 @@ UP = np.array([0.0, 0.0, 1.0])
 def front(damping=STILL, friction=math.inf, **changes):
     """The front axle of a lopsided truck, what stands on it, and its frame's place."""
     truck = with_tyres(make_truck(chassis_cg=(0.0, 0.01, 0.1)), **changes)
-    loads = tyre_loads(truck)[:2].tolist()
-    held = HeldWheels(truck.front, loads, damping, 1 / 240)
-    held.friction = [friction, friction]
-    return held, truck.front, loads, np.array([truck.front.x, 0.0, 0.075])
+    loads = tyre_loads(truck).tolist()
+    held = HeldWheels(truck, loads, damping, 1 / 240)
+    held.grip([friction] * 4)
+    return held, truck.front, loads[:2], np.array([truck.front.x, 0.0, 0.075])
+
+
+def discs(held):
+    """The front wheels' patches."""
+    return [p for p in held.patches.view(np.recarray) if p.wheel < 2]
 
 
 def by(x, y, z):
@@ -32,7 +38,10 @@ def by(x, y, z):
 
 
 def press(held, place, turn, gravity=LEVEL):
-    force, moment = held.press(tuple(place), turn.as_matrix().ravel().tolist(), (0.0,) * 3, gravity)
+    turn = turn.as_matrix().ravel().tolist()
+    force, moment = held.press(
+        0, tuple(map(float, place)), turn, (0.0,) * 3, tuple(map(float, gravity))
+    )
     return np.array(force), np.array(moment)
 
 
@@ -58,7 +67,7 @@ def test_at_ride_height_it_carries_the_load():
     held, _, loads, place = front()
     force, _ = press(held, place, Rotation.identity())
     np.testing.assert_allclose(force, [0, 0, sum(loads)], atol=1e-12)
-    np.testing.assert_allclose(held.loads, loads)
+    np.testing.assert_allclose(held.loads[:2], loads)
 
 
 @pytest.mark.parametrize("seed", range(5))
@@ -84,17 +93,17 @@ def test_a_disc_that_pitches_with_its_axle_rolls_along():
     # Yawed in one go, it slips; what follows only rolls.
     for _ in range(50):
         press(held, middle + by(0, 0, 0.075), yaw)
-    start, slips = [(p.x, p.y) for p in held.patches], held.slips
-    held.friction = [math.inf, math.inf]
+    start, slips = [(p.x, p.y) for p in discs(held)], held.slips
+    held.grip([math.inf] * 4)
     gives = held.gives
     for angle in np.linspace(0.0, 0.1, 101)[1:]:
         turn = yaw * Rotation.from_euler("y", angle)
         ahead = yaw.apply([radius * angle, 0.0, 0.0])
         press(held, middle + ahead + by(0, 0, radius) - turn.apply([0, 0, arm]), turn)
-    way = np.array([(p.x, p.y) for p in held.patches]) - start
+    way = np.array([(p.x, p.y) for p in discs(held)]) - start
     np.testing.assert_allclose(way, np.tile(yaw.apply([0.1 * radius, 0, 0])[:2], (2, 1)), atol=1e-9)
     assert held.slips == slips
-    for now, before in zip(held.gives, gives, strict=True):
+    for now, before in zip(held.gives[:2], gives[:2], strict=True):
         # Rolling gives nothing more way; the axle has turned under what there was.
         assert np.linalg.norm(now) == pytest.approx(np.linalg.norm(before), abs=1e-9)
 
@@ -103,9 +112,9 @@ def test_it_slips_against_friction_back_to_its_limit():
     held, axle, _, place = front(friction=0.6)
     aside = np.array([0.001, 0.004, 0.0])
     force, _ = press(held, place + aside, Rotation.identity())
-    for patch in held.patches:
+    for patch in discs(held):
         moved = np.array([patch.x - axle.x, patch.y - patch.across])
-        np.testing.assert_allclose(moved, [patch.slip_x, patch.slip_y])
+        np.testing.assert_allclose(moved, patch.slip)
         assert moved @ aside[:2] > 0.0  # dragged along
     along, across = force[:2]
     assert math.hypot(along, across) == pytest.approx(0.6 * force[2])
@@ -119,7 +128,7 @@ def test_a_wheel_against_a_rail_never_slips():
     held, _, _, place = front(friction=math.inf)
     force, _ = press(held, place + by(0.0, 0.01, 0.0), Rotation.identity())
     assert abs(force[1]) > 5 * force[2]
-    assert held.slips == (0.0, 0.0)
+    assert held.slips == [0.0] * 4
 
 
 def test_a_lifted_wheel_hangs_and_is_anchored_anew_where_it_comes_down():
@@ -127,17 +136,17 @@ def test_a_lifted_wheel_hangs_and_is_anchored_anew_where_it_comes_down():
     gravity = GRAVITY * np.array([0.0, -0.5, -math.sqrt(0.75)])
     force, _ = press(held, place + by(0, 0, 0.01), Rotation.identity(), gravity)
     np.testing.assert_array_equal(force, 0.0)
-    assert not any(p.on for p in held.patches)
+    assert not any(p.on for p in discs(held))
     tyre, mass = axle.tyre, axle.wheels[0].mass
     hanging = mass * gravity / [tyre.longitudinal, tyre.lateral, tyre.stiffness]
-    loads = [p.spring for p in held.patches]
-    for give, spring in zip(held.gives, loads, strict=True):
+    loads = [p.spring for p in discs(held)]
+    for give, spring in zip(held.gives[:2], loads, strict=True):
         np.testing.assert_allclose(give, hanging - by(0, 0, spring / tyre.stiffness))
     there = place + by(0.05, 0.02, -1e-4)
     press(held, there, Rotation.identity(), gravity)
     force, _ = press(held, there, Rotation.identity(), gravity)
-    assert all(p.on for p in held.patches)
-    assert held.patches[0].x == pytest.approx(there[0] + hanging[0])
+    assert all(p.on for p in discs(held))
+    assert discs(held)[0].x == pytest.approx(there[0] + hanging[0])
     np.testing.assert_allclose(force[:2], 0.0, atol=1e-9)
     assert force[2] > 0.0
 
@@ -151,10 +160,10 @@ def test_two_discs_share_a_load_and_resist_turning():
     at = np.array([place[0], 0, 0]) + lean.apply(below)
     _, single = press(one, at, lean)
     _, double = press(two, at, lean)
-    np.testing.assert_allclose(sum(one.loads), sum(two.loads), rtol=1e-4)
+    np.testing.assert_allclose(sum(one.loads[:2]), sum(two.loads[:2]), rtol=1e-4)
     stiffness = 2 * axle.tyre.stiffness * 0.012**2  # two wheels, k w^2 each
     assert single[0] - double[0] == pytest.approx(stiffness * 0.01, rel=0.02)
-    assert len(two.patches) == 4
+    assert len(discs(two)) == 4
 
 
 def test_damping_only_settles():
