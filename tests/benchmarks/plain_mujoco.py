@@ -14,9 +14,7 @@ from crossfall.engines.settings import TrialSettings
 from crossfall.truck.model import Truck
 
 GRIP = 5.0
-PLAIN = SolverMethod(
-    step=0.001, firm=4.0, turn_per_step=0.9, impratio=2000.0, unslip=10, tolerance=1e-12
-)
+PLAIN = SolverMethod(step=0.001, firm=4.0)
 
 
 def plain_mujoco(truck: Truck, heading: float) -> float:

@@ -365,6 +365,28 @@ def corner_forces(
     return _corners(axles[i], states[i], at, (q, qv), (r, rv), dt)
 
 
+@_compiled
+def press_corners(
+    axles: Any,
+    states: Any,
+    laws: Any,
+    places: Any,
+    position: Any,
+    speed: Any,
+    force: Any,
+    dt: float,
+) -> None:
+    """`corner_forces` of all axles, from an engine's arrays into one. places: (n, 2, 2) of heave
+    and roll, among its positions and among its freedoms."""
+    for i in range(len(axles)):
+        heave, roll = places[i, 0], places[i, 1]
+        q, r = position[heave[0]], position[roll[0]]
+        at = law_values(laws[i], q, r)
+        moves = (q, speed[heave[1]]), (r, speed[roll[1]])
+        on_heave, on_roll = _corners(axles[i], states[i], at, moves[0], moves[1], dt)
+        force[heave[1]], force[roll[1]] = on_heave, on_roll
+
+
 # --- tyres ------------------------------------------------------------------------------------
 
 

@@ -12,9 +12,9 @@ from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
-from numpy.typing import ArrayLike
+from numpy.typing import ArrayLike, NDArray
 
-from crossfall.engines.axle_forces import AXLE, STATE, Records, corner_forces
+from crossfall.engines.axle_forces import AXLE, STATE, Records, corner_forces, press_corners
 from crossfall.engines.multibody import disc_names, tyre_joints
 from crossfall.engines.settings import TrialSettings
 from crossfall.truck.axle_law import law_of
@@ -249,6 +249,14 @@ class Corners:
         stops go on a step of dt, s."""
         axles, states, laws = self._axles, self._states, self._laws
         return corner_forces(axles, states, laws, i, heave[0], heave[1], roll[0], roll[1], dt)
+
+    def press(
+        self, places: NDArray[np.int64], position: Array, speed: Array, force: Array, dt: float
+    ) -> None:
+        """Write the same of all into `force`, an engine's array of its freedoms. places: (n, 2, 2)
+        of heave and roll, among its positions and among its freedoms."""
+        axles, states, laws = self._axles, self._states, self._laws
+        press_corners(axles, states, laws, places, position, speed, force, dt)
 
     @property
     def stops(self) -> Array:
