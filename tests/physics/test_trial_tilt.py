@@ -65,7 +65,7 @@ def test_the_interval_holds_what_finer_settings_say(name, heading, grip):
     finer = tilt_trial(VARIED[name], math.radians(heading), grip=grip, pace=pace, settings=settings)
     assert trial.outcome == finer.outcome == "tips"
     assert trial.tip_ci[0] < finer.tip < trial.tip_ci[1]
-    assert trial.tip_ci[1] - trial.tip_ci[0] < math.radians(0.1)
+    assert trial.terms.half < math.radians(0.1)
 
 
 def test_where_the_way_it_came_decides_the_interval_says_so():

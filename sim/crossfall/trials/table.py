@@ -25,6 +25,7 @@ from crossfall.trials.pace import Pace
 from crossfall.truck.digest import truck_digest
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, Truck
+from crossfall.truck.ride import tyre_loads
 from crossfall.truck.support import PAIRS, downhill_pair
 
 _LOOK = 4  # steps between looks at loads and lean
@@ -42,7 +43,8 @@ OFF = 0.02  # s a pair must be off the table to count as off: longer than any ch
 
 @dataclass(frozen=True)
 class LevelTable:
-    """A truck on the level table, and that moment to come back to. Loads and weight in N."""
+    """A truck on the level table, and that moment to come back to. Weight in N, and loads of each
+    wheel, which no engine tells yet: its contacts have still to bear."""
 
     truck: Truck
     rig: HeldTruck
@@ -60,8 +62,8 @@ def level_table(truck: Truck, settings: TrialSettings, engine: EngineName) -> It
     """The truck on the level table, wheels held; the world closes at the end."""
     with held_truck(truck, settings, engine) as rig:
         rig.step((0.0, 0.0, -GRAVITY))
-        weight = whole(truck).mass * GRAVITY
-        yield LevelTable(truck, rig, rig.save(), tuple(rig.loads()), weight, truck_digest(truck))
+        weight, loads = whole(truck).mass * GRAVITY, tuple(tyre_loads(truck).tolist())
+        yield LevelTable(truck, rig, rig.save(), loads, weight, truck_digest(truck))
 
 
 def set_grip(table: LevelTable, heading: float, grip: float, rail: bool) -> None:
