@@ -119,7 +119,7 @@ def by_size(rng: Random, data: bytes) -> bytes:
         else:
             value *= 10 ** rng.gauss(0, rng.choice((0.1, 0.5, 2)))
         if b"." not in text and b"e" not in text.lower() and how < 3:
-            return b"%d" % max(-(10**18), min(10**18, int(value)))
+            return b"%d" % int(max(-1e18, min(1e18, value)))
         return b"%.9g" % value
 
     return _number_replaced(rng, data, other)

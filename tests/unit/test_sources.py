@@ -58,6 +58,7 @@ PLAIN = {
     "tuning/directions": {"row_name"},
     "tuning/whatif": {"fresh_parts", "grip_there"},
     "answers/answer": {"versions"},
+    "answers/ranges": {"check_followed"},
     "answers/tips": {"taken"},
     "study/draws": {"inputs_of"},
     "study/methods": {"warm_up", "compliant_rows", "tilt_rows", "convergence_rows_of"}

@@ -13,6 +13,7 @@ longer add up: then some whole trucks are drawn too, and the sum is put right by
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cache
@@ -24,8 +25,10 @@ from numpy.typing import NDArray
 from crossfall.answers.conditions import Conditions
 from crossfall.answers.tips import TipAngles, held_tips, taken, tip_pairs
 from crossfall.statics.sliding import triangular_quantile
+from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import Array, Grip, Truck, frozen
+from crossfall.truck.solids import MM
 from crossfall.truck.uncertain import quantile, varied
 from crossfall.truck.weight import sensitivities
 
@@ -85,6 +88,7 @@ def ranges(truck: Truck, asked: Sequence[Conditions]) -> tuple[TipAngles, tuple[
         braked=np.repeat([b is truck or truck.may_roll for b in builds], len(psi)),
     )
     likeliest = taken(angles, slice(0, len(psi)))
+    check_followed(truck, asked, likeliest.free)
     found = angles.free.reshape(len(builds), len(psi))
     braked = angles.tip.reshape(len(builds), len(psi))[len(builds) - len(mus) :]
     slide = angles.slide.reshape(len(builds), len(psi))
@@ -108,6 +112,16 @@ def ranges(truck: Truck, asked: Sequence[Conditions]) -> tuple[TipAngles, tuple[
         _range(one, bool(held[h]), known[h], effects[h], fixes.get(h), mu, goes[h])
         for h, one in enumerate(asked)
     )
+
+
+def check_followed(truck: Truck, asked: Sequence[Conditions], free: Array) -> None:
+    """Raises InputError where a truck's way to its tip (H,) rad could not be followed: nan."""
+    lost = [f"{math.degrees(a.heading):g}" for a, t in zip(asked, free, strict=True) if np.isnan(t)]
+    if lost:
+        hard = max(axle.tyre.stiffness for axle in truck.axles) * MM
+        what = f"its tyres stick and slip without end at heading {', '.join(lost)}"
+        allowed = f"they are {hard:.3g} N/mm; softer ones, or another heading, can be followed"
+        raise InputError(Problem(truck.name, what, allowed))
 
 
 @dataclass(frozen=True)

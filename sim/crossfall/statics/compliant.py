@@ -34,6 +34,7 @@ REASONS = {FOLD: "fold", CORNER: "corner", STANDS: "stands", UNRESOLVED: "unreso
 STEP_ASIDE = 0.005  # a movement (rad, or of the wheelbase) less than this is no snap
 BEYOND = 1e-5, 1e-3  # rad past a loss at which the truck is let go: at first, and at most
 _ASIDE = 0.01, 0.03  # rad; tips between are midway to some hundredths of a degree
+_FEW = 8  # of which all may be lost and looked for aside; of more only half
 MOST_LOSSES = 60  # a limit that stick and slip come near, snaps never
 _MOST = 4096  # cases advanced together; more would only take memory
 
@@ -150,13 +151,14 @@ def tips_of_builds(
     coefficient grip[i], (B,) each; in blocks.
 
     railed: (2, 2, B) axle and side of the tyres that cannot slip. What cannot be followed on a
-    heading, as where tyres slip and stick without end, is taken midway between those aside of it.
+    heading, as where tyres slip and stick without end, is taken midway between those aside of it;
+    but where most of them cannot, as on tyres as hard as iron, aside is no better.
     """
     who = np.arange(len(headings)) if who is None else who
     found = _followed(builds, headings, grip, railed, who)
     for aside in _ASIDE:
         lost = np.isnan(found.tip)
-        if not lost.any():
+        if not lost.any() or lost.sum() > max(_FEW, len(lost) / 2):
             break
         stood = None if railed is None else railed[..., lost]
         one, other = (

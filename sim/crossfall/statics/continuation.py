@@ -53,6 +53,7 @@ def start(cases: Cases, trail: bool = False) -> Track:
         past=np.full((PAST, n + 1, count), np.nan),
         home=cases.patches.anchor.copy(),
         away=none.copy(),
+        crept=np.zeros(count, dtype=np.int64),
         trail=[] if trail else None,
     )
     track.mark(np.arange(count), cases)
@@ -186,6 +187,8 @@ def _creep(cases: Cases, track: Track, live: Ints) -> None:
     """
     if not len(live):
         return
+    track.crept[live] += 1
+    track.outcome[live[track.crept[live] > SETTINGS.creeps]] = UNRESOLVED
     part, state, tangent = cases.take(live), pick(track.state, live), pick(track.tangent, live)
     guess = state + track.step[live] * tangent
     new = correct(part, guess, None, normal=tangent, level=(tangent * guess).sum(axis=0))

@@ -33,6 +33,8 @@ class _Settings:
     is lost there. together: gaps within this of zero at an event switch together: a symmetric truck
     lifts two wheels at once. top: how far theta may be below a fold's. away: how far all tyres have
     gone over the table when open differentials hold a truck no more. rounds: of steps and events.
+    creeps: steps with the branches free, after which a case is lost: two thousand drawn ones took
+    fifty at most, and what takes more on tyres as hard as iron takes them without end.
     """
 
     step: float = 0.1
@@ -48,6 +50,7 @@ class _Settings:
     top: float = 1e-11
     away: float = 0.06
     rounds: int = 400
+    creeps: int = 150
 
 
 SETTINGS = _Settings()
@@ -67,7 +70,8 @@ class Track:
     (n + 1, B) and level: (B,) of the plane across the path where it is noted next how far tyres
     have slipped, level inf where none does. past: (PAST, n + 1, B) the last points of the smooth
     path, latest first, nan where there are none. home: (2, 2, p, B) where tyres held the table at
-    first. away: (B,) whether a truck on open differentials went from there. trail: (who, state, on,
+    first. away: (B,) whether a truck on open differentials went from there. crept: (B,) steps with
+    the branches free. trail: (who, state, on,
     patches) of every point met, in order, with the branches and patches used after it; None where
     it is not wanted.
     """
@@ -88,6 +92,7 @@ class Track:
     past: Array
     home: Array
     away: Flags
+    crept: Ints
     trail: list[tuple[Ints, Array, Flags, Patches]] | None = None
 
     def mark(self, who: Ints, cases: Cases) -> None:

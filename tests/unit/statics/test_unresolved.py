@@ -2,9 +2,16 @@
 
 from __future__ import annotations
 
-import numpy as np
+from dataclasses import replace
 
+import numpy as np
+import pytest
+
+from crossfall.answers.conditions import conditions
+from crossfall.answers.ranges import check_followed
+from crossfall.statics import compliant
 from crossfall.statics.compliant import REASONS, tips
+from crossfall.truck.errors import InputError
 from support import make_truck
 
 
@@ -35,3 +42,31 @@ def test_tyres_that_stick_and_slip_without_end_leave_an_angle_between_its_neighb
     assert REASONS[found.reason[1]] != "unresolved"
     lifts = found.lift[1][np.isfinite(found.lift[1])]
     assert (lifts < at).all()
+
+
+def test_where_most_are_lost_none_is_looked_for_aside(monkeypatch) -> None:
+    """On tyres as hard as iron that took minutes, and was no better."""
+    truck, asked, missing = make_truck(), [], [0]
+
+    def lost(builds, headings, grip, railed, who):
+        asked.append(len(headings))
+        found = followed(builds, headings, grip, railed, who)
+        return replace(
+            found, tip=np.where(np.arange(len(headings)) < missing[0], np.nan, found.tip)
+        )
+
+    followed = compliant._followed
+    monkeypatch.setattr(compliant, "_followed", lost)
+    headings = np.radians(np.arange(0.0, 360.0, 15.0))
+    for missing[0], calls in ((20, [24]), (3, [24, 3, 3, 3, 3])):
+        asked.clear()
+        compliant.tips(truck, headings, 5.0)
+        assert asked == calls
+
+
+def test_a_truck_whose_way_cannot_be_followed_is_refused_in_a_sentence() -> None:
+    truck = make_truck(tyre_stiffness=4e5)
+    asked = conditions(truck, [0.0, np.pi / 2])
+    check_followed(truck, asked, np.array([0.7, 0.6]))
+    with pytest.raises(InputError, match=r"without end at heading 90.*400 N/mm"):
+        check_followed(truck, asked, np.array([0.7, np.nan]))
