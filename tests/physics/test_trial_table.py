@@ -8,9 +8,9 @@ import numpy as np
 import pytest
 from scipy.spatial.transform import Rotation
 
-from crossfall.engines.axle_forces import corner_forces
 from crossfall.engines.rig import HeldRig
 from crossfall.engines.settings import TrialSettings
+from crossfall.engines.springs import LooseCorners, corner_springs
 from crossfall.trials.table import Tilting, level_table, set_grip
 from crossfall.trials.tilt import tilt_trial
 from crossfall.truck.model import GRAVITY
@@ -24,19 +24,21 @@ DOWN = np.array([0.0, 0.0, -GRAVITY])
 class MovingTable(HeldRig):
     """The truck in a world whose gravity stays, on a table that turns about a hinge along x."""
 
+    def __init__(self, truck, settings) -> None:
+        super().__init__(truck, settings)
+        laws = corner_springs(truck, settings, self.dt, 1.0, settling=True)
+        self.corners = LooseCorners(laws)
+
     def tilt(self, theta: float) -> None:
         """One step with the table at theta (rad): its tyres feel it in the table's own axes."""
         table = Rotation.from_euler("x", -theta)
         to_table, world = table.inv(), self.world
         frames, states = world.frames(self._links), world.joint_states(self._joints)
-        forces: list[float] = []
+        forces = self.corners.forces(states, self.dt)
         for i, (link, (cg, origin, turn)) in enumerate(zip(self._links, frames, strict=True)):
-            (heave, roll), held = states[2 * i : 2 * i + 2], self.wheels
-            moved = (*heave[:2], *roll[:2], self.dt)
-            forces += corner_forces(held.axles, held.states, self._laws, i, *moved)
             inside = (to_table * Rotation.from_matrix(np.reshape(turn, (3, 3)))).as_matrix()
             seen = [tuple(to_table.apply(v).tolist()) for v in (origin, cg, DOWN)]
-            force, moment = held.press(i, seen[0], inside.ravel().tolist(), *seen[1:])
+            force, moment = self.wheels.press(i, seen[0], inside.ravel().tolist(), *seen[1:])
             world.press(link, cg, table.apply(force).tolist(), table.apply(moment).tolist())
         world.advance(tuple(DOWN), self._joints, forces)
 

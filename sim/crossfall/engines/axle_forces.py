@@ -1,8 +1,9 @@
-"""What springs, stops, links and tyres do to an axle in a step, compiled: asked in every step, it
-would cost more in Python than the engine does.
+"""What springs, stops, links and tyres do to an axle in a step, written to be compiled: asked in
+every step, it would cost more in Python than the engine does. See `engines.native`, which compiles
+this file and needs all of it to be here.
 
-One file, since what is compiled is kept on disk beside it, by its content. Laws are records (AXLE),
-what they remember is too (STATE, PATCH); vectors are tuples, rotations (9,), rows first. SI.
+Laws are records (AXLE), what they remember is too (STATE, PATCH); vectors are tuples, rotations
+(9,), rows first. SI. Functions in ENTRIES take addresses of arrays, the others are theirs.
 
 Corners: a corner's compression is c = q + (s/2) r on the left and q - (s/2) r on the right of heave
 q and roll r, or what `truck.axle_law` says of its shocks, and a corner force F does work on c.
@@ -48,7 +49,6 @@ import math
 from collections.abc import Callable
 from typing import Any, TypeVar, cast
 
-import numba
 import numpy as np
 import numpy.typing as npt
 
@@ -59,6 +59,18 @@ Records = npt.NDArray[np.void]
 _Rows = tuple[float, ...]  # (9,)
 _Function = TypeVar("_Function", bound=Callable[..., Any])
 
+
+def inner(function: _Function) -> _Function:
+    """What an entry calls; compiled with it."""
+    return cast(_Function, globals()["compiler"](function)) if "compiler" in globals() else function
+
+
+arrays: Any = globals().get("arrays")  # makes an array of address, shape and type
+MOVES = 14  # numbers an axle's moves are told by
+VALUES, POWERS = 21, 16  # numbers of scratch memory, of a law's values and of powers
+WORK = VALUES + POWERS
+
+FLOAT, WHOLE = np.float64, np.int64
 AXLE = np.dtype(
     [
         ("sprung", "?"),  # whether it has heave and roll; else all up to `sprung` lies idle
@@ -130,23 +142,10 @@ PATCH = np.dtype(
 """One disc, and where it holds the table."""
 
 
-def _compiled(function: _Function) -> _Function:
-    """Compiled when first called, and kept on disk where there is a place to."""
-    try:
-        return cast(_Function, numba.njit(function, cache=True, error_model="numpy"))
-    except RuntimeError:  # there is none
-        return _inner(function)
-
-
-def _inner(function: _Function) -> _Function:
-    """Compiled with whatever compiled function calls it."""
-    return cast(_Function, numba.njit(function, error_model="numpy"))
-
-
 # --- vectors ----------------------------------------------------------------------------------
 
 
-@_inner
+@inner
 def rotated(rows: _Rows, v: Vector) -> Vector:
     """A vector (3,) under a rotation (9,), rows first: (3,), R v, in the vector's unit."""
     a, b, c, d, e, f, g, h, i = rows
@@ -154,29 +153,29 @@ def rotated(rows: _Rows, v: Vector) -> Vector:
     return a * x + b * y + c * z, d * x + e * y + f * z, g * x + h * y + i * z
 
 
-@_inner
+@inner
 def _back(rows: _Rows, x: float, y: float, z: float) -> Vector:
     a, b, c, d, e, f, g, h, i = rows
     return a * x + d * y + g * z, b * x + e * y + h * z, c * x + f * y + i * z
 
 
-@_inner
+@inner
 def _crossed(a: Vector, b: Vector) -> Vector:
     return a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]
 
 
-@_inner
+@inner
 def _less(a: Vector, b: Vector) -> Vector:
     return a[0] - b[0], a[1] - b[1], a[2] - b[2]
 
 
-@_inner
+@inner
 def _from(origin: Vector, rows: _Rows, v: Vector) -> Vector:
     x, y, z = rotated(rows, v)
     return origin[0] + x, origin[1] + y, origin[2] + z
 
 
-@_inner
+@inner
 def _rows(x: float, y: float, z: float, w: float) -> _Rows:
     """A quaternion's rotation."""
     s = 2.0 / (x * x + y * y + z * z + w * w)
@@ -196,24 +195,25 @@ def _rows(x: float, y: float, z: float, w: float) -> _Rows:
 # --- where an axle is -------------------------------------------------------------------------
 
 
-@_inner
-def law_values(coefficients: Any, heave: float, roll: float) -> Any:
-    """(7, 3) of an axle law's coefficients (7, terms): values, and slopes by heave and roll."""
-    out = np.zeros((7, 3))
-    q, r = np.empty(8), np.empty(8)
-    q[0], r[0] = 1.0, 1.0
+@inner
+def law_values(coefficients: Any, heave: float, roll: float, out: Any, work: Any) -> Any:
+    """`out` (7, 3) of an axle law's coefficients (7, terms): values, and slopes by heave and roll.
+    work: (16,) scratch memory."""
+    for f in range(7):
+        out[f, VALUE] = out[f, BY_Q] = out[f, BY_R] = 0.0
+    work[0], work[8] = 1.0, 1.0
     for n in range(1, 8):
-        q[n], r[n] = q[n - 1] * heave, r[n - 1] * roll
+        work[n], work[8 + n] = work[n - 1] * heave, work[7 + n] * roll
     term, degree = 0, 1
     while term < coefficients.shape[1]:
         for j in range(degree + 1):
             i = degree - j
-            value = q[i] * r[j]
-            by_q = i * q[i - 1] * r[j] if i else 0.0
-            by_r = j * q[i] * r[j - 1] if j else 0.0
+            q, r = work[i], work[8 + j]
+            by_q = i * work[i - 1] * r if i else 0.0
+            by_r = j * q * work[7 + j] if j else 0.0
             for f in range(7):
                 c = coefficients[f, term]
-                out[f, VALUE] += c * value
+                out[f, VALUE] += c * q * r
                 out[f, BY_Q] += c * by_q
                 out[f, BY_R] += c * by_r
             term += 1
@@ -221,7 +221,7 @@ def law_values(coefficients: Any, heave: float, roll: float) -> Any:
     return out
 
 
-@_inner
+@inner
 def follow(
     axle: Any, at: Any, cg: Vector, origin: Vector, turn: _Rows, heave: float, roll: float
 ) -> Any:
@@ -264,7 +264,7 @@ def follow(
     return true, _from(point, true, centre), chassis, point, shift, off, arm, cg
 
 
-@_inner
+@inner
 def make_up(
     axle: Any, at: Any, followed: Any, force: Vector, moment: Vector, gravity: Vector
 ) -> tuple[Vector, tuple[float, float]]:
@@ -305,7 +305,7 @@ def make_up(
 # --- corners ----------------------------------------------------------------------------------
 
 
-@_inner
+@inner
 def _corners(
     axle: Any, state: Any, at: Any, heave: Any, roll: Any, dt: float
 ) -> tuple[float, float]:
@@ -329,7 +329,7 @@ def _corners(
     return on_heave, on_roll
 
 
-@_inner
+@inner
 def _stop(axle: Any, state: Any, side: int, c: float, v: float, dt: float) -> float:
     """Stop force (N) against compression c at rate v; what is taken up goes on one step.
 
@@ -350,22 +350,6 @@ def _stop(axle: Any, state: Any, side: int, c: float, v: float, dt: float) -> fl
     return pushed
 
 
-@_compiled
-def corner_forces(
-    axles: Any, states: Any, laws: Any, i: int, q: float, qv: float, r: float, rv: float, dt: float
-) -> tuple[float, float]:
-    """Joint force (N) on heave and moment (N m) on roll of the i-th of `axles`.
-
-    laws: (n, 7, terms) coefficients. q, qv, r, rv: m, m/s, rad, rad/s of heave and roll. dt: s.
-    Springs push only, as `truck.spring_law` says; dampers act both ways; stops are one-sided.
-    -sum(F dc/dq) on heave, -sum(F dc/dr) - k_bar r on roll, over both corners.
-    Source: derived here from virtual work.
-    """
-    at = law_values(laws[i], q, r)
-    return _corners(axles[i], states[i], at, (q, qv), (r, rv), dt)
-
-
-@_compiled
 def press_corners(
     axles: Any,
     states: Any,
@@ -374,23 +358,39 @@ def press_corners(
     position: Any,
     speed: Any,
     force: Any,
+    work: Any,
+    count: int,
+    terms: int,
     dt: float,
 ) -> None:
-    """`corner_forces` of all axles, from an engine's arrays into one. places: (n, 2, 2) of heave
-    and roll, among its positions and among its freedoms."""
-    for i in range(len(axles)):
-        heave, roll = places[i, 0], places[i, 1]
-        q, r = position[heave[0]], position[roll[0]]
-        at = law_values(laws[i], q, r)
-        moves = (q, speed[heave[1]]), (r, speed[roll[1]])
-        on_heave, on_roll = _corners(axles[i], states[i], at, moves[0], moves[1], dt)
-        force[heave[1]], force[roll[1]] = on_heave, on_roll
+    """Joint force (N) on heave and moment (N m) on roll of `count` axles, into `force`.
+
+    laws: (count, 7, terms) coefficients. places: (count, 2, 2) of heave and roll, among an engine's
+    positions and among its freedoms, of which position, speed and force (m, rad, s, N, N m) are.
+    dt: s. Springs push only, as `truck.spring_law` says; dampers act both ways; stops are
+    one-sided. -sum(F dc/dq) on heave, -sum(F dc/dr) - k_bar r on roll, over both corners.
+    Source: derived here from virtual work.
+    """
+    many = 100  # of an engine's joints; how many there are does not matter here
+    own, kept = arrays(axles, (count,), AXLE), arrays(states, (count,), STATE)
+    law, place = arrays(laws, (count, 7, terms), FLOAT), arrays(places, (count, 2, 2), WHOLE)
+    at, moving = arrays(position, (many,), FLOAT), arrays(speed, (many,), FLOAT)
+    given, scratch = arrays(force, (many,), FLOAT), arrays(work, (7, 3), FLOAT)
+    powers = arrays(work, (WORK,), FLOAT)[VALUES:]
+    for i in range(count):
+        heave, v_heave = place[i, 0, 0], place[i, 0, 1]
+        roll, v_roll = place[i, 1, 0], place[i, 1, 1]
+        q, r = at[heave], at[roll]
+        values = law_values(law[i], q, r, scratch, powers)
+        moves = (q, moving[v_heave]), (r, moving[v_roll])
+        on_heave, on_roll = _corners(own[i], kept[i], values, moves[0], moves[1], dt)
+        given[v_heave], given[v_roll] = on_heave, on_roll
 
 
 # --- tyres ------------------------------------------------------------------------------------
 
 
-@_inner
+@inner
 def slip(friction: float, force: Vector, stance: tuple[float, ...]) -> tuple[float, float]:
     """How far (m, x and y) a patch slips against friction until |T| = mu N again.
 
@@ -414,7 +414,7 @@ def slip(friction: float, force: Vector, stance: tuple[float, ...]) -> tuple[flo
     return -way * tx, -way * ty
 
 
-@_inner
+@inner
 def _hanging(axle: Any, spring: float, stance: tuple[float, ...], weight: Vector) -> Vector:
     """w of a disc in the air, A K^-1 A^T m g - F0 A_z / k_z."""
     ex, ey, ez, zx, zy, zz = stance[6], stance[7], stance[8], stance[9], stance[10], stance[11]
@@ -426,7 +426,7 @@ def _hanging(axle: Any, spring: float, stance: tuple[float, ...], weight: Vector
     return a * xx + b * ex + c * zx, a * xy + b * ey + c * zy, a * xz + b * ez + c * zz
 
 
-@_inner
+@inner
 def _stand(
     axle: Any, state: Any, origin: Vector, turn: _Rows, spin: float
 ) -> tuple[tuple[float, ...], tuple[float, float]]:
@@ -465,7 +465,7 @@ def _stand(
     return stance, (roll * ey, -roll * ex)
 
 
-@_inner
+@inner
 def _roll_apart(axle: Any, state: Any, patches: Any, ex: float, ey: float) -> None:
     """An open differential lets the left wheel roll ahead and the right one back, which counts as
     slipping."""
@@ -479,7 +479,7 @@ def _roll_apart(axle: Any, state: Any, patches: Any, ex: float, ey: float) -> No
         patch.slip[1] += y
 
 
-@_inner
+@inner
 def _touch(
     axle: Any,
     patches: Any,
@@ -553,7 +553,7 @@ def _touch(
     return (all_x, all_y, all_z), (mx, my, mz), left, right
 
 
-@_inner
+@inner
 def _press(
     axle: Any,
     state: Any,
@@ -577,71 +577,63 @@ def _press(
     return force, moment
 
 
-@_compiled
-def press(
-    axles: Any,
-    states: Any,
-    patches: Any,
-    i: int,
-    origin: Vector,
-    turn: _Rows,
-    about: Vector,
-    gravity: Vector,
-    roll: float,
-) -> tuple[Vector, Vector]:
-    """Tyre force (N) on the i-th axle and its moment (N m) about the point `about`, table axes.
+def press(axles: Any, states: Any, patches: Any, moves: Any, out: Any, discs: int, i: int) -> None:
+    """Tyre force (N) on the i-th axle and its moment (N m) about a point, into `out` (6,).
 
-    origin: m, of the axle's frame, at its roll centre. turn: its rotation. gravity: m/s^2. roll:
-    rad, of the axle against the chassis, by which a shaft turns the wheels. Moves the patches on by
-    a step: call it once in each.
+    moves: (19,) place of the axle's frame, at its roll centre, m; its rotation (9,); the point,
+    m; gravity, m/s^2; and its roll against the chassis, rad, by which a shaft turns the wheels, all
+    in table axes. Moves the patches (discs,) on by a step: call it once in each.
     """
-    return _press(axles[i], states[i], patches, origin, turn, about, gravity, roll)
+    own, kept = arrays(axles, (2,), AXLE), arrays(states, (2,), STATE)
+    touching, m = arrays(patches, (discs,), PATCH), arrays(moves, (19,), FLOAT)
+    given = arrays(out, (6,), FLOAT)
+    origin, about, gravity = (m[0], m[1], m[2]), (m[12], m[13], m[14]), (m[15], m[16], m[17])
+    turn = (m[3], m[4], m[5], m[6], m[7], m[8], m[9], m[10], m[11])
+    force, moment = _press(own[i], kept[i], touching, origin, turn, about, gravity, m[18])
+    for k in range(3):
+        given[k], given[3 + k] = force[k], moment[k]
 
 
-@_compiled
-def wheel_slips(patches: Any) -> tuple[float, float, float, float]:
-    """m that each wheel has slipped, straight from where it began."""
-    x, y, discs = np.zeros(4), np.zeros(4), np.zeros(4)
-    for patch in patches:
-        x[patch.wheel] += patch.slip[0]
-        y[patch.wheel] += patch.slip[1]
-        discs[patch.wheel] += 1
-    return (
-        math.hypot(x[0], y[0]) / discs[0],
-        math.hypot(x[1], y[1]) / discs[1],
-        math.hypot(x[2], y[2]) / discs[2],
-        math.hypot(x[3], y[3]) / discs[3],
-    )
-
-
-@_compiled
-def wheel_gives(patches: Any, states: Any) -> Any:
-    """(4, 3) m that each wheel has moved on its axle, along the axle's own axes."""
-    out, discs = np.zeros((4, 3)), np.zeros(4)
-    for patch in patches:
-        turn = states[patch.wheel // 2].turn
-        discs[patch.wheel] += 1
-        for k in range(3):
-            for way in range(3):
-                out[patch.wheel, k] += patch.give[way] * turn[3 * way + k]
+def wheels(patches: Any, states: Any, out: Any, discs: int) -> None:
+    """Of each wheel load (N), how far it has slipped, straight from where it began (m), and how far
+    it has moved on its axle, along the axle's own axes (3,) m: into `out` (4, 5)."""
+    touching, kept = arrays(patches, (discs,), PATCH), arrays(states, (2,), STATE)
+    given = arrays(out, (4, 5), FLOAT)
     for wheel in range(4):
-        out[wheel] /= discs[wheel]
-    return out
+        given[wheel, 0] = given[wheel, 2] = given[wheel, 3] = given[wheel, 4] = 0.0
+        x = y = 0.0
+        count = 0
+        turn = kept[wheel // 2].turn
+        for n in range(discs):
+            patch = touching[n]
+            if patch.wheel == wheel:
+                count += 1
+                x += patch.slip[0]
+                y += patch.slip[1]
+                given[wheel, 0] += patch.load
+                for k in range(3):
+                    for way in range(3):
+                        given[wheel, 2 + k] += patch.give[way] * turn[3 * way + k]
+        given[wheel, 1] = math.hypot(x, y) / count
+        for k in range(2, 5):
+            given[wheel, k] /= count
 
 
 # --- a whole step -----------------------------------------------------------------------------
 
 
-@_inner
+@inner
 def _held_axle(
     axle: Any,
     state: Any,
     law: Any,
     patches: Any,
-    moves: tuple[float, ...],
+    moves: Any,
     k: int,
     gravity: Vector,
     dt: float,
+    scratch: Any,
+    powers: Any,
 ) -> tuple[Vector, Vector, float, float]:
     q, qv, r, rv = moves[k], moves[k + 1], moves[k + 2], moves[k + 3]
     cg = (moves[k + 4], moves[k + 5], moves[k + 6])
@@ -650,7 +642,7 @@ def _held_axle(
     if not axle.sprung:
         force, moment = _press(axle, state, patches, origin, turn, cg, gravity, 0.0)
         return force, moment, 0.0, 0.0
-    at = law_values(law, q, r) if axle.links or axle.shocks else np.zeros((7, 3))
+    at = law_values(law, q, r, scratch, powers)
     on_heave, on_roll = _corners(axle, state, at, (q, qv), (r, rv), dt)
     if axle.links:
         true = follow(axle, at, cg, origin, turn, q, r)
@@ -662,75 +654,79 @@ def _held_axle(
     return force, moment, on_heave, on_roll + state.torque
 
 
-@_compiled
 def held_step(
     axles: Any,
     states: Any,
     laws: Any,
     patches: Any,
-    moves: tuple[float, ...],
-    gravity: Vector,
+    moves: Any,
+    out: Any,
+    work: Any,
+    discs: int,
+    terms: int,
     dt: float,
-) -> tuple[Vector, Vector, float, float, Vector, Vector, float, float]:
+) -> None:
     """Of each axle, front first: force (N) and moment (N m) on it about the engine's CG, and what
-    its heave (N) and roll (N m) joints are given; once a step.
+    its heave (N) and roll (N m) joints are given, into `out` (16,); once a step.
 
-    moves: (28,) for each axle heave and its speed, roll and its speed, CG and roll centre as the
-    engine has them (3,) each, and its quaternion x, y, z, w. laws: (2, 7, terms). dt: s.
+    moves: (31,) for each axle heave and its speed, roll and its speed, CG and roll centre as the
+    engine has them (3,) each, and its quaternion x, y, z, w; and gravity, m/s^2. laws: (2, 7,
+    terms). dt: s.
     """
-    front = _held_axle(axles[0], states[0], laws[0], patches, moves, 0, gravity, dt)
-    rear = _held_axle(axles[1], states[1], laws[1], patches, moves, 14, gravity, dt)
-    return front + rear
+    own, kept = arrays(axles, (2,), AXLE), arrays(states, (2,), STATE)
+    law, touching = arrays(laws, (2, 7, terms), FLOAT), arrays(patches, (discs,), PATCH)
+    m, given = arrays(moves, (2 * MOVES + 3,), FLOAT), arrays(out, (16,), FLOAT)
+    scratch, powers = arrays(work, (7, 3), FLOAT), arrays(work, (WORK,), FLOAT)[VALUES:]
+    gravity = (m[2 * MOVES], m[2 * MOVES + 1], m[2 * MOVES + 2])
+    for i in range(2):
+        force, moment, heave, roll = _held_axle(
+            own[i], kept[i], law[i], touching, m, MOVES * i, gravity, dt, scratch, powers
+        )
+        for k in range(3):
+            given[8 * i + k], given[8 * i + 3 + k] = force[k], moment[k]
+        given[8 * i + 6], given[8 * i + 7] = heave, roll
 
 
-@_compiled
 def rolling_step(
     axles: Any,
     laws: Any,
-    i: int,
     discs: Any,
-    moves: tuple[float, ...],
+    moves: Any,
     gives: Any,
-    gravity: Vector,
-) -> tuple[Vector, tuple[float, float]]:
-    """Moment (N m) on the i-th axle, whose wheels turn, and what besides on heave (N) and roll
-    (N m); see `engines.rolling`.
+    out: Any,
+    work: Any,
+    count: int,
+    terms: int,
+) -> None:
+    """Moment (N m) on an axle whose wheels turn, and what besides on heave (N) and roll (N m), into
+    `out` (5,); see `engines.rolling`.
 
-    discs: (n, 8), place (3,) m from the roll centre at ride height, mass, kg, tyre's rates along
-    the axle's axes (3,), N/m, and force at ride height, N. moves: (14,) heave, roll, roll centre
-    (3,) m and rotation (9,). gives: (n, 3) m of each disc up, ahead and aside.
+    discs: (count, 8), place (3,) m from the roll centre at ride height, mass, kg, tyre's rates
+    along the axle's axes (3,), N/m, and force at ride height, N. moves: (17,) heave, roll, roll
+    centre (3,) m, rotation (9,) and gravity (3,) m/s^2. gives: (count, 3) m of each disc up, ahead
+    and aside. laws: (1, 7, terms).
     """
-    axle, q, r = axles[i], moves[0], moves[1]
-    origin = (moves[2], moves[3], moves[4])
-    turn = (
-        moves[5],
-        moves[6],
-        moves[7],
-        moves[8],
-        moves[9],
-        moves[10],
-        moves[11],
-        moves[12],
-        moves[13],
+    axle, law = arrays(axles, (1,), AXLE)[0], arrays(laws, (7, terms), FLOAT)
+    disc, m = arrays(discs, (count, 8), FLOAT), arrays(moves, (17,), FLOAT)
+    gave, given = arrays(gives, (count, 3), FLOAT), arrays(out, (5,), FLOAT)
+    q, r, origin, gravity = m[0], m[1], (m[2], m[3], m[4]), (m[14], m[15], m[16])
+    turn = (m[5], m[6], m[7], m[8], m[9], m[10], m[11], m[12], m[13])
+    to_cg = (
+        axle.to_point[0] + axle.to_cg[0],
+        axle.to_point[1] + axle.to_cg[1],
+        axle.to_point[2] + axle.to_cg[2],
     )
-    cg = _from(
-        origin,
-        turn,
-        (
-            axle.to_point[0] + axle.to_cg[0],
-            axle.to_point[1] + axle.to_cg[1],
-            axle.to_point[2] + axle.to_cg[2],
-        ),
-    )
-    at = law_values(laws[i], q, r)
+    cg = _from(origin, turn, to_cg)
+    scratch, powers = arrays(work, (7, 3), FLOAT), arrays(work, (WORK,), FLOAT)[VALUES:]
+    at = law_values(law, q, r, scratch, powers)
     followed = follow(axle, at, cg, origin, turn, q, r)
     ahead, up = -turn[6], -turn[8]
     down = axle.radius / math.hypot(ahead, up)
     force, true, straight = (0.0, 0.0, 0.0), (0.0, 0.0, 0.0), (0.0, 0.0, 0.0)
-    for n in range(len(discs)):
-        x, y, z, mass = discs[n, 0], discs[n, 1], discs[n, 2], discs[n, 3]
-        dz, dx, dy = gives[n, 0], gives[n, 1], gives[n, 2]
-        pushed = (discs[n, 4] * dx, discs[n, 5] * dy, discs[n, 6] * dz + discs[n, 7])
+    for n in range(count):
+        x, y, z, mass = disc[n, 0], disc[n, 1], disc[n, 2], disc[n, 3]
+        dz, dx, dy = gave[n, 0], gave[n, 1], gave[n, 2]
+        pushed = (disc[n, 4] * dx, disc[n, 5] * dy, disc[n, 6] * dz + disc[n, 7])
         fx, fy, fz = rotated(turn, pushed)
         f = (fx - mass * gravity[0], fy - mass * gravity[1], fz - mass * gravity[2])
         touch = (x + dx + ahead * down, y + dy, z + dz + up * down)
@@ -739,5 +735,17 @@ def rolling_step(
         true = (true[0] + one[0], true[1] + one[1], true[2] + one[2])
         one = _crossed(_less(_from(origin, turn, touch), cg), f)
         straight = (straight[0] + one[0], straight[1] + one[1], straight[2] + one[2])
-    given, more = make_up(axle, at, followed, force, true, gravity)
-    return _less(given, straight), more
+    moment, more = make_up(axle, at, followed, force, true, gravity)
+    turned = _less(moment, straight)
+    given[0], given[1], given[2] = turned[0], turned[1], turned[2]
+    given[3], given[4] = more[0], more[1]
+
+
+ENTRIES = {
+    "press_corners": "pppppppp" + "ii" + "d",
+    "press": "ppppp" + "ii",
+    "wheels": "ppp" + "i",
+    "held_step": "ppppppp" + "ii" + "d",
+    "rolling_step": "ppppppp" + "ii",
+}
+"""What is called from Python, and its arguments: addresses, whole numbers, numbers."""

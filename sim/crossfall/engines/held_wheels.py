@@ -14,16 +14,9 @@ from typing import Any
 
 import numpy as np
 
-from crossfall.engines.axle_forces import (
-    AXLE,
-    PATCH,
-    STATE,
-    Records,
-    press,
-    wheel_gives,
-    wheel_slips,
-)
+from crossfall.engines.axle_forces import AXLE, PATCH, STATE, Records
 from crossfall.engines.held import Vector
+from crossfall.engines.native import address, entry
 from crossfall.truck.model import GRAVITY, Truck
 
 
@@ -71,26 +64,22 @@ class HeldWheels:
             self.states[i]["turn"] = np.eye(3).ravel()
         self.patches = np.array(patches, PATCH)
         self._steps = 1
+        self._press, self._tell = entry("press"), entry("wheels")
+        self._moves, self._out, self._told = np.empty(19), np.empty(6), np.empty((4, 5))
+        arrays = (self.axles, self.states, self.patches, self._moves, self._out)
+        self._pressing = [address(v) for v in arrays]
+        self._telling = [address(v) for v in (self.patches, self.states, self._told)]
 
     def grip(self, friction: Sequence[float]) -> None:
         """Friction coefficient of each wheel (4,), infinite against a rail."""
         self.axles["friction"] = np.reshape(friction, (2, 2))
 
-    @property
-    def loads(self) -> list[float]:
-        """(4,) N."""
-        loads: list[float] = np.bincount(self.patches["wheel"], self.patches["load"], 4).tolist()
-        return loads
-
-    @property
-    def slips(self) -> list[float]:
-        """(4,) m that each wheel has slipped, straight from where it began."""
-        return list(wheel_slips(self.patches))
-
-    @property
-    def gives(self) -> list[Vector]:
-        """(4, 3) m that each wheel has moved on its axle, along the axle's own axes."""
-        return [(x, y, z) for x, y, z in wheel_gives(self.patches, self.states).tolist()]
+    def told(self) -> list[list[float]]:
+        """(4, 5) of each wheel load, N, m that it has slipped, straight from where it began, and
+        (3,) m that it has moved on its axle, along the axle's own axes."""
+        self._tell(*self._telling, len(self.patches))
+        told: list[list[float]] = self._told.tolist()
+        return told
 
     def refine(self, factor: int) -> None:
         """From now on steps of `factor` to one."""
@@ -107,12 +96,14 @@ class HeldWheels:
     def press(
         self,
         i: int,
-        origin: Vector,
+        origin: Sequence[float],
         turn: Sequence[float],
-        about: Vector,
-        gravity: Vector,
+        about: Sequence[float],
+        gravity: Sequence[float],
         roll: float = 0.0,
     ) -> tuple[Vector, Vector]:
         """Force (N) on an axle and its moment (N m); see `axle_forces.press`."""
-        rows = tuple(turn)
-        return press(self.axles, self.states, self.patches, i, origin, rows, about, gravity, roll)
+        self._moves[:] = [*origin, *turn, *about, *gravity, roll]
+        self._press(*self._pressing, len(self.patches), i)
+        fx, fy, fz, mx, my, mz = self._out.tolist()
+        return (fx, fy, fz), (mx, my, mz)

@@ -115,13 +115,15 @@ class MujocoTruck:
         self._axles = [model.body(end).id for end in ENDS]
         laws = corner_springs(truck, settings, self.dt, 1.0, settling=True)
         shocks = [law for law in laws if law.law is not None]
-        self._shocks = Corners(shocks) if shocks else None
-        self._pressed = np.array(  # places of heave and roll among positions and among freedoms
-            [
-                [(moving[name], model.joint(name).dofadr[0]) for name in (law.heave, law.roll)]
-                for law in shocks
-            ],
-            dtype=np.int64,
+        places = [  # of heave and roll among positions and among freedoms
+            [(moving[name], model.joint(name).dofadr[0]) for name in (law.heave, law.roll)]
+            for law in shocks
+        ]
+        data = self._data
+        self._shocks = (
+            Corners(shocks, np.array(places, np.int64), data.qpos, data.qvel, data.qfrc_applied)
+            if shocks
+            else None
         )
         body = whole(truck)  # drag on the whole: its joints have dampers of their own
         self._inert = np.concatenate([np.full(3, body.mass), np.diag(body.inertia)])
@@ -166,10 +168,9 @@ class MujocoTruck:
         if self._shocks is None:
             mujoco.mj_step(self._model, self._data, count)
             return
-        data, pressed = self._data, self._pressed
         for _ in range(count):
-            self._shocks.press(pressed, data.qpos, data.qvel, data.qfrc_applied, self.dt)
-            mujoco.mj_step(self._model, data)
+            self._shocks.press(self.dt)
+            mujoco.mj_step(self._model, self._data)
 
     def loads(self) -> list[float]:
         loads, contacts, forces = [0.0] * 4, self._data.contact, self._data.efc_force

@@ -7,20 +7,24 @@ own.
 from __future__ import annotations
 
 import math
+import struct
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from crossfall.engines.axle_forces import held_step as held_axles
+import numpy as np
+
+from crossfall.engines.axle_forces import WORK
 from crossfall.engines.bullet import World
 from crossfall.engines.curve import set_curve
 from crossfall.engines.held import Vector, engine_version
 from crossfall.engines.held_wheels import HeldWheels, KeptWheels
 from crossfall.engines.multibody import SHARE, disc_names, multibody
+from crossfall.engines.native import address, entry
 from crossfall.engines.rolling import RollingCurve
 from crossfall.engines.scale import SimilarityScale, similar
 from crossfall.engines.settings import EngineError, GroundSettings, TrialSettings, endless
 from crossfall.engines.springs import (
-    Corners,
+    LooseCorners,
     corner_springs,
     held_step,
     safe_step,
@@ -32,6 +36,7 @@ from crossfall.truck.model import ENDS, Array, Truck
 from crossfall.truck.ride import tyre_loads
 
 _Pose = tuple[tuple[float, ...], tuple[float, ...]]
+_MOVES = struct.Struct("31d")
 _LOST = "the engine lost the truck: its step is too long for this one"
 
 
@@ -56,7 +61,7 @@ class Rig:
         names = [*sprung, *(tyre.joint for tyre in self.tyres)]
         self._joints = [self.world.joints[name] for name in names]
         self._tyre_laws = [(tyre.force, tyre.rate, tyre.damping) for tyre in self.tyres]
-        self._corners = Corners(self._laws)
+        self._corners = LooseCorners(self._laws)
         self._rolling = self._curves(big)
         self._axles = [self.world.link[f"{end}_axle"] for end in ENDS]
 
@@ -100,11 +105,8 @@ class Rig:
         self.world.advance(gravity, self._joints, forces)
 
     def _push(self, states: Sequence[tuple[float, ...]]) -> list[float]:
-        forces: list[float] = []
-        at = 0
-        for i in range(len(self._laws)):
-            forces += self._corners.forces(i, states[at], states[at + 1], self.dt)
-            at += 2
+        at = 2 * len(self._laws)
+        forces = self._corners.forces(states[:at], self.dt)
         for force, rate, damping in self._tyre_laws:
             state = states[at]
             forces.append(-force - rate * state[0] - damping * state[1])
@@ -152,7 +154,14 @@ class HeldRig:
             if axle.suspension.links is not None:
                 laws[i] = set_curve(own, truck, i, SHARE)
             self._joints += [self.world.joints[name] for name in (corners.heave, corners.roll)]
-        self._laws = stacked(laws)
+        self._laws, self._work = stacked(laws), np.empty(WORK)
+        self._moved, self._out = np.empty(31), np.empty(16)
+        held = self.wheels
+        of_wheels = held.axles, held.states, self._laws, held.patches
+        arrays = (*of_wheels, self._moved, self._out, self._work)
+        self._at = [address(array) for array in arrays]
+        self._counts = len(held.patches), self._laws.shape[2]
+        self._press = entry("held_step")
         self._sprung = [not axle.suspension.locked for axle in truck.axles]
 
     def __enter__(self) -> HeldRig:
@@ -178,19 +187,21 @@ class HeldRig:
             self._step(gravity)
 
     def _step(self, gravity: Vector) -> None:
-        world, wheels, links = self.world, self.wheels, self._links
+        world, links = self.world, self._links
         front, rear = self._moves(world.joint_states(self._joints))
         there, here = world.places(links)
-        moves = (*front, *there, *rear, *here)
-        axles, states, patches = wheels.axles, wheels.states, wheels.patches
-        one, turned, a, b, other, twisted, c, d = held_axles(
-            axles, states, self._laws, patches, moves, gravity, self.dt
-        )
-        if not math.isfinite(sum(one) + sum(turned) + sum(other) + sum(twisted) + a + b + c + d):
+        _MOVES.pack_into(self._moved.data, 0, *front, *there, *rear, *here, *gravity)
+        self._press(*self._at, *self._counts, self.dt)
+        out: list[float] = self._out.tolist()
+        if not math.isfinite(sum(out)):
             raise EngineError(_LOST)
-        world.press(links[0], (there[0], there[1], there[2]), one, turned)
-        world.press(links[1], (here[0], here[1], here[2]), other, twisted)
-        forces = [*((a, b) if self._sprung[0] else ()), *((c, d) if self._sprung[1] else ())]
+        x, y, z, mx, my, mz, *front_joints = out[:8]
+        world.press(links[0], (there[0], there[1], there[2]), (x, y, z), (mx, my, mz))
+        x, y, z, mx, my, mz, *rear_joints = out[8:]
+        world.press(links[1], (here[0], here[1], here[2]), (x, y, z), (mx, my, mz))
+        forces = (front_joints if self._sprung[0] else []) + (
+            rear_joints if self._sprung[1] else []
+        )
         world.advance(gravity, self._joints, forces)
 
     def _moves(self, states: Sequence[tuple[float, ...]]) -> list[tuple[float, ...]]:
@@ -205,17 +216,17 @@ class HeldRig:
         return moves
 
     def loads(self) -> list[float]:
-        return self.wheels.loads
+        return [wheel[0] for wheel in self.wheels.told()]
 
     def slips(self) -> list[float]:
-        return self.wheels.slips
+        return [wheel[1] for wheel in self.wheels.told()]
 
     def place(self) -> tuple[float, ...]:
         at, turn = self.world.chassis()
         return (*at, *(self._wheelbase * q for q in turn))
 
     def gives(self) -> list[Vector]:
-        return self.wheels.gives
+        return [(x, y, z) for _, _, x, y, z in self.wheels.told()]
 
     def joint_positions(self) -> list[float]:
         return [state[0] for state in self.world.joint_states(self._moving)]

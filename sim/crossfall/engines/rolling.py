@@ -16,10 +16,11 @@ from collections.abc import Sequence
 
 import numpy as np
 
-from crossfall.engines.axle_forces import AXLE, rolling_step
+from crossfall.engines.axle_forces import AXLE, WORK
 from crossfall.engines.curve import set_curve
 from crossfall.engines.held import Vector
 from crossfall.engines.multibody import SHARE, disc_places
+from crossfall.engines.native import address, entry
 from crossfall.engines.springs import TyreSpring
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import Truck
@@ -34,7 +35,7 @@ class RollingCurve:
         self._axle = np.zeros(1, AXLE)
         self._axle["radius"] = axle.tyre.radius
         share = SHARE * axle.body.mass / body.mass
-        self._law = set_curve(self._axle[0], truck, index, share)[None]
+        self._law = set_curve(self._axle[0], truck, index, share).copy()
         centre = (axle.x, 0.0, axle.suspension.roll_centre_height)
         discs: list[list[float]] = []
         for wheel in (2 * index, 2 * index + 1):
@@ -44,7 +45,11 @@ class RollingCurve:
                 up, ahead, aside = tyres[3 * len(discs) : 3 * len(discs) + 3]
                 own = (mass, ahead.rate, aside.rate, up.rate, up.force)
                 discs.append([*(at - centre), *own])
-        self._discs = np.array(discs)
+        self._discs, self._gives = np.array(discs), np.empty((len(discs), 3))
+        self._moves, self._out, self._work = np.empty(17), np.empty(5), np.empty(WORK)
+        arrays = (self._axle, self._law, self._discs, self._moves, self._gives, self._out)
+        self._at = [address(array) for array in (*arrays, self._work)]
+        self._step = entry("rolling_step")
 
     def missing(
         self,
@@ -59,6 +64,8 @@ class RollingCurve:
         origin: m, the engine's roll centre of the axle. turn: (9,) its rotation, rows first.
         joints: state of heave and roll. gives: states of the tyres' joints.
         """
-        moves = (joints[0][0], joints[1][0], *origin, *turn)
-        given = np.array([state[0] for state in gives]).reshape(-1, 3)
-        return rolling_step(self._axle, self._law, 0, self._discs, moves, given, gravity)
+        self._moves[:] = [joints[0][0], joints[1][0], *origin, *turn, *gravity]
+        self._gives.ravel()[:] = [state[0] for state in gives]
+        self._step(*self._at, len(self._discs), self._law.shape[1])
+        x, y, z, heave, roll = self._out.tolist()
+        return (x, y, z), (heave, roll)

@@ -14,8 +14,9 @@ from typing import Any
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from crossfall.engines.axle_forces import AXLE, STATE, Records, corner_forces, press_corners
+from crossfall.engines.axle_forces import AXLE, STATE, WORK, Records
 from crossfall.engines.multibody import disc_names, tyre_joints
+from crossfall.engines.native import address, entry
 from crossfall.engines.settings import TrialSettings
 from crossfall.truck.axle_law import law_of
 from crossfall.truck.massprops import unsprung
@@ -234,29 +235,32 @@ def _share_of_axle(truck: Truck, index: int, spacing: float) -> float:
 
 
 class Corners:
-    """The corners of axles, to be asked in every step; see `axle_forces.corner_forces`."""
+    """The corners of axles, to be asked in every step; see `axle_forces.press_corners`.
 
-    def __init__(self, springs: Sequence[CornerSprings]) -> None:
+    position, speed, force: an engine's arrays, which stay where they are. places: (n, 2, 2) of
+    heave and roll of each axle among its positions, and among its freedoms.
+    """
+
+    def __init__(
+        self,
+        springs: Sequence[CornerSprings],
+        places: NDArray[np.int64],
+        position: Array,
+        speed: Array,
+        force: Array,
+    ) -> None:
         self._axles, self._states = np.zeros(len(springs), AXLE), np.zeros(len(springs), STATE)
         for axle, one in zip(self._axles, springs, strict=True):
             set_corners(axle, one)
         self._laws = stacked([one.law for one in springs])
+        self._kept = places, position, speed, force, np.empty(WORK)
+        self._press = entry("press_corners")
+        self._at = [address(v) for v in (self._axles, self._states, self._laws, *self._kept)]
+        self._count = len(springs), self._laws.shape[2]
 
-    def forces(
-        self, i: int, heave: Sequence[float], roll: Sequence[float], dt: float
-    ) -> tuple[float, float]:
-        """N on heave and N m on roll of the i-th, from (position, velocity) of both, m and rad; its
-        stops go on a step of dt, s."""
-        axles, states, laws = self._axles, self._states, self._laws
-        return corner_forces(axles, states, laws, i, heave[0], heave[1], roll[0], roll[1], dt)
-
-    def press(
-        self, places: NDArray[np.int64], position: Array, speed: Array, force: Array, dt: float
-    ) -> None:
-        """Write the same of all into `force`, an engine's array of its freedoms. places: (n, 2, 2)
-        of heave and roll, among its positions and among its freedoms."""
-        axles, states, laws = self._axles, self._states, self._laws
-        press_corners(axles, states, laws, places, position, speed, force, dt)
+    def press(self, dt: float) -> None:
+        """N on heave and N m on roll of each, into `force`; their stops go on a step of dt, s."""
+        self._press(*self._at, *self._count, dt)
 
     @property
     def stops(self) -> Array:
@@ -268,6 +272,25 @@ class Corners:
 
     def restore(self, states: Records) -> None:
         self._states[:] = states
+
+
+class LooseCorners:
+    """The same for who has the positions and speeds in hand, axle by axle."""
+
+    def __init__(self, springs: Sequence[CornerSprings]) -> None:
+        many = 2 * len(springs)
+        self._position, self._speed, self._force = np.zeros(many), np.zeros(many), np.zeros(many)
+        at = np.arange(many).reshape(-1, 2, 1).repeat(2, axis=2)
+        self.corners = Corners(springs, at, self._position, self._speed, self._force)
+
+    def forces(self, moves: Sequence[Sequence[float]], dt: float) -> list[float]:
+        """N on heave and N m on roll of each axle, from (position, velocity, ...) of both, m, rad
+        and s; their stops go on a step of dt, s."""
+        self._position[:] = [move[0] for move in moves]
+        self._speed[:] = [move[1] for move in moves]
+        self.corners.press(dt)
+        forces: list[float] = self._force.tolist()
+        return forces
 
 
 def set_corners(axle: Any, springs: CornerSprings) -> None:

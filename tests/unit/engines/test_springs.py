@@ -12,7 +12,7 @@ from crossfall.engines.rig import HeldRig, Rig
 from crossfall.engines.scale import SimilarityScale, similar
 from crossfall.engines.settings import GroundSettings, TrialSettings
 from crossfall.engines.springs import (
-    Corners,
+    LooseCorners,
     corner_springs,
     held_step,
     safe_step,
@@ -31,7 +31,7 @@ def laws(truck, settling=False):
 
 
 def forces(law, q=0.0, r=0.0, qv=0.0, rv=0.0, corners=None):
-    return (corners or Corners([law])).forces(0, (q, qv), (r, rv), STEP)
+    return (corners or LooseCorners([law])).forces([(q, qv), (r, rv)], STEP)
 
 
 def test_at_ride_height_the_springs_carry_the_preloads():
@@ -82,7 +82,7 @@ def test_dampers_act_both_ways():
 @pytest.mark.parametrize(("over", "sign"), [(0.0215, -1), (-0.0265, 1)])
 def test_stops_push_back_and_take_up_their_overlap(over, sign):
     law = laws(make_truck())[0]
-    corners, free = Corners([law]), forces(law, over)[0]
+    corners, free = LooseCorners([law]), forces(law, over)[0]
     bare = -sum(max(0.0, p + law.rate * over) for p in law.preload)
     first = forces(law, over, corners=corners)[0] - bare
     assert first * sign > 0
@@ -94,13 +94,13 @@ def test_stops_push_back_and_take_up_their_overlap(over, sign):
 
 def test_a_stop_lets_go():
     law = laws(make_truck())[0]
-    corners = Corners([law])
+    corners = LooseCorners([law])
     for _ in range(5):
         forces(law, 0.021, corners=corners)
-    assert corners.stops.any()
+    assert corners.corners.stops.any()
     for _ in range(200):
         forces(law, 0.019, corners=corners)
-    assert not corners.stops.any()
+    assert not corners.corners.stops.any()
 
 
 def test_settling_only_ever_adds_damping():

@@ -1,0 +1,140 @@
+"""What is compiled is what is written, and is kept, lost and damaged without harm."""
+
+from __future__ import annotations
+
+import math
+import subprocess
+import sys
+from pathlib import Path
+
+import numpy as np
+import pytest
+from scipy.spatial.transform import Rotation
+
+from crossfall.engines import axle_forces, native
+from crossfall.engines.held_wheels import HeldWheels
+from crossfall.engines.settings import TrialSettings
+from crossfall.engines.springs import corner_springs, set_corners
+from crossfall.truck.ride import tyre_loads
+from support import make_truck, with_tyres
+
+LOADS = """
+import sys
+from crossfall.engines import native
+for name in native.axle_forces.ENTRIES:
+    native.entry(name)
+print("numba" in sys.modules)
+"""
+
+
+def loaded() -> str:
+    done = subprocess.run([sys.executable, "-c", LOADS], capture_output=True, text=True)
+    assert done.returncode == 0, done.stderr
+    return done.stdout.strip()
+
+
+@pytest.fixture
+def folder(tmp_path, monkeypatch):
+    """An empty place for object files, and nothing compiled before."""
+    monkeypatch.setattr(native, "_folders", lambda: (tmp_path / "made here",))
+    native.entry.cache_clear()
+    yield tmp_path / "made here"
+    native.entry.cache_clear()
+
+
+def loads_and_slips() -> list[list[float]]:
+    truck = make_truck(chassis_cg=(0.0, 0.01, 0.1))
+    held = HeldWheels(truck, tyre_loads(truck).tolist(), 0.0, 1 / 240)
+    for i, axle in enumerate(truck.axles):
+        held.press(i, (axle.x, 0.0, 0.074), np.eye(3).ravel(), (0.0,) * 3, (0.0, 1.0, -9.0))
+    return held.told()
+
+
+def test_a_later_process_does_without_the_compiler():
+    loaded()  # whoever came first has compiled
+    assert loaded() == "False"
+
+
+def test_what_is_kept_is_found_again(folder, monkeypatch):
+    first = loads_and_slips()
+    kept = sorted(folder.iterdir())
+    assert [path.name.split("-")[0] for path in kept] == ["press", "wheels"]
+    native.entry.cache_clear()
+    monkeypatch.setattr(native, "_compiled", None)
+    assert loads_and_slips() == first
+
+
+@pytest.mark.parametrize("spoil", [b"", b"\n", b"atan2\nno object", b"no_such_function\n"])
+def test_what_is_damaged_is_made_anew(folder, spoil):
+    first = loads_and_slips()
+    for path in folder.iterdir():
+        path.write_bytes(spoil)
+    native.entry.cache_clear()
+    assert loads_and_slips() == first
+    assert all(path.read_bytes() != spoil for path in folder.iterdir())
+
+
+def test_where_nothing_can_be_written_it_is_compiled_all_the_same(tmp_path, monkeypatch):
+    (tmp_path / "a file").write_text("in the way")
+    monkeypatch.setattr(native, "_folders", lambda: (tmp_path / "a file" / "made",))
+    native.entry.cache_clear()
+    assert loads_and_slips()[0][0] > 0.0
+    native.entry.cache_clear()
+
+
+def test_another_source_is_another_object(tmp_path, monkeypatch):
+    native._made_of.cache_clear()
+    one = native._made_of()
+    other = tmp_path / "other.py"
+    other.write_bytes(Path(axle_forces.__file__).read_bytes() + b"\n")
+    monkeypatch.setattr(native, "_SOURCE", other)
+    native._made_of.cache_clear()
+    assert native._made_of() != one
+    native._made_of.cache_clear()
+
+
+def test_an_array_in_pieces_has_no_address():
+    with pytest.raises(ValueError, match="pieces"):
+        native.address(np.zeros((4, 4))[:, ::2])
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_what_is_compiled_is_what_is_written(seed, monkeypatch):
+    """The same file as plain Python, on both axles of a truck that leans and slips."""
+    rng = np.random.default_rng(seed)
+    truck = with_tyres(make_truck(chassis_cg=(0.01, 0.01, 0.1)), contact_half_width=0.01)
+    springs = corner_springs(truck, TrialSettings(), 1 / 240, 1.0, settling=True)
+    moves: list[float] = []
+    for axle in truck.axles:
+        turn = Rotation.from_rotvec(rng.normal(0.0, 0.05, 3)).as_quat()
+        place = np.array([axle.x, 0.0, 0.075]) + rng.normal(0.0, 1e-3, 3)
+        moves += [*rng.normal(0.0, 0.02, 2), *rng.normal(0.0, 0.1, 2), *place, *place, *turn]
+    told = np.array([*moves, *rng.normal(0.0, 2.0, 2), -9.0])
+
+    def stepped(call, as_arrays):
+        held = HeldWheels(truck, tyre_loads(truck).tolist(), 0.2, 1 / 240)
+        held.grip([0.6] * 4)
+        for axle, one in zip(held.axles, springs, strict=True):
+            set_corners(axle, one)
+        out, laws, work = np.empty(16), np.zeros((2, 7, 2)), np.empty(axle_forces.WORK)
+        arrays = [held.axles, held.states, laws, held.patches, told, out, work]
+        for _ in range(3):
+            call(*map(as_arrays, arrays), len(held.patches), 2, 1 / 240)
+        return out, held.patches, held.states
+
+    def part(array, shape, kind):
+        whole = array.ravel()[: math.prod(shape)].reshape(shape)
+        return (
+            whole.view(np.recarray)
+            if kind in (axle_forces.AXLE, axle_forces.STATE, axle_forces.PATCH)
+            else whole
+        )
+
+    compiled = stepped(native.entry("held_step"), native.address)
+    monkeypatch.setattr(axle_forces, "arrays", part)
+    written = stepped(axle_forces.held_step, lambda array: array)
+    for one, other in zip(compiled, written, strict=True):
+        for name in one.dtype.names or ():
+            np.testing.assert_allclose(one[name], other[name], rtol=1e-9, atol=1e-12)
+    np.testing.assert_allclose(compiled[0], written[0], rtol=1e-9, atol=1e-12)
+    assert (compiled[1]["slip"] != 0.0).any()
