@@ -123,6 +123,8 @@ def judge(asked: Case, folder: Path, allowed: float) -> Verdict:
         faults.append(f"ended with {status}: {' '.join(last)[:300]}")
     if seconds > allowed:
         faults.append(f"took {seconds:.1f} s")
+    if megabytes > MEMORY:  # a fork begins with all that was imported before it
+        megabytes = alone(asked)
     if megabytes > MEMORY:
         faults.append(f"took {megabytes:.0f} MB")
     return Verdict(status, seconds, megabytes, tuple(faults))
@@ -154,6 +156,14 @@ def beside(asked: Case, folder: Path) -> tuple[int, float, float]:
     began = time.monotonic()
     done = subprocess.run([sys.executable, __file__, "--case", str(folder), *asked.argv])
     return done.returncode, time.monotonic() - began, 0.0
+
+
+def alone(asked: Case) -> float:
+    """MB of the same case made anew and run in a process that is no fork of this one."""
+    with tempfile.TemporaryDirectory() as name:
+        argv = [sys.executable, __file__, "--case", name, *case(asked.seed, Path(name)).argv]
+        child = os.posix_spawn(sys.executable, argv, os.environ)
+        return os.wait4(child, 0)[2].ru_maxrss / 1024
 
 
 def _become(argv: Sequence[str], folder: Path, allowed: float | None) -> None:
