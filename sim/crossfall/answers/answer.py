@@ -257,7 +257,7 @@ def versions() -> tuple[tuple[str, str], ...]:
     from platform import python_version
 
     found = [("python", python_version())]
-    for name in ("crossfall", "numpy", "scipy", "pybullet", "mujoco"):
+    for name in ("crossfall", "numpy", "scipy", "numba", "pybullet", "mujoco"):
         try:
             found.append((name, version(name)))
         except PackageNotFoundError:

@@ -18,7 +18,7 @@ _STATICS = (
 _TRIALS = (
     *_STATICS,
     *("code of engines", "code of trials", "code of slopes", "code of search"),
-    "code of convergence",
+    *("code of convergence", "numba"),  # which compiles what acts on an axle
 )
 _CLOSED = (*_STATICS, "code of closed form", "code of design")
 _CODE = {
