@@ -108,11 +108,14 @@ def test_wheels_give_against_the_slope_and_rims_hang_over_their_patches():
 
 def test_a_truck_may_lose_its_balance_with_load_left():
     """On a diagonal it goes over before the load on its uphill tyres is gone, and says so."""
-    diagonal, square = tilt_trials(VARIED["soft springs"], np.radians([45.0, 180.0]), grip=5.0)
+    headings = np.radians([45.0, 0.0, 180.0])
+    diagonal, *square = tilt_trials(VARIED["soft springs"], headings, grip=5.0)
     assert diagonal.load_left > 10 * LEFT
-    assert LEFT > square.load_left > 0.0
-    assert square.fit is not None
-    assert square.fit.value == pytest.approx(square.tip, abs=math.radians(0.05))
+    assert all(LEFT > one.load_left > 0.0 for one in square)
+    fitted = [one for one in square if one.fit is not None]  # as many as have angles enough for it
+    assert fitted
+    for one in fitted:
+        assert one.fit.value == pytest.approx(one.tip, abs=math.radians(0.05))
     if diagonal.fit is not None:  # as if the load had run out
         assert diagonal.fit.value > diagonal.tip_ci[1]
 

@@ -47,7 +47,7 @@ PLAIN = {
     "engines/bullet": {"saved"},
     "engines/held": {"held_truck", "installed_engines", "installed", "engines_named"}
     | {"check_driving", "usual_engine", "engine_version"},
-    "engines/springs": {"set_corners", "stacked"},
+    "engines/springs": {"set_corners", "stacked_laws"},
     "engines/urdf": {"urdf", "check_urdf", "urdf_text"},
     "trials/record": {"load_record"},
     "measurement/board_predict": {"board_grip", "held", "ways"},

@@ -2,7 +2,7 @@
 every step, it would cost more in Python than the engine does. See `engines.native`, which compiles
 this file and needs all of it to be here.
 
-Laws are records (AXLE), what they remember is too (STATE, PATCH); vectors are tuples, rotations
+Laws are records (AXLE), so is what they remember (AXLE_STATE, PATCH); vectors are tuples, rotations
 (9,), rows first. SI. Functions in ENTRIES take addresses of arrays, the others are theirs.
 
 Corners: a corner's compression is c = q + (s/2) r on the left and q - (s/2) r on the right of heave
@@ -111,7 +111,7 @@ AXLE = np.dtype(
 )
 """One axle, m N kg rad."""
 
-STATE = np.dtype(
+AXLE_STATE = np.dtype(
     [
         ("stops", "f8", 2),  # N that the stops have taken up, left and right, bump positive
         ("angle", "f8"),  # rad at which its discs touched in the last step, times s
@@ -222,7 +222,7 @@ def law_values(coefficients: Any, heave: float, roll: float, out: Any, work: Any
 
 
 @inner
-def follow(
+def true_place(
     axle: Any, at: Any, cg: Vector, origin: Vector, turn: _Rows, heave: float, roll: float
 ) -> Any:
     """Where an axle truly is. cg, origin, turn: where the engine has its CG and roll centre, m, and
@@ -372,7 +372,7 @@ def press_corners(
     Source: derived here from virtual work.
     """
     many = 100  # of an engine's joints; how many there are does not matter here
-    own, kept = arrays(axles, (count,), AXLE), arrays(states, (count,), STATE)
+    own, kept = arrays(axles, (count,), AXLE), arrays(states, (count,), AXLE_STATE)
     law, place = arrays(laws, (count, 7, terms), FLOAT), arrays(places, (count, 2, 2), WHOLE)
     at, moving = arrays(position, (many,), FLOAT), arrays(speed, (many,), FLOAT)
     given, scratch = arrays(force, (many,), FLOAT), arrays(work, (7, 3), FLOAT)
@@ -584,7 +584,7 @@ def press(axles: Any, states: Any, patches: Any, moves: Any, out: Any, discs: in
     m; gravity, m/s^2; and its roll against the chassis, rad, by which a shaft turns the wheels, all
     in table axes. Moves the patches (discs,) on by a step: call it once in each.
     """
-    own, kept = arrays(axles, (2,), AXLE), arrays(states, (2,), STATE)
+    own, kept = arrays(axles, (2,), AXLE), arrays(states, (2,), AXLE_STATE)
     touching, m = arrays(patches, (discs,), PATCH), arrays(moves, (19,), FLOAT)
     given = arrays(out, (6,), FLOAT)
     origin, about, gravity = (m[0], m[1], m[2]), (m[12], m[13], m[14]), (m[15], m[16], m[17])
@@ -597,7 +597,7 @@ def press(axles: Any, states: Any, patches: Any, moves: Any, out: Any, discs: in
 def wheels(patches: Any, states: Any, out: Any, discs: int) -> None:
     """Of each wheel load (N), how far it has slipped, straight from where it began (m), and how far
     it has moved on its axle, along the axle's own axes (3,) m: into `out` (4, 5)."""
-    touching, kept = arrays(patches, (discs,), PATCH), arrays(states, (2,), STATE)
+    touching, kept = arrays(patches, (discs,), PATCH), arrays(states, (2,), AXLE_STATE)
     given = arrays(out, (4, 5), FLOAT)
     for wheel in range(4):
         given[wheel, 0] = given[wheel, 2] = given[wheel, 3] = given[wheel, 4] = 0.0
@@ -645,7 +645,7 @@ def _held_axle(
     at = law_values(law, q, r, scratch, powers)
     on_heave, on_roll = _corners(axle, state, at, (q, qv), (r, rv), dt)
     if axle.links:
-        true = follow(axle, at, cg, origin, turn, q, r)
+        true = true_place(axle, at, cg, origin, turn, q, r)
         force, moment = _press(axle, state, patches, true[1], true[0], cg, gravity, r)
         moment, more = make_up(axle, at, true, force, moment, gravity)
         on_heave, on_roll = on_heave + more[0], on_roll + more[1]
@@ -654,7 +654,7 @@ def _held_axle(
     return force, moment, on_heave, on_roll + state.torque
 
 
-def held_step(
+def step_held(
     axles: Any,
     states: Any,
     laws: Any,
@@ -673,7 +673,7 @@ def held_step(
     engine has them (3,) each, and its quaternion x, y, z, w; and gravity, m/s^2. laws: (2, 7,
     terms). dt: s.
     """
-    own, kept = arrays(axles, (2,), AXLE), arrays(states, (2,), STATE)
+    own, kept = arrays(axles, (2,), AXLE), arrays(states, (2,), AXLE_STATE)
     law, touching = arrays(laws, (2, 7, terms), FLOAT), arrays(patches, (discs,), PATCH)
     m, given = arrays(moves, (2 * MOVES + 3,), FLOAT), arrays(out, (16,), FLOAT)
     scratch, powers = arrays(work, (7, 3), FLOAT), arrays(work, (WORK,), FLOAT)[VALUES:]
@@ -687,7 +687,7 @@ def held_step(
         given[8 * i + 6], given[8 * i + 7] = heave, roll
 
 
-def rolling_step(
+def step_rolling(
     axles: Any,
     laws: Any,
     discs: Any,
@@ -719,7 +719,7 @@ def rolling_step(
     cg = _from(origin, turn, to_cg)
     scratch, powers = arrays(work, (7, 3), FLOAT), arrays(work, (WORK,), FLOAT)[VALUES:]
     at = law_values(law, q, r, scratch, powers)
-    followed = follow(axle, at, cg, origin, turn, q, r)
+    followed = true_place(axle, at, cg, origin, turn, q, r)
     ahead, up = -turn[6], -turn[8]
     down = axle.radius / math.hypot(ahead, up)
     force, true, straight = (0.0, 0.0, 0.0), (0.0, 0.0, 0.0), (0.0, 0.0, 0.0)
@@ -745,7 +745,7 @@ ENTRIES = {
     "press_corners": "pppppppp" + "ii" + "d",
     "press": "ppppp" + "ii",
     "wheels": "ppp" + "i",
-    "held_step": "ppppppp" + "ii" + "d",
-    "rolling_step": "ppppppp" + "ii",
+    "step_held": "ppppppp" + "ii" + "d",
+    "step_rolling": "ppppppp" + "ii",
 }
 """What is called from Python, and its arguments: addresses, whole numbers, numbers."""

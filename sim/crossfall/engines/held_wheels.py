@@ -14,7 +14,7 @@ from typing import Any
 
 import numpy as np
 
-from crossfall.engines.axle_forces import AXLE, PATCH, STATE, Records
+from crossfall.engines.axle_forces import AXLE, AXLE_STATE, PATCH, Records
 from crossfall.engines.held import Vector
 from crossfall.engines.native import address, entry
 from crossfall.truck.model import GRAVITY, Truck
@@ -31,13 +31,13 @@ class KeptWheels:
 class HeldWheels:
     """All wheels of a truck, held, on the table; at ride height when made. SI, table axes.
 
-    axles: records of AXLE, of which this sets the tyres. states: of STATE. patches: of PATCH,
+    axles: records of AXLE, of which this sets the tyres. states: of AXLE_STATE. patches: of PATCH,
     front left first. loads: (4,) N on the ground at ride height. damping: ratio to critical of a
     tyre under its load, which only settles it. step: s.
     """
 
     def __init__(self, truck: Truck, loads: Sequence[float], damping: float, step: float) -> None:
-        self.axles, self.states = np.zeros(2, AXLE), np.zeros(2, STATE)
+        self.axles, self.states = np.zeros(2, AXLE), np.zeros(2, AXLE_STATE)
         patches: list[tuple[Any, ...]] = []
         for i, axle in enumerate(truck.axles):
             tyre, own = axle.tyre, self.axles[i]

@@ -29,7 +29,7 @@ from crossfall.engines.springs import (
     held_step,
     safe_step,
     set_corners,
-    stacked,
+    stacked_laws,
     tyre_springs,
 )
 from crossfall.truck.model import ENDS, Array, Truck
@@ -154,14 +154,14 @@ class HeldRig:
             if axle.suspension.links is not None:
                 laws[i] = set_curve(own, truck, i, SHARE)
             self._joints += [self.world.joints[name] for name in (corners.heave, corners.roll)]
-        self._laws, self._work = stacked(laws), np.empty(WORK)
+        self._laws, self._work = stacked_laws(laws), np.empty(WORK)
         self._moved, self._out = np.empty(31), np.empty(16)
         held = self.wheels
         of_wheels = held.axles, held.states, self._laws, held.patches
         arrays = (*of_wheels, self._moved, self._out, self._work)
         self._at = [address(array) for array in arrays]
         self._counts = len(held.patches), self._laws.shape[2]
-        self._press = entry("held_step")
+        self._press = entry("step_held")
         self._sprung = [not axle.suspension.locked for axle in truck.axles]
 
     def __enter__(self) -> HeldRig:

@@ -49,7 +49,7 @@ class RollingCurve:
         self._moves, self._out, self._work = np.empty(17), np.empty(5), np.empty(WORK)
         arrays = (self._axle, self._law, self._discs, self._moves, self._gives, self._out)
         self._at = [address(array) for array in (*arrays, self._work)]
-        self._step = entry("rolling_step")
+        self._step = entry("step_rolling")
 
     def missing(
         self,

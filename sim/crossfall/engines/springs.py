@@ -14,7 +14,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from crossfall.engines.axle_forces import AXLE, STATE, WORK, Records
+from crossfall.engines.axle_forces import AXLE, AXLE_STATE, WORK, Records
 from crossfall.engines.multibody import disc_names, tyre_joints
 from crossfall.engines.native import address, entry
 from crossfall.engines.settings import TrialSettings
@@ -249,10 +249,10 @@ class Corners:
         speed: Array,
         force: Array,
     ) -> None:
-        self._axles, self._states = np.zeros(len(springs), AXLE), np.zeros(len(springs), STATE)
+        self._axles, self._states = np.zeros(len(springs), AXLE), np.zeros(len(springs), AXLE_STATE)
         for axle, one in zip(self._axles, springs, strict=True):
             set_corners(axle, one)
-        self._laws = stacked([one.law for one in springs])
+        self._laws = stacked_laws([one.law for one in springs])
         self._kept = places, position, speed, force, np.empty(WORK)
         self._press = entry("press_corners")
         self._at = [address(v) for v in (self._axles, self._states, self._laws, *self._kept)]
@@ -301,7 +301,7 @@ def set_corners(axle: Any, springs: CornerSprings) -> None:
     axle["shocks"] = springs.law is not None
 
 
-def stacked(laws: Sequence[Array | None]) -> Array:
+def stacked_laws(laws: Sequence[Array | None]) -> Array:
     """(n, 7, terms) coefficients of axle laws, for `axle_forces`; 0 where there is none."""
     terms = max((law.shape[1] for law in laws if law is not None), default=2)
     out = np.zeros((len(laws), 7, terms))

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 from scipy.spatial.transform import Rotation
 
-from crossfall.engines.axle_forces import AXLE, follow, law_values, make_up
+from crossfall.engines.axle_forces import AXLE, law_values, make_up, true_place
 from crossfall.engines.curve import set_curve
 from crossfall.truck.axle_law import BY_R, axle_law_values, law_of
 from crossfall.truck.massprops import unsprung
@@ -42,7 +42,7 @@ class Curve:
         turn, origin, cg = straight(index, heave, roll)
         self.at = law_values(law, heave, roll, np.empty((7, 3)), np.empty(16))
         places = tuple(cg.tolist()), tuple(origin.tolist()), tuple(turn.ravel().tolist())
-        self.true = follow(self.axle, self.at, *places, heave, roll)
+        self.true = true_place(self.axle, self.at, *places, heave, roll)
         self.turn, self.origin = self.true[:2]
 
     def make_up(self, *given: Array) -> tuple[tuple[float, ...], tuple[float, float]]:

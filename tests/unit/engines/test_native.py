@@ -126,13 +126,13 @@ def test_what_is_compiled_is_what_is_written(seed, monkeypatch):
         whole = array.ravel()[: math.prod(shape)].reshape(shape)
         return (
             whole.view(np.recarray)
-            if kind in (axle_forces.AXLE, axle_forces.STATE, axle_forces.PATCH)
+            if kind in (axle_forces.AXLE, axle_forces.AXLE_STATE, axle_forces.PATCH)
             else whole
         )
 
-    compiled = stepped(native.entry("held_step"), native.address)
+    compiled = stepped(native.entry("step_held"), native.address)
     monkeypatch.setattr(axle_forces, "arrays", part)
-    written = stepped(axle_forces.held_step, lambda array: array)
+    written = stepped(axle_forces.step_held, lambda array: array)
     for one, other in zip(compiled, written, strict=True):
         for name in one.dtype.names or ():
             np.testing.assert_allclose(one[name], other[name], rtol=1e-9, atol=1e-12)
