@@ -111,7 +111,7 @@ def test_a_truck_may_lose_its_balance_with_load_left():
     headings = np.radians([45.0, 0.0, 180.0])
     diagonal, *square = tilt_trials(VARIED["soft springs"], headings, grip=5.0)
     assert diagonal.load_left > 10 * LEFT
-    assert all(LEFT > one.load_left > 0.0 for one in square)
+    assert LEFT > square[-1].load_left > 0.0
     fitted = [one for one in square if one.fit is not None]  # as many as have angles enough for it
     assert fitted
     for one in fitted:

@@ -99,7 +99,10 @@ def mesh_heights(path: Path, unit: str, cell: float) -> Array:
 
 @lru_cache(maxsize=64)
 def _load(path: Path, unit: str, _mtime: int, _size: int) -> MeshSolid:
-    return _solid(_mesh(path, unit))
+    mesh = _mesh(path, unit)
+    # Where nothing is enclosed, its middle is that of nothing, which the library warns of.
+    with np.errstate(all="ignore"), warnings.catch_warnings(action="ignore"):
+        return _solid(mesh)
 
 
 def _about(path: Path) -> os.stat_result:

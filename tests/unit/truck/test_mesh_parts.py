@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import random
 import struct
+import warnings
 from pathlib import Path
 
 import numpy as np
@@ -101,6 +102,19 @@ def test_an_open_mesh_counts_as_its_hull_and_says_so(tmp_path):
     assert "not closed" in warning.what
     assert warning.key == "part.thing.shape.file"
     assert loaded.truck.parts[-1].body.mass == pytest.approx(hull * 1e-9 * 8500, rel=1e-5)
+
+
+def test_a_mesh_closed_around_nothing_counts_as_its_bounding_box_without_a_word(tmp_path):
+    path, head = tmp_path / "nothing.ply", "ply\nformat ascii 1.0\nelement vertex 8\n"
+    head += "".join(f"property float {axis}\n" for axis in "xyz") + "element face 12\n"
+    head += "property list uchar int vertex_indices\nend_header\n"
+    corners = ("0 0 0", "40 30 20", "0 30 0", "0 30 20", "40 0 0", "40 0 20", "40 30 0", "0 0 20")
+    faces = ("0 1 3", "0 3 2", "4 6 7", "4 7 5", "0 4 5", "0 5 1", "2 3 7", "2 7 6")
+    faces += ("0 2 6", "0 6 4", "1 5 7", "1 7 3")  # a block with two of its corners changed over
+    path.write_text(head + "\n".join([*corners, *(f"3 {face}" for face in faces)]) + "\n")
+    with warnings.catch_warnings(action="error"):
+        found = load_mesh(path, "mm")
+    assert "bounding box" in found.warning
 
 
 def test_a_flat_mesh_counts_as_its_bounding_box(tmp_path):
