@@ -64,7 +64,7 @@ class HeldWheels:
             self.states[i]["turn"] = np.eye(3).ravel()
         self.patches = np.array(patches, PATCH)
         self._steps = 1
-        self._press, self._tell = entry("press"), entry("wheels")
+        self._tell = entry("wheels")
         self._moves, self._out, self._told = np.empty(19), np.empty(6), np.empty((4, 5))
         arrays = (self.axles, self.states, self.patches, self._moves, self._out)
         self._pressing = [address(v) for v in arrays]
@@ -104,6 +104,6 @@ class HeldWheels:
     ) -> tuple[Vector, Vector]:
         """Force (N) on an axle and its moment (N m); see `axle_forces.press`."""
         self._moves[:] = [*origin, *turn, *about, *gravity, roll]
-        self._press(*self._pressing, len(self.patches), i)
+        entry("press")(*self._pressing, len(self.patches), i)
         fx, fy, fz, mx, my, mz = self._out.tolist()
         return (fx, fy, fz), (mx, my, mz)
