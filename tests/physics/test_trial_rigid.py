@@ -113,3 +113,10 @@ def test_tyres_that_give_cost_what_the_closed_form_says(vertical, lateral):
     hard = with_tyres(truck, lateral=math.inf, longitudinal=math.inf)
     if lateral < 1e4:
         assert locked_tip(hard) - trial.tip > math.radians(0.3)
+
+
+def test_in_mujoco_too_a_truck_that_hardly_gives_has_a_narrow_interval():
+    """With friction ten times softer than now it was a degree wide."""
+    truck = stiff(TRUCKS["plain"], 1e6)
+    for trial in tilt_trials(truck, HEADINGS[:2], grip=5.0, engine="mujoco"):
+        assert trial.terms.half < math.radians(0.1)
