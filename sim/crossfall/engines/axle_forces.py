@@ -73,7 +73,7 @@ WORK = VALUES + POWERS
 FLOAT, WHOLE = np.float64, np.int64
 AXLE = np.dtype(
     [
-        ("sprung", "?"),  # whether it has heave and roll; else all up to `sprung` lies idle
+        ("sprung", "?"),  # whether it has heave and roll; else all up to `shocks` lies idle
         ("half_spacing", "f8"),  # see `springs.CornerSprings` for these
         ("rate", "f8"),
         ("preload", "f8", 2),
@@ -146,7 +146,7 @@ PATCH = np.dtype(
 
 
 @inner
-def rotated(rows: _Rows, v: Vector) -> Vector:
+def _rotated(rows: _Rows, v: Vector) -> Vector:
     """A vector (3,) under a rotation (9,), rows first: (3,), R v, in the vector's unit."""
     a, b, c, d, e, f, g, h, i = rows
     x, y, z = v
@@ -171,7 +171,7 @@ def _less(a: Vector, b: Vector) -> Vector:
 
 @inner
 def _from(origin: Vector, rows: _Rows, v: Vector) -> Vector:
-    x, y, z = rotated(rows, v)
+    x, y, z = _rotated(rows, v)
     return origin[0] + x, origin[1] + y, origin[2] + z
 
 
@@ -257,10 +257,10 @@ def true_place(
         axle.to_point[1] + at[Y, VALUE],
         axle.to_point[2] + heave - heave * axle.lean[1],
     )
-    shift = rotated(chassis, off)
+    shift = _rotated(chassis, off)
     point = (origin[0] + shift[0], origin[1] + shift[1], origin[2] + shift[2])
     centre = (axle.to_centre[0], axle.to_centre[1], axle.to_centre[2])
-    arm = rotated(true, (axle.to_cg[0], axle.to_cg[1], axle.to_cg[2]))
+    arm = _rotated(true, (axle.to_cg[0], axle.to_cg[1], axle.to_cg[2]))
     return true, _from(point, true, centre), chassis, point, shift, off, arm, cg
 
 
@@ -309,7 +309,7 @@ def make_up(
 def _corners(
     axle: Any, state: Any, at: Any, heave: Any, roll: Any, dt: float
 ) -> tuple[float, float]:
-    """See `corner_forces`; heave, roll: position and velocity."""
+    """See `press_corners`; heave, roll: position and velocity. at: (7, 3), read of shocks only."""
     q, qv = heave
     r, rv = roll
     on_heave, on_roll = 0.0, -axle.anti_roll * r
@@ -381,9 +381,10 @@ def press_corners(
         heave, v_heave = place[i, 0, 0], place[i, 0, 1]
         roll, v_roll = place[i, 1, 0], place[i, 1, 1]
         q, r = at[heave], at[roll]
-        values = law_values(law[i], q, r, scratch, powers)
+        if own[i].shocks:
+            law_values(law[i], q, r, scratch, powers)
         moves = (q, moving[v_heave]), (r, moving[v_roll])
-        on_heave, on_roll = _corners(own[i], kept[i], values, moves[0], moves[1], dt)
+        on_heave, on_roll = _corners(own[i], kept[i], scratch, moves[0], moves[1], dt)
         given[v_heave], given[v_roll] = on_heave, on_roll
 
 
@@ -642,12 +643,13 @@ def _held_axle(
     if not axle.sprung:
         force, moment = _press(axle, state, patches, origin, turn, cg, gravity, 0.0)
         return force, moment, 0.0, 0.0
-    at = law_values(law, q, r, scratch, powers)
-    on_heave, on_roll = _corners(axle, state, at, (q, qv), (r, rv), dt)
+    if axle.links or axle.shocks:
+        law_values(law, q, r, scratch, powers)
+    on_heave, on_roll = _corners(axle, state, scratch, (q, qv), (r, rv), dt)
     if axle.links:
-        true = true_place(axle, at, cg, origin, turn, q, r)
+        true = true_place(axle, scratch, cg, origin, turn, q, r)
         force, moment = _press(axle, state, patches, true[1], true[0], cg, gravity, r)
-        moment, more = make_up(axle, at, true, force, moment, gravity)
+        moment, more = make_up(axle, scratch, true, force, moment, gravity)
         on_heave, on_roll = on_heave + more[0], on_roll + more[1]
     else:
         force, moment = _press(axle, state, patches, origin, turn, cg, gravity, r)
@@ -727,7 +729,7 @@ def step_rolling(
         x, y, z, mass = disc[n, 0], disc[n, 1], disc[n, 2], disc[n, 3]
         dz, dx, dy = gave[n, 0], gave[n, 1], gave[n, 2]
         pushed = (disc[n, 4] * dx, disc[n, 5] * dy, disc[n, 6] * dz + disc[n, 7])
-        fx, fy, fz = rotated(turn, pushed)
+        fx, fy, fz = _rotated(turn, pushed)
         f = (fx - mass * gravity[0], fy - mass * gravity[1], fz - mass * gravity[2])
         touch = (x + dx + ahead * down, y + dy, z + dz + up * down)
         force = (force[0] + f[0], force[1] + f[1], force[2] + f[2])

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crossfall.engines.axle_forces import WORK
+from crossfall.engines.axle_forces import MOVES, WORK
 from crossfall.engines.bullet import World
 from crossfall.engines.curve import set_curve
 from crossfall.engines.held import Vector, engine_version
@@ -36,7 +36,7 @@ from crossfall.truck.model import ENDS, Array, Truck
 from crossfall.truck.ride import tyre_loads
 
 _Pose = tuple[tuple[float, ...], tuple[float, ...]]
-_MOVES = struct.Struct("31d")
+_MOVES = struct.Struct(f"{2 * MOVES + 3}d")
 _LOST = "the engine lost the truck: its step is too long for this one"
 
 
@@ -155,7 +155,7 @@ class HeldRig:
                 laws[i] = set_curve(own, truck, i, SHARE)
             self._joints += [self.world.joints[name] for name in (corners.heave, corners.roll)]
         self._laws, self._work = stacked_laws(laws), np.empty(WORK)
-        self._moved, self._out = np.empty(31), np.empty(16)
+        self._moved, self._out = np.empty(2 * MOVES + 3), np.empty(16)
         held = self.wheels
         of_wheels = held.axles, held.states, self._laws, held.patches
         arrays = (*of_wheels, self._moved, self._out, self._work)
@@ -199,10 +199,8 @@ class HeldRig:
         world.press(links[0], (there[0], there[1], there[2]), (x, y, z), (mx, my, mz))
         x, y, z, mx, my, mz, *rear_joints = out[8:]
         world.press(links[1], (here[0], here[1], here[2]), (x, y, z), (mx, my, mz))
-        forces = (front_joints if self._sprung[0] else []) + (
-            rear_joints if self._sprung[1] else []
-        )
-        world.advance(gravity, self._joints, forces)
+        both = zip((front_joints, rear_joints), self._sprung, strict=True)
+        world.advance(gravity, self._joints, [f for joints, own in both if own for f in joints])
 
     def _moves(self, states: Sequence[tuple[float, ...]]) -> list[tuple[float, ...]]:
         """Of each axle, heave and its speed, roll and its speed."""
