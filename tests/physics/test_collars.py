@@ -3,12 +3,10 @@ stood lower: the equilibrium itself then lifts it."""
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
 
-from crossfall.statics.builds import stacked
+from crossfall.statics.builds import changed, stacked
 from crossfall.statics.compliant import NO_SLIDE, tips, tips_of_builds
 from linked_files import on_whole_shocks
 
@@ -23,9 +21,9 @@ def test_turning_the_collars_is_the_same_as_pressing_the_springs() -> None:
     low, high = (on_whole_shocks(preload_mm=p).truck for p in (FROM, TO))
     builds = stacked([low])
     more = (TO - FROM) * 1e-3 / low.wheelbase
-    pressed = replace(
+    pressed = changed(
         builds,
-        preload=builds.preload + builds.spring_rate * more,
+        preload=builds.preload + builds.spring_rate[:, None] * more,
         stage_at=builds.stage_at - more,
     )
     count = len(HEADINGS)

@@ -1,6 +1,5 @@
 """What springs, stops, links and tyres do to an axle in a step, written to be compiled: asked in
-every step, it would cost more in Python than the engine does. See `engines.native`, which compiles
-this file and needs all of it to be here.
+every step, it would cost more in Python than the engine does; see `truck.native`.
 
 Laws are records (AXLE), so is what they remember (AXLE_STATE, PATCH); vectors are tuples, rotations
 (9,), rows first. SI. Functions in ENTRIES take addresses of arrays, the others are theirs.
@@ -46,28 +45,21 @@ massless disc and the geometry of its lowest point.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
-from typing import Any, TypeVar, cast
+from typing import Any
 
 import numpy as np
 import numpy.typing as npt
 
 from crossfall.engines.held import Vector
-from crossfall.truck.axle_law import BY_Q, BY_R, LEFT, PITCH, VALUE, YAW, X, Y
+from crossfall.truck.axle_law import BY_Q, BY_R, LEFT, PITCH, POWERS, VALUE, YAW, X, Y, law_at
+from crossfall.truck.to_compile import arrays, inner
 
 Records = npt.NDArray[np.void]
 _Rows = tuple[float, ...]  # (9,)
-_Function = TypeVar("_Function", bound=Callable[..., Any])
 
 
-def inner(function: _Function) -> _Function:
-    """What an entry calls; compiled with it."""
-    return cast(_Function, globals()["compiler"](function)) if "compiler" in globals() else function
-
-
-arrays: Any = globals().get("arrays")  # makes an array of address, shape and type
 MOVES = 14  # numbers an axle's moves are told by
-VALUES, POWERS = 21, 16  # numbers of scratch memory, of a law's values and of powers
+VALUES = 42  # numbers of scratch memory, of a law's values
 WORK = VALUES + POWERS
 
 FLOAT, WHOLE = np.float64, np.int64
@@ -196,37 +188,11 @@ def _rows(x: float, y: float, z: float, w: float) -> _Rows:
 
 
 @inner
-def law_values(coefficients: Any, heave: float, roll: float, out: Any, work: Any) -> Any:
-    """`out` (7, 3) of an axle law's coefficients (7, terms): values, and slopes by heave and roll.
-    work: (16,) scratch memory."""
-    for f in range(7):
-        out[f, VALUE] = out[f, BY_Q] = out[f, BY_R] = 0.0
-    work[0], work[8] = 1.0, 1.0
-    for n in range(1, 8):
-        work[n], work[8 + n] = work[n - 1] * heave, work[7 + n] * roll
-    term, degree = 0, 1
-    while term < coefficients.shape[1]:
-        for j in range(degree + 1):
-            i = degree - j
-            q, r = work[i], work[8 + j]
-            by_q = i * work[i - 1] * r if i else 0.0
-            by_r = j * q * work[7 + j] if j else 0.0
-            for f in range(7):
-                c = coefficients[f, term]
-                out[f, VALUE] += c * q * r
-                out[f, BY_Q] += c * by_q
-                out[f, BY_R] += c * by_r
-            term += 1
-        degree += 1
-    return out
-
-
-@inner
 def true_place(
     axle: Any, at: Any, cg: Vector, origin: Vector, turn: _Rows, heave: float, roll: float
 ) -> Any:
     """Where an axle truly is. cg, origin, turn: where the engine has its CG and roll centre, m, and
-    its axes. at: (7, 3) of its law there.
+    its axes. at: (7, 6) of its law there.
 
     Axes and roll centre; then for `make_up` the chassis' axes, of the law's point where it is and
     how far from the engine's roll centre, in the table's axes and the chassis', the arm from it to
@@ -375,14 +341,14 @@ def press_corners(
     own, kept = arrays(axles, (count,), AXLE), arrays(states, (count,), AXLE_STATE)
     law, place = arrays(laws, (count, 7, terms), FLOAT), arrays(places, (count, 2, 2), WHOLE)
     at, moving = arrays(position, (many,), FLOAT), arrays(speed, (many,), FLOAT)
-    given, scratch = arrays(force, (many,), FLOAT), arrays(work, (7, 3), FLOAT)
+    given, scratch = arrays(force, (many,), FLOAT), arrays(work, (7, 6), FLOAT)
     powers = arrays(work, (WORK,), FLOAT)[VALUES:]
     for i in range(count):
         heave, v_heave = place[i, 0, 0], place[i, 0, 1]
         roll, v_roll = place[i, 1, 0], place[i, 1, 1]
         q, r = at[heave], at[roll]
         if own[i].shocks:
-            law_values(law[i], q, r, scratch, powers)
+            law_at(law[i], q, r, scratch, powers)
         moves = (q, moving[v_heave]), (r, moving[v_roll])
         on_heave, on_roll = _corners(own[i], kept[i], scratch, moves[0], moves[1], dt)
         given[v_heave], given[v_roll] = on_heave, on_roll
@@ -644,7 +610,7 @@ def _held_axle(
         force, moment = _press(axle, state, patches, origin, turn, cg, gravity, 0.0)
         return force, moment, 0.0, 0.0
     if axle.links or axle.shocks:
-        law_values(law, q, r, scratch, powers)
+        law_at(law, q, r, scratch, powers)
     on_heave, on_roll = _corners(axle, state, scratch, (q, qv), (r, rv), dt)
     if axle.links:
         true = true_place(axle, scratch, cg, origin, turn, q, r)
@@ -678,7 +644,7 @@ def step_held(
     own, kept = arrays(axles, (2,), AXLE), arrays(states, (2,), AXLE_STATE)
     law, touching = arrays(laws, (2, 7, terms), FLOAT), arrays(patches, (discs,), PATCH)
     m, given = arrays(moves, (2 * MOVES + 3,), FLOAT), arrays(out, (16,), FLOAT)
-    scratch, powers = arrays(work, (7, 3), FLOAT), arrays(work, (WORK,), FLOAT)[VALUES:]
+    scratch, powers = arrays(work, (7, 6), FLOAT), arrays(work, (WORK,), FLOAT)[VALUES:]
     gravity = (m[2 * MOVES], m[2 * MOVES + 1], m[2 * MOVES + 2])
     for i in range(2):
         force, moment, heave, roll = _held_axle(
@@ -719,8 +685,8 @@ def step_rolling(
         axle.to_point[2] + axle.to_cg[2],
     )
     cg = _from(origin, turn, to_cg)
-    scratch, powers = arrays(work, (7, 3), FLOAT), arrays(work, (WORK,), FLOAT)[VALUES:]
-    at = law_values(law, q, r, scratch, powers)
+    scratch, powers = arrays(work, (7, 6), FLOAT), arrays(work, (WORK,), FLOAT)[VALUES:]
+    at = law_at(law, q, r, scratch, powers)
     followed = true_place(axle, at, cg, origin, turn, q, r)
     ahead, up = -turn[6], -turn[8]
     down = axle.radius / math.hypot(ahead, up)

@@ -14,10 +14,17 @@ from typing import Any
 
 import numpy as np
 
-from crossfall.engines.axle_forces import AXLE, AXLE_STATE, PATCH, Records
+from crossfall.engines.axle_forces import (
+    AXLE,
+    AXLE_STATE,
+    PATCH,
+    Records,
+    press,
+    wheels,
+)
 from crossfall.engines.held import Vector
-from crossfall.engines.native import address, entry
 from crossfall.truck.model import GRAVITY, Truck
+from crossfall.truck.native import address, entry
 
 
 @dataclass(frozen=True)
@@ -64,7 +71,7 @@ class HeldWheels:
             self.states[i]["turn"] = np.eye(3).ravel()
         self.patches = np.array(patches, PATCH)
         self._steps = 1
-        self._tell = entry("wheels")
+        self._tell = entry(wheels)
         self._moves, self._out, self._told = np.empty(19), np.empty(6), np.empty((4, 5))
         arrays = (self.axles, self.states, self.patches, self._moves, self._out)
         self._pressing = [address(v) for v in arrays]
@@ -104,6 +111,6 @@ class HeldWheels:
     ) -> tuple[Vector, Vector]:
         """Force (N) on an axle and its moment (N m); see `axle_forces.press`."""
         self._moves[:] = [*origin, *turn, *about, *gravity, roll]
-        entry("press")(*self._pressing, len(self.patches), i)
+        entry(press)(*self._pressing, len(self.patches), i)
         fx, fy, fz, mx, my, mz = self._out.tolist()
         return (fx, fy, fz), (mx, my, mz)

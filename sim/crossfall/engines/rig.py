@@ -13,13 +13,12 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from crossfall.engines.axle_forces import MOVES, WORK
+from crossfall.engines.axle_forces import MOVES, WORK, step_held
 from crossfall.engines.bullet import World
 from crossfall.engines.curve import set_curve
 from crossfall.engines.held import Vector, engine_version
 from crossfall.engines.held_wheels import HeldWheels, KeptWheels
 from crossfall.engines.multibody import SHARE, disc_names, multibody
-from crossfall.engines.native import address, entry
 from crossfall.engines.rolling import RollingCurve
 from crossfall.engines.scale import SimilarityScale, similar
 from crossfall.engines.settings import EngineError, GroundSettings, TrialSettings, endless
@@ -33,6 +32,7 @@ from crossfall.engines.springs import (
     tyre_springs,
 )
 from crossfall.truck.model import ENDS, Array, Truck
+from crossfall.truck.native import address, entry
 from crossfall.truck.ride import tyre_loads
 
 _Pose = tuple[tuple[float, ...], tuple[float, ...]]
@@ -161,7 +161,7 @@ class HeldRig:
         arrays = (*of_wheels, self._moved, self._out, self._work)
         self._at = [address(array) for array in arrays]
         self._counts = len(held.patches), self._laws.shape[2]
-        self._press = entry("step_held")
+        self._press = entry(step_held)
         self._sprung = [not axle.suspension.locked for axle in truck.axles]
 
     def __enter__(self) -> HeldRig:

@@ -16,14 +16,14 @@ from collections.abc import Sequence
 
 import numpy as np
 
-from crossfall.engines.axle_forces import AXLE, WORK
+from crossfall.engines.axle_forces import AXLE, WORK, step_rolling
 from crossfall.engines.curve import set_curve
 from crossfall.engines.held import Vector
 from crossfall.engines.multibody import SHARE, disc_places
-from crossfall.engines.native import address, entry
 from crossfall.engines.springs import TyreSpring
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import Truck
+from crossfall.truck.native import address, entry
 
 
 class RollingCurve:
@@ -49,7 +49,7 @@ class RollingCurve:
         self._moves, self._out, self._work = np.empty(17), np.empty(5), np.empty(WORK)
         arrays = (self._axle, self._law, self._discs, self._moves, self._gives, self._out)
         self._at = [address(array) for array in (*arrays, self._work)]
-        self._step = entry("step_rolling")
+        self._step = entry(step_rolling)
 
     def missing(
         self,

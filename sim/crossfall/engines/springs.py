@@ -14,13 +14,13 @@ from typing import Any
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from crossfall.engines.axle_forces import AXLE, AXLE_STATE, WORK, Records
+from crossfall.engines.axle_forces import AXLE, AXLE_STATE, WORK, Records, press_corners
 from crossfall.engines.multibody import disc_names, tyre_joints
-from crossfall.engines.native import address, entry
 from crossfall.engines.settings import TrialSettings
 from crossfall.truck.axle_law import law_of
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import ENDS, GRAVITY, Array, Truck
+from crossfall.truck.native import address, entry
 from crossfall.truck.ride import spring_squeezes, sprung_loads, tyre_loads
 from crossfall.truck.spring_law import spring_law
 
@@ -254,7 +254,7 @@ class Corners:
             set_corners(axle, one)
         self._laws = stacked_laws([one.law for one in springs])
         self._kept = places, position, speed, force, np.empty(WORK)
-        self._press = entry("press_corners")
+        self._press = entry(press_corners)
         self._at = [address(v) for v in (self._axles, self._states, self._laws, *self._kept)]
         self._count = len(springs), self._laws.shape[2]
 

@@ -9,7 +9,9 @@ Source: derived here from dimensions: x / L, F / W, m / M, k L / W, with W = M g
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import dataclass, replace
+from functools import cache
+from math import prod
 from typing import Any
 
 import numpy as np
@@ -30,52 +32,111 @@ _NEVER = 1e3  # wheelbases of compression, which no spring is pressed by
 _FIRM = 30.0  # of the vertical stiffness: gives a hundredth of a degree of tip
 
 
+class _Part:
+    """A part of the builds' table, with a shape of its own in front of the build's axis.
+
+    shape: of it, where "points" stands for the contact points of an axle, "terms" for the terms of
+    an axle's law.
+    """
+
+    def __init__(self, *shape: int | str) -> None:
+        self.shape = shape
+
+    def __set_name__(self, owner: type[Builds], name: str) -> None:
+        self.name = name
+
+    def of(self, builds: Builds) -> Array:
+        rows, shape = layout(builds.points, builds.terms)[self.name]
+        return builds.table[rows].reshape(*shape, -1)
+
+
+class _Rows(_Part):
+    def __get__(self, builds: Builds, owner: type[Builds]) -> Array:
+        return self.of(builds)
+
+
+class _Marks(_Part):
+    def __get__(self, builds: Builds, owner: type[Builds]) -> Flags:
+        return np.asarray(self.of(builds) != 0.0)
+
+
 @dataclass(frozen=True)
 class Builds:
     """B trucks; lengths over the wheelbase, forces over the weight, masses over the total.
 
+    table: (rows, B), all that is known of them; its parts, below, are views of it. points: p,
+    contact points of an axle, left first: one per tyre on its centre plane, or two per tyre where
+    any build has a contact half-width. terms: of the axles' laws.
+
     Axes in front of the build: 3 components, 3 bodies (front axle with its wheels, rear axle,
-    chassis) or 2 axles, 2 sides (left, right) or the p contact points of one axle, left first: one
-    per tyre on its centre plane, or two per tyre where any build has a contact half-width. `held`
-    marks the joints (front heave, front roll, rear heave, rear roll) that cannot move and `tied`
-    the builds whose axles heave equally.
+    chassis) or 2 axles, 2 sides (left, right) or the p contact points of one axle. `held` marks the
+    joints (front heave, front roll, rear heave, rear roll) that cannot move and `tied` the builds
+    whose axles heave equally.
     """
 
-    wheelbase: Array  # (B,) m
-    weight: Array  # (B,) N
-    mass: Array  # (3, B)
-    moment: Array  # (3, 3, B), mass times CG from the axle's point (chassis: from the origin)
-    point: Array  # (3, 2, B), of each axle, whose way its law gives
-    law: Array  # (7, terms, 2, B), coefficients: see `truck.axle_law`
-    disc_mass: Array  # (2, p, B), the wheel's, shared among its contact points
-    disc_centre: Array  # (3, 2, p, B), from the axle's point
-    radius: Array  # (2, 1, B)
-    tyre_rate: Array  # (3, 2, 1, B), of one contact point along the axle's x, y and z
-    tyre_load: Array  # (2, p, B), ground load of each point at ride height
-    spring_rate: Array  # (2, 1, B), while all of a corner's springs give
-    preload: Array  # (2, 2, B), at ride height if it were so from free on
-    stage_rate: Array  # (s, 2, 1, B), gained once a soft spring is bound; s = 0 where none has one
-    stage_at: Array  # (s, 2, 2, B), compression at which it is
-    bump: Array  # (2, 1, B)
-    droop: Array  # (2, 1, B)
-    anti_roll: Array  # (2, B)
-    shaft: Array  # (2, B), see `Axle.shaft`
-    open: Flags  # (2, B), where the motor holds the axle's wheels through an open differential
-    stop_rate: Array  # (2, 1, B)
-    held: Flags  # (4, B)
-    tied: Flags  # (B,)
+    table: Array
+    points: int
+    terms: int
+
+    wheelbase = _Rows()  # m
+    weight = _Rows()  # N
+    mass = _Rows(3)
+    moment = _Rows(3, 3)  # of the bodies, mass times CG from the axle's point (chassis: the origin)
+    point = _Rows(3, 2)  # of each axle, whose way its law gives
+    radius = _Rows(2)
+    tyre_rate = _Rows(3, 2)  # of one contact point along the axle's x, y and z
+    spring_rate = _Rows(2)  # while all of a corner's springs give
+    preload = _Rows(2, 2)  # at ride height if it were so from free on
+    stage_rate = _Rows(2)  # gained once a soft spring is bound
+    stage_at = _Rows(2, 2)  # compression at which it is
+    bump = _Rows(2)
+    droop = _Rows(2)
+    anti_roll = _Rows(2)
+    shaft = _Rows(2)  # see `Axle.shaft`
+    open = _Marks(2)  # where the motor holds the axle's wheels through an open differential
+    stop_rate = _Rows(2)
+    held = _Marks(4)
+    tied = _Marks()
+    disc_mass = _Rows(2, "points")  # the wheel's, shared among its contact points
+    disc_centre = _Rows(3, 2, "points")  # from the axle's point
+    tyre_load = _Rows(2, "points")  # ground load of each point at ride height
+    law = _Rows(7, "terms", 2)  # coefficients: see `truck.axle_law`
 
     def __len__(self) -> int:
-        return len(self.weight)
-
-    @property
-    def corner_gaps(self) -> int:
-        """How many gaps there are of corners: a spring's, both stops', and its second stage's."""
-        return 4 * (3 + len(self.stage_rate))
+        return int(self.table.shape[1])
 
     def take(self, index: Index) -> Builds:
         """The builds at `index` (integers, repeats allowed, or a mask)."""
-        return Builds(**{f.name: pick(getattr(self, f.name), index) for f in fields(self)})
+        return replace(self, table=pick(self.table, index))
+
+
+_PARTS = {name: part for name, part in vars(Builds).items() if isinstance(part, _Part)}
+
+
+@cache
+def layout(points: int, terms: int) -> dict[str, tuple[slice, tuple[int, ...]]]:
+    """Which rows of the table every part of `Builds` has, and its shape."""
+    known, found, at = {"points": points, "terms": terms}, {}, 0
+    for name, part in _PARTS.items():
+        shape = tuple(known[n] if isinstance(n, str) else n for n in part.shape)
+        found[name] = slice(at, at + prod(shape)), shape
+        at += prod(shape)
+    return found
+
+
+def row(name: str) -> int:
+    """The first row of a part that lies in front of all whose size varies. KeyError for others."""
+    fixed = [n for n, part in _PARTS.items() if all(isinstance(k, int) for k in part.shape)]
+    return int({n: layout(0, 0)[n][0].start for n in fixed}[name])
+
+
+def changed(builds: Builds, **parts: Array | Flags) -> Builds:
+    """The same builds with some of their parts different, each of its own shape with B last."""
+    table = builds.table.copy()
+    for name, values in parts.items():
+        rows, shape = layout(builds.points, builds.terms)[name]
+        table[rows] = np.reshape(values, (prod(shape), -1))
+    return replace(builds, table=table)
 
 
 def pick(values: NDArray[Any], index: Index) -> Any:
@@ -96,13 +157,13 @@ def stacked(trucks: Sequence[Truck], stop_ratio: float = 100.0) -> Builds:
 
     Raises InputError where an axle's links bind within its travel, ValueError without any truck.
     """
-    points = 2 if any(a.tyre.contact_half_width > 0 for t in trucks for a in t.axles) else 1
-    stages = int(any(a.suspension.soft_rate for t in trucks for a in t.axles))
-    columns = [_column(truck, points, stages, stop_ratio) for truck in trucks]
-    most = max(c["law"].shape[1] for c in columns)
+    per_tyre = 2 if any(a.tyre.contact_half_width > 0 for t in trucks for a in t.axles) else 1
+    columns = [_column(truck, per_tyre, stop_ratio) for truck in trucks]
+    terms = max(c["law"].shape[1] for c in columns)
     for column in columns:
-        column["law"] = _padded(column["law"], most)
-    return Builds(**{name: np.stack([c[name] for c in columns], axis=-1) for name in columns[0]})
+        column["law"] = _padded(column["law"], terms)
+    rows = [np.stack([c[name] for c in columns], -1).reshape(-1, len(trucks)) for name in _PARTS]
+    return Builds(np.concatenate(rows), 2 * per_tyre, terms)
 
 
 def _padded(law: Array, terms: int) -> Array:
@@ -110,7 +171,7 @@ def _padded(law: Array, terms: int) -> Array:
     return np.pad(law, ((0, 0), (0, terms - law.shape[1]), *[(0, 0)] * (law.ndim - 2)))
 
 
-def _column(truck: Truck, points: int, stages: int, stop_ratio: float) -> dict[str, Any]:
+def _column(truck: Truck, per_tyre: int, stop_ratio: float) -> dict[str, Any]:
     """One truck's dimensionless arrays, without the build axis."""
     body = whole(truck)
     mass, length, weight = body.mass, truck.wheelbase, body.mass * GRAVITY
@@ -124,10 +185,10 @@ def _column(truck: Truck, points: int, stages: int, stop_ratio: float) -> dict[s
     ways = [law.in_units(length) for law in laws]
     most = max(way.shape[1] for way in ways)
     point = np.array([law.point for law in laws]).T
-    spread = np.array([0.0]) if points == 1 else np.array([1.0, -1.0])
+    spread = np.array([0.0]) if per_tyre == 1 else np.array([1.0, -1.0])
 
-    def per_point(values: Any) -> Array:  # (..., 2 axles, 2 sides) to (..., 2, 2 * points)
-        return np.repeat(np.asarray(values, dtype=np.float64), points, axis=-1)
+    def per_point(values: Any) -> Array:  # (..., 2 axles, 2 sides) to (..., 2, 2 * per_tyre)
+        return np.repeat(np.asarray(values, dtype=np.float64), per_tyre, axis=-1)
 
     hub = per_point(np.array([axle.hubs for axle in truck.axles]).transpose(2, 0, 1))
     half_width = np.array([t.contact_half_width for t in tyres])
@@ -142,40 +203,36 @@ def _column(truck: Truck, points: int, stages: int, stop_ratio: float) -> dict[s
         "moment": moment / (mass * length),
         "point": point / length,
         "law": np.stack([_padded(way, most) for way in ways], axis=-1),
-        "disc_mass": per_point([[w.mass for w in a.wheels] for a in truck.axles]) / mass / points,
+        "disc_mass": per_point([[w.mass for w in a.wheels] for a in truck.axles]) / mass / per_tyre,
         "disc_centre": (hub - point[:, :, None]) / length,
-        "radius": np.array([[t.radius] for t in tyres]) / length,
-        "tyre_rate": np.array(
-            [[[k] for k in kind] for kind in zip(*map(_rates, tyres), strict=True)]
-        )
-        / rate
-        / points,
-        "tyre_load": per_point(tyre_loads(truck).reshape(2, 2)) / weight / points,
-        **_spring_column(truck, stages),
-        "bump": np.array([[s.bump] for s in springs]) / length,
-        "droop": np.array([[s.droop] for s in springs]) / length,
+        "radius": np.array([t.radius for t in tyres]) / length,
+        "tyre_rate": np.array([_rates(t) for t in tyres]).T / rate / per_tyre,
+        "tyre_load": per_point(tyre_loads(truck).reshape(2, 2)) / weight / per_tyre,
+        **_spring_column(truck),
+        "bump": np.array([s.bump for s in springs]) / length,
+        "droop": np.array([s.droop for s in springs]) / length,
         "shaft": np.array([a.shaft for a in truck.axles]),
         "open": np.array([a.loose for a in truck.axles]),
         "anti_roll": np.array([s.anti_roll for s in springs]) / (weight * length),
-        "stop_rate": np.array([[s.spring_rate] for s in springs]) * stop_ratio / rate,
+        "stop_rate": np.array([s.spring_rate for s in springs]) * stop_ratio / rate,
         "held": np.repeat([s.locked for s in springs], 2),
         "tied": np.bool_(False),
     }
 
 
-def _spring_column(truck: Truck, stages: int) -> dict[str, Any]:
-    """The corners' springs, dimensionless; stages: 1 where any build's soft springs bind."""
+def _spring_column(truck: Truck) -> dict[str, Any]:
+    """The corners' springs, dimensionless; soft ones that there are not never bind."""
     length, weight = truck.wheelbase, whole(truck).mass * GRAVITY
     laws = [spring_law(axle.suspension) for axle in truck.axles]
-    rates = np.array([[law.rate] for law in laws])
+    rates = np.array([law.rate for law in laws])
     squeezes = spring_squeezes(truck).reshape(2, 2)
-    more = np.array([[[law.more] for law in laws]]) * length / weight
+    more = np.array([law.more for law in laws]) * length / weight
     at = np.array([[law.bound] for law in laws]) - squeezes
     return {
         "spring_rate": rates * length / weight,
-        "preload": rates * squeezes / weight,
-        "stage_rate": more[:stages],
-        "stage_at": np.minimum(at / length, _NEVER)[None][:stages],
+        "preload": rates[:, None] * squeezes / weight,
+        "stage_rate": more,
+        "stage_at": np.minimum(at / length, _NEVER),
     }
 
 
@@ -188,29 +245,12 @@ def locked_builds(builds: Builds) -> Builds:
 
     held = all of the four joints.
     """
-    return replace(builds, held=np.ones_like(builds.held))
-
-
-def _staged(builds: Builds, stages: int) -> Builds:
-    """The same builds with so many second stages; those they lack never come."""
-    lacking = stages - len(builds.stage_rate)
-    rate = np.zeros((lacking, *builds.spring_rate.shape))
-    at = np.full((lacking, *builds.preload.shape), _NEVER)
-    return replace(
-        builds,
-        stage_rate=np.concatenate([builds.stage_rate, rate]),
-        stage_at=np.concatenate([builds.stage_at, at]),
-    )
+    return changed(builds, held=np.ones((4, len(builds))))
 
 
 def joined_builds(parts: Sequence[Builds]) -> Builds:
-    """Several stacks as one, in order. Raises ValueError where there is none."""
-    most = max(p.law.shape[1] for p in parts)
-    stages = max(len(p.stage_rate) for p in parts)
-    parts = [_staged(replace(p, law=_padded(p.law, most)), stages) for p in parts]
-    return Builds(
-        **{f.name: np.concatenate([getattr(p, f.name) for p in parts], -1) for f in fields(Builds)}
-    )
+    """Several stacks laid out alike as one, in order. Raises ValueError where they are not."""
+    return replace(parts[0], table=np.concatenate([p.table for p in parts], axis=1))
 
 
 def firm(builds: Builds) -> Builds:
@@ -220,7 +260,7 @@ def firm(builds: Builds) -> Builds:
     """
     rate = builds.tyre_rate.copy()
     rate[:2] = _FIRM * rate[2]
-    return replace(builds, tyre_rate=rate)
+    return changed(builds, tyre_rate=rate)
 
 
 def rise_only(builds: Builds) -> Builds:
@@ -230,4 +270,4 @@ def rise_only(builds: Builds) -> Builds:
     """
     held = builds.held.copy()
     held[[1, 3]] = True
-    return replace(builds, held=held, tied=~(held[0] | held[2]))
+    return changed(builds, held=held, tied=~(held[0] | held[2]))

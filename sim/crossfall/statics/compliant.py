@@ -17,13 +17,12 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.statics import continuation
+from crossfall.statics.balance import standing_patches
 from crossfall.statics.builds import Builds, Ints, stacked
 from crossfall.statics.folds import polish_folds
-from crossfall.statics.kinematics import FREEDOMS, frames_at
 from crossfall.statics.newton import Cases
 from crossfall.statics.relaxation import settle
 from crossfall.statics.track import CORNER, FOLD, STANDS, UNRESOLVED, Track
-from crossfall.statics.tyres import standing_patches
 from crossfall.truck.model import Array, Flags, Truck
 from crossfall.truck.support import downhill_pair
 
@@ -202,15 +201,14 @@ def on_the_level(
     headings rad, grip friction coefficients. Followed to where it would slide as a whole,
     atan(grip) less 2e-4 rad; against a rail, to 89 deg.
     """
-    points = builds.disc_mass.shape[1]
+    points = builds.points
     friction = np.broadcast_to(np.asarray(grip, dtype=np.float64), (2, points, len(builds))).copy()
     limit = np.minimum(np.arctan(friction[0, 0]) - _SLIDES, STANDING)
     if railed is not None:
         friction[np.repeat(railed, points // 2, axis=1)] = np.inf
         limit[railed.any(axis=(0, 1))] = STANDING
-    level = frames_at(builds, np.zeros((len(FREEDOMS), len(builds))))
     return Cases(
-        builds, np.asarray(headings, dtype=float), standing_patches(builds, level, friction), limit
+        builds, np.asarray(headings, dtype=float), standing_patches(builds, friction), limit
     )
 
 
@@ -247,7 +245,7 @@ def _blocks(count: int) -> Iterator[slice]:
 
 
 def _result(cases: Cases, track: Track, snaps: Ints, first_snap: Array) -> CompliantTips:
-    count, points = len(cases), cases.builds.disc_mass.shape[1]
+    count, points = len(cases), cases.builds.points
     # A wheel is off when all its points are; one that never leaves (nan) keeps the wheel on.
     lift = track.opened[: 2 * points].reshape(4, points // 2, count).max(axis=1)
     tip = np.where(track.outcome == UNRESOLVED, np.nan, track.state[-1])

@@ -11,7 +11,7 @@ from dataclasses import dataclass, fields
 import numpy as np
 
 from crossfall.statics import continuation
-from crossfall.statics.balance import Balance
+from crossfall.statics.balance import Picture
 from crossfall.statics.builds import Builds, Ints, stacked
 from crossfall.statics.compliant import NO_SLIDE, lose, on_the_level, railed_tyres
 from crossfall.statics.newton import Cases, correct
@@ -68,7 +68,7 @@ def equilibrium_path(
     normal[-1] = 1.0
     at = correct(cases, guess, on, normal=normal, level=thetas)
     stands = at.good & (thetas <= tip)
-    return _described(cases.builds, at.state, cases.balance(at.state, on), stands, tip)
+    return _described(cases.builds, at.state, cases.picture(at.state, on), stands, tip)
 
 
 def _trail(track: Track) -> tuple[Array, Flags, Patches]:
@@ -96,19 +96,16 @@ def _between(states: Array, corner: Ints, thetas: Array) -> Array:
 
 
 def _described(
-    builds: Builds, state: Array, at: Balance, stands: Flags, tip: float
+    builds: Builds, state: Array, at: Picture, stands: Flags, tip: float
 ) -> EquilibriumPath:
     """Back to SI, case first."""
-    count, points = state.shape[1], builds.disc_mass.shape[1]
+    count, points = state.shape[1], builds.points
     length, weight = builds.wheelbase, builds.weight
     blank = np.where(stands, 1.0, np.nan)
-    turn = at.pose.turn * blank
+    turn = at.turn * blank
     centre = np.concatenate([builds.point, np.zeros((3, 1, count))], axis=1)
-    position = (
-        at.pose.place[:, None] + at.pose.origin - np.einsum("ijcb,jcb->icb", at.pose.turn, centre)
-    )
-    axes = at.discs.axes
-    give = np.stack([(axes[:, k] * at.contact.give).sum(axis=0) for k in range(3)])
+    position = state[:3, None] + at.origin - np.einsum("ijcb,jcb->icb", at.turn, centre)
+    give = np.einsum("ikcb,icpb->kcpb", at.turn[:, :, :2], at.give)
 
     def per_wheel(values: Array) -> Array:  # (..., 2, p, B) to (..., 4, points, B)
         return values.reshape(*values.shape[:-3], 4, points // 2, count) * blank
@@ -121,5 +118,5 @@ def _described(
         (per_wheel(give).mean(axis=-2) * length).transpose(2, 1, 0),
         (state[[6, 8]] * length * blank).T,
         (state[[7, 9]] * blank).T,
-        (per_wheel(at.contact.force[2]).sum(axis=1) * weight).T,
+        (per_wheel(at.force[2]).sum(axis=1) * weight).T,
     )

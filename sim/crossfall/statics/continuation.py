@@ -21,8 +21,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.statics.builds import Ints, pick
+from crossfall.statics.case import FREEDOMS
 from crossfall.statics.events import meet_event
-from crossfall.statics.kinematics import FREEDOMS
 from crossfall.statics.newton import Cases, Corrected, correct
 from crossfall.statics.track import GOING, PAST, SETTINGS, STANDS, THETA, UNRESOLVED, Track
 from crossfall.truck.model import Array, Flags
@@ -193,7 +193,7 @@ def _creep(cases: Cases, track: Track, live: Ints) -> None:
     guess = state + track.step[live] * tangent
     new = correct(part, guess, None, normal=tangent, level=(tangent * guess).sum(axis=0))
     ahead = new.state[-1] > state[-1]
-    stable = np.linalg.slogdet(part.balance(new.state).stiffness.transpose(2, 0, 1))[0] > 0
+    stable = np.linalg.slogdet(part.balance(new.state).stiffness)[0] > 0
     good = np.flatnonzero(new.good & ahead & stable)
     track.shorten(np.delete(live, good))
     who = live[good]

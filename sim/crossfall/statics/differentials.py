@@ -7,7 +7,8 @@ way = R ahead and F the ground force on a wheel's contact points
 
 which hangs on s alone, since both wheels sit on one axle. So s is solved for here, at every look,
 and is no unknown of the truck's; the derivatives below have it follow. It counts from where the
-tyres' history stood. Wheels against a rail are held there, and so their axle counts as locked.
+tyres' history stood. Wheels against a rail are held there, and so their axle counts as locked. All
+of it is compiled.
 
 Source: derived here from virtual work: an open differential turns its two wheels by s and -s at no
 work of the shaft, so both have the same torque.
@@ -15,81 +16,74 @@ work of the shaft, so both have the same torque.
 
 from __future__ import annotations
 
-from dataclasses import replace
+from typing import Any
 
-import numpy as np
+from crossfall.truck.to_compile import inner
 
-from crossfall.statics.builds import Builds
-from crossfall.statics.kinematics import Pose
-from crossfall.statics.tyres import Contact, Discs, Patches, contact
-from crossfall.truck.model import Array, Flags
-
-_CLOSE = 1e-11  # of the weight and wheelbase, to which (1) is solved
-_ROUNDS = 40
+CLOSE = 1e-11  # of the weight and wheelbase, to which (1) is solved
+ROUNDS = 40
 _LEAST = 0.02  # of what tyres that stick give, that a step on slipping ones reckons with at least
 _TURN = 0.1  # rad in one step
 
 
-def shared(
-    builds: Builds,
-    pose: Pose,
-    disc: Discs,
-    patches: Patches,
-    gravity: Array,
-    d_gravity: Array,
-    touch: Flags | None,
-    stick: Flags | None,
-) -> Contact:
-    """`contact`, with (1) on every open axle, by Newton's method on s, between bounds: tyres that
-    slip both ways pull alike however far they turn.
-
-    Arguments and shapes as of `contact`. Raises nothing: s is good to 1e-11, or the last of 40
-    rounds.
-    """
-    loose = builds.open & np.isfinite(patches.friction).all(axis=1)  # (2, B)
-    points = builds.disc_mass.shape[1]
-    side = np.repeat([1.0, -1.0], points // 2)[:, None]
-    way = np.broadcast_to(builds.radius * patches.ahead, (2, *builds.disc_mass.shape))
-    firm = (builds.radius**2 * builds.tyre_rate[0]).sum(axis=1) * points
-    s = np.zeros(loose.shape)
-    low, high = np.full_like(s, -np.inf), np.full_like(s, np.inf)
-    for _ in range(_ROUNDS):
-        spin = side * s[:, None]
-        tyres = contact(builds, pose, disc, patches, gravity, d_gravity, touch, stick, spin)
-        apart = (side * (way * tyres.force[:2]).sum(axis=0)).sum(axis=1)
-        gain = _gain(tyres, way)
-        live = loose & (np.abs(apart) > _CLOSE) & tyres.touch.any(axis=1)
-        if not live.any():
-            break
-        high, low = np.where(apart > 0, s, high), np.where(apart > 0, low, s)
-        tried = s - np.clip(apart / np.maximum(gain, _LEAST * firm), -_TURN, _TURN)
-        beside = ~((low < tried) & (tried < high))  # only where both are known
-        s = np.where(live, np.where(beside, (low + high) / 2, tried), s)
-    return _following(tyres, way, side, gain, loose & (gain > 0))
-
-
-def _turned(tyres: Contact, way: Array) -> tuple[Array, Array]:
-    """(3, 2, p, B) by how much a wheel's force grows, and (2, 2, p, B) its point moves, by a turn
-    ahead: as if the axle went back under it."""
-    force = -np.einsum("ikapb,kapb->iapb", tyres.d_force[:, 3:5], way)
-    point = (way - np.einsum("ikapb,kapb->iapb", tyres.d_point[:, 3:5], way)) * tyres.touch
-    return force, point
-
-
-def _gain(tyres: Contact, way: Array) -> Array:
-    """(2, B) by how much what the two sides of (1) are apart grows with s."""
-    force, _ = _turned(tyres, way)
-    return np.asarray((way * force[:2]).sum(axis=(0, 2)))
-
-
-def _following(tyres: Contact, way: Array, side: Array, gain: Array, loose: Flags) -> Contact:
-    """The same contact, its derivatives with s as it follows from (1)."""
-    force, point = _turned(tyres, way)
-    by = (side * (way[:, None] * tyres.d_force[:2]).sum(axis=0)).sum(axis=2)  # (7, 2, B)
-    follows = -by * loose / np.where(loose, gain, 1.0)
-    turn = side * follows[:, :, None]
-    return replace(
-        tyres,
-        d_force=tyres.d_force + force[:, None] * turn,
-        d_point=tyres.d_point + point[:, None] * turn,
+@inner
+def by_turn(case: Any, axle: int, j: int, x: float, y: float) -> tuple[float, ...]:
+    """By how much a contact point's force (3,) grows, and it moves (2,), by a turn of its wheel
+    ahead, which rolls it by (x, y) a rad: as if the axle went back under it."""
+    d, p, touch = case.d_force[axle, j], case.d_point[axle, j], case.touch[axle, j]
+    return (
+        -d[3, 0] * x - d[4, 0] * y,
+        -d[3, 1] * x - d[4, 1] * y,
+        -d[3, 2] * x - d[4, 2] * y,
+        touch * (x - p[3, 0] * x - p[4, 0] * y),
+        touch * (y - p[3, 1] * x - p[4, 1] * y),
     )
+
+
+@inner
+def apart(case: Any, axle: int, points: int, x: float, y: float) -> tuple[float, float, float]:
+    """What the two sides of (1) are apart, how much that grows with s, how many points touch."""
+    miss, gain, touching = 0.0, 0.0, 0.0
+    for j in range(points):
+        side = 1.0 if 2 * j < points else -1.0
+        force, more = case.force[axle, j], by_turn(case, axle, j, x, y)
+        miss += side * (x * force[0] + y * force[1])
+        gain += x * more[0] + y * more[1]
+        touching += case.touch[axle, j]
+    return miss, gain, touching
+
+
+@inner
+def turn_on(
+    s: float, low: float, high: float, miss: float, gain: float, firm: float
+) -> tuple[float, float, float]:
+    """The next s and the bounds it lies between: Newton's, or midway where that leads beside them,
+    since tyres that slip both ways pull alike however far they turn. firm: the gain of tyres that
+    stick."""
+    if miss > 0:
+        high = s
+    else:
+        low = s
+    tried = s - min(max(miss / max(gain, _LEAST * firm), -_TURN), _TURN)
+    if not low < tried < high:  # only where both are known
+        tried = (low + high) / 2
+    return tried, low, high
+
+
+@inner
+def follow_turn(case: Any, axle: int, points: int, x: float, y: float, gain: float) -> None:
+    """Have the derivatives of an axle's contact take in s as it follows from (1)."""
+    by = case.by
+    for c in range(7):
+        by[c] = 0.0
+        for j in range(points):
+            side, d = 1.0 if 2 * j < points else -1.0, case.d_force[axle, j]
+            by[c] += side * (x * d[c, 0] + y * d[c, 1])
+    for j in range(points):
+        side, more = 1.0 if 2 * j < points else -1.0, by_turn(case, axle, j, x, y)
+        for c in range(7):
+            s = -side * by[c] / gain
+            for k in range(3):
+                case.d_force[axle, j, c, k] += more[k] * s
+            for k in range(2):
+                case.d_point[axle, j, c, k] += more[3 + k] * s

@@ -1,7 +1,5 @@
 """Newton's method for many trucks at once: balance together with one more condition per case.
 
-All cases are stacked, and evaluated in blocks that stay in the processor's cache.
-
 Source: Newton's method as in C. T. Kelley, Solving Nonlinear Equations with Newton's Method (2003)
 (from memory), J dx = -f, bordered by one condition a case as in `continuation`; tolerances were
 chosen here by trial.
@@ -9,19 +7,15 @@ chosen here by trial.
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
 
-from crossfall.statics.balance import Balance, balance, gap_slopes
+from crossfall.statics.balance import Balance, Picture, balance, picture
 from crossfall.statics.builds import Builds, Index, Ints, pick
+from crossfall.statics.case import CORNER_GAPS
 from crossfall.statics.tyres import AT_LIMIT, Patches
 from crossfall.truck.model import Array, Flags
-
-np.empty(
-    1 << 21
-)  # once freed, glibc keeps what smaller arrays give back; of 32 MB it takes no notice
 
 
 @dataclass(frozen=True)
@@ -31,15 +25,13 @@ class Accuracy:
     tolerance: of the last correction, which is still applied and quadratically convergent, so that
     points are good to 1e-10 and better; also of the loads. at_gap: the same, times this, where a
     gap is to be zero, because events are looked for once and kept. noise: of the loads, times the
-    largest stiffness. iterations: corrections before it gives up. block: cases evaluated together,
-    enough to keep numpy busy and few enough for the cache.
+    largest stiffness. iterations: corrections before it gives up.
     """
 
     tolerance: float = 1e-6
     at_gap: float = 1e-3
     noise: float = 1e-14
     iterations: int = 7
-    block: int = 256
 
 
 ACCURACY = Accuracy()
@@ -65,15 +57,19 @@ class Cases:
             pick(self.limit, index),
         )
 
-    def balance(self, state: Array, on: Flags | None = None) -> Balance:
-        """Balance at state (n + 1, B): unknowns and theta; see `balance.balance` for `on`."""
-        return balance(self.builds, self.heading, state[:-1], state[-1], on, self.patches)
+    def balance(self, state: Array, on: Flags | None = None, gap: Ints | None = None) -> Balance:
+        """Balance at state (n + 1, B): unknowns and theta; see `balance.balance` for the rest."""
+        return balance(self.builds, self.heading, state[:-1], state[-1], on, self.patches, gap)
+
+    def picture(self, state: Array, on: Flags | None = None) -> Picture:
+        """The same, with where everything is."""
+        return picture(self.builds, self.heading, state[:-1], state[-1], on, self.patches)
 
     def gap_count(self) -> int:
-        return 2 * self.tyres() + self.builds.corner_gaps
+        return 2 * self.tyres() + CORNER_GAPS
 
     def tyres(self) -> int:
-        return int(2 * self.builds.disc_mass.shape[1])
+        return 2 * self.builds.points
 
     def branches(self, gaps: Array) -> Flags:
         """(g, B) the branches that gaps (g, B), found without any, are on."""
@@ -89,39 +85,23 @@ class Cases:
 
     def stiffest(self) -> Array:
         """(B,) largest stiffness: what an error of position does to a load."""
-        tyres = self.builds.tyre_rate.max(axis=(0, 1, 2))
-        return np.asarray(np.maximum(tyres, self.builds.stop_rate.max(axis=(0, 1))))
+        tyres = self.builds.tyre_rate.max(axis=(0, 1))
+        return np.asarray(np.maximum(tyres, self.builds.stop_rate.max(axis=0)))
 
 
 def solve(matrix: Array, right: Array) -> Array:
-    """Solve (m, m, B) systems for several right-hand sides each, (k, m, B).
+    """Solve systems (B, m, m) for several right-hand sides each, (B, m, k): answers (B, m, k).
 
     An exactly singular one (a truck in the air) gets a hair of stiffness, and so a huge answer.
 
     Raises nothing for that; shapes that do not fit raise numpy's ValueError.
     """
-    matrices = np.ascontiguousarray(matrix.transpose(2, 0, 1))
-    columns = right.transpose(2, 1, 0)
     try:
-        answer = np.linalg.solve(matrices, columns)
+        return np.asarray(np.linalg.solve(matrix, right))
     except np.linalg.LinAlgError:
-        matrices[np.linalg.slogdet(matrices)[0] == 0] += 1e-12 * np.eye(len(matrix))
-        answer = np.linalg.solve(matrices, columns)
-    return np.ascontiguousarray(answer.transpose(2, 1, 0))
-
-
-def in_blocks(work: Callable[[slice], tuple[Array, ...]], count: int) -> tuple[Array, ...]:
-    """Do the work on a block of cases at a time, which stays in the cache, and join the answers.
-
-    count: cases; work gives arrays (..., cases). Raises what the work raises.
-    """
-    cuts = range(0, max(count, 1), ACCURACY.block)
-    parts = [work(slice(cut, cut + ACCURACY.block)) for cut in cuts]
-    return (
-        parts[0]
-        if len(parts) == 1
-        else tuple(np.concatenate(p, axis=-1) for p in zip(*parts, strict=True))
-    )
+        hair = np.where(np.linalg.slogdet(matrix)[0] == 0, 1e-12, 0.0)
+        stiffer = matrix + hair[:, None, None] * np.eye(matrix.shape[1])
+        return np.asarray(np.linalg.solve(stiffer, right))
 
 
 @dataclass(frozen=True)
@@ -223,25 +203,16 @@ class _Task:
 def _newton(task: _Task) -> tuple[Array, ...]:
     """One correction: change (n + 1, B), largest residual (B,), and for `Corrected` the path's
     direction, the gaps and the history."""
-
-    def work(part: _Task) -> tuple[Array, ...]:
-        now, cases = part.state, part.cases
-        at = cases.balance(now, part.on)
-        matrix = at.rates
-        if part.gap is None:
-            matrix[-1] = part.normal
-            miss = part.level - (part.normal * now).sum(axis=0)
-        else:
-            matrix[-1] = gap_slopes(cases.builds, at, part.gap)
-            miss = -at.gaps[part.gap, np.arange(len(part))]
-        right = np.zeros((2, *now.shape))
-        np.negative(at.load, out=right[0, :-1])
-        right[0, -1] = miss
-        right[1, -1] = 1.0
-        change, path = solve(matrix, right)
-        residual = np.maximum(np.abs(at.load).max(axis=0), np.abs(miss))
-        return change, residual, path, at.gaps, at.history
-
-    if len(task) <= ACCURACY.block:
-        return work(task)
-    return in_blocks(lambda cut: work(task.take(cut)), len(task))
+    now = task.state
+    at = task.cases.balance(now, task.on, task.gap)
+    if task.gap is None:
+        at.rates[:, -1] = task.normal.T
+        miss = task.level - (task.normal * now).sum(axis=0)
+    else:
+        miss = -at.gaps[task.gap, np.arange(len(task))]
+    right = np.zeros((len(task), len(now), 2))
+    np.negative(at.load.T, out=right[:, :-1, 0])
+    right[:, -1, 0], right[:, -1, 1] = miss, 1.0
+    change, path = solve(at.rates, right).transpose(2, 1, 0)
+    residual = np.maximum(np.abs(at.load).max(axis=0), np.abs(miss))
+    return change, residual, path, at.gaps, at.history

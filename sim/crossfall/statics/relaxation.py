@@ -15,9 +15,9 @@ from itertools import pairwise
 
 import numpy as np
 
-from crossfall.statics.balance import Balance
+from crossfall.statics.balance import Picture
 from crossfall.statics.builds import Ints
-from crossfall.statics.newton import Cases, in_blocks, solve
+from crossfall.statics.newton import Cases, solve
 from crossfall.truck.model import Array, Flags
 
 
@@ -47,16 +47,17 @@ class Settling:
 SETTLING = Settling()
 
 
-def outside(at: Balance) -> Array:
+def outside(at: Picture, height: Array) -> Array:
     """(B,) how far the line of the weight passes outside the four wheels on the table, over the
     wheelbase; negative inside.
 
-    The line meets the table at r - g (r_z / g_z), r the CG and g gravity; what counts is its
-    greatest distance outside an edge between neighbouring patches (plane geometry).
+    height: (B,) of the chassis' origin over the table. The line meets the table at r - g (r_z /
+    g_z), r the CG and g gravity; what counts is its greatest distance outside an edge between
+    neighbouring patches (plane geometry).
     """
     gravity = at.gravity
-    foot = at.moment - gravity * ((at.moment[2] + at.pose.place[2]) / gravity[2])
-    p = at.discs.point
+    foot = at.cg - gravity * ((at.cg[2] + height) / gravity[2])
+    p = at.point
     around = (p[:, 0, 0], p[:, 1, 0], p[:, 1, -1], p[:, 0, -1], p[:, 0, 0])  # left seen from above
     beyond = []
     for a, b in pairwise(around):
@@ -105,7 +106,7 @@ def settle(
         against = after < -0.5 * work
         good = ((work >= 0) & (~against | (reach < 1))) | still
         if still.any():
-            sign = np.linalg.slogdet(new_stiffness[:, :, still].transpose(2, 0, 1))[0]
+            sign = np.linalg.slogdet(new_stiffness[still])[0]
             swung = _swung(out, state, live[still])
             stands[live[still]] = (sign > 0) & ~swung
             ends[live[still]] = rolls[live[still]] & swung
@@ -117,7 +118,7 @@ def settle(
         met = _first_meeting(gaps[:laws], new_gaps[:laws])
         cut = ~good & (work >= 0) & (met < 1)
         load, gaps = np.where(good, new_load, load), np.where(good, new_gaps, gaps)
-        stiffness = np.where(good, new_stiffness, stiffness)
+        stiffness = np.where(good[:, None, None], new_stiffness, stiffness)
         easier = np.where(reach < 1, 3.0 * drag, _drag(drag, move, stiffness))
         drag = np.where(good, easier, np.where(cut, drag, np.minimum(drag * 4.0, how.stiffest)))
         reach = np.where(cut, np.minimum(met + how.past / length, 1 - 1e-9), 1.0)
@@ -125,19 +126,14 @@ def settle(
             break
         live, drag, reach = live[keep], drag[keep], reach[keep]
         part = cases.take(live)
-        load, gaps, stiffness = load[:, keep], gaps[:, keep], stiffness[:, :, keep]
+        load, gaps, stiffness = load[:, keep], gaps[:, keep], stiffness[keep]
     return out, stands & ~ends, ends
 
 
 def _look(cases: Cases, state: Array) -> tuple[Array, ...]:
-    """Loads (n, B), stiffness (n, n, B), gaps (g, B), how far `outside` (B,), and the patches."""
-
-    def work(cut: slice) -> tuple[Array, ...]:
-        part, now = cases.take(cut), state[:, cut]
-        at = part.balance(now)
-        return at.load, at.stiffness, at.gaps, outside(at), at.history
-
-    return in_blocks(work, len(cases))
+    """Loads (n, B), stiffness (B, n, n), gaps (g, B), how far `outside` (B,), and the patches."""
+    at = cases.picture(state)
+    return at.load, at.stiffness, at.gaps, outside(at, state[2]), at.history
 
 
 def _swung(out: Array, state: Array, who: Ints) -> Flags:
@@ -149,7 +145,8 @@ def _step(
     stiffness: Array, drag: Array, load: Array, reach: Array, stride: float
 ) -> tuple[Array, Array]:
     """Implicit Euler movement (n, B), held to the largest stride, and its full length (B,)."""
-    (move,) = solve(stiffness + drag * np.eye(len(load))[:, :, None], load[None])
+    braked = stiffness + drag[:, None, None] * np.eye(len(load))
+    move = solve(braked, load.T[:, :, None])[:, :, 0].T
     length = np.abs(move).max(axis=0)
     return move * reach * np.minimum(1.0, stride / length.clip(stride)), length
 
@@ -162,6 +159,6 @@ def _first_meeting(before: Array, after: Array) -> Array:
 
 
 def _drag(drag: Array, move: Array, stiffness: Array) -> Array:
-    growth = -np.einsum("ib,ijb,jb->b", move, stiffness, move)
+    growth = -np.einsum("ib,bij,jb->b", move, stiffness, move)
     growth /= np.maximum((move**2).sum(axis=0), 1e-300)
     return np.where(growth > 0, 1.5 * growth, np.maximum(0.2 * drag, 1e-6))

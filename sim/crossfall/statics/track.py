@@ -11,7 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from crossfall.statics.builds import Ints, pick
-from crossfall.statics.kinematics import FREEDOMS
+from crossfall.statics.case import FREEDOMS
 from crossfall.statics.newton import Cases, Corrected, solve
 from crossfall.statics.tyres import Patches
 from crossfall.truck.model import Array, Flags
@@ -163,15 +163,16 @@ class Track:
         `several` marks cases where more than one gap switched: there two signs may have changed at
         once, which the determinant does not show, so the eigenvalues are looked at.
         """
-        at = cases.take(who).balance(pick(self.state, who), pick(self.on, who))
+        part = cases.take(who)
+        at = part.balance(pick(self.state, who), pick(self.on, who))
         self.gaps[:, who], self.past[:, :, who] = at.gaps, np.nan
-        cases.patches.way[..., who] = at.contact.way
-        matrices = np.ascontiguousarray(at.stiffness.transpose(2, 0, 1))
-        lost = np.linalg.slogdet(matrices)[0] <= 0
+        cases.patches.way[..., who] = Patches(part.patches.friction, at.history).way
+        stiffness = at.stiffness
+        lost = np.linalg.slogdet(stiffness)[0] <= 0
         if several.any():
-            values = np.linalg.eigvals(matrices[several])
+            values = np.linalg.eigvals(stiffness[several])
             lost[several] |= ((values.real < 0) & (np.abs(values.imag) < 1e-12)).any(axis=1)
-        (rate,) = solve(at.stiffness, at.slope[None])
+        rate = solve(stiffness, at.slope[:, :, None])[:, :, 0].T
         tangent = np.concatenate([rate, np.ones((1, len(who)))]) * np.where(lost, -1.0, 1.0)
         tangent /= np.sqrt((tangent**2).sum(axis=0))
         self.tangent[:, who] = tangent

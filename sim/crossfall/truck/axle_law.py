@@ -19,12 +19,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cache, lru_cache
+from typing import Any
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from crossfall.truck.linkage import LinkageError, linkage_poses, rotations
 from crossfall.truck.model import Array, Axle, Links, Shocks, frozen
+from crossfall.truck.to_compile import inner
 
 DEGREE = 5
 _MARGIN = 1.25  # of the travel: what stops that give a little, and a step too far, still find
@@ -32,6 +34,7 @@ LEAST_TRAVEL = 1e-4  # m, about which links are fitted that need not move
 _NODES = 7  # of the corner travel each way, at which links are fitted
 X, Y, Z, YAW, PITCH, LEFT, RIGHT = range(7)
 VALUE, BY_Q, BY_R, BY_QQ, BY_QR, BY_RR = range(6)
+POWERS = 16  # numbers of scratch memory for `law_at`
 
 
 @cache
@@ -148,6 +151,39 @@ def axle_law_values(coefficients: Array, heave: Array, roll: Array) -> Array:
     if coefficients.ndim == 2:
         return np.asarray(np.tensordot(coefficients, known, axes=([1], [1])))
     return np.asarray(np.einsum("fn...,dn...->fd...", coefficients, known))
+
+
+@inner
+def law_at(coefficients: Any, heave: float, roll: float, out: Any, work: Any) -> Any:
+    """`axle_law_values` of one axle, (7, terms) coefficients, into `out` (7, 6); to be compiled.
+
+    work: (16,) scratch memory. sum c_ij q^i r^j, its terms as `powers` has them.
+    """
+    for f in range(7):
+        for d in range(6):
+            out[f, d] = 0.0
+    work[0], work[8] = 1.0, 1.0
+    term, degree = 0, 1
+    while term < coefficients.shape[1]:
+        work[degree], work[8 + degree] = work[degree - 1] * heave, work[7 + degree] * roll
+        for j in range(degree + 1):
+            i = degree - j
+            q, r = work[i], work[8 + j]
+            q1 = i * work[i - 1] if i > 0 else 0.0
+            r1 = j * work[7 + j] if j > 0 else 0.0
+            q2 = i * (i - 1) * work[i - 2] if i > 1 else 0.0
+            r2 = j * (j - 1) * work[6 + j] if j > 1 else 0.0
+            for f in range(7):
+                c = coefficients[f, term]
+                out[f, VALUE] += c * q * r
+                out[f, BY_Q] += c * q1 * r
+                out[f, BY_R] += c * q * r1
+                out[f, BY_QQ] += c * q2 * r
+                out[f, BY_QR] += c * q1 * r1
+                out[f, BY_RR] += c * q * r2
+            term += 1
+        degree += 1
+    return out
 
 
 def law_of(axle: Axle) -> AxleLaw:

@@ -6,9 +6,9 @@ import numpy as np
 import pytest
 from scipy.spatial.transform import Rotation
 
-from crossfall.engines.axle_forces import AXLE, law_values, make_up, true_place
+from crossfall.engines.axle_forces import AXLE, make_up, true_place
 from crossfall.engines.curve import set_curve
-from crossfall.truck.axle_law import BY_R, axle_law_values, law_of
+from crossfall.truck.axle_law import axle_law_values, law_at, law_of
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import Array
 from linkages import linked
@@ -40,7 +40,7 @@ class Curve:
         self.axle = np.zeros(1, AXLE).view(np.recarray)[0]
         law = set_curve(self.axle, TRUCK, index, SHARE)
         turn, origin, cg = straight(index, heave, roll)
-        self.at = law_values(law, heave, roll, np.empty((7, 3)), np.empty(16))
+        self.at = law_at(law, heave, roll, np.empty((7, 6)), np.empty(16))
         places = tuple(cg.tolist()), tuple(origin.tolist()), tuple(turn.ravel().tolist())
         self.true = true_place(self.axle, self.at, *places, heave, roll)
         self.turn, self.origin = self.true[:2]
@@ -114,6 +114,6 @@ def test_the_chassis_takes_the_weight_where_it_truly_is() -> None:
 def test_a_law_worked_out_here_is_the_law(terms: int) -> None:
     rng = np.random.default_rng(terms)
     coefficients, q, r = rng.normal(size=(7, terms)), 0.4, -0.7
-    exact = axle_law_values(coefficients, np.array(q), np.array(r))[:, : BY_R + 1]
-    found = law_values(coefficients, q, r, np.empty((7, 3)), np.empty(16))
+    exact = axle_law_values(coefficients, np.array(q), np.array(r))
+    found = law_at(coefficients, q, r, np.empty((7, 6)), np.empty(16))
     assert found == pytest.approx(exact, rel=1e-12)

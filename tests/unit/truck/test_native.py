@@ -2,27 +2,29 @@
 
 from __future__ import annotations
 
-import math
 import subprocess
 import sys
-from pathlib import Path
 
 import numpy as np
 import pytest
 from scipy.spatial.transform import Rotation
 
-from crossfall.engines import axle_forces, native
+from crossfall.engines import axle_forces
 from crossfall.engines.held_wheels import HeldWheels
 from crossfall.engines.settings import TrialSettings
 from crossfall.engines.springs import corner_springs, set_corners
+from crossfall.truck import native
 from crossfall.truck.ride import tyre_loads
 from support import make_truck, with_tyres
 
 LOADS = """
 import sys
-from crossfall.engines import native
-for name in native.axle_forces.ENTRIES:
-    native.entry(name)
+from crossfall.engines import axle_forces
+from crossfall.statics import balance
+from crossfall.truck.native import entry
+for module in (axle_forces, balance):
+    for name in module.ENTRIES:
+        entry(getattr(module, name))
 print("numba" in sys.modules)
 """
 
@@ -36,7 +38,7 @@ def loaded() -> str:
 @pytest.fixture
 def folder(tmp_path, monkeypatch):
     """An empty place for object files, and nothing compiled before."""
-    monkeypatch.setattr(native, "_folders", lambda: (tmp_path / "made here",))
+    monkeypatch.setattr(native, "_folders", lambda module: (tmp_path / "made here",))
     native.entry.cache_clear()
     yield tmp_path / "made here"
     native.entry.cache_clear()
@@ -76,21 +78,71 @@ def test_what_is_damaged_is_made_anew(folder, spoil):
 
 def test_where_nothing_can_be_written_it_is_compiled_all_the_same(tmp_path, monkeypatch):
     (tmp_path / "a file").write_text("in the way")
-    monkeypatch.setattr(native, "_folders", lambda: (tmp_path / "a file" / "made",))
+    monkeypatch.setattr(native, "_folders", lambda module: (tmp_path / "a file" / "made",))
     native.entry.cache_clear()
     assert loads_and_slips()[0][0] > 0.0
     native.entry.cache_clear()
 
 
-def test_another_source_is_another_object(tmp_path, monkeypatch):
+OTHER = """
+import numpy as np
+from crossfall.truck.to_compile import arrays, inner
+MORE, FLOAT = 2.0, np.float64
+
+@inner
+def twice(x):
+    return MORE * x
+
+def plain(place, count):
+    given = arrays(place, (count,), FLOAT)
+    for i in range(count):
+        given[i] = twice(given[i])
+
+def odd(place, count):
+    given = arrays(place, (count,), FLOAT).reshape((count // 2, 2))[0]
+    for i in range(count // 2):
+        given[i] = twice(given[i])
+
+ENTRIES = {"plain": "pi", "odd": "pi"}
+"""
+
+
+@pytest.fixture
+def other(tmp_path, monkeypatch):
+    """A module of its own, freshly written."""
+    (tmp_path / "other_one.py").write_text(OTHER)
+    monkeypatch.syspath_prepend(tmp_path)
+    import other_one
+
+    yield other_one
+    del sys.modules["other_one"]
     native._made_of.cache_clear()
-    one = native._made_of()
-    other = tmp_path / "other.py"
-    other.write_bytes(Path(axle_forces.__file__).read_bytes() + b"\n")
-    monkeypatch.setattr(native, "_SOURCE", other)
+
+
+def test_another_source_or_constant_is_another_object(other, tmp_path, monkeypatch):
+    made = [native._made_of("other_one")]
     native._made_of.cache_clear()
-    assert native._made_of() != one
+    monkeypatch.setattr(other, "MORE", 3.0)
+    made.append(native._made_of("other_one"))
     native._made_of.cache_clear()
+    (tmp_path / "other_one.py").write_text(OTHER + "\n")
+    made.append(native._made_of("other_one"))
+    assert len(set(made)) == 3
+
+
+def test_what_needs_the_compiler_is_not_kept(folder, other):
+    """A part in steps takes a function of numba's own, which later processes would not have."""
+    values = np.arange(4.0)
+    native.entry(other.plain)(native.address(values), 4)
+    assert values.tolist() == [0.0, 2.0, 4.0, 6.0]
+    assert [path.name.split("-")[0] for path in folder.iterdir()] == ["plain"]
+    native._held.append(native._compiled("other_one", "odd", "pi"))
+    assert native._held[-1][1] is None
+
+
+def test_what_is_none_of_a_modules_entries_is_refused(other):
+    with pytest.raises(KeyError):
+        native.entry(other.twice)
 
 
 def test_an_array_in_pieces_has_no_address():
@@ -99,7 +151,7 @@ def test_an_array_in_pieces_has_no_address():
 
 
 @pytest.mark.parametrize("seed", range(4))
-def test_what_is_compiled_is_what_is_written(seed, monkeypatch):
+def test_what_is_compiled_is_what_is_written(seed):
     """The same file as plain Python, on both axles of a truck that leans and slips."""
     rng = np.random.default_rng(seed)
     truck = with_tyres(make_truck(chassis_cg=(0.01, 0.01, 0.1)), contact_half_width=0.01)
@@ -111,7 +163,7 @@ def test_what_is_compiled_is_what_is_written(seed, monkeypatch):
         moves += [*rng.normal(0.0, 0.02, 2), *rng.normal(0.0, 0.1, 2), *place, *place, *turn]
     told = np.array([*moves, *rng.normal(0.0, 2.0, 2), -9.0])
 
-    def stepped(call, as_arrays):
+    def stepped(call):
         held = HeldWheels(truck, tyre_loads(truck).tolist(), 0.2, 1 / 240)
         held.grip([0.6] * 4)
         for axle, one in zip(held.axles, springs, strict=True):
@@ -119,20 +171,11 @@ def test_what_is_compiled_is_what_is_written(seed, monkeypatch):
         out, laws, work = np.empty(16), np.zeros((2, 7, 2)), np.empty(axle_forces.WORK)
         arrays = [held.axles, held.states, laws, held.patches, told, out, work]
         for _ in range(3):
-            call(*map(as_arrays, arrays), len(held.patches), 2, 1 / 240)
+            call(*map(native.address, arrays), len(held.patches), 2, 1 / 240)
         return out, held.patches, held.states
 
-    def part(array, shape, kind):
-        whole = array.ravel()[: math.prod(shape)].reshape(shape)
-        return (
-            whole.view(np.recarray)
-            if kind in (axle_forces.AXLE, axle_forces.AXLE_STATE, axle_forces.PATCH)
-            else whole
-        )
-
-    compiled = stepped(native.entry("step_held"), native.address)
-    monkeypatch.setattr(axle_forces, "arrays", part)
-    written = stepped(axle_forces.step_held, lambda array: array)
+    compiled = stepped(native.entry(axle_forces.step_held))
+    written = stepped(axle_forces.step_held)
     for one, other in zip(compiled, written, strict=True):
         for name in one.dtype.names or ():
             np.testing.assert_allclose(one[name], other[name], rtol=1e-9, atol=1e-12)

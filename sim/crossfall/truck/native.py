@@ -1,8 +1,10 @@
-"""`axle_forces` compiled, from the disk where that has been done before.
+"""Python compiled, from the disk where that has been done before.
 
-numba compiles each of its entries to an object file, which is kept by what it was made of: the
-source, the compiler and the processor. Later processes load that with llvmlite alone, in a tenth of
-the time and a third of the memory that numba itself takes. Kept beside the source's bytecode, or
+A module that is to be compiled has its ENTRIES, functions that take addresses of arrays and
+numbers, and marks as `inner` what they call, there or in other modules (`to_compile`). numba
+compiles each entry to an object file, which is kept by what it was made of: the sources, their
+constants, the compiler and the processor. Later processes load that with llvmlite alone, in a tenth
+of the time and a third of the memory that numba itself takes. Kept beside the source's bytecode, or
 else in the user's cache; where neither can be written, each process compiles anew. An object that
 calls anything but what llvmlite finds without numba is not kept.
 """
@@ -20,36 +22,36 @@ from contextlib import suppress
 from functools import cache
 from importlib.metadata import version
 from pathlib import Path
+from types import FunctionType
 from typing import Any
 
 import llvmlite.binding as llvm
+import numpy as np
 from numpy.typing import NDArray
 
-from crossfall.engines import axle_forces
-from crossfall.truck import axle_law
 from crossfall.truck.files import write_atomically
+from crossfall.truck.to_compile import arrays
 
-_SOURCE = Path(axle_forces.__file__)
-_WITH = Path(axle_law.__file__)  # of which it has constants
 _KINDS = {"p": ctypes.c_void_p, "i": ctypes.c_int64, "d": ctypes.c_double}
-_MATHEMATICS = ("atan2", "hypot", "sqrt", "sin", "cos", "acos", "pow", "fmod")
+_ABOUT_ERRORS = "Py", "NRT_", "numba_gil", "numba_unpickle", "numba_do_raise", "numba_runtime"
 _held: list[Any] = []  # what must live as long as its functions
 
 
 @cache
-def entry(name: str) -> Callable[..., None]:
-    """The compiled entry of `axle_forces`, which takes addresses and numbers.
+def entry(written: Callable[..., None]) -> Callable[..., None]:
+    """The compiled function of one that is among its module's ENTRIES.
 
-    Raises KeyError for a name that is none.
+    Raises KeyError where it is not.
     """
-    kinds = axle_forces.ENTRIES[name]
+    module, name = written.__module__, written.__name__
+    kinds = vars(sys.modules[module])["ENTRIES"][name]
     shape = ctypes.CFUNCTYPE(None, *(_KINDS[k] for k in kinds))
-    file = f"{name}-{_made_of()}.o"
-    for folder in _folders():
+    file = f"{name}-{_made_of(module)}.o"
+    for folder in _folders(module):
         with suppress(OSError):
             return shape(_loaded(name, (folder / file).read_bytes()))
-    made, code = _compiled(name, kinds)
-    for folder in _folders():
+    made, code = _compiled(module, name, kinds)
+    for folder in _folders(module):
         with suppress(OSError):
             if code is not None:
                 folder.mkdir(parents=True, exist_ok=True)
@@ -80,22 +82,43 @@ def _machine() -> Any:
 
 
 @cache
-def _made_of() -> str:
+def _made_of(module: str) -> str:
     """Of what the object files here are made, in short."""
     names = [platform.machine(), llvm.get_default_triple(), llvm.get_host_cpu_name()]
     names += [llvm.get_host_cpu_features().flatten(), version("numba"), version("llvmlite")]
-    digest = hashlib.sha256()
-    for part in (_SOURCE.read_bytes(), _WITH.read_bytes(), *(name.encode() for name in names)):
-        digest.update(part + b"\0")
+    digest = hashlib.sha256(repr(names).encode())
+    for own in _with(module):
+        digest.update(_source(own).read_bytes())
+        known = vars(sys.modules[own]).items()
+        constants = {n: v for n, v in known if isinstance(v, int | float | str | tuple | np.dtype)}
+        digest.update(repr({n: v for n, v in constants.items() if not n.startswith("__")}).encode())
     return digest.hexdigest()[:24]
 
 
-def _folders() -> tuple[Path, ...]:
+def _source(module: str) -> Path:
+    return Path(str(sys.modules[module].__file__))
+
+
+def _with(module: str) -> list[str]:
+    """The module and all others that what it calls is written in."""
+    found, left = [], [module]
+    while left:
+        found.append(left.pop())
+        called = {f.__module__ for f in vars(sys.modules[found[-1]]).values() if _is_inner(f)}
+        left += sorted(called - {*found, *left})
+    return found
+
+
+def _is_inner(value: object) -> bool:
+    return isinstance(value, FunctionType) and "inner" in vars(value)
+
+
+def _folders(module: str) -> tuple[Path, ...]:
     """Where object files may lie, the likeliest first."""
     home = Path.home() if "HOME" in os.environ or sys.platform == "win32" else None
     own = os.environ.get("LOCALAPPDATA" if sys.platform == "win32" else "XDG_CACHE_HOME")
     cached = Path(own) if own else home and home / ".cache"
-    beside = _SOURCE.parent / "__pycache__"
+    beside = _source(module).parent / "__pycache__"
     return (beside, *([cached / "crossfall"] if cached else []))
 
 
@@ -120,29 +143,39 @@ def _loaded(name: str, code: bytes) -> int:
     return int(address)
 
 
-def _compiled(name: str, kinds: str) -> tuple[Any, bytes | None]:
+def _compiled(module: str, name: str, kinds: str) -> tuple[Any, bytes | None]:
     """numba's function, which takes the same, and what is kept of it if it can do without numba: a
     checksum, the functions it needs, and its object file."""
     import numba
     from numba import types
 
-    given = {
-        "__file__": str(_SOURCE),
-        "__name__": axle_forces.__name__,
-        "compiler": numba.njit(error_model="numpy"),
-        "arrays": numba.carray,
-    }
-    exec(compile(_SOURCE.read_text("utf-8"), str(_SOURCE), "exec"), given)
+    given = _to_compile(module, numba, {})
     taken = {"p": types.voidptr, "i": types.int64, "d": types.float64}
     signature = types.void(*(taken[k] for k in kinds))
-    made = numba.cfunc(signature, error_model="numpy")(given[name])
+    written = vars(sys.modules[module])[name]
+    made = numba.cfunc(signature, error_model="numpy")(FunctionType(written.__code__, given, name))
     text, needs = _bare(made.inspect_llvm())
-    if not _there(needs):
+    if any(n.startswith("numba") for n in needs) or not _there(needs):
         return made, None
-    module = llvm.parse_assembly(text)
-    module.get_function(made.native_name).name = f"crossfall_{name}"
-    rest = " ".join(needs).encode() + b"\n" + _machine().emit_object(module)
+    whole = llvm.parse_assembly(text)
+    whole.get_function(made.native_name).name = f"crossfall_{name}"
+    rest = " ".join(needs).encode() + b"\n" + _machine().emit_object(whole)
     return made, _digest(rest) + b"\n" + rest
+
+
+def _to_compile(module: str, numba: Any, known: dict[str, dict[str, Any]]) -> dict[str, Any]:
+    """What the module's functions find by name, the inner ones to be compiled when called."""
+    if module not in known:
+        given = known[module] = dict(vars(sys.modules[module]))
+        for name, value in vars(sys.modules[module]).items():
+            if value is arrays:
+                given[name] = numba.carray
+            elif _is_inner(value) and value.__module__ != module:
+                given[name] = _to_compile(value.__module__, numba, known)[value.__name__]
+            elif _is_inner(value):
+                again = FunctionType(value.__code__, given, name)
+                given[name] = numba.njit(error_model="numpy")(again)
+    return known[module]
 
 
 def _digest(data: bytes) -> bytes:
@@ -151,16 +184,16 @@ def _digest(data: bytes) -> bytes:
 
 def _bare(text: str) -> tuple[str, list[str]]:
     """The same without what numba would do about errors, of which none can come here, and which
-    functions of the C library's mathematics it calls."""
+    functions it calls: of the C library's mathematics, or numba's, with which it is not kept."""
     needs: list[str] = []
 
     def cut(found: re.Match[str]) -> str:
         if found["name"].startswith("llvm."):
             return found[0]
-        if found["name"] in _MATHEMATICS:
-            needs.append(found["name"])
-            return found[0]
-        return f"define internal {found['rest']} {{ unreachable }}"
+        if found["name"].startswith(_ABOUT_ERRORS):
+            return f"define internal {found['rest']} {{ unreachable }}"
+        needs.append(found["name"])
+        return found[0]
 
     text = re.sub(r'^declare (?P<rest>.*?@"?(?P<name>[^"( ]+)"?\(.*)$', cut, text, flags=re.M)
     known = r"^(@\S+ = )external (?:\w+ )*?global (\w+)(.*)$"
