@@ -6,7 +6,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from crossfall.statics.builds import changed, stacked
+from crossfall.statics.builds import stacked, with_rows
 from crossfall.statics.compliant import NO_SLIDE, tips, tips_of_builds
 from linked_files import on_whole_shocks
 
@@ -21,7 +21,7 @@ def test_turning_the_collars_is_the_same_as_pressing_the_springs() -> None:
     low, high = (on_whole_shocks(preload_mm=p).truck for p in (FROM, TO))
     builds = stacked([low])
     more = (TO - FROM) * 1e-3 / low.wheelbase
-    pressed = changed(
+    pressed = with_rows(
         builds,
         preload=builds.preload + builds.spring_rate[:, None] * more,
         stage_at=builds.stage_at - more,

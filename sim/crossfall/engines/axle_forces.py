@@ -2,7 +2,7 @@
 every step, it would cost more in Python than the engine does; see `truck.native`.
 
 Laws are records (AXLE), so is what they remember (AXLE_STATE, PATCH); vectors are tuples, rotations
-(9,), rows first. SI. Functions in ENTRIES take addresses of arrays, the others are theirs.
+(9,), rows first. SI. Functions that are `outer` take addresses of arrays, the others are theirs.
 
 Corners: a corner's compression is c = q + (s/2) r on the left and q - (s/2) r on the right of heave
 q and roll r, or what `truck.axle_law` says of its shocks, and a corner force F does work on c.
@@ -50,9 +50,9 @@ from typing import Any
 import numpy as np
 import numpy.typing as npt
 
-from crossfall.engines.held import Vector
 from crossfall.truck.axle_law import BY_Q, BY_R, LEFT, PITCH, POWERS, VALUE, YAW, X, Y, law_at
-from crossfall.truck.to_compile import arrays, inner
+from crossfall.truck.to_compile import FLOAT, WHOLE, arrays, inner, outer
+from crossfall.truck.vectors import Vector, crossed
 
 Records = npt.NDArray[np.void]
 _Rows = tuple[float, ...]  # (9,)
@@ -62,7 +62,6 @@ MOVES = 14  # numbers an axle's moves are told by
 VALUES = 42  # numbers of scratch memory, of a law's values
 WORK = VALUES + POWERS
 
-FLOAT, WHOLE = np.float64, np.int64
 AXLE = np.dtype(
     [
         ("sprung", "?"),  # whether it has heave and roll; else all up to `shocks` lies idle
@@ -149,11 +148,6 @@ def _rotated(rows: _Rows, v: Vector) -> Vector:
 def _back(rows: _Rows, x: float, y: float, z: float) -> Vector:
     a, b, c, d, e, f, g, h, i = rows
     return a * x + d * y + g * z, b * x + e * y + h * z, c * x + f * y + i * z
-
-
-@inner
-def _crossed(a: Vector, b: Vector) -> Vector:
-    return a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]
 
 
 @inner
@@ -316,6 +310,7 @@ def _stop(axle: Any, state: Any, side: int, c: float, v: float, dt: float) -> fl
     return pushed
 
 
+@outer("ppppppppiid")
 def press_corners(
     axles: Any,
     states: Any,
@@ -544,6 +539,7 @@ def _press(
     return force, moment
 
 
+@outer("pppppii")
 def press(axles: Any, states: Any, patches: Any, moves: Any, out: Any, discs: int, i: int) -> None:
     """Tyre force (N) on the i-th axle and its moment (N m) about a point, into `out` (6,).
 
@@ -561,6 +557,7 @@ def press(axles: Any, states: Any, patches: Any, moves: Any, out: Any, discs: in
         given[k], given[3 + k] = force[k], moment[k]
 
 
+@outer("pppi")
 def wheels(patches: Any, states: Any, out: Any, discs: int) -> None:
     """Of each wheel load (N), how far it has slipped, straight from where it began (m), and how far
     it has moved on its axle, along the axle's own axes (3,) m: into `out` (4, 5)."""
@@ -622,6 +619,7 @@ def _held_axle(
     return force, moment, on_heave, on_roll + state.torque
 
 
+@outer("pppppppiid")
 def step_held(
     axles: Any,
     states: Any,
@@ -655,6 +653,7 @@ def step_held(
         given[8 * i + 6], given[8 * i + 7] = heave, roll
 
 
+@outer("pppppppii")
 def step_rolling(
     axles: Any,
     laws: Any,
@@ -699,21 +698,11 @@ def step_rolling(
         f = (fx - mass * gravity[0], fy - mass * gravity[1], fz - mass * gravity[2])
         touch = (x + dx + ahead * down, y + dy, z + dz + up * down)
         force = (force[0] + f[0], force[1] + f[1], force[2] + f[2])
-        one = _crossed(_less(_from(followed[1], followed[0], touch), cg), f)
+        one = crossed(_less(_from(followed[1], followed[0], touch), cg), f)
         true = (true[0] + one[0], true[1] + one[1], true[2] + one[2])
-        one = _crossed(_less(_from(origin, turn, touch), cg), f)
+        one = crossed(_less(_from(origin, turn, touch), cg), f)
         straight = (straight[0] + one[0], straight[1] + one[1], straight[2] + one[2])
     moment, more = make_up(axle, at, followed, force, true, gravity)
     turned = _less(moment, straight)
     given[0], given[1], given[2] = turned[0], turned[1], turned[2]
     given[3], given[4] = more[0], more[1]
-
-
-ENTRIES = {
-    "press_corners": "pppppppp" + "ii" + "d",
-    "press": "ppppp" + "ii",
-    "wheels": "ppp" + "i",
-    "step_held": "ppppppp" + "ii" + "d",
-    "step_rolling": "ppppppp" + "ii",
-}
-"""What is called from Python, and its arguments: addresses, whole numbers, numbers."""

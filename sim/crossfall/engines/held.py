@@ -12,8 +12,8 @@ from typing import Any, Literal, Protocol, get_args
 from crossfall.engines.settings import TrialSettings
 from crossfall.truck.errors import InputError, Problem
 from crossfall.truck.model import GRAVITY, Array, Truck
+from crossfall.truck.vectors import Vector
 
-Vector = tuple[float, float, float]
 EngineName = Literal["bullet", "mujoco"]
 ENGINES: tuple[EngineName, ...] = get_args(EngineName)
 PACKAGES: dict[EngineName, str] = {"bullet": "pybullet", "mujoco": "mujoco"}

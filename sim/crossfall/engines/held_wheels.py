@@ -22,9 +22,9 @@ from crossfall.engines.axle_forces import (
     press,
     wheels,
 )
-from crossfall.engines.held import Vector
 from crossfall.truck.model import GRAVITY, Truck
 from crossfall.truck.native import address, entry
+from crossfall.truck.vectors import Vector
 
 
 @dataclass(frozen=True)

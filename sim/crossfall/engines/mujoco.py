@@ -30,13 +30,14 @@ import mujoco
 import numpy as np
 
 from crossfall.engines.axle_forces import Records
-from crossfall.engines.held import Vector, engine_version
+from crossfall.engines.held import engine_version
 from crossfall.engines.multibody import multibody
 from crossfall.engines.settings import EngineError, TrialSettings
 from crossfall.engines.springs import Corners, CornerSprings, corner_springs
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import ENDS, GRAVITY, Array, Axle, Body, Links, Truck, Tyre, frozen
 from crossfall.truck.ride import tyre_loads
+from crossfall.truck.vectors import Vector
 
 STICKS = 50.0  # friction coefficient of a wheel against a rail: it never slips
 SOFT = (0.99, 0.999, 1e-4)  # a stop's impedance, see the engine's manual, "solimp"

@@ -16,7 +16,7 @@ import numpy as np
 from crossfall.engines.axle_forces import MOVES, WORK, step_held
 from crossfall.engines.bullet import World
 from crossfall.engines.curve import set_curve
-from crossfall.engines.held import Vector, engine_version
+from crossfall.engines.held import engine_version
 from crossfall.engines.held_wheels import HeldWheels, KeptWheels
 from crossfall.engines.multibody import SHARE, disc_names, multibody
 from crossfall.engines.rolling import RollingCurve
@@ -34,6 +34,7 @@ from crossfall.engines.springs import (
 from crossfall.truck.model import ENDS, Array, Truck
 from crossfall.truck.native import address, entry
 from crossfall.truck.ride import tyre_loads
+from crossfall.truck.vectors import Vector
 
 _Pose = tuple[tuple[float, ...], tuple[float, ...]]
 _MOVES = struct.Struct(f"{2 * MOVES + 3}d")

@@ -18,12 +18,12 @@ import numpy as np
 
 from crossfall.engines.axle_forces import AXLE, WORK, step_rolling
 from crossfall.engines.curve import set_curve
-from crossfall.engines.held import Vector
 from crossfall.engines.multibody import SHARE, disc_places
 from crossfall.engines.springs import TyreSpring
 from crossfall.truck.massprops import unsprung
 from crossfall.truck.model import Truck
 from crossfall.truck.native import address, entry
+from crossfall.truck.vectors import Vector
 
 
 class RollingCurve:

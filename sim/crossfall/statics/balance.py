@@ -20,16 +20,23 @@ from typing import Any
 import numpy as np
 
 from crossfall.statics.builds import Builds, Ints, row
-from crossfall.statics.case import CASE, CORNER_GAPS, FREEDOMS, N
-from crossfall.statics.differentials import CLOSE, ROUNDS, apart, by_turn, follow_turn, turn_on
-from crossfall.statics.kinematics import along, crossed, product, set_frames, set_gravity
+from crossfall.statics.case import CASE, CORNER_GAPS, N
+from crossfall.statics.differentials import (
+    CLOSE,
+    MOST_ROUNDS,
+    by_turn,
+    follow_turn,
+    pull_apart,
+    turn_on,
+)
+from crossfall.statics.kinematics import product, set_frames, set_gravity
 from crossfall.statics.tyres import Patches, set_contact, set_discs, set_rates
 from crossfall.truck.axle_law import BY_Q, BY_QQ, BY_QR, BY_R, BY_RR, LEFT, VALUE
 from crossfall.truck.model import Array, Flags
 from crossfall.truck.native import address, entry
-from crossfall.truck.to_compile import arrays, inner
+from crossfall.truck.to_compile import BYTE, FLOAT, WHOLE, arrays, inner, outer
+from crossfall.truck.vectors import crossed, dotted
 
-FLOAT, WHOLE, BYTE = np.float64, np.int64, np.uint8
 _MASS, _MOMENT, _RADIUS = row("mass"), row("moment"), row("radius")
 _TYRE_RATE, _SPRING_RATE, _PRELOAD = row("tyre_rate"), row("spring_rate"), row("preload")
 _STAGE_RATE, _STAGE_AT, _ANTI_ROLL = row("stage_rate"), row("stage_at"), row("anti_roll")
@@ -245,9 +252,9 @@ def _shared(
     x, y = radius * history[arc + 2 + axle, b], radius * history[arc + 4 + axle, b]
     firm = radius**2 * builds[_TYRE_RATE + axle, b] * points
     s, low, high, gain = 0.0, -math.inf, math.inf, 0.0
-    for _ in range(ROUNDS):
+    for _ in range(MOST_ROUNDS):
         _tyres(case, builds, friction, history, on, b, points, first, asked, axle, s)
-        miss, gain, touching = apart(case, axle, points, x, y)
+        miss, gain, touching = pull_apart(case, axle, points, x, y)
         if abs(miss) <= CLOSE or touching == 0.0:
             break
         s, low, high = turn_on(s, low, high, miss, gain, firm)
@@ -314,7 +321,7 @@ def _wrenches(case: Any, builds: Any, b: int, points: int, first: int) -> None:
             for c in range(4):
                 unit = (1.0 if c == 0 else 0.0, 1.0 if c == 1 else 0.0, 1.0 if c == 2 else 0.0)
                 v = crossed(g, unit) if c < 3 else (dg[0], dg[1], dg[2])
-                swing = crossed(g, (along(soft[0], v), along(soft[1], v), along(soft[2], v)))
+                swing = crossed(g, (dotted(soft[0], v), dotted(soft[1], v), dotted(soft[2], v)))
                 for k in range(3):
                     slopes[c if c < 3 else 6, k] -= hanging * swing[k]
 
@@ -372,7 +379,7 @@ def _freedoms(case: Any) -> None:
                 moves[body, 6 + h, i] = own
     total = (m0, m1, m2)
     for k in range(3):
-        load[3 + k] = along(turning[k], total)
+        load[3 + k] = dotted(turning[k], total)
     for body in range(3):
         for m in range(9):
             move = moves[body, m]
@@ -381,7 +388,7 @@ def _freedoms(case: Any) -> None:
                 continue
             for k in range(3):
                 rates[k, column] += move[3 + k]
-                rates[3 + k, column] += along(turning[k], move)
+                rates[3 + k, column] += dotted(turning[k], move)
             if body < 2:
                 for h in range(2):
                     rates[6 + 2 * body + h, column] = product(case.joints[body, h], move)
@@ -389,7 +396,7 @@ def _freedoms(case: Any) -> None:
     # Freedoms that come before turn and shift those that come after.
     for k in range(2):
         for j in range(k + 1, 3):
-            rates[3 + j, 3 + k] += along(turning[k], crossed(turning[j], total))
+            rates[3 + j, 3 + k] += dotted(turning[k], crossed(turning[j], total))
     for axle in range(2):
         wrench = case.wrench[axle]
         moment, force = (wrench[0], wrench[1], wrench[2]), (wrench[3], wrench[4], wrench[5])
@@ -400,7 +407,7 @@ def _freedoms(case: Any) -> None:
             other = crossed((joint[3], joint[4], joint[5]), force)
             bent = (one[0] + other[0], one[1] + other[1], one[2] + other[2])
             for k in range(3):
-                rates[row, 3 + k] += along(turning[k], bent)
+                rates[row, 3 + k] += dotted(turning[k], bent)
             for by in range(2):
                 bend = product(case.bends[axle, 2 * h + by], wrench)
                 rates[row, 6 + 2 * axle + by] += bend
@@ -443,16 +450,16 @@ def _shafts(case: Any, builds: Any, history: Any, b: int, points: int, axle: int
     rates[roll, N] += by[6]
     for k in range(3):
         rates[roll, k] += by[3 + k]
-        rates[roll, 3 + k] += along(turning[k], by)
+        rates[roll, 3 + k] += dotted(turning[k], by)
         rates[k, roll] += shaft * push[k]
-        rates[3 + k, roll] += shaft * along(turning[k], turn)
+        rates[3 + k, roll] += shaft * dotted(turning[k], turn)
     for h in range(2):
         joint, to = case.joints[axle, h], roll - 1 + h
         rates[roll, to] += product(joint, by)
         turned = (joint[0], joint[1], joint[2])
-        rates[to, roll] += shaft * along(turned, turn)
+        rates[to, roll] += shaft * dotted(turned, turn)
         shifted = (joint[3], joint[4], joint[5])
-        rates[to, roll] += shaft * along(shifted, push)
+        rates[to, roll] += shaft * dotted(shifted, push)
 
 
 @inner
@@ -550,7 +557,7 @@ def _gap_slopes(
         by[2] = -rate * mass * rise[2]
         by[3] = by[4] = 0.0
         by[5] = -rate
-        by[6] = -rate * mass * along(soft, case.d_gravity)
+        by[6] = -rate * mass * dotted(soft, case.d_gravity)
     elif case.touch[axle, j] != 0.0 and math.isfinite(friction[tyre, b]):  # its spare grip
         force, mu = case.force[axle, j], friction[tyre, b]
         size = max(math.hypot(force[0], force[1]), 1e-300)
@@ -562,7 +569,7 @@ def _gap_slopes(
     out[N] = by[6]
     for k in range(3):
         out[k] = by[3 + k]
-        out[3 + k] = along(case.turning[k], by)
+        out[3 + k] = dotted(case.turning[k], by)
     for h in range(2):
         out[6 + 2 * axle + h] = product(case.joints[axle, h], by)
     if corner >= 0:
@@ -607,6 +614,7 @@ def _draw(case: Any, out: Any, b: int, points: int) -> None:
                 out[at + 12 * points, b] = case.force[axle, j, k]
 
 
+@outer("p" * 15 + "i" * 5)
 def balances(
     table: Any,
     of_laws: Any,
@@ -677,8 +685,3 @@ def balances(
                 rates[b, r, c] = case.rates[r, c]
         if asked & PICTURE:
             _draw(case, drawn, b, points)
-
-
-ENTRIES = {"balances": "p" * 15 + "i" * 5}
-"""What is called from Python, and its arguments: addresses, whole numbers."""
-assert len(FREEDOMS) == N

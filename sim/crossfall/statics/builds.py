@@ -130,7 +130,7 @@ def row(name: str) -> int:
     return int({n: layout(0, 0)[n][0].start for n in fixed}[name])
 
 
-def changed(builds: Builds, **parts: Array | Flags) -> Builds:
+def with_rows(builds: Builds, **parts: Array | Flags) -> Builds:
     """The same builds with some of their parts different, each of its own shape with B last."""
     table = builds.table.copy()
     for name, values in parts.items():
@@ -245,7 +245,7 @@ def locked_builds(builds: Builds) -> Builds:
 
     held = all of the four joints.
     """
-    return changed(builds, held=np.ones((4, len(builds))))
+    return with_rows(builds, held=np.ones((4, len(builds))))
 
 
 def joined_builds(parts: Sequence[Builds]) -> Builds:
@@ -260,7 +260,7 @@ def firm(builds: Builds) -> Builds:
     """
     rate = builds.tyre_rate.copy()
     rate[:2] = _FIRM * rate[2]
-    return changed(builds, tyre_rate=rate)
+    return with_rows(builds, tyre_rate=rate)
 
 
 def rise_only(builds: Builds) -> Builds:
@@ -270,4 +270,4 @@ def rise_only(builds: Builds) -> Builds:
     """
     held = builds.held.copy()
     held[[1, 3]] = True
-    return changed(builds, held=held, tied=~(held[0] | held[2]))
+    return with_rows(builds, held=held, tied=~(held[0] | held[2]))

@@ -18,7 +18,7 @@ FREEDOMS = (
     *("front heave", "front roll", "rear heave", "rear roll"),
 )
 N = 10  # of them
-POINTS = 4  # contact points of an axle, at most
+MOST_POINTS = 4  # contact points of an axle, at most
 CORNER_GAPS = 16  # a spring's, both stops' and its second stage's, of each corner
 
 CASE = np.dtype(
@@ -31,7 +31,7 @@ CASE = np.dtype(
         ("origin", "f8", (3, 3)),  # and their places: of axles, their points
         ("law", "f8", (2, 7, 6)),  # of each axle: see `axle_law`
         ("power", "f8", POWERS),  # scratch: of heave and roll
-        ("inside", "f8", (16, 3)),  # see `kinematics.inside`
+        ("inside", "f8", (16, 3)),  # see `kinematics.inside_axes`
         ("joints", "f8", (2, 2, 6)),  # twists of axles' heave and roll
         (
             "bends",
@@ -45,17 +45,21 @@ CASE = np.dtype(
         ("rolls", "f8", (2, 2)),  # how far a wheel rolls on by a turn of its axle
         ("stiff", "f8", (2, 3, 3)),  # A K A^T of a contact point, and A K^-1 A^T
         ("soft", "f8", (2, 3, 3)),
-        ("point", "f8", (2, POINTS, 3)),  # lowest rim point, as if no tyre had given
-        ("hang", "f8", (2, POINTS, 3)),  # give in the air
-        ("gap", "f8", (2, POINTS)),  # how far it is pressed from where it would hang, times k_z
-        ("spare", "f8", (2, POINTS)),  # mu F_n - |F_t| if it sticks; 1 where it cannot slip
-        ("touch", "f8", (2, POINTS)),  # 1 or 0
-        ("give", "f8", (2, POINTS, 3)),
-        ("force", "f8", (2, POINTS, 3)),  # of the table on the tyre, and its derivatives
-        ("d_force", "f8", (2, POINTS, 7, 3)),
-        ("spring", "f8", (2, POINTS, 3)),  # that and the wheel's weight, where it touches
-        ("way", "f8", (2, POINTS, 2)),  # direction of friction where it slips, else 0
-        ("d_point", "f8", (2, POINTS, 7, 2)),  # how the point that holds moves
+        ("point", "f8", (2, MOST_POINTS, 3)),  # lowest rim point, as if no tyre had given
+        ("hang", "f8", (2, MOST_POINTS, 3)),  # give in the air
+        (
+            "gap",
+            "f8",
+            (2, MOST_POINTS),
+        ),  # how far it is pressed from hanging, times k_z
+        ("spare", "f8", (2, MOST_POINTS)),  # mu F_n - |F_t| if it sticks; 1 where it cannot slip
+        ("touch", "f8", (2, MOST_POINTS)),  # 1 or 0
+        ("give", "f8", (2, MOST_POINTS, 3)),
+        ("force", "f8", (2, MOST_POINTS, 3)),  # of the table on the tyre, and its derivatives
+        ("d_force", "f8", (2, MOST_POINTS, 7, 3)),
+        ("spring", "f8", (2, MOST_POINTS, 3)),  # that and the wheel's weight, where it touches
+        ("way", "f8", (2, MOST_POINTS, 2)),  # direction of friction where it slips, else 0
+        ("d_point", "f8", (2, MOST_POINTS, 7, 2)),  # how the point that holds moves
         ("moment", "f8", (3, 3)),  # first moments of the bodies' weights
         ("wrench", "f8", (3, 6)),  # on every body, and its derivatives by its twist and theta
         ("slopes", "f8", (3, 7, 6)),

@@ -21,7 +21,7 @@ from typing import Any
 from crossfall.truck.to_compile import inner
 
 CLOSE = 1e-11  # of the weight and wheelbase, to which (1) is solved
-ROUNDS = 40
+MOST_ROUNDS = 40
 _LEAST = 0.02  # of what tyres that stick give, that a step on slipping ones reckons with at least
 _TURN = 0.1  # rad in one step
 
@@ -41,7 +41,7 @@ def by_turn(case: Any, axle: int, j: int, x: float, y: float) -> tuple[float, ..
 
 
 @inner
-def apart(case: Any, axle: int, points: int, x: float, y: float) -> tuple[float, float, float]:
+def pull_apart(case: Any, axle: int, points: int, x: float, y: float) -> tuple[float, float, float]:
     """What the two sides of (1) are apart, how much that grows with s, how many points touch."""
     miss, gain, touching = 0.0, 0.0, 0.0
     for j in range(points):

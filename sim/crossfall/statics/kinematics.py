@@ -30,21 +30,9 @@ from crossfall.truck.axle_law import (
     law_at,
 )
 from crossfall.truck.to_compile import inner
+from crossfall.truck.vectors import Vector, crossed
 
 _POINT = row("point")
-Vector = tuple[float, float, float]
-
-
-@inner
-def crossed(a: Any, b: Any) -> Vector:
-    """a x b."""
-    return a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]
-
-
-@inner
-def along(a: Any, b: Any) -> float:
-    """a . b."""
-    return float(a[0] * b[0] + a[1] * b[1] + a[2] * b[2])
 
 
 @inner
@@ -96,7 +84,7 @@ def set_frames(case: Any, builds: Any, laws: Any, b: int) -> None:
         case.origin[2, k] = 0.0
     for axle in range(2):
         law_at(laws[:, :, axle, b], x[6 + 2 * axle], x[7 + 2 * axle], case.law[axle], case.power)
-        inside(case, builds, b, axle)
+        inside_axes(case, builds, b, axle)
         own = case.inside
         for n in range(16):
             p, q, r = own[n, 0], own[n, 1], own[n, 2]
@@ -117,7 +105,7 @@ def set_frames(case: Any, builds: Any, laws: Any, b: int) -> None:
 
 
 @inner
-def inside(case: Any, builds: Any, b: int, axle: int) -> None:
+def inside_axes(case: Any, builds: Any, b: int, axle: int) -> None:
     """Of an axle in chassis axes: its own axes (3), place (1), turning (2) and shifting (2) of
     heave and roll about the chassis' origin, and how those turn (4) and shift (4) with heave and
     roll: heave by heave, by roll, roll by heave, by roll.

@@ -40,9 +40,10 @@ from dataclasses import dataclass
 from typing import Any
 
 from crossfall.statics.builds import Index, pick, row
-from crossfall.statics.kinematics import along, crossed, put
+from crossfall.statics.kinematics import put
 from crossfall.truck.model import Array
 from crossfall.truck.to_compile import inner
+from crossfall.truck.vectors import crossed, dotted
 
 AT_LIMIT = 1e-8  # of the truck's weight: a tyre this near its limit slips, one pulling less not
 LIKE = 0.5  # cosine between two ways of slipping, below which the earlier one says nothing
@@ -163,7 +164,7 @@ def set_contact(
     d_force, d_point, way = case.d_force[axle, j], case.d_point[axle, j], case.way[axle, j]
     preload = load - mass
     for k in range(3):
-        hang[k] = mass * along(soft[k], g) - preload / rate * up[k]
+        hang[k] = mass * dotted(soft[k], g) - preload / rate * up[k]
     gap = -rate * (place[2] + point[2] + hang[2])
     on = gap >= 0 if touch < 0 else touch == 1
     case.gap[axle, j], case.touch[axle, j] = gap, 1.0 if on else 0.0
@@ -186,7 +187,7 @@ def set_contact(
         give[k] = past[k] - place[k] - point[k] + rolled * past[5 + k]
     give[2] = -place[2] - point[2]
     for k in range(3):
-        spring[k] = along(stiff[k], give) + preload * up[k]
+        spring[k] = dotted(stiff[k], give) + preload * up[k]
         force[k] = spring[k] - mass * g[k]
     # A twist leaves Q, but that it rolls on, and u turns with the axle: d u - w x u.
     for c in range(3):
@@ -200,7 +201,7 @@ def set_contact(
             )
         turned = crossed(spring, unit)
         for k in range(3):
-            d_force[c, k] = along(stiff[k], m) - turned[k]
+            d_force[c, k] = dotted(stiff[k], m) - turned[k]
             d_force[3 + c, k] = -stiff[k, c]
     for k in range(3):
         d_force[6, k] = -mass * case.d_gravity[k]
@@ -258,7 +259,7 @@ def _slip(case: Any, axle: int, j: int, mu: float, past: Any) -> None:
         unit = (1.0 if c == 0 else 0.0, 1.0 if c == 1 else 0.0, 1.0 if c == 2 else 0.0)
         turned, moved = crossed((pull.real, pull.imag, lift), unit), crossed(shift, unit)
         for i in range(3):
-            d_force[c, i] += kappa * (turned[i] - along(k[i], moved))
+            d_force[c, i] += kappa * (turned[i] - dotted(k[i], moved))
     for c in range(7):
         right = (mu * d_force[c, 2]) * t - complex(d_force[c, 0], d_force[c, 1])
         d_kappa, d_angle = _two_by_two(by_kappa, by_angle, right)

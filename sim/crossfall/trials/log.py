@@ -7,9 +7,10 @@ from typing import Any, Literal
 
 import numpy as np
 
-from crossfall.engines.held import HeldTruck, Vector
+from crossfall.engines.held import HeldTruck
 from crossfall.trials.record import Record
 from crossfall.truck.model import Array, frozen
+from crossfall.truck.vectors import Vector
 
 Fate = Literal["", "rests", "tips", "slides"]
 StretchKind = Literal["approach", "tilt", "hold"]

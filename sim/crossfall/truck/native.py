@@ -1,8 +1,8 @@
 """Python compiled, from the disk where that has been done before.
 
-A module that is to be compiled has its ENTRIES, functions that take addresses of arrays and
-numbers, and marks as `inner` what they call, there or in other modules (`to_compile`). numba
-compiles each entry to an object file, which is kept by what it was made of: the sources, their
+What is to be compiled is marked (`to_compile`): functions that take addresses of arrays and numbers
+as `outer`, and what they call, in their own or other modules, as `inner`. numba compiles each of
+the former to an object file, which is kept by what it was made of: the sources, their
 constants, the compiler and the processor. Later processes load that with llvmlite alone, in a tenth
 of the time and a third of the memory that numba itself takes. Kept beside the source's bytecode, or
 else in the user's cache; where neither can be written, each process compiles anew. An object that
@@ -39,12 +39,8 @@ _held: list[Any] = []  # what must live as long as its functions
 
 @cache
 def entry(written: Callable[..., None]) -> Callable[..., None]:
-    """The compiled function of one that is among its module's ENTRIES.
-
-    Raises KeyError where it is not.
-    """
-    module, name = written.__module__, written.__name__
-    kinds = vars(sys.modules[module])["ENTRIES"][name]
+    """The compiled function of one that is marked as `outer`. Raises KeyError where it is not."""
+    module, name, kinds = written.__module__, written.__name__, vars(written)["kinds"]
     shape = ctypes.CFUNCTYPE(None, *(_KINDS[k] for k in kinds))
     file = f"{name}-{_made_of(module)}.o"
     for folder in _folders(module):

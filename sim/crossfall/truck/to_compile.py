@@ -11,11 +11,23 @@ from typing import Any, TypeVar
 import numpy as np
 from numpy.typing import DTypeLike
 
+FLOAT, WHOLE, BYTE = np.float64, np.int64, np.uint8
 _Function = TypeVar("_Function", bound=Callable[..., Any])
 
 
+def outer(kinds: str) -> Callable[[_Function], _Function]:
+    """Marks what is called from Python once compiled. kinds: of its arguments, a letter each: p
+    address of an array, i whole number, d number."""
+
+    def mark(function: _Function) -> _Function:
+        vars(function)["kinds"] = kinds
+        return function
+
+    return mark
+
+
 def inner(function: _Function) -> _Function:
-    """Marks what an entry calls; compiled with it."""
+    """Marks what one that is `outer` calls; compiled with it."""
     vars(function)["inner"] = True
     return function
 

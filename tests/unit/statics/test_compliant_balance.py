@@ -10,7 +10,7 @@ import pytest
 
 from crossfall.statics import balance as balance_file
 from crossfall.statics.balance import Balance, balance, balances, picture, standing_patches
-from crossfall.statics.builds import Builds, Ints, changed, locked_builds, rise_only, stacked
+from crossfall.statics.builds import Builds, Ints, locked_builds, rise_only, stacked, with_rows
 from crossfall.statics.case import CORNER_GAPS, FREEDOMS
 from crossfall.statics.tyres import Patches
 from crossfall.truck.model import GRAVITY, Array, Truck
@@ -118,7 +118,8 @@ def test_derivatives_are_exact(trucks: tuple[Truck, Truck], share: float, grip: 
         if gap >= 8 + CORNER_GAPS:  # of tyres that slip already it is not asked
             wanted[:, slipping.reshape(8, 2)[gap - 8 - CORNER_GAPS]] = np.nan
             slopes[:-1][np.isnan(wanted)] = np.nan
-        np.testing.assert_allclose(slopes[:-1], wanted, atol=1e-7 * scale)
+        close = 1e-6 if gap >= 8 + CORNER_GAPS else 1e-7  # a small pull's size bends on the way
+        np.testing.assert_allclose(slopes[:-1], wanted, atol=close * scale)
 
 
 @pytest.mark.parametrize("frozen", [False, True])
@@ -130,7 +131,7 @@ def test_what_is_compiled_is_what_is_written(
     rng = np.random.default_rng(3)
     builds = stacked(trucks)
     if trucks is BY_MOTOR:
-        builds = changed(builds, open=np.ones((2, 2)))
+        builds = with_rows(builds, open=np.ones((2, 2)))
     patches, x = on_the_ground(builds, SLIPS), rng.normal(size=(N, 2)) * 0.01
     x[2] -= 0.02
     on = rng.random((16 + CORNER_GAPS, 2)) < 0.7 if frozen else None

@@ -23,8 +23,9 @@ from crossfall.engines import axle_forces
 from crossfall.statics import balance
 from crossfall.truck.native import entry
 for module in (axle_forces, balance):
-    for name in module.ENTRIES:
-        entry(getattr(module, name))
+    for function in vars(module).values():
+        if hasattr(function, "kinds") and function.__module__ == module.__name__:
+            entry(function)
 print("numba" in sys.modules)
 """
 
@@ -86,24 +87,24 @@ def test_where_nothing_can_be_written_it_is_compiled_all_the_same(tmp_path, monk
 
 OTHER = """
 import numpy as np
-from crossfall.truck.to_compile import arrays, inner
+from crossfall.truck.to_compile import arrays, inner, outer
 MORE, FLOAT = 2.0, np.float64
 
 @inner
 def twice(x):
     return MORE * x
 
+@outer("pi")
 def plain(place, count):
     given = arrays(place, (count,), FLOAT)
     for i in range(count):
         given[i] = twice(given[i])
 
+@outer("pi")
 def odd(place, count):
     given = arrays(place, (count,), FLOAT).reshape((count // 2, 2))[0]
     for i in range(count // 2):
         given[i] = twice(given[i])
-
-ENTRIES = {"plain": "pi", "odd": "pi"}
 """
 
 
@@ -140,7 +141,7 @@ def test_what_needs_the_compiler_is_not_kept(folder, other):
     assert native._held[-1][1] is None
 
 
-def test_what_is_none_of_a_modules_entries_is_refused(other):
+def test_what_is_not_marked_is_refused(other):
     with pytest.raises(KeyError):
         native.entry(other.twice)
 
