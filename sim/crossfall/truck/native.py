@@ -13,6 +13,7 @@ from __future__ import annotations
 
 import ctypes
 import hashlib
+import logging
 import os
 import platform
 import re
@@ -34,6 +35,7 @@ from crossfall.truck.to_compile import arrays
 
 _KINDS = {"p": ctypes.c_void_p, "i": ctypes.c_int64, "d": ctypes.c_double}
 _ABOUT_ERRORS = "Py", "NRT_", "numba_gil", "numba_unpickle", "numba_do_raise", "numba_runtime"
+_LOG = logging.getLogger(__name__)
 _held: list[Any] = []  # what must live as long as its functions
 
 
@@ -142,6 +144,7 @@ def _loaded(name: str, code: bytes) -> int:
 def _compiled(module: str, name: str, kinds: str) -> tuple[Any, bytes | None]:
     """numba's function, which takes the same, and what is kept of it if it can do without numba: a
     checksum, the functions it needs, and its object file."""
+    _LOG.info("compiling what is worked out at every look, once on this machine: some 15 s")
     import numba
     from numba import types
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 import codecs
 import errno
 import io
+import logging
 import os
 import re
 import sys
@@ -73,6 +74,11 @@ def end(command: Callable[[], object], words: list[str]) -> int:
     """
     if not sys.warnoptions:
         warnings.simplefilter("ignore")  # a user can do nothing about a library's
+    if sys.stderr.isatty():
+        told = logging.StreamHandler()
+        told.setFormatter(logging.Formatter("crossfall: %(message)s"))
+        logging.getLogger("crossfall").addHandler(told)
+        logging.getLogger("crossfall").setLevel(logging.INFO)
     with _readable(), _readable("stderr"):
         status = _status(command, words)
         try:

@@ -141,6 +141,16 @@ def test_what_needs_the_compiler_is_not_kept(folder, other):
     assert native._held[-1][1] is None
 
 
+def test_compiling_is_told_of(folder, other, caplog):
+    caplog.set_level("INFO", "crossfall")
+    for _ in range(2):
+        native.entry.cache_clear()
+        native.entry(other.plain)
+    assert [one.message.split(",")[0] for one in caplog.records] == [
+        "compiling what is worked out at every look"
+    ]
+
+
 def test_what_is_not_marked_is_refused(other):
     with pytest.raises(KeyError):
         native.entry(other.twice)
