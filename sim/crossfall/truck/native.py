@@ -144,7 +144,7 @@ def _loaded(name: str, code: bytes) -> int:
 def _compiled(module: str, name: str, kinds: str) -> tuple[Any, bytes | None]:
     """numba's function, which takes the same, and what is kept of it if it can do without numba: a
     checksum, the functions it needs, and its object file."""
-    _LOG.info("compiling what is worked out at every look, once on this machine: some 15 s")
+    _tell()
     import numba
     from numba import types
 
@@ -160,6 +160,11 @@ def _compiled(module: str, name: str, kinds: str) -> tuple[Any, bytes | None]:
     whole.get_function(made.native_name).name = f"crossfall_{name}"
     rest = " ".join(needs).encode() + b"\n" + _machine().emit_object(whole)
     return made, _digest(rest) + b"\n" + rest
+
+
+@cache
+def _tell() -> None:
+    _LOG.info("compiling what is worked out at every look, once on this machine: some 15 s")
 
 
 def _to_compile(module: str, numba: Any, known: dict[str, dict[str, Any]]) -> dict[str, Any]:

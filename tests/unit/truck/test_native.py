@@ -143,9 +143,9 @@ def test_what_needs_the_compiler_is_not_kept(folder, other):
 
 def test_compiling_is_told_of(folder, other, caplog):
     caplog.set_level("INFO", "crossfall")
-    for _ in range(2):
-        native.entry.cache_clear()
-        native.entry(other.plain)
+    native._tell.cache_clear()
+    for function in (other.plain, other.odd):
+        native.entry(function)
     assert [one.message.split(",")[0] for one in caplog.records] == [
         "compiling what is worked out at every look"
     ]
