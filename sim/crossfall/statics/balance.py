@@ -227,11 +227,11 @@ def _tyres(
             touch = 1 if on[at, b] else 0
             stick = 1 if on[size + CORNER_GAPS + at, b] else 0
         mass, load = builds[first + at, b], builds[first + 4 * size + at, b]
-        turned = spin if 2 * j < points else -spin
-        mu = friction[at, b]
-        set_contact(
-            case, axle, j, mass, load, rate, mu, radius, turned, past, touch, stick
-        )  # fmt: skip
+        tyre, turned = (
+            (mass, load, rate, radius, friction[at, b]),
+            spin if 2 * j < points else -spin,
+        )
+        set_contact(case, axle, j, tyre, turned, past, touch, stick)
 
 
 @inner

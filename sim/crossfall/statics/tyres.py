@@ -137,26 +137,16 @@ def set_rates(case: Any, builds: Any, b: int, axle: int) -> None:
 
 @inner
 def set_contact(
-    case: Any,
-    axle: int,
-    j: int,
-    mass: float,
-    load: float,
-    rate: float,
-    mu: float,
-    radius: float,
-    spin: float,
-    past: Any,
-    touch: int,
-    stick: int,
+    case: Any, axle: int, j: int, tyre: Any, spin: float, past: Any, touch: int, stick: int
 ) -> None:
-    """Equations (1) and (2) for one contact point. mass, load: its own, at ride height. rate: k_z.
-    spin: rad that its wheel has turned ahead besides since `past`.
+    """Equations (1) and (2) for one contact point. tyre: (5,) its mass and load at ride height,
+    k_z, radius, friction. spin: rad that its wheel has turned ahead besides since `past`.
 
     touch, stick: 1 or 0 freeze whether it is on the table and whether it may slip, -1 does not.
     past: (7,) anchor, way, arc and ahead of `Patches`. F = A K A^T u + (F0 - m) A e_z - m g, of
     which no more than mu F_n along the table.
     """
+    mass, load, rate, radius, mu = tyre
     up, g, place = case.body[axle, 2], case.gravity, case.x
     stiff, soft, rolls = case.stiff[axle], case.soft[axle], case.rolls[axle]
     point, give, hang = case.point[axle, j], case.give[axle, j], case.hang[axle, j]
