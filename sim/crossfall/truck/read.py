@@ -126,7 +126,7 @@ def given_source(given: str | PathLike[str] | Mapping[str, Any], label: str) -> 
     arrays and tuples count as lists. Raises InputError."""
     if not isinstance(given, Mapping):
         return read_source(Path(given), str(given))
-    return Source(label, as_toml(given), {})
+    return _within_toml(Source(label, as_toml(given), {}))
 
 
 def as_toml(value: Any) -> Any:
@@ -143,15 +143,31 @@ def source_of(text: str, label: str) -> Source:
     _check_size(text, label)
     try:
         data = tomllib.loads(text)
-        return Source(label, data, toml_line_index.line_index(text))
+        return _within_toml(Source(label, data, toml_line_index.line_index(text)))
     except ValueError as error:
         found = re.search(r"\(at (?:line (\d+), column (\d+)|end of document)\)", str(error))
         line = int(found.group(1)) if found and found.group(1) else text.count("\n") + 1
+        if not found and (long := re.search(r"[\d_]{4000}", text)):  # too long for Python to read
+            line = text.count("\n", 0, long.start()) + 1
         reason = str(error).split(" (at ")[0] if found else "a number out of all bounds"
         reason = reason[:1].lower() + reason[1:]
         raise InputError(Problem(label, f"is not valid TOML: {reason}", line=line)) from None
     except RecursionError:
         raise InputError(Problem(label, "is nested too deeply", "a few levels")) from None
+
+
+def _within_toml(source: Source) -> Source:
+    """The same. Raises InputError for a whole number beyond 64 bits, TOML's own bound."""
+    left: list[tuple[toml_line_index.KeyPath, Any]] = [((), source.data)]
+    while left:
+        path, value = left.pop()
+        if isinstance(value, dict):
+            left += [((*path, key), own) for key, own in value.items()]
+        elif isinstance(value, list):
+            left += [((*path, n), own) for n, own in enumerate(value)]
+        elif isinstance(value, int) and not -(2**63) <= value < 2**63:
+            _fail(source, path, "is a whole number beyond 64 bits", "at most 9.2e18")
+    return source
 
 
 def _check_size(text: str, label: str) -> None:

@@ -10,7 +10,7 @@ from spec_text import SAMPLE, mistakes
 
 from crossfall.truck import toml_line_index
 from crossfall.truck.errors import InputError
-from crossfall.truck.read import MAX_DEPTH, MAX_ENTRIES, MAX_FILE_BYTES, read_source
+from crossfall.truck.read import MAX_DEPTH, MAX_ENTRIES, MAX_FILE_BYTES, given_source, read_source
 from crossfall.truck.sentences import MOST_SENTENCES
 
 ROOM = 150 << 20  # bytes, half of what any command may take in all
@@ -45,6 +45,21 @@ def test_what_would_take_gigabytes_is_refused_at_once(tmp_path: Path, text: str,
         assert tracemalloc.get_traced_memory()[1] < ROOM
     finally:
         tracemalloc.stop()
+
+
+@pytest.mark.parametrize("sign", ["", "-"])
+def test_a_whole_number_longer_than_any_of_toml_is_refused(tmp_path: Path, sign: str) -> None:
+    """Its value may be beyond any float, and 4,300 digits beyond Python's own reading."""
+    for digits in (20, 400, 4400):
+        number = sign + "9" * digits
+        said = refused(tmp_path, f"[front]\nmore = [{{ stiffness = {number} }}]\n")
+        assert "truck.toml:2" in said
+        assert ("at most 9.2e18" if digits < 4300 else "out of all bounds") in said
+    file = tmp_path / "truck.toml"
+    file.write_text(f"a = {sign}{2**63 - 1}\n")
+    assert read_source(file, "truck.toml").data == {"a": int(f"{sign}{2**63 - 1}")}
+    with pytest.raises(InputError):
+        given_source({"a": [2**63, 10**5000]}, "a mapping")
 
 
 def test_the_worst_file_that_is_read_takes_little(tmp_path: Path) -> None:
