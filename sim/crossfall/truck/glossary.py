@@ -63,7 +63,7 @@ MEANINGS = {
     "steering_lock_deg": "how far the front wheels turn, for the turning circle",
     "final_drive": "motor turns per wheel turn, gearbox and axles; axle_ratio is held against it",
     "steer_deg": "how far the front wheels are turned as it stands, to the left",
-    "kingpin_offset_mm": "from a kingpin's axis out to the tyre's middle; left out, 20 is assumed",
+    "kingpin_offset_mm": "from kingpin out to the tyre's middle; left out, 20 or track / 4",
     "held_by": "what holds the wheels: brakes, or the motor through shafts and differentials",
     "axle_ratio": "turns of the shaft to the axle for one of its wheels; left out, 3 is assumed",
     "differential": "between an axle's wheels: locked (or a spool), or open",

@@ -13,7 +13,7 @@ from scipy.spatial.transform import Rotation
 from crossfall.show import budget, loads, polar, tiltpose
 from crossfall.show.style import SMALL, render
 from crossfall.statics.rigid import tip_angle, tip_points
-from crossfall.trials.tilt import tilt_trial
+from crossfall.trials.tilt import tilt_trials
 from crossfall.truck.massprops import whole
 from crossfall.truck.model import GRAVITY, WHEELS
 
@@ -242,7 +242,9 @@ def test_load_curve_is_the_record(truck, tried):
 
 
 def test_fit_curve_ends_at_the_fitted_angle_with_no_load_left(truck):
-    trial = tilt_trial(truck, np.pi / 2, grip=5.0)  # slipping tyres may leave load, and no fit
+    # Slipping tyres may leave load, and a tip that is soon found too few rests, and no fit.
+    several = tilt_trials(truck, (np.pi / 2, 0.0, np.pi), grip=5.0)
+    trial = next(one for one in several if one.fit is not None)
     angle, load = loads.fitted_loads(trial, truck, 3.0)
     assert trial.fit is not None
     assert load[0] == 0.0
