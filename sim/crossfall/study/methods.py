@@ -51,9 +51,13 @@ class NoAnswer(Exception):
 
 
 def warm_up(common: Mapping[str, Any]) -> None:
-    """Import what the method needs before the first trial's clock starts."""
+    """Import what the method needs, and load or compile what is compiled, before the first trial's
+    clock starts."""
     from crossfall.answers import tips  # noqa: F401
+    from crossfall.statics.balance import balances
+    from crossfall.truck.native import entry
 
+    entry(balances)
     if common.get("method") in TILTS:
         from crossfall.trials import tilt  # noqa: F401
     if common.get("method") in DRIVES:
