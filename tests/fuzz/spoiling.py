@@ -37,6 +37,15 @@ PLAIN = ("tilt", "bramble", "--no-trial", "--heading", "90")
 PLAIN_TIME = 0.35  # s, beyond what `NOTHING` takes
 NOTHING = ("weigh", "bramble")
 FORKS = hasattr(os, "fork")
+COMPILE = """
+from crossfall.engines import axle_forces
+from crossfall.statics import balance
+from crossfall.truck.native import entry
+for module in (axle_forces, balance):
+    for function in vars(module).values():
+        if hasattr(function, "kinds") and function.__module__ == module.__name__:
+            entry(function)
+"""
 STATUSES = (0, 1, 2, 3)
 NEVER = re.compile(rb"Traceback|Warning:|\x1b|[\x00-\x08]|\xc2[\x80-\x9f]|\xe2\x80[\xaa-\xae]")
 NOT_A_NUMBER = rb"\bnan\b|\binf\b"
@@ -78,7 +87,9 @@ def warm() -> None:
     """Import what the verbs import, once, so that a case costs a fork and its own work.
 
     No trial is run: the engine is started in the children only. What takes seconds is left to them.
+    What is still to be compiled is so elsewhere: the compiler would stay in the memory of all.
     """
+    subprocess.run([sys.executable, "-c", COMPILE], check=True)
     import crossfall.study.closedform
     import crossfall.trials.tilt
     from crossfall.cli import crossfall
