@@ -95,8 +95,8 @@ def trucks() -> dict[str, Truck]:
     return made | {name: load_truck(name).truck for name in demo_names()}
 
 
-def drawn_trucks(rng: Random) -> dict[str, Truck]:
-    """Trucks as nobody chose them."""
+def drawn_trucks(rng: Random, seed: int) -> dict[str, Truck]:
+    """Trucks as nobody chose them, each of a name that no other seed gives."""
     made = {}
     for kind, own in KINDS.items():
         for n in range(TRUCKS):
@@ -104,7 +104,7 @@ def drawn_trucks(rng: Random) -> dict[str, Truck]:
             tracks = rng.uniform(0.15, 0.2), rng.uniform(0.15, 0.2)
             cg = rng.uniform(-0.02, 0.015), rng.uniform(-0.006, 0.006), rng.uniform(0.085, 0.12)
             lean = rng.uniform(-0.2, 0.2), rng.uniform(-0.2, 0.2)
-            made[f"{kind} {n}"] = make_truck(
+            made[f"{kind} {n} of {seed}"] = make_truck(
                 tracks=tracks, chassis_cg=cg, heave_lean=lean, **numbers
             )
     return made
@@ -182,7 +182,7 @@ def main() -> None:
         asked = list(cases(made))
     else:
         rng = Random(given.fresh)
-        made = drawn_trucks(rng)
+        made = drawn_trucks(rng, given.fresh)
         asked = list(drawn_cases(made, rng))
     if given.engines:
         engine_by_engine(asked, made)
