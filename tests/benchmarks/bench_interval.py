@@ -40,7 +40,9 @@ from support import make_truck  # noqa: E402
 
 HEADINGS = (0, 40, 90, 140, 180, 270)
 GRIPS = (5.0, 1.2)  # holds; and times the tangent of that tip: tyres slip before it
-FINE_SETTINGS = TrialSettings(step=TrialSettings.step / 4, turn_per_step=0.225, solver=4)
+FINE_SETTINGS = TrialSettings(
+    step=TrialSettings.step / 4, turn_per_step=0.225, solver=4, budget=16 * TrialSettings.budget
+)
 FINE_PACE = replace(
     Pace(),
     **{name: getattr(Pace(), name) / 4 for name in ("approach", "brisk", "slow", "steady")},
