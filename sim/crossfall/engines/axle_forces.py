@@ -57,9 +57,8 @@ from crossfall.truck.vectors import Vector, crossed
 Records = npt.NDArray[np.void]
 _Rows = tuple[float, ...]  # (9,)
 
-
 MOVES = 14  # numbers an axle's moves are told by
-VALUES = 42  # numbers of scratch memory, of a law's values
+VALUES = 21  # numbers of scratch memory, of a law's values and slopes
 WORK = VALUES + POWERS
 
 AXLE = np.dtype(
@@ -186,7 +185,7 @@ def true_place(
     axle: Any, at: Any, cg: Vector, origin: Vector, turn: _Rows, heave: float, roll: float
 ) -> Any:
     """Where an axle truly is. cg, origin, turn: where the engine has its CG and roll centre, m, and
-    its axes. at: (7, 6) of its law there.
+    its axes. at: (7, 3) of its law there.
 
     Axes and roll centre; then for `make_up` the chassis' axes, of the law's point where it is and
     how far from the engine's roll centre, in the table's axes and the chassis', the arm from it to
@@ -336,7 +335,7 @@ def press_corners(
     own, kept = arrays(axles, (count,), AXLE), arrays(states, (count,), AXLE_STATE)
     law, place = arrays(laws, (count, 7, terms), FLOAT), arrays(places, (count, 2, 2), WHOLE)
     at, moving = arrays(position, (many,), FLOAT), arrays(speed, (many,), FLOAT)
-    given, scratch = arrays(force, (many,), FLOAT), arrays(work, (7, 6), FLOAT)
+    given, scratch = arrays(force, (many,), FLOAT), arrays(work, (7, 3), FLOAT)
     powers = arrays(work, (WORK,), FLOAT)[VALUES:]
     for i in range(count):
         heave, v_heave = place[i, 0, 0], place[i, 0, 1]
@@ -642,7 +641,7 @@ def step_held(
     own, kept = arrays(axles, (2,), AXLE), arrays(states, (2,), AXLE_STATE)
     law, touching = arrays(laws, (2, 7, terms), FLOAT), arrays(patches, (discs,), PATCH)
     m, given = arrays(moves, (2 * MOVES + 3,), FLOAT), arrays(out, (16,), FLOAT)
-    scratch, powers = arrays(work, (7, 6), FLOAT), arrays(work, (WORK,), FLOAT)[VALUES:]
+    scratch, powers = arrays(work, (7, 3), FLOAT), arrays(work, (WORK,), FLOAT)[VALUES:]
     gravity = (m[2 * MOVES], m[2 * MOVES + 1], m[2 * MOVES + 2])
     for i in range(2):
         force, moment, heave, roll = _held_axle(
@@ -684,7 +683,7 @@ def step_rolling(
         axle.to_point[2] + axle.to_cg[2],
     )
     cg = _from(origin, turn, to_cg)
-    scratch, powers = arrays(work, (7, 6), FLOAT), arrays(work, (WORK,), FLOAT)[VALUES:]
+    scratch, powers = arrays(work, (7, 3), FLOAT), arrays(work, (WORK,), FLOAT)[VALUES:]
     at = law_at(law, q, r, scratch, powers)
     followed = true_place(axle, at, cg, origin, turn, q, r)
     ahead, up = -turn[6], -turn[8]

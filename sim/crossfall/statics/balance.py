@@ -35,7 +35,7 @@ from crossfall.truck.axle_law import BY_Q, BY_QQ, BY_QR, BY_R, BY_RR, LEFT, VALU
 from crossfall.truck.model import Array, Flags
 from crossfall.truck.native import address, entry
 from crossfall.truck.to_compile import BYTE, FLOAT, WHOLE, arrays, inner, outer
-from crossfall.truck.vectors import crossed, dotted
+from crossfall.truck.vectors import crossed, dotted, unit_along
 
 _MASS, _MOMENT, _RADIUS = row("mass"), row("moment"), row("radius")
 _TYRE_RATE, _SPRING_RATE, _PRELOAD = row("tyre_rate"), row("spring_rate"), row("preload")
@@ -194,6 +194,13 @@ def _fit(values: Any, kind: Any, *shape: int) -> Any:
 
 
 @inner
+def _rolling(builds: Any, history: Any, b: int, points: int, axle: int) -> tuple[float, float]:
+    """How far a wheel rolls by a turn ahead, the way it went when last seen."""
+    radius, ahead = builds[_RADIUS + axle, b], 8 * points + 2 + axle
+    return radius * history[ahead, b], radius * history[ahead + 2, b]
+
+
+@inner
 def _tyres(
     case: Any,
     builds: Any,
@@ -227,10 +234,8 @@ def _tyres(
             touch = 1 if on[at, b] else 0
             stick = 1 if on[size + CORNER_GAPS + at, b] else 0
         mass, load = builds[first + at, b], builds[first + 4 * size + at, b]
-        tyre, turned = (
-            (mass, load, rate, radius, friction[at, b]),
-            spin if 2 * j < points else -spin,
-        )
+        tyre = (mass, load, rate, radius, friction[at, b])
+        turned = spin if 2 * j < points else -spin
         set_contact(case, axle, j, tyre, turned, past, touch, stick)
 
 
@@ -248,9 +253,8 @@ def _shared(
     axle: int,
 ) -> None:
     """The same on an open differential."""
-    arc, radius = 8 * points, builds[_RADIUS + axle, b]
-    x, y = radius * history[arc + 2 + axle, b], radius * history[arc + 4 + axle, b]
-    firm = radius**2 * builds[_TYRE_RATE + axle, b] * points
+    x, y = _rolling(builds, history, b, points, axle)
+    firm = builds[_RADIUS + axle, b] ** 2 * builds[_TYRE_RATE + axle, b] * points
     s, low, high, gain = 0.0, -math.inf, math.inf, 0.0
     for _ in range(MOST_ROUNDS):
         _tyres(case, builds, friction, history, on, b, points, first, asked, axle, s)
@@ -280,9 +284,7 @@ def _wrenches(case: Any, builds: Any, b: int, points: int, first: int) -> None:
             moment[k] += mass * case.origin[body, k]
         turned, moved, hanging = (moment[0], moment[1], moment[2]), mass, 0.0
         lost = 0.0
-        if (
-            body < 2
-        ):  # weights that twist with their body: not wheels that stand, whose give undoes it
+        if body < 2:  # a wheel that stands does not twist with it: its give undoes that
             for j in range(points):
                 own = builds[first + body * points + j, b]
                 down = own * case.touch[body, j]
@@ -303,7 +305,7 @@ def _wrenches(case: Any, builds: Any, b: int, points: int, first: int) -> None:
             wrench[k], wrench[3 + k] = weight[k], mass * g[k]
             slopes[6, k], slopes[6, 3 + k] = tilted[k], mass * dg[k]
         for c in range(3):
-            unit = (1.0 if c == 0 else 0.0, 1.0 if c == 1 else 0.0, 1.0 if c == 2 else 0.0)
+            unit = unit_along(c)
             turn, shift = crossed(g, crossed(turned, unit)), crossed(g, unit)
             for k in range(3):
                 slopes[c, k], slopes[3 + c, k] = turn[k], -moved * shift[k]
@@ -319,7 +321,7 @@ def _wrenches(case: Any, builds: Any, b: int, points: int, first: int) -> None:
         if hanging > 0.0:
             soft = case.soft[body]
             for c in range(4):
-                unit = (1.0 if c == 0 else 0.0, 1.0 if c == 1 else 0.0, 1.0 if c == 2 else 0.0)
+                unit = unit_along(c)
                 v = crossed(g, unit) if c < 3 else (dg[0], dg[1], dg[2])
                 swing = crossed(g, (dotted(soft[0], v), dotted(soft[1], v), dotted(soft[2], v)))
                 for k in range(3):
@@ -362,7 +364,7 @@ def _freedoms(case: Any) -> None:
         m0, m1, m2 = m0 + wrench[0], m1 + wrench[1], m2 + wrench[2]
         force = (wrench[3], wrench[4], wrench[5])
         for k in range(3):
-            unit = (1.0 if k == 0 else 0.0, 1.0 if k == 1 else 0.0, 1.0 if k == 2 else 0.0)
+            unit = unit_along(k)
             more = crossed(force, unit)  # shifting it all shifts the chassis' origin
             load[k] += force[k]
             for i in range(6):
@@ -420,8 +422,7 @@ def _shafts(case: Any, builds: Any, history: Any, b: int, points: int, axle: int
     A disc that turns rolls its patch ahead by R, which gives its tyre as much as shifting the axle
     back would, and takes the force along at R: by virtual work, and that is the shaft's torque.
     """
-    shaft, arc, radius = builds[_SHAFT + axle, b], 8 * points, builds[_RADIUS + axle, b]
-    x, y = radius * history[arc + 2 + axle, b], radius * history[arc + 4 + axle, b]
+    shaft, (x, y) = builds[_SHAFT + axle, b], _rolling(builds, history, b, points, axle)
     load, rates, turning, roll = case.load, case.rates, case.turning, 7 + 2 * axle
     by = case.by
     for c in range(7):
@@ -573,9 +574,8 @@ def _gap_slopes(
     for h in range(2):
         out[6 + 2 * axle + h] = product(case.joints[axle, h], by)
     if corner >= 0:
-        x, y = history[8 * points + 2 + axle, b], history[8 * points + 4 + axle, b]
-        turned = builds[_SHAFT + axle, b] * builds[_RADIUS + axle, b]
-        out[7 + 2 * axle] -= turned * (x * by[3] + y * by[4])
+        x, y = _rolling(builds, history, b, points, axle)
+        out[7 + 2 * axle] -= builds[_SHAFT + axle, b] * (x * by[3] + y * by[4])
 
 
 @inner

@@ -38,9 +38,7 @@ CASE = np.dtype(
             "f8",
             (2, 4, 6),
         ),  # of heave by heave, by roll, and of roll by them
-        ("ahead", "f8", (2, 2)),  # horizontal directions of rolling and of the wheels' axis
-        ("sideways", "f8", (2, 2)),
-        ("tilt", "f8", 2),  # horizontal part of that axis
+        ("ahead", "f8", (2, 2)),  # horizontal direction of rolling
         ("arc", "f8", 2),  # rad the held wheels have rolled
         ("rolls", "f8", (2, 2)),  # how far a wheel rolls on by a turn of its axle
         ("stiff", "f8", (2, 3, 3)),  # A K A^T of a contact point, and A K^-1 A^T

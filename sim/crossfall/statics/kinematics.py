@@ -30,7 +30,7 @@ from crossfall.truck.axle_law import (
     law_at,
 )
 from crossfall.truck.to_compile import inner
-from crossfall.truck.vectors import Vector, crossed
+from crossfall.truck.vectors import crossed, put
 
 _POINT = row("point")
 
@@ -45,12 +45,6 @@ def product(a: Any, b: Any) -> float:
 
 
 @inner
-def put(row: Any, first: int, v: Vector) -> None:
-    """row[first : first + 3] = v."""
-    row[first], row[first + 1], row[first + 2] = v[0], v[1], v[2]
-
-
-@inner
 def set_gravity(case: Any, heading: float, theta: float) -> None:
     """Direction of gravity in table axes, and its derivative in theta; rad.
 
@@ -59,8 +53,8 @@ def set_gravity(case: Any, heading: float, theta: float) -> None:
     """
     sin, cos = math.sin(theta), math.cos(theta)
     ahead, left = -math.cos(heading), math.sin(heading)
-    put(case.gravity, 0, (sin * ahead, sin * left, -cos))
-    put(case.d_gravity, 0, (cos * ahead, cos * left, sin))
+    put(case.gravity, (sin * ahead, sin * left, -cos))
+    put(case.d_gravity, (cos * ahead, cos * left, sin))
 
 
 @inner
@@ -73,9 +67,9 @@ def set_frames(case: Any, builds: Any, laws: Any, b: int) -> None:
     x, turning, chassis = case.x, case.turning, case.body[2]
     cy, cp, cr = math.cos(x[3]), math.cos(x[4]), math.cos(x[5])
     sy, sp, sr = math.sin(x[3]), math.sin(x[4]), math.sin(x[5])
-    put(turning[0], 0, (0.0, 0.0, 1.0))
-    put(turning[1], 0, (-sy, cy, 0.0))
-    put(turning[2], 0, (cy * cp, sy * cp, -sp))
+    put(turning[0], (0.0, 0.0, 1.0))
+    put(turning[1], (-sy, cy, 0.0))
+    put(turning[2], (cy * cp, sy * cp, -sp))
     up = (cy * sp, sy * sp, cp)
     for k in range(3):
         chassis[0, k] = turning[2, k]

@@ -40,10 +40,9 @@ from dataclasses import dataclass
 from typing import Any
 
 from crossfall.statics.builds import Index, pick, row
-from crossfall.statics.kinematics import put
 from crossfall.truck.model import Array
 from crossfall.truck.to_compile import inner
-from crossfall.truck.vectors import crossed, dotted
+from crossfall.truck.vectors import crossed, dotted, put, unit_along
 
 AT_LIMIT = 1e-8  # of the truck's weight: a tyre this near its limit slips, one pulling less not
 LIKE = 0.5  # cosine between two ways of slipping, below which the earlier one says nothing
@@ -102,11 +101,10 @@ def set_discs(case: Any, builds: Any, b: int, axle: int, centre: int, points: in
     axes, radius = case.body[axle], builds[_RADIUS + axle, b]
     rise = axes[1, 2]
     tilt = math.sqrt(1 - rise * rise)
-    for k in range(2):
-        case.sideways[axle, k] = axes[1, k] / tilt
-        case.rolls[axle, k] = radius / tilt * case.sideways[axle, k]
-    case.ahead[axle, 0], case.ahead[axle, 1] = case.sideways[axle, 1], -case.sideways[axle, 0]
-    case.tilt[axle] = tilt
+    sideways = (axes[1, 0] / tilt, axes[1, 1] / tilt)
+    case.rolls[axle, 0] = radius / tilt * sideways[0]
+    case.rolls[axle, 1] = radius / tilt * sideways[1]
+    case.ahead[axle, 0], case.ahead[axle, 1] = sideways[1], -sideways[0]
     turned = builds[_SHAFT + axle, b] * case.x[7 + 2 * axle]
     case.arc[axle] = math.atan2(-axes[0, 2], axes[2, 2]) + turned
     for j in range(points):
@@ -117,7 +115,7 @@ def set_discs(case: Any, builds: Any, b: int, axle: int, centre: int, points: in
         )
         for k in range(3):
             at = axes[0, k] * c0 + axes[1, k] * c1 + axes[2, k] * c2 + case.origin[axle, k]
-            at += radius * rise * case.sideways[axle, k] if k < 2 else -radius * tilt
+            at += radius * rise * sideways[k] if k < 2 else -radius * tilt
             case.point[axle, j, k] = at
 
 
@@ -181,7 +179,7 @@ def set_contact(
         force[k] = spring[k] - mass * g[k]
     # A twist leaves Q, but that it rolls on, and u turns with the axle: d u - w x u.
     for c in range(3):
-        unit = (1.0 if c == 0 else 0.0, 1.0 if c == 1 else 0.0, 1.0 if c == 2 else 0.0)
+        unit = unit_along(c)
         m = crossed((point[0] + give[0], point[1] + give[1], point[2] + give[2]), unit)
         if c < 2:
             m = (
@@ -246,7 +244,7 @@ def _slip(case: Any, axle: int, j: int, mu: float, past: Any) -> None:
         rounds += 1
     shift, slid = (path.real, path.imag, 0.0), kappa * share * across
     for c in range(3):
-        unit = (1.0 if c == 0 else 0.0, 1.0 if c == 1 else 0.0, 1.0 if c == 2 else 0.0)
+        unit = unit_along(c)
         turned, moved = crossed((pull.real, pull.imag, lift), unit), crossed(shift, unit)
         for i in range(3):
             d_force[c, i] += kappa * (turned[i] - dotted(k[i], moved))
@@ -258,7 +256,7 @@ def _slip(case: Any, axle: int, j: int, mu: float, past: Any) -> None:
         d_force[c, 2] -= lift * d_kappa + kappa * rise * d_angle
         d_point[c, 0] -= path.real * d_kappa + slid.real * d_angle
         d_point[c, 1] -= path.imag * d_kappa + slid.imag * d_angle
-    put(force, 0, (now.real, now.imag, left))
+    put(force, (now.real, now.imag, left))
     give[0] -= kappa * path.real
     give[1] -= kappa * path.imag
     way[0], way[1] = t.real, t.imag

@@ -155,12 +155,14 @@ def axle_law_values(coefficients: Array, heave: Array, roll: Array) -> Array:
 
 @inner
 def law_at(coefficients: Any, heave: float, roll: float, out: Any, work: Any) -> Any:
-    """`axle_law_values` of one axle, (7, terms) coefficients, into `out` (7, 6); to be compiled.
+    """`axle_law_values` of one axle, (7, terms) coefficients, into `out` (7, 6), or (7, 3) without
+    second derivatives; to be compiled.
 
     work: (16,) scratch memory. sum c_ij q^i r^j, its terms as `powers` has them.
     """
+    twice = out.shape[1] > BY_QQ
     for f in range(7):
-        for d in range(6):
+        for d in range(out.shape[1]):
             out[f, d] = 0.0
     work[0], work[8] = 1.0, 1.0
     term, degree = 0, 1
@@ -178,9 +180,10 @@ def law_at(coefficients: Any, heave: float, roll: float, out: Any, work: Any) ->
                 out[f, VALUE] += c * q * r
                 out[f, BY_Q] += c * q1 * r
                 out[f, BY_R] += c * q * r1
-                out[f, BY_QQ] += c * q2 * r
-                out[f, BY_QR] += c * q1 * r1
-                out[f, BY_RR] += c * q * r2
+                if twice:
+                    out[f, BY_QQ] += c * q2 * r
+                    out[f, BY_QR] += c * q1 * r1
+                    out[f, BY_RR] += c * q * r2
             term += 1
         degree += 1
     return out

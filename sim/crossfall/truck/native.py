@@ -2,11 +2,11 @@
 
 What is to be compiled is marked (`to_compile`): functions that take addresses of arrays and numbers
 as `outer`, and what they call, in their own or other modules, as `inner`. numba compiles each of
-the former to an object file, which is kept by what it was made of: the sources, their
-constants, the compiler and the processor. Later processes load that with llvmlite alone, in a tenth
-of the time and a third of the memory that numba itself takes. Kept beside the source's bytecode, or
-else in the user's cache; where neither can be written, each process compiles anew. An object that
-calls anything but what llvmlite finds without numba is not kept.
+the former to an object file, which is kept by what it was made of: the sources, their constants,
+the compiler and the processor. Later processes load that with llvmlite alone, in a tenth of the
+time and a third of the memory that numba itself takes. Kept beside the source's bytecode, or else
+in the user's cache; where neither can be written, each process compiles anew. An object that calls
+anything but what llvmlite finds without numba is not kept.
 """
 
 from __future__ import annotations

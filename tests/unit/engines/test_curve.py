@@ -40,7 +40,7 @@ class Curve:
         self.axle = np.zeros(1, AXLE).view(np.recarray)[0]
         law = set_curve(self.axle, TRUCK, index, SHARE)
         turn, origin, cg = straight(index, heave, roll)
-        self.at = law_at(law, heave, roll, np.empty((7, 6)), np.empty(16))
+        self.at = law_at(law, heave, roll, np.empty((7, 3)), np.empty(16))
         places = tuple(cg.tolist()), tuple(origin.tolist()), tuple(turn.ravel().tolist())
         self.true = true_place(self.axle, self.at, *places, heave, roll)
         self.turn, self.origin = self.true[:2]
@@ -117,3 +117,5 @@ def test_a_law_worked_out_here_is_the_law(terms: int) -> None:
     exact = axle_law_values(coefficients, np.array(q), np.array(r))
     found = law_at(coefficients, q, r, np.empty((7, 6)), np.empty(16))
     assert found == pytest.approx(exact, rel=1e-12)
+    narrow = law_at(coefficients, q, r, np.empty((7, 3)), np.empty(16))
+    np.testing.assert_array_equal(narrow, found[:, :3])
